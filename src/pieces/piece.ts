@@ -1,0 +1,84 @@
+/** What the pieces stage gives: a card's face, drawn once, as plain data in mm. */
+import type { Box, Size } from '../geometry.js'
+import type { CardKind } from '../sets/card-set.js'
+
+/** A filled outline, or a stroked one; `d` is SVG path data in mm (absolute M L Q C Z, at most 3 decimals). */
+export interface PathShape {
+  readonly kind: 'path'
+  readonly d: string
+  /** `#rrggbb`, or `none`. */
+  readonly fill: string
+  readonly stroke?: {
+    readonly color: string
+    readonly widthMm: number
+    readonly dashMm?: readonly number[]
+    readonly cap?: 'butt' | 'round'
+  }
+}
+
+/** A teacher's picture, whole, inside `box`. */
+export interface ImageShape {
+  readonly kind: 'image'
+  /** Contents of a PNG or JPEG file. */
+  readonly bytes: Uint8Array
+  readonly mediaType: 'image/png' | 'image/jpeg'
+  readonly box: Box
+  /** What it shows, for a reader who cannot see it. */
+  readonly description: string
+}
+
+export type Shape = PathShape | ImageShape
+
+/** Text as it was drawn, for `<title>`, for alternative text and for selecting text in a PDF. */
+export interface TextRun {
+  readonly text: string
+  /** Left end of the baseline. */
+  readonly xMm: number
+  readonly baselineMm: number
+  readonly widthMm: number
+  /** The em. */
+  readonly sizeMm: number
+}
+
+/**
+ * A drawing with its origin at its top left corner. Arts are shared by identity: the same word at the same size
+ * on thirty boards is one `Art`, so that a format can draw it once.
+ */
+export interface Art extends Size {
+  readonly shapes: readonly Shape[]
+  readonly text: readonly TextRun[]
+}
+
+export interface PlacedArt {
+  readonly art: Art
+  readonly xMm: number
+  readonly yMm: number
+}
+
+/** Where a mark stands, in the coordinates of the piece (on a piece) or of the word's art (on a word). */
+export interface PlacedMark extends Box {
+  readonly word: string
+  readonly letters: string
+  readonly start: number
+  readonly end: number
+  readonly line?: string
+  readonly outline?: string
+  readonly color?: string
+}
+
+/** One card or board, its size final, its place on paper not yet known. */
+export interface Piece extends Size {
+  readonly id: string
+  readonly kind: CardKind
+  readonly number: number
+  readonly copy: number
+  readonly art: readonly PlacedArt[]
+  /** The words that stand on it, in reading order. */
+  readonly text: readonly string[]
+  /** In the coordinates of the piece. */
+  readonly marks: readonly PlacedMark[]
+  readonly cells?: readonly (readonly (string | null)[])[]
+  /** Height of the main word's letter x, measured from the face's own outline. */
+  readonly xHeightMm?: number
+  readonly fontPt?: number
+}

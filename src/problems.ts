@@ -1,0 +1,40 @@
+/** Something in the teacher's input that she should know of: where it is, what it is, what to do about it. */
+export interface Problem {
+  readonly severity: 'error' | 'warning'
+  readonly place: Place
+  /** What is wrong, in one sentence without a full stop, naming the word or key concerned. */
+  readonly message: string
+  /** What to do about it, in one plain sentence. */
+  readonly advice: string
+}
+
+/** A place in a file; line and column count from 1. Line and column are left out where a problem concerns the whole file. */
+export interface Place {
+  readonly file: string
+  readonly line?: number
+  readonly column?: number
+}
+
+/** A value, or the problems that kept it from being made. Warnings may come with a value. */
+export type Outcome<T> =
+  | { readonly ok: true; readonly value: T; readonly problems: readonly Problem[] }
+  | { readonly ok: false; readonly problems: readonly Problem[] }
+
+export function errorAt(place: Place, message: string, advice: string): Problem {
+  return { severity: 'error', place, message, advice }
+}
+
+export function warningAt(place: Place, message: string, advice: string): Problem {
+  return { severity: 'warning', place, message, advice }
+}
+
+export function hasErrors(problems: readonly Problem[]): boolean {
+  return problems.some(problem => problem.severity === 'error')
+}
+
+/** `FILE:LINE:COLUMN: error: MESSAGE`, then an indented line that says what to do. */
+export function formatProblem(problem: Problem): string {
+  const { file, line, column } = problem.place
+  const place = [file, line, line === undefined ? undefined : column].filter(part => part !== undefined)
+  return `${place.join(':')}: ${problem.severity}: ${problem.message}\n  ${problem.advice}`
+}

@@ -1,0 +1,29 @@
+/** What the sets stage gives: what goes on which card, in set order. Knows nothing of print. */
+import type { Word } from '../words/word.js'
+
+export type CardKind = 'card' | 'board' | 'header'
+
+/** One card or board of a set, before it has a size. */
+export interface Card {
+  /** Unique within the set, e.g. `card-03` or `board-07`. */
+  readonly id: string
+  readonly kind: CardKind
+  /** 1, 2, … in set order; the same for each copy. */
+  readonly number: number
+  /** 1, 2, … */
+  readonly copy: number
+  readonly words: readonly Word[]
+  /** A board's rows of words, `null` for a free space. */
+  readonly cells?: readonly (readonly (Word | null)[])[]
+}
+
+export interface CardSet {
+  readonly cards: readonly Card[]
+  readonly deal?: Deal
+}
+
+/** Which words are called in which order, and when each board first has a line. */
+export interface Deal {
+  readonly callOrder: readonly string[]
+  readonly wins: readonly { readonly board: string; readonly call: number }[]
+}

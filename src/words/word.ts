@@ -1,0 +1,69 @@
+/** What the words stage gives: a word, studied. Keys of `study --json` come from here. */
+
+/** Letters that spell one sound, or that are silent together (`sounds` empty). */
+export interface Grapheme {
+  /** As they stand in the word, capitals kept. */
+  readonly letters: string
+  /** Index of the first letter in the word's text, from 0. */
+  readonly start: number
+  /** ARPABET without stress, e.g. `['EH']`; `x` is `['K', 'S']`; a silent letter with no team is `[]`. */
+  readonly sounds: readonly string[]
+}
+
+export type PlaceInWord = 'beginning' | 'middle' | 'end' | 'whole'
+
+/** A pattern found in the word, with the reason. */
+export interface Finding {
+  /** A name from `oaktag list patterns`, e.g. `consonant-digraph`. */
+  readonly pattern: string
+  /** The letters it stands on; a split pattern shows the gap: `a_e`. */
+  readonly letters: string
+  readonly start: number
+  /** Index after the last letter. */
+  readonly end: number
+  readonly place: PlaceInWord
+  /** Which rule fired and on what evidence, in plain words. */
+  readonly why: string
+}
+
+export type PartOfSpeech =
+  | 'noun'
+  | 'verb'
+  | 'adjective'
+  | 'adverb'
+  | 'pronoun'
+  | 'preposition'
+  | 'conjunction'
+  | 'determiner'
+  | 'interjection'
+  | 'number'
+
+export interface Plural {
+  readonly form: string
+  /** In plain words: `add s`, `add es after ch, sh, s, x, z`, `y to i, add es`, … */
+  readonly rule: string
+  /** A second form where two are in use. */
+  readonly alternatives?: readonly string[]
+}
+
+export type WordSource = 'lexicon' | 'teacher' | 'guess'
+
+export interface Word {
+  /** As the teacher typed it (Unicode NFC, apostrophes straightened). */
+  readonly text: string
+  readonly known: boolean
+  readonly source: WordSource
+  /** ARPABET with stress, sounds divided by spaces; the first is the one aligned. */
+  readonly pronunciations: readonly string[]
+  /** Cover the text left to right without gap or overlap. */
+  readonly graphemes: readonly Grapheme[]
+  readonly soundCount: number
+  readonly syllables: readonly string[]
+  readonly patterns: readonly Finding[]
+  /** Commonest first. */
+  readonly partsOfSpeech: readonly PartOfSpeech[]
+  readonly plural: Plural | null
+  readonly clue?: string
+  /** Absolute path of the teacher's own picture. */
+  readonly picture?: string
+}
