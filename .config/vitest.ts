@@ -1,7 +1,6 @@
 import { defineConfig } from 'vitest/config'
 
 export default defineConfig({
-  esbuild: { jsx: 'automatic', jsxImportSource: 'satori/jsx' },
   test: {
     root: new URL('..', import.meta.url).pathname,
     include: ['tests/**/*.test.ts', 'tests/**/*.test.tsx'],
