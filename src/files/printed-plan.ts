@@ -1,0 +1,31 @@
+/** What the files stage takes: a plan's items, each with its sheets, ready to be written in any format. */
+import type { Paper } from '../plan/plan.js'
+import type { Deal } from '../sets/card-set.js'
+import type { Sheet } from '../sheets/sheet.js'
+
+export interface PrintedPlan {
+  /** Name of the output folder. */
+  readonly stem: string
+  readonly title: string
+  /** Empty where not given. */
+  readonly className: string
+  readonly seed: number
+  /** Names of every item of the plan in print order, those included that this run does not make (`--only`). */
+  readonly itemNames: readonly string[]
+  /** The items that this run makes, or could make. */
+  readonly items: readonly PrintedItem[]
+}
+
+export interface PrintedItem {
+  /** Name of the item's folder and the beginning of its files' names; unique within the plan. */
+  readonly name: string
+  readonly layout: string
+  /** The group for which it is printed, by name; `null` for the whole class. */
+  readonly group: string | null
+  /** As the sheets lie: width and height already turned for landscape. */
+  readonly paper: Paper
+  readonly sheets: readonly Sheet[]
+  readonly deal?: Deal
+  /** Plain sentences for the teacher: what to print how often, on which stock, in what order. */
+  readonly notes: readonly string[]
+}
