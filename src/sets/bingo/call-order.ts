@@ -1,0 +1,187 @@
+/** Looks for an order of calls that gives one first winner, at the call the teacher asks for where that is possible. */
+import { type Generator, generatorFor, shuffle } from '../random.js'
+import { type Board, type BoardGrid, linesOf } from './board.js'
+
+export interface CallOrderWanted {
+  readonly boards: readonly Board[]
+  readonly grid: BoardGrid
+  /** How many words there are; all of them are called, so every board comes to a line. */
+  readonly words: number
+  readonly seed: number
+  readonly label: string
+  /** The call at which the first line is wanted, where it matters. */
+  readonly winAt?: number
+}
+
+export interface CallOrder {
+  /** Indices of the words, in the order in which they are called. */
+  readonly callOrder: readonly number[]
+  /** For each board the call at which it first has a line. */
+  readonly wins: readonly number[]
+  readonly firstWin: {
+    readonly call: number
+    /** Indices of the boards that win there; one, where the search succeeded. */
+    readonly boards: readonly number[]
+  }
+  readonly odds: OrderOdds
+  /** What a caller should know, in plain sentences. */
+  readonly notes: readonly string[]
+}
+
+/** What random orders of these very boards give, counted over `orders` of them. */
+export interface OrderOdds {
+  readonly orders: number
+  readonly withOneWinner: number
+  /** With one winner, at the call asked for; 0 where none was asked for. */
+  readonly withOneWinnerAtCall: number
+  readonly meanFirstCall: number
+  readonly earliestFirstCall: number
+  readonly latestFirstCall: number
+}
+
+const randomOrders = 500
+const stepsPerStart = 1_500
+const starts = 4
+
+export function findCallOrder(wanted: CallOrderWanted): CallOrder {
+  const generator = generatorFor(wanted.seed, `${wanted.label}: calls`)
+  const game = prepare(wanted)
+  const order = Array.from({ length: wanted.words }, (_, word) => word)
+  const tries = Array.from({ length: randomOrders }, (): Try => {
+    const callOrder = shuffle(order, generator)
+    return { callOrder, ...firstWin(game, callOrder) }
+  })
+  const miss = (first: FirstWin): number => missOf(first, wanted.winAt)
+  let best = tries.reduce((a, b) => (miss(b) < miss(a) ? b : a))
+  const ranked = [...tries].sort((a, b) => miss(a) - miss(b))
+  for (let start = 0; start < starts && miss(best) > 0; start++) {
+    const improved = improve(game, ranked[start]!.callOrder, miss, generator)
+    if (miss(improved) < miss(best)) best = improved
+  }
+  const wins = winsOf(game, best.callOrder)
+  const call = Math.min(...wins)
+  const firstBoards = [...wins.keys()].filter(board => wins[board] === call)
+  const odds = oddsOf(tries, wanted.winAt)
+  return {
+    callOrder: best.callOrder,
+    wins,
+    firstWin: { call, boards: firstBoards },
+    odds,
+    notes: notesOn(wanted, call, firstBoards.length, odds),
+  }
+}
+
+/** Each board's lines as the words that they wait for. */
+interface Game {
+  readonly lines: readonly (readonly (readonly number[])[])[]
+  readonly words: number
+}
+
+interface FirstWin {
+  readonly call: number
+  readonly winners: number
+}
+
+interface Try extends FirstWin {
+  readonly callOrder: readonly number[]
+}
+
+function prepare({ boards, grid, words }: CallOrderWanted): Game {
+  const lines = linesOf(grid)
+  return {
+    words,
+    lines: boards.map(board => {
+      const cells = board.flat()
+      return lines.map(line => line.map(cell => cells[cell] ?? null).filter(word => word !== null))
+    }),
+  }
+}
+
+function winsOf({ lines, words }: Game, callOrder: readonly number[]): number[] {
+  const calledAt = new Uint32Array(words)
+  callOrder.forEach((word, index) => {
+    calledAt[word] = index + 1
+  })
+  return lines.map(boardLines => {
+    let first = Infinity
+    for (const line of boardLines) {
+      let full = 0
+      for (const word of line) if (calledAt[word]! > full) full = calledAt[word]!
+      if (full < first) first = full
+    }
+    return first
+  })
+}
+
+function firstWin(game: Game, callOrder: readonly number[]): FirstWin {
+  const wins = winsOf(game, callOrder)
+  const call = Math.min(...wins)
+  return { call, winners: wins.filter(win => win === call).length }
+}
+
+/** 0 when all is as wanted; a call further off counts more than a shared win. */
+function missOf({ call, winners }: FirstWin, winAt: number | undefined): number {
+  const off = winAt === undefined ? 0 : Math.abs(call - winAt)
+  return off * 1000 + (winners - 1)
+}
+
+/** Exchanges two calls at a time, one of them at or before the first win, and keeps what is no worse. */
+function improve(
+  game: Game,
+  start: readonly number[],
+  miss: (first: FirstWin) => number,
+  generator: Generator,
+): Try {
+  let current: Try = { callOrder: start, ...firstWin(game, start) }
+  for (let step = 0; step < stepsPerStart && miss(current) > 0 && game.words > 1; step++) {
+    const early = generator.below(Math.min(game.words, Math.max(1, current.call)))
+    const other = (early + 1 + generator.below(game.words - 1)) % game.words
+    const callOrder = [...current.callOrder]
+    callOrder[early] = current.callOrder[other]!
+    callOrder[other] = current.callOrder[early]!
+    const changed: Try = { callOrder, ...firstWin(game, callOrder) }
+    if (miss(changed) <= miss(current)) current = changed
+  }
+  return current
+}
+
+function oddsOf(tries: readonly FirstWin[], winAt: number | undefined): OrderOdds {
+  const calls = tries.map(order => order.call)
+  const single = tries.filter(order => order.winners === 1)
+  return {
+    orders: tries.length,
+    withOneWinner: single.length,
+    withOneWinnerAtCall: single.filter(order => order.call === winAt).length,
+    meanFirstCall: calls.reduce((sum, call) => sum + call, 0) / calls.length,
+    earliestFirstCall: Math.min(...calls),
+    latestFirstCall: Math.max(...calls),
+  }
+}
+
+function notesOn(
+  { winAt, boards }: CallOrderWanted,
+  call: number,
+  winners: number,
+  odds: OrderOdds,
+): readonly string[] {
+  const notes: string[] = []
+  if (winAt !== undefined && call !== winAt) {
+    notes.push(
+      `No order found gives the first line at call ${winAt}; the nearest found gives it at call ${call}.`,
+    )
+  }
+  if (winners > 1)
+    notes.push(`No order found gives a single first winner: ${winners} boards share the first line.`)
+  if (boards.length > 1) {
+    notes.push(
+      `Shuffled by hand instead, the calls give a single first winner in about ${percent(odds.withOneWinner, odds.orders)} % of games; ` +
+        `the first line comes at call ${odds.meanFirstCall.toFixed(1)} on average ` +
+        `(${odds.orders} shuffled orders of these boards: calls ${odds.earliestFirstCall} to ${odds.latestFirstCall}).`,
+    )
+  }
+  return notes
+}
+
+function percent(part: number, whole: number): string {
+  return ((100 * part) / whole).toFixed(0)
+}

@@ -1,0 +1,74 @@
+import fc from 'fast-check'
+import { describe, expect, it } from 'vitest'
+import { findCallOrder } from '../../../src/sets/bingo/call-order.js'
+import { dealBoards } from '../../../src/sets/bingo/deal-boards.js'
+import { replay } from '../../../src/sets/bingo/replay.js'
+
+const fiveByFive = { columns: 5, rows: 5, freeCentre: true, words: 30, boards: 25 }
+
+function callsFor(game: typeof fiveByFive, seed: number, winAt?: number) {
+  const dealt = dealBoards({ ...game, seed, label: 'bingo', place: { file: 'week.yaml' } })
+  if (!dealt.ok) throw new Error('too few words')
+  const { boards, grid } = dealt.value
+  const calls = findCallOrder({
+    boards,
+    grid,
+    words: game.words,
+    seed,
+    label: 'bingo',
+    ...(winAt === undefined ? {} : { winAt }),
+  })
+  return { boards, grid, calls }
+}
+
+describe('the caller’s order', () => {
+  it('calls every word once, so that each board comes to a line', () => {
+    fc.assert(
+      fc.property(fc.integer(), fc.integer({ min: 24, max: 32 }), (seed, words) => {
+        const { calls } = callsFor({ ...fiveByFive, words }, seed)
+        expect([...calls.callOrder].sort((a, b) => a - b)).toEqual([...Array(words).keys()])
+        expect(calls.wins.every(win => win >= 1 && win <= words)).toBe(true)
+      }),
+      { numRuns: 20 },
+    )
+  })
+
+  it('tells the wins that a replay of the order finds', () => {
+    const { boards, grid, calls } = callsFor(fiveByFive, 12)
+    expect(calls.wins).toEqual(replay(boards, grid, calls.callOrder))
+  })
+
+  it.each([1, 2, 3, 4, 5])('gives one first winner with seed %i', seed => {
+    const { calls } = callsFor(fiveByFive, seed)
+    const first = Math.min(...calls.wins)
+    expect(calls.wins.filter(win => win === first)).toHaveLength(1)
+    expect(calls.firstWin).toEqual({ call: first, boards: [calls.wins.indexOf(first)] })
+  })
+
+  it.each([7, 8, 10, 12, 14])('gives one first winner at call %i when asked for it', winAt => {
+    const { calls } = callsFor(fiveByFive, 12, winAt)
+    expect([calls.firstWin.call, calls.firstWin.boards.length]).toEqual([winAt, 1])
+  })
+
+  it('says so when the call asked for cannot be had', () => {
+    // A line through the free centre holds four words: no order gives a line at call 3.
+    const { calls } = callsFor(fiveByFive, 12, 3)
+    expect(calls.firstWin.call).toBe(4)
+    expect(calls.notes[0]).toBe(
+      'No order found gives the first line at call 3; the nearest found gives it at call 4.',
+    )
+  })
+
+  it('says so when boards cannot be told apart', () => {
+    const twin = [[0, 1]]
+    const calls = findCallOrder({
+      boards: [twin, twin],
+      grid: { columns: 2, rows: 1, freeCentre: false },
+      words: 2,
+      seed: 1,
+      label: 'bingo',
+    })
+    expect(calls.firstWin.boards).toEqual([0, 1])
+    expect(calls.notes[0]).toBe('No order found gives a single first winner: 2 boards share the first line.')
+  })
+})
