@@ -1,0 +1,74 @@
+import * as hb from 'harfbuzzjs'
+import { type GlyphOutline, type PathCommand, readOutline } from './glyph-outline.js'
+import { unpackFont } from './woff.js'
+
+/** One font file, opened for shaping. */
+export interface FontFile {
+  /** TTF or OTF. */
+  readonly bytes: Uint8Array
+  covers(codePoint: number): boolean
+  shape(text: string, unligated: readonly Range[]): readonly RawGlyph[]
+  outline(glyph: number): GlyphOutline
+}
+
+/** Text indices from `start` up to, not including, `end`. */
+export interface Range {
+  readonly start: number
+  readonly end: number
+}
+
+/** As the shaper gives it, lengths in em. */
+export interface RawGlyph {
+  readonly glyph: number
+  readonly start: number
+  readonly advanceEm: number
+  readonly xOffsetEm: number
+  /** Downwards. */
+  readonly yOffsetEm: number
+}
+
+/** Features by which a face joins or swaps neighbouring letters. */
+const joiningFeatures = ['liga', 'clig', 'dlig', 'rlig', 'calt', 'hlig']
+
+/** Undefined where the bytes are no font that can be shaped. */
+export function openFontFile(packed: Uint8Array): FontFile | undefined {
+  const bytes = unpackFont(packed)
+  if (bytes === undefined) return undefined
+  const face = new hb.Face(new hb.Blob(bytes))
+  const covered = new Set(face.collectUnicodes())
+  if (covered.size === 0 || face.upem === 0) return undefined
+  const font = new hb.Font(face)
+  const em = face.upem
+  const outlines = new Map<number, GlyphOutline>()
+  return {
+    bytes,
+    covers: codePoint => covered.has(codePoint),
+    shape(text, unligated) {
+      const buffer = new hb.Buffer()
+      buffer.addText(text)
+      buffer.guessSegmentProperties()
+      const features = unligated.flatMap(({ start, end }) =>
+        joiningFeatures.map(tag => new hb.Feature(tag, 0, start, end)),
+      )
+      hb.shape(font, buffer, features)
+      return buffer.getGlyphInfosAndPositions().map(glyph => ({
+        glyph: glyph.codepoint,
+        start: glyph.cluster,
+        advanceEm: (glyph.xAdvance ?? 0) / em,
+        xOffsetEm: (glyph.xOffset ?? 0) / em,
+        yOffsetEm: -(glyph.yOffset ?? 0) / em,
+      }))
+    },
+    outline(glyph) {
+      const known = outlines.get(glyph)
+      if (known !== undefined) return known
+      const commands = font.glyphToJson(glyph).map(({ type, values }) => ({
+        type: type as PathCommand['type'],
+        values: values.map((value, index) => (index % 2 === 0 ? value : -value) / em),
+      }))
+      const outline = readOutline(commands)
+      outlines.set(glyph, outline)
+      return outline
+    },
+  }
+}

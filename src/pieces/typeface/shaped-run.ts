@@ -1,0 +1,85 @@
+import type { FontFile, Range, RawGlyph } from './font-file.js'
+import type { GlyphOutline } from './glyph-outline.js'
+import type { Weight } from './typeface.js'
+
+export interface ShapeOptions {
+  readonly weight?: Weight
+  /** Added after every letter but the last, in em. Any but 0 breaks ligatures, which could not open up evenly. */
+  readonly letterSpacingEm?: number
+  /** Text indices that no ligature may bridge: where a mark begins or ends. */
+  readonly splitLigaturesAt?: readonly number[]
+}
+
+/** Text shaped as one run (kerning and ligatures as the font has them), lengths in em. */
+export interface ShapedRun {
+  readonly text: string
+  readonly glyphs: readonly ShapedGlyph[]
+  readonly widthEm: number
+}
+
+export interface ShapedGlyph {
+  readonly outline: GlyphOutline
+  /** Where the outline's origin stands on the run, from its start. */
+  readonly xEm: number
+  /** Downwards from the baseline. */
+  readonly yEm: number
+  /** The text indices that it draws: more than one for a ligature. */
+  readonly start: number
+  readonly end: number
+}
+
+/** Shapes `text` with the first of `fonts` that covers each character; characters that none covers are left out. */
+export function shapeText(fonts: readonly FontFile[], text: string, options: ShapeOptions): ShapedRun {
+  const spacing = options.letterSpacingEm ?? 0
+  const splits = options.splitLigaturesAt ?? []
+  const glyphs: ShapedGlyph[] = []
+  let penEm = 0
+  for (const part of divideByFont(fonts, text)) {
+    const raw = shapePart(part, spacing === 0 ? splits : 'everywhere')
+    raw.forEach((glyph, index) => {
+      const start = part.start + glyph.start
+      const next = raw.slice(index + 1).find(later => later.start > glyph.start)
+      const end = part.start + (next?.start ?? part.text.length)
+      const outline = part.font.outline(glyph.glyph)
+      glyphs.push({ outline, xEm: penEm + glyph.xOffsetEm, yEm: glyph.yOffsetEm, start, end })
+      const lastOfCluster = raw[index + 1]?.start !== glyph.start
+      penEm += glyph.advanceEm + (lastOfCluster && end < text.length ? spacing : 0)
+    })
+  }
+  return { text, glyphs, widthEm: penEm }
+}
+
+interface Part {
+  readonly font: FontFile
+  readonly text: string
+  readonly start: number
+}
+
+function divideByFont(fonts: readonly FontFile[], text: string): readonly Part[] {
+  const parts: Part[] = []
+  let index = 0
+  for (const character of text) {
+    const font = fonts.find(candidate => candidate.covers(character.codePointAt(0)!))
+    const last = parts.at(-1)
+    if (font !== undefined && last?.font === font && last.start + last.text.length === index) {
+      parts[parts.length - 1] = { ...last, text: last.text + character }
+    } else if (font !== undefined) {
+      parts.push({ font, text: character, start: index })
+    }
+    index += character.length
+  }
+  return parts
+}
+
+/** A ligature that bridges a split is undone, and only that one. */
+function shapePart(part: Part, splits: readonly number[] | 'everywhere'): readonly RawGlyph[] {
+  if (splits === 'everywhere') return part.font.shape(part.text, [{ start: 0, end: part.text.length }])
+  const whole = part.font.shape(part.text, [])
+  const starts = [...new Set(whole.map(glyph => glyph.start)), part.text.length]
+  const bridged: Range[] = starts.flatMap((start, index) => {
+    const end = starts[index + 1]
+    if (end === undefined) return []
+    return splits.some(at => at - part.start > start && at - part.start < end) ? [{ start, end }] : []
+  })
+  return bridged.length === 0 ? whole : part.font.shape(part.text, bridged)
+}

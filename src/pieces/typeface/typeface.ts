@@ -1,0 +1,108 @@
+import { type FontFile, openFontFile } from './font-file.js'
+import { type ShapedRun, type ShapeOptions, shapeText } from './shaped-run.js'
+
+export type Weight = 'regular' | 'bold'
+
+/** What a typeface is opened from: font files (TTF, OTF or WOFF). */
+export interface TypefaceFiles {
+  /** As a plan names it, e.g. `andika`. */
+  readonly name: string
+  /** As people call it, e.g. `Andika`. */
+  readonly family: string
+  readonly regular: Uint8Array
+  readonly bold?: Uint8Array
+  /** A further file of the regular weight, for characters that `regular` lacks. */
+  readonly extended?: Uint8Array
+  readonly extendedBold?: Uint8Array
+}
+
+/** Heights measured from the outlines themselves, in em, all positive. */
+export interface TypefaceMetrics {
+  /** Ink of the letter x above the baseline. */
+  readonly xHeight: number
+  /** Ink of the letter H above the baseline. */
+  readonly capHeight: number
+  /** Highest ink of b d f h k l t, above the baseline. */
+  readonly ascender: number
+  /** Lowest ink of g j p q y, below the baseline. */
+  readonly descender: number
+}
+
+export interface Typeface {
+  readonly name: string
+  readonly family: string
+  readonly metrics: TypefaceMetrics
+  /** TTF or OTF, for a renderer that brings its own shaper; `extended` covers what `regular` lacks. */
+  readonly bytes: {
+    readonly regular: Uint8Array
+    readonly bold?: Uint8Array
+    readonly extended?: Uint8Array
+    readonly extendedBold?: Uint8Array
+  }
+  readonly hasBold: boolean
+  /** The characters of `text` for which the face has no glyph, each once. */
+  missing(text: string): readonly string[]
+  /** Characters without a glyph leave nothing behind: ask `missing` first. */
+  shape(text: string, options?: ShapeOptions): ShapedRun
+}
+
+export interface UnreadableFont {
+  /** In plain words, a clause without a full stop. */
+  readonly unreadable: string
+}
+
+/** The typeface, or why its files cannot be used. */
+export function openTypeface(files: TypefaceFiles): Typeface | UnreadableFont {
+  const opened = {
+    regular: openFontFile(files.regular),
+    bold: files.bold && openFontFile(files.bold),
+    extended: files.extended && openFontFile(files.extended),
+    extendedBold: files.extendedBold && openFontFile(files.extendedBold),
+  }
+  const { regular, bold, extended, extendedBold } = opened
+  if (regular === undefined) return { unreadable: 'the file is not a TTF, OTF or WOFF font' }
+  const needed = [...'bdfhkltgjpqyxH']
+  const lacking = needed.filter(letter => !regular.covers(letter.codePointAt(0)!))
+  if (lacking.length > 0) return { unreadable: `the font has no letter ${lacking.join(', ')}` }
+
+  const sources: Record<Weight, readonly FontFile[]> = {
+    regular: [regular, extended].filter(font => font !== undefined),
+    bold: [bold, extendedBold].filter(font => font !== undefined),
+  }
+  if (bold === undefined) sources.bold = sources.regular
+  const runs = new Map<string, ShapedRun>()
+  return {
+    name: files.name,
+    family: files.family,
+    metrics: measure(regular),
+    bytes: Object.fromEntries(
+      Object.entries(opened).flatMap(([weight, font]) => (font === undefined ? [] : [[weight, font.bytes]])),
+    ) as Typeface['bytes'],
+    hasBold: bold !== undefined,
+    missing: text =>
+      [...new Set(text)].filter(
+        character => !sources.regular.some(font => font.covers(character.codePointAt(0)!)),
+      ),
+    shape(text, options = {}) {
+      const { weight = 'regular', letterSpacingEm = 0, splitLigaturesAt = [] } = options
+      const key = `${weight}|${letterSpacingEm}|${splitLigaturesAt.join(' ')}|${text}`
+      const known = runs.get(key)
+      if (known !== undefined) return known
+      const run = shapeText(sources[weight], text, options)
+      runs.set(key, run)
+      return run
+    },
+  }
+}
+
+function measure(font: FontFile): TypefaceMetrics {
+  const ink = (letters: string) =>
+    [...letters].map(letter => font.outline(font.shape(letter, [])[0]!.glyph).ink!).filter(Boolean)
+  const highest = (letters: string): number => Math.max(...ink(letters).map(({ top }) => -top))
+  return {
+    xHeight: highest('x'),
+    capHeight: highest('H'),
+    ascender: highest('bdfhklt'),
+    descender: Math.max(...ink('gjpqy').map(({ bottom }) => bottom)),
+  }
+}
