@@ -1,0 +1,168 @@
+import type { PartOfSpeech, Plural } from '../word.js'
+import { inTheCaseOf } from './letter-case.js'
+import {
+  alwaysPlural,
+  chIsK,
+  fKeeps,
+  fToVes,
+  fTwoForms,
+  irregularPlurals,
+  manAddsS,
+  notCounted,
+  oAddsEs,
+  oTwoForms,
+  singularInS,
+  singularOfIrregular,
+} from './plural-tables.js'
+
+export interface PluralQuestion {
+  readonly text: string
+  readonly partsOfSpeech: readonly PartOfSpeech[]
+  /** ARPABET; decides whether a final ch is /k/. */
+  readonly pronunciation?: string
+  /** Whether a lower-case word is a noun; decides whether a word in -s is a plural already. */
+  readonly isNoun?: (text: string) => boolean
+  /** A person's or a place's name: y stays (two Marys), a final s is no plural (the Joneses). */
+  readonly properName?: boolean
+}
+
+/** The plural with its rule in plain words; null when the word is no noun. */
+export function pluralOf(question: PluralQuestion): Plural | null {
+  if (!question.partsOfSpeech.includes('noun')) return null
+  const lower = question.text.toLowerCase()
+  const plural = wholeWord(lower, question) ?? lastPart(lower, question)
+  const form = inTheCaseOf(question.text, plural.form)
+  if (plural.alternatives === undefined) return { form, rule: plural.rule }
+  return {
+    form,
+    rule: plural.rule,
+    alternatives: plural.alternatives.map(other => inTheCaseOf(question.text, other)),
+  }
+}
+
+function wholeWord(word: string, question: PluralQuestion): Plural | null {
+  if (word.length === 1) return { form: `${word}'s`, rule: 'a letter: add an apostrophe and s' }
+  if (alwaysPlural.has(word)) return { form: word, rule: 'always plural: stays the same' }
+  if (notCounted.has(word)) return { form: word, rule: 'not counted: stays the same' }
+  return irregular(word) ?? headFirst(word) ?? alreadyPlural(word, question)
+}
+
+function irregular(word: string): Plural | null {
+  const found = irregularPlurals.get(word)
+  if (found === undefined) return null
+  const [form = word, ...alternatives] = found.forms
+  if (alternatives.length === 0) return { form, rule: found.kind }
+  const rule = found.kind === 'irregular ending' ? 'two forms in use' : found.kind
+  return { form, rule, alternatives }
+}
+
+/** mother-in-law, man-of-war, passer-by: the first word takes the ending. */
+function headFirst(word: string): Plural | null {
+  const found = /^([a-z]+)(-(?:in|of|at)-.+|-by|-on)$/.exec(word) ?? /^(runner)(-up)$/.exec(word)
+  if (!found) return null
+  const [, head = '', rest = ''] = found
+  const plural = lastPart(head, { text: head, partsOfSpeech: ['noun'] })
+  return { form: plural.form + rest, rule: `first word changes: ${plural.rule}` }
+}
+
+function alreadyPlural(word: string, question: PluralQuestion): Plural | null {
+  const one =
+    singularOfIrregular.get(word) ?? (question.properName ? undefined : singularInText(word, question))
+  return one === undefined ? null : { form: word, rule: `already plural: one ${one}` }
+}
+
+function singularInText(word: string, { isNoun }: PluralQuestion): string | undefined {
+  if (!word.endsWith('s') || /(?:ss|us|is)$/.test(word) || singularInS.has(word) || word.length < 4)
+    return undefined
+  return possibleSingulars(word).find(base => !isNoun || isNoun(base))
+}
+
+function possibleSingulars(word: string): readonly string[] {
+  const found: string[] = []
+  if (word.endsWith('ies')) found.push(`${word.slice(0, -3)}y`)
+  if (word.endsWith('ves'))
+    found.push(...[`${word.slice(0, -3)}f`, `${word.slice(0, -3)}fe`].filter(isInVesList))
+  if (/(?:ss|x|zz|sh|ch)es$/.test(word) || oAddsEs.has(word.slice(0, -2)) || word.slice(0, -2) in oTwoForms)
+    found.push(word.slice(0, -2))
+  found.push(word.slice(0, -1))
+  if (word.endsWith('ses') || word.endsWith('zes')) found.push(word.slice(0, -2))
+  return found
+}
+
+function isInVesList(base: string): boolean {
+  return fToVes.some(word => base.endsWith(word)) || base in fTwoForms
+}
+
+/** The rules proper, on a single word or on the last part of a hyphenated one. */
+function lastPart(word: string, question: PluralQuestion): Plural {
+  const cut = word.lastIndexOf('-') + 1
+  if (cut > 0) {
+    const last = lastPart(word.slice(cut), question)
+    const before = word.slice(0, cut)
+    return last.alternatives === undefined
+      ? { form: before + last.form, rule: last.rule }
+      : {
+          form: before + last.form,
+          rule: last.rule,
+          alternatives: last.alternatives.map(other => before + other),
+        }
+  }
+  return (
+    irregular(word) ??
+    compoundOfIrregular(word) ??
+    endingF(word) ??
+    endingO(word) ??
+    endingY(word, question) ??
+    endingHiss(word, question) ?? { form: `${word}s`, rule: 'add s' }
+  )
+}
+
+function compoundOfIrregular(word: string): Plural | null {
+  if (word.endsWith('man') && !manAddsS.has(word))
+    return { form: `${word.slice(0, -3)}men`, rule: 'changes inside' }
+  if (word.endsWith('child')) return { form: `${word}ren`, rule: 'irregular ending' }
+  if (/.person$/.test(word)) {
+    const start = word.slice(0, -6)
+    return { form: `${start}people`, rule: 'two forms in use', alternatives: [`${start}persons`] }
+  }
+  if (/.foot$/.test(word)) return { form: `${word.slice(0, -4)}feet`, rule: 'changes inside' }
+  if (/.tooth$/.test(word)) return { form: `${word.slice(0, -5)}teeth`, rule: 'changes inside' }
+  if (/.fish$/.test(word)) return { form: word, rule: 'stays the same', alternatives: [`${word}es`] }
+  return null
+}
+
+function endingF(word: string): Plural | null {
+  const both = fTwoForms[word]
+  if (both) return { form: both[0], rule: 'two forms in use', alternatives: [both[1]] }
+  if (fKeeps.has(word) || !fToVes.some(listed => word.endsWith(listed))) return null
+  return word.endsWith('fe')
+    ? { form: `${word.slice(0, -2)}ves`, rule: 'fe to ve, add s' }
+    : { form: `${word.slice(0, -1)}ves`, rule: 'f to v, add es' }
+}
+
+function endingO(word: string): Plural | null {
+  if (oAddsEs.has(word)) return { form: `${word}es`, rule: 'ends in o: add es' }
+  const both = oTwoForms[word]
+  return both ? { form: both[0], rule: 'two forms in use', alternatives: [both[1]] } : null
+}
+
+function endingY(word: string, { properName }: PluralQuestion): Plural | null {
+  if (!/(?:[^aeiou]|qu)y$/.test(word)) return null
+  if (properName) return { form: `${word}s`, rule: 'a name keeps its y: add s' }
+  return { form: `${word.slice(0, -1)}ies`, rule: 'y to i, add es' }
+}
+
+function endingHiss(word: string, { pronunciation }: PluralQuestion): Plural | null {
+  if (/(?:^|[^aeiou])(?:qu)?[aeiou]z$/.test(word) && word.length < 6 && word !== 'topaz')
+    return { form: `${word}zes`, rule: 'double the z, add es' }
+  if (!/(?:ch|sh|s|x|z)$/.test(word)) return null
+  if (word.endsWith('ch') && endsInK(word, pronunciation))
+    return { form: `${word}s`, rule: 'ch says k: add s' }
+  if (word === 'bus' || word === 'gas')
+    return { form: `${word}es`, rule: 'add es after ch, sh, s, x, z', alternatives: [`${word}ses`] }
+  return { form: `${word}es`, rule: 'add es after ch, sh, s, x, z' }
+}
+
+function endsInK(word: string, pronunciation: string | undefined): boolean {
+  return pronunciation === undefined ? chIsK.has(word) : /\bK$/.test(pronunciation.trim())
+}

@@ -1,0 +1,139 @@
+import { join } from './adding.js'
+import { pluralOf } from './plural.js'
+import { ruleBefore, type SoundOfEd, sFormOf } from './verb-endings.js'
+
+export type EndingName = 'ed' | 'ing' | 'er' | 'est' | 's' | 'es'
+
+export interface Ending {
+  readonly ending: EndingName
+  readonly base: string
+  /** How the ending was joined, in plain words: `double the last letter, add ing`. */
+  readonly rule: string
+  /** How -ed is said, or null. */
+  readonly sound: SoundOfEd | null
+  readonly why: string
+}
+
+export interface EndingQuestion {
+  readonly text: string
+  /** ARPABET of the whole word; tells the three sounds of -ed and checks that the ending is heard. */
+  readonly pronunciation?: string
+  /** The evidence that the base is a word. Without it only the spelling speaks, and nothing is found. */
+  readonly isWord?: (text: string) => boolean
+  /** Pronunciations of a base, the commonest first: river is no `rive` + er, since their vowels differ. */
+  readonly pronunciationOf?: (text: string) => string | undefined
+}
+
+/** Spelled like base + ending, sounded like it too, and yet none. */
+const noEnding = new Set(
+  `number corner counter quarter flower tower shower powder matter letter better bitter butter litter gutter offer
+  suffer differ master mister plaster temper proper chapter banner dinner manner summer hammer slipper ladder
+  bladder shoulder wonder under tender gender thunder order border murder her per over ever never liver
+  sister winter finger linger anger hunger monger meter fever rather either other another tiger pepper
+  cover clever river silver paper super center enter tuber pester fester sever latter utter splinter eager
+  quiver shiver sliver brother mother father cider spider cater buster cluster fluster muster hamper pamper
+  rudder udder shudder adder fodder solder elder beaver ginger plover batter chatter clatter scatter shatter
+  splatter patter tatter flicker bicker wicker lumber slumber member timber limber amber cancer charter
+  bring king ring sing thing wing sting string spring cling swing ping ding evening morning during ceiling
+  pudding wedding shilling nothing something anything everything sibling duckling darling dumpling awning
+  red bed fed led shed sled hundred sacred kindred naked wicked rugged breed need seed feed speed indeed weed
+  best rest test nest west vest chest guest quest forest honest harvest request arrest digest interest invest
+  protest suggest contest modest breast earnest behest
+  news glass class grass dress bus gas this his yes us is was has does as plus always perhaps towards species
+  series lens canvas atlas mathematics physics means thanks pants scissors trousers jeans shorts goods
+  clothes sometimes hers ours yours theirs bass mass pass brass princess across besides afterwards`.split(
+    /\s+/,
+  ),
+)
+
+/** The inflectional ending of a word and its base, when the base is a word; null when there is none. */
+export function endingOf(question: EndingQuestion): Ending | null {
+  const word = question.text.toLowerCase()
+  if (question.isWord === undefined || noEnding.has(word)) return null
+  return withVowelEnding(word, question) ?? withS(word, question)
+}
+
+function withVowelEnding(word: string, question: EndingQuestion): Ending | null {
+  for (const ending of ['ing', 'est', 'ed', 'er'] as const) {
+    if (!word.endsWith(ending) || word.length < ending.length + 2) continue
+    for (const base of possibleBases(word, ending)) {
+      if (!/[aeiouy]/.test(base) || !question.isWord?.(base)) continue
+      const pronunciation = question.pronunciationOf?.(base)
+      const joined = join(base, ending, pronunciation)
+      if (joined.form !== word) continue
+      if (!soundsLikeBase(base, pronunciation, question.pronunciation)) continue
+      return {
+        ending,
+        base,
+        rule: `${ruleBefore(joined.rule)}add ${ending}`,
+        sound: ending === 'ed' ? saidEd(question.pronunciation) : null,
+        why: `${base} is a word, and ${base} + ${ending} is spelled ${word}`,
+      }
+    }
+  }
+  return null
+}
+
+/** sit from sitting, smile from smiling, carry from carried, lie from lying. */
+function possibleBases(word: string, ending: string): readonly string[] {
+  const stem = word.slice(0, -ending.length)
+  const bases = [stem, `${stem}e`]
+  if (/([^aeiou])\1$/.test(stem)) bases.push(stem.slice(0, -1))
+  if (stem.endsWith('i')) bases.push(`${stem.slice(0, -1)}y`)
+  if (ending === 'ing' && stem.endsWith('y')) bases.push(`${stem.slice(0, -1)}ie`)
+  if (stem.endsWith('ck')) bases.push(stem.slice(0, -1))
+  return bases
+}
+
+function withS(word: string, question: EndingQuestion): Ending | null {
+  if (!word.endsWith('s') || /(?:ss|us|is)$/.test(word) || word.length < 3) return null
+  const changed = [`${word.slice(0, -3)}y`, `${word.slice(0, -3)}f`, `${word.slice(0, -3)}fe`]
+  const bases = [...changed, word.slice(0, -1), word.slice(0, -2)]
+  for (const base of bases) {
+    if (base.length < 2 || !question.isWord?.(base)) continue
+    const pronunciation = question.pronunciationOf?.(base)
+    const built = pluralOf({
+      text: base,
+      partsOfSpeech: ['noun'],
+      ...(pronunciation === undefined ? {} : { pronunciation }),
+    })
+    const rule = [built, sFormOf({ text: base })].find(one => one?.form === word)?.rule
+    if (rule === undefined || base === word) continue
+    const ending = word === `${base}s` ? 's' : 'es'
+    return {
+      ending,
+      base,
+      rule,
+      sound: null,
+      why: `${base} is a word, and ${base} + ${ending} is spelled ${word}`,
+    }
+  }
+  return null
+}
+
+/** The consonants and vowels of the base, all but the last sound, open the whole word's. */
+function soundsLikeBase(base: string, ofBase: string | undefined, ofWord: string | undefined): boolean {
+  if (ofBase === undefined || ofWord === undefined) return true
+  const baseSounds = sounds(ofBase)
+  const wordSounds = sounds(ofWord)
+  // A final -le or -er loses its vowel before an ending (handling), and the last sound may join the ending's.
+  const length = Math.max(1, baseSounds.length - (/(?:le|er|re)$/.test(base) ? 2 : 1))
+  return baseSounds.slice(0, length).every((sound, at) => alike(sound, wordSounds[at]))
+}
+
+/** The dictionary wavers between AA and AO (want) and, unstressed, between IH and AH. */
+function alike(first: string, second: string | undefined): boolean {
+  if (first === second) return true
+  return ['AA AO', 'AO AA', 'IH AH', 'AH IH'].includes(`${first} ${second}`)
+}
+
+function sounds(pronunciation: string): readonly string[] {
+  return pronunciation.replace(/\d/g, '').trim().split(/\s+/)
+}
+
+function saidEd(pronunciation: string | undefined): SoundOfEd | null {
+  if (pronunciation === undefined) return null
+  const [before = '', last] = sounds(pronunciation).slice(-2)
+  if (last === 'T') return 't'
+  return last === 'D' && /^(?:IH|AH|EH)$/.test(before) ? 'id' : 'd'
+}
