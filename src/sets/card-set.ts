@@ -20,6 +20,8 @@ export interface Card {
 export interface CardSet {
   readonly cards: readonly Card[]
   readonly deal?: Deal
+  /** What a teacher should know of the set, in plain sentences. */
+  readonly notes?: readonly string[]
 }
 
 /** Which words are called in which order, and when each board first has a line. */

@@ -52,11 +52,11 @@ export function findCallOrder(wanted: CallOrderWanted): CallOrder {
     return { callOrder, ...firstWin(game, callOrder) }
   })
   const miss = (first: FirstWin): number => missOf(first, wanted.winAt)
-  let best = tries.reduce((a, b) => (miss(b) < miss(a) ? b : a))
+  const better = (a: Try, b: Try): Try => (choiceOf(b, wanted.winAt) < choiceOf(a, wanted.winAt) ? b : a)
+  let best = tries.reduce(better)
   const ranked = [...tries].sort((a, b) => miss(a) - miss(b))
   for (let start = 0; start < starts && miss(best) > 0; start++) {
-    const improved = improve(game, ranked[start]!.callOrder, miss, generator)
-    if (miss(improved) < miss(best)) best = improved
+    best = improve(game, ranked[start]!, miss, generator).reduce(better, best)
   }
   const wins = winsOf(game, best.callOrder)
   const call = Math.min(...wins)
@@ -119,20 +119,21 @@ function firstWin(game: Game, callOrder: readonly number[]): FirstWin {
   return { call, winners: wins.filter(win => win === call).length }
 }
 
-/** 0 when all is as wanted; a call further off counts more than a shared win. */
+/** What the search lowers, 0 when all is as wanted: first it nears the call, then it sheds winners. */
 function missOf({ call, winners }: FirstWin, winAt: number | undefined): number {
   const off = winAt === undefined ? 0 : Math.abs(call - winAt)
   return off * 1000 + (winners - 1)
 }
 
-/** Exchanges two calls at a time, one of them at or before the first win, and keeps what is no worse. */
-function improve(
-  game: Game,
-  start: readonly number[],
-  miss: (first: FirstWin) => number,
-  generator: Generator,
-): Try {
-  let current: Try = { callOrder: start, ...firstWin(game, start) }
+/** What decides between orders found: a single winner first of all, then the call, then how many share the win. */
+function choiceOf(first: FirstWin, winAt: number | undefined): number {
+  return missOf(first, winAt) + (first.winners > 1 ? 1_000_000 : 0)
+}
+
+/** Exchanges two calls at a time, one of them at or before the first win, and keeps what is no worse; all it kept. */
+function improve(game: Game, start: Try, miss: (first: FirstWin) => number, generator: Generator): Try[] {
+  const kept = [start]
+  let current = start
   for (let step = 0; step < stepsPerStart && miss(current) > 0 && game.words > 1; step++) {
     const early = generator.below(Math.min(game.words, Math.max(1, current.call)))
     const other = (early + 1 + generator.below(game.words - 1)) % game.words
@@ -140,9 +141,11 @@ function improve(
     callOrder[early] = current.callOrder[other]!
     callOrder[other] = current.callOrder[early]!
     const changed: Try = { callOrder, ...firstWin(game, callOrder) }
-    if (miss(changed) <= miss(current)) current = changed
+    if (miss(changed) > miss(current)) continue
+    if (miss(changed) < miss(current)) kept.push(changed)
+    current = changed
   }
-  return current
+  return kept
 }
 
 function oddsOf(tries: readonly FirstWin[], winAt: number | undefined): OrderOdds {
