@@ -1,5 +1,5 @@
 /** What the sheets stage gives: one side of paper as plain data, everything placed in mm from its top left corner. */
-import type { Size } from '../geometry.js'
+import type { Box, Size } from '../geometry.js'
 import type { Piece, PlacedArt } from '../pieces/piece.js'
 
 export interface PlacedPiece {
@@ -17,9 +17,20 @@ export interface CutMark {
   readonly x2Mm: number
   readonly y2Mm: number
   readonly widthMm: number
+  /** `#rrggbb`; black where left out. */
+  readonly color?: string
 }
 
-export type SheetKind = 'pieces' | 'key' | 'caller' | 'answers' | 'list' | 'cover' | 'calibration' | 'labels'
+export type SheetKind =
+  | 'pieces'
+  | 'key'
+  | 'caller'
+  | 'answers'
+  | 'list'
+  | 'cover'
+  | 'calibration'
+  | 'checklist'
+  | 'labels'
 
 export interface Sheet extends Size {
   /** 1, 2, … within the item, in print order. */
@@ -32,4 +43,9 @@ export interface Sheet extends Size {
   readonly cuts: readonly CutMark[]
   /** Everything else on the page: labels, rulers, lists, keys. Never inside a piece. */
   readonly furniture: readonly PlacedArt[]
+}
+
+/** The box that a placed piece takes on its sheet. */
+export function pieceBox({ piece, xMm, yMm }: PlacedPiece): Box {
+  return { xMm, yMm, widthMm: piece.widthMm, heightMm: piece.heightMm }
 }

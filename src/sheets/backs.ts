@@ -1,0 +1,87 @@
+/** Backs: placed so that each meets its front when the sheet is turned over. */
+import type { Box, Size } from '../geometry.js'
+import type { Art, Piece, PlacedArt } from '../pieces/piece.js'
+import { bleedBoxes } from './bleed.js'
+import { behind, type Flip, turnedSides, turnOfBack } from './flip.js'
+import { placePageLabel } from './furniture/page-label.js'
+import type { SheetLabel } from './impose.js'
+import { type PlacedPiece, pieceBox, type Sheet } from './sheet.js'
+
+/** How far backs are moved on their own page to meet their fronts, read from the calibration sheet; negative: left, up. */
+export interface BackShift {
+  readonly rightMm: number
+  readonly downMm: number
+}
+
+/** A pattern carried on beyond the cards, so that a back printed a little askew shows no white edge. */
+export interface Bleed {
+  readonly widthMm: number
+  /** Draws the pattern over `area` of the page, in step with the piece whose top left corner is `corner`. */
+  readonly paint: (area: Box, corner: { readonly xMm: number; readonly yMm: number }) => Art
+}
+
+export interface ImposeBacksRequest {
+  readonly fronts: readonly Sheet[]
+  /** The back of a front piece, of the same size; it is given its front's id. `undefined` leaves the back blank. */
+  readonly backOf: (front: Piece) => Piece | undefined
+  readonly flip: Flip
+  readonly shift?: BackShift
+  readonly title: string
+  readonly label?: SheetLabel
+  readonly bleed?: Bleed
+}
+
+/** One back a front, in the same order and with the same number; `interleave` numbers them for printing. */
+export function imposeBacks(request: ImposeBacksRequest): readonly Sheet[] {
+  return request.fronts.map((front, index) => imposeBack(request, front, index))
+}
+
+function imposeBack(request: ImposeBacksRequest, front: Sheet, index: number): Sheet {
+  const { backOf, flip, title, label, bleed, fronts } = request
+  const shift = request.shift ?? { rightMm: 0, downMm: 0 }
+  const size = { widthMm: front.widthMm, heightMm: front.heightMm }
+  const sides = turnedSides(flip, size)
+  const pieces = front.pieces.flatMap((placed): readonly PlacedPiece[] => {
+    const back = backOf(placed.piece)
+    if (back === undefined) return []
+    const box = behind(pieceBox(placed), size, sides)
+    const piece = { ...back, id: placed.piece.id, number: placed.piece.number, copy: placed.piece.copy }
+    return [{ piece, xMm: box.xMm + shift.rightMm, yMm: box.yMm + shift.downMm, turn: turnOfBack(sides) }]
+  })
+  const boxes = pieces.map(pieceBox)
+  const which = `back of sheet ${index + 1} of ${fronts.length}`
+  const painted = bleed ? paintBleed(bleed, boxes, size) : []
+  const labelArt =
+    label &&
+    placePageLabel({
+      text: `${label.text} · ${which}`,
+      lettering: label.lettering,
+      sheetSize: size,
+      pieces: [...boxes, ...painted.map(artBox)],
+      cuts: [],
+    })
+  return {
+    ...size,
+    number: front.number,
+    side: 'back',
+    kind: front.kind,
+    title: `${title}, ${which}`,
+    pieces,
+    cuts: [],
+    furniture: labelArt ? [...painted, labelArt] : painted,
+  }
+}
+
+function paintBleed(bleed: Bleed, boxes: readonly Box[], size: Size): readonly PlacedArt[] {
+  const [corner] = boxes
+  if (corner === undefined) return []
+  return bleedBoxes(boxes, size, bleed.widthMm).map(area => ({
+    art: bleed.paint(area, corner),
+    xMm: area.xMm,
+    yMm: area.yMm,
+  }))
+}
+
+function artBox({ art, xMm, yMm }: PlacedArt): Box {
+  return { xMm, yMm, widthMm: art.widthMm, heightMm: art.heightMm }
+}

@@ -1,0 +1,80 @@
+/** Where the trimmer cuts: each shared edge once, straight from edge to edge of the cards on the sheet. */
+import type { Box, Size } from '../geometry.js'
+import type { CutStyle } from '../plan/plan.js'
+import { UNREACHABLE_EDGE_MM } from './margins.js'
+import type { CutMark } from './sheet.js'
+
+/**
+ * Thinner than any mark on a card (those are at least 0.35 mm) and grey, so that what is left at a card's edge
+ * does not read as its border; still 4.5 to 1 on white (WCAG 2.2), so that a copier keeps it.
+ */
+export const CUT_WIDTH_MM = 0.25
+export const CUT_COLOR = '#767676'
+
+/** How far a cut line runs out beyond the cards, or how long a tick is, where the margin allows it. */
+const TICK_MM = 2.4
+
+/** The straight cuts of a sheet: `columns` are the x of upright cuts, `rows` the y of level ones, in mm, ascending. */
+export interface StraightCuts {
+  readonly columns: readonly number[]
+  readonly rows: readonly number[]
+}
+
+/** The cuts that free every piece. An edge that is the paper's own edge needs none. */
+export function straightCuts(pieces: readonly Box[], sheetSize: Size): StraightCuts {
+  const columns = pieces.flatMap(piece => [piece.xMm, piece.xMm + piece.widthMm])
+  const rows = pieces.flatMap(piece => [piece.yMm, piece.yMm + piece.heightMm])
+  return { columns: inside(columns, sheetSize.widthMm), rows: inside(rows, sheetSize.heightMm) }
+}
+
+export function countCuts(cuts: StraightCuts): number {
+  return cuts.columns.length + cuts.rows.length
+}
+
+/** Cut lines or ticks for the pieces of one sheet. */
+export function drawCuts(pieces: readonly Box[], sheetSize: Size, style: CutStyle): readonly CutMark[] {
+  if (style === 'none' || pieces.length === 0) return []
+  const { columns, rows } = straightCuts(pieces, sheetSize)
+  const left = Math.min(...pieces.map(piece => piece.xMm))
+  const right = Math.max(...pieces.map(piece => piece.xMm + piece.widthMm))
+  const top = Math.min(...pieces.map(piece => piece.yMm))
+  const bottom = Math.max(...pieces.map(piece => piece.yMm + piece.heightMm))
+  const upright = spans(top, bottom, sheetSize.heightMm, style)
+  const level = spans(left, right, sheetSize.widthMm, style)
+  return [
+    ...columns.flatMap(x => upright.map(([from, to]) => mark(x, from, x, to))),
+    ...rows.flatMap(y => level.map(([from, to]) => mark(from, y, to, y))),
+  ]
+}
+
+type Span = readonly [number, number]
+
+/** What to draw along a cut that frees pieces from `from` to `to`: one line run out into the margins, or two ticks. */
+function spans(from: number, to: number, paperMm: number, style: 'lines' | 'ticks'): readonly Span[] {
+  const before = from - runOut(from)
+  const after = to + runOut(paperMm - to)
+  if (style === 'lines') return [[before, after]]
+  const ticks: readonly Span[] = [
+    [before, from],
+    [to, after],
+  ]
+  return ticks.filter(([start, end]) => end - start > 1e-6)
+}
+
+/** Into the margin, but not into the edge that printers leave blank. */
+function runOut(marginMm: number): number {
+  return Math.max(0, Math.min(TICK_MM, marginMm - UNREACHABLE_EDGE_MM))
+}
+
+function mark(x1Mm: number, y1Mm: number, x2Mm: number, y2Mm: number): CutMark {
+  return { x1Mm, y1Mm, x2Mm, y2Mm, widthMm: CUT_WIDTH_MM, color: CUT_COLOR }
+}
+
+/** Ascending, each once, without the paper's own edges. */
+function inside(positions: readonly number[], paperMm: number): readonly number[] {
+  const near = 1e-4
+  return [...positions]
+    .sort((a, b) => a - b)
+    .filter(position => position > near && position < paperMm - near)
+    .filter((position, index, sorted) => index === 0 || position - sorted[index - 1]! > near)
+}

@@ -1,0 +1,248 @@
+/** Divides a sheet of paper into equal places, centred, sharing their edges where there is no gap. */
+import type { Box, Size } from '../geometry.js'
+import type { Division, Paper } from '../plan/plan.js'
+import { errorAt, type Outcome, type Place, type Problem, warningAt } from '../problems.js'
+import { defaultMargins, evenMargins, type Margins, UNREACHABLE_EDGE_MM } from './margins.js'
+
+export type Orientation = 'portrait' | 'landscape'
+
+/** How a layout likes its sheet divided where the teacher leaves it open. */
+export interface PreferredGrid {
+  readonly columns: number
+  readonly rows: number
+  readonly orientation?: Orientation
+}
+
+export interface GridRequest {
+  readonly paper: Paper
+  readonly orientation?: Orientation
+  /** What the teacher set, obeyed on all four sides; left out: what printers reach, with room for a label. */
+  readonly marginMm?: number
+  /** Between neighbouring pieces; 0: they share an edge and one cut serves both. */
+  readonly gapMm: number
+  readonly division: Division
+  readonly preferred: PreferredGrid
+  /** Where the item stands in the plan, for messages. */
+  readonly place: Place
+}
+
+export interface Grid {
+  readonly orientation: Orientation
+  readonly sheetSize: Size
+  readonly margins: Margins
+  readonly columns: number
+  readonly rows: number
+  readonly pieceSize: Size
+  /** Top left corner of the first place. */
+  readonly originXMm: number
+  readonly originYMm: number
+  readonly gapMm: number
+  /** Share of the paper's area, 0 to 1, that no piece covers when every place is taken. */
+  readonly wasteShare: number
+}
+
+/** Smaller than this is too small to cut and hold: common practice, no source. */
+export const SMALLEST_PIECE_MM = 8
+
+export function divideSheet(request: GridRequest): Outcome<Grid> {
+  const warnings = reachWarnings(request)
+  const grids = orientationsToTry(request).map(orientation => gridFor(request, orientation))
+  const fitting = grids.filter(grid => grid !== undefined)
+  const [first] = fitting
+  if (first === undefined) return { ok: false, problems: [nothingFits(request)] }
+  const best = fitting.reduce(
+    (least, grid) => (grid.wasteShare < least.wasteShare - 1e-9 ? grid : least),
+    first,
+  )
+  return { ok: true, value: best, problems: warnings }
+}
+
+/** Number of places on a sheet. */
+export function placesOf(grid: Grid): number {
+  return grid.columns * grid.rows
+}
+
+/** The box of a place, counted from 0 by rows from the top left. */
+export function placeBox(grid: Grid, place: number): Box {
+  const column = place % grid.columns
+  const row = Math.floor(place / grid.columns)
+  return {
+    xMm: tidy(grid.originXMm + column * (grid.pieceSize.widthMm + grid.gapMm)),
+    yMm: tidy(grid.originYMm + row * (grid.pieceSize.heightMm + grid.gapMm)),
+    ...grid.pieceSize,
+  }
+}
+
+/** All the pieces of a full sheet and the gaps between them. */
+export function blockBox(grid: Grid): Box {
+  return {
+    xMm: grid.originXMm,
+    yMm: grid.originYMm,
+    widthMm: tidy(grid.columns * (grid.pieceSize.widthMm + grid.gapMm) - grid.gapMm),
+    heightMm: tidy(grid.rows * (grid.pieceSize.heightMm + grid.gapMm) - grid.gapMm),
+  }
+}
+
+/** The paper less its margins. */
+export function printableBox(sheetSize: Size, margins: Margins): Box {
+  return {
+    xMm: margins.sideMm,
+    yMm: margins.endMm,
+    widthMm: sheetSize.widthMm - 2 * margins.sideMm,
+    heightMm: sheetSize.heightMm - 2 * margins.endMm,
+  }
+}
+
+export function sheetSizeOf(paper: Paper, orientation: Orientation): Size {
+  return orientation === 'portrait'
+    ? { widthMm: paper.widthMm, heightMm: paper.heightMm }
+    : { widthMm: paper.heightMm, heightMm: paper.widthMm }
+}
+
+/** A card's size settles nothing about the way the paper lies, so both ways are weighed; portrait wins a tie. */
+function orientationsToTry(request: GridRequest): readonly Orientation[] {
+  if (request.orientation !== undefined) return [request.orientation]
+  if (request.division.kind === 'card') return ['portrait', 'landscape']
+  return [request.preferred.orientation ?? 'portrait']
+}
+
+function gridFor(request: GridRequest, orientation: Orientation): Grid | undefined {
+  const sheetSize = sheetSizeOf(request.paper, orientation)
+  const margins = marginsFor(request, orientation)
+  const room = printableBox(sheetSize, margins)
+  const { columns, rows, pieceSize } = fillRoom(room, request)
+  const tooSmall = Math.min(pieceSize.widthMm, pieceSize.heightMm) < SMALLEST_PIECE_MM
+  if (columns < 1 || rows < 1 || tooSmall) return undefined
+  const blockWidth = columns * (pieceSize.widthMm + request.gapMm) - request.gapMm
+  const blockHeight = rows * (pieceSize.heightMm + request.gapMm) - request.gapMm
+  const pieceArea = pieceSize.widthMm * pieceSize.heightMm
+  return {
+    orientation,
+    sheetSize,
+    margins,
+    columns,
+    rows,
+    pieceSize,
+    originXMm: tidy((sheetSize.widthMm - blockWidth) / 2),
+    originYMm: tidy((sheetSize.heightMm - blockHeight) / 2),
+    gapMm: request.gapMm,
+    wasteShare: 1 - (columns * rows * pieceArea) / (sheetSize.widthMm * sheetSize.heightMm),
+  }
+}
+
+function marginsFor(request: GridRequest, orientation: Orientation): Margins {
+  if (request.marginMm !== undefined) return evenMargins(request.marginMm)
+  return defaultMargins(sheetSizeOf(request.paper, orientation), request.division.kind)
+}
+
+interface Filling {
+  readonly columns: number
+  readonly rows: number
+  readonly pieceSize: Size
+}
+
+function fillRoom(room: Size, request: GridRequest): Filling {
+  const { division, gapMm, preferred } = request
+  if (division.kind === 'card') {
+    const columns = howMany(room.widthMm, division.size.widthMm, gapMm)
+    const rows = howMany(room.heightMm, division.size.heightMm, gapMm)
+    return { columns, rows, pieceSize: division.size }
+  }
+  const across = division.kind === 'count' ? division.across : preferred.columns
+  const down = division.kind === 'count' ? division.down : preferred.rows
+  const columns =
+    across ??
+    companion(room.widthMm, share(room.heightMm, down!, gapMm), gapMm, 1 / shape(room, preferred, gapMm))
+  const rows =
+    down ??
+    companion(room.heightMm, share(room.widthMm, columns, gapMm), gapMm, shape(room, preferred, gapMm))
+  const pieceSize = {
+    widthMm: share(room.widthMm, columns, gapMm),
+    heightMm: share(room.heightMm, rows, gapMm),
+  }
+  return { columns, rows, pieceSize }
+}
+
+/** How many pieces of a length go into a room with gaps between them; a hair's breadth too little still counts. */
+function howMany(roomMm: number, pieceMm: number, gapMm: number): number {
+  return Math.floor((roomMm + gapMm) / (pieceMm + gapMm) + 1e-6)
+}
+
+/** Length of each of `count` pieces in a room, rounded down to a thousandth of a millimetre. */
+function share(roomMm: number, count: number, gapMm: number): number {
+  return Math.floor(((roomMm - (count - 1) * gapMm) / count) * 1000 + 1e-6) / 1000
+}
+
+/** Height over width of the pieces that the layout likes. */
+function shape(room: Size, preferred: PreferredGrid, gapMm: number): number {
+  return share(room.heightMm, preferred.rows, gapMm) / share(room.widthMm, preferred.columns, gapMm)
+}
+
+/** The count the other way that comes nearest to the layout's own shape of piece. */
+function companion(roomMm: number, otherSideMm: number, gapMm: number, ratio: number): number {
+  return Math.max(1, Math.round((roomMm + gapMm) / (otherSideMm * ratio + gapMm)))
+}
+
+function reachWarnings(request: GridRequest): readonly Problem[] {
+  const { marginMm, place } = request
+  if (marginMm === undefined || marginMm >= UNREACHABLE_EDGE_MM) return []
+  return [
+    warningAt(
+      place,
+      `a margin of ${marginMm} mm is narrower than most office printers can reach`,
+      `Many leave about ${UNREACHABLE_EDGE_MM} mm at the edge unprinted; print one sheet to see, or set a margin of 6.35 mm.`,
+    ),
+  ]
+}
+
+function nothingFits(request: GridRequest): Problem {
+  const { division, paper, place } = request
+  const orientation = request.orientation ?? 'portrait'
+  const room = printableBox(sheetSizeOf(paper, orientation), marginsFor(request, orientation))
+  if (Math.min(room.widthMm, room.heightMm) <= 0) {
+    return errorAt(
+      place,
+      `the margins leave nothing of the ${paper.name} paper`,
+      'Choose a narrower margin or larger paper.',
+    )
+  }
+  const roomText = `${mm(room.widthMm)} × ${mm(room.heightMm)} mm within the margins`
+  if (division.kind === 'card') {
+    const { widthMm, heightMm } = division.size
+    if (Math.min(widthMm, heightMm) < SMALLEST_PIECE_MM) {
+      return errorAt(
+        place,
+        `a card of ${mm(widthMm)} × ${mm(heightMm)} mm is too small to cut and hold`,
+        `Make each edge at least ${SMALLEST_PIECE_MM} mm.`,
+      )
+    }
+    return errorAt(
+      place,
+      `a card of ${mm(widthMm)} × ${mm(heightMm)} mm does not fit on ${paper.name} paper (${roomText})`,
+      fitsTurned(request)
+        ? 'It fits with the paper turned the other way: leave `orientation` out.'
+        : 'Choose a smaller card, larger paper or a narrower margin.',
+    )
+  }
+  const across = division.kind === 'count' ? (division.across ?? 'any number') : request.preferred.columns
+  const down = division.kind === 'count' ? (division.down ?? 'any number') : request.preferred.rows
+  return errorAt(
+    place,
+    `${across} across and ${down} down make pieces too small to cut on ${paper.name} paper (${roomText})`,
+    `Ask for fewer across or down, a smaller gap or larger paper; a piece needs at least ${SMALLEST_PIECE_MM} mm each way.`,
+  )
+}
+
+function fitsTurned(request: GridRequest): boolean {
+  if (request.orientation === undefined) return false
+  return gridFor(request, request.orientation === 'portrait' ? 'landscape' : 'portrait') !== undefined
+}
+
+function mm(value: number): string {
+  return String(Number(value.toFixed(1)))
+}
+
+/** Rounds away the dust of floating point: positions are kept to a millionth of a millimetre. */
+function tidy(value: number): number {
+  return Math.round(value * 1e6) / 1e6
+}

@@ -1,0 +1,70 @@
+/** Imposition: puts the pieces of a set on sheets in the order asked for, with cut marks and a label a sheet. */
+import type { Piece } from '../pieces/piece.js'
+import type { CardOrder, CutStyle } from '../plan/plan.js'
+import { drawCuts } from './cuts.js'
+import type { Lettering } from './furniture/lettering.js'
+import { placePageLabel } from './furniture/page-label.js'
+import { type Grid, placeBox, placesOf } from './grid.js'
+import { orders } from './order.js'
+import { type PlacedPiece, pieceBox, type Sheet } from './sheet.js'
+
+/** Words for the margin of each sheet: `Along the marsh · Otters · word cards`; `sheet 2 of 5` is added. */
+export interface SheetLabel {
+  readonly text: string
+  readonly lettering: Lettering
+}
+
+export interface ImposeFrontsRequest {
+  /** In set order, all of one copy before the next, each as large as the grid's places. */
+  readonly pieces: readonly Piece[]
+  readonly grid: Grid
+  readonly order: CardOrder
+  readonly cut: CutStyle
+  /** What the sheets are, in words; `sheet 2 of 5` is added. */
+  readonly title: string
+  readonly label?: SheetLabel
+}
+
+/** Numbered from 1. */
+export function imposeFronts(request: ImposeFrontsRequest): readonly Sheet[] {
+  const { pieces, grid, order, cut, title, label } = request
+  const copies = pieces.map(piece => piece.copy)
+  const sheets = orders[order]({ copies, places: placesOf(grid) })
+  return sheets.map((places, index) => {
+    const placed = places.flatMap((card, place) =>
+      card === null ? [] : [placePiece(pieces[card]!, grid, place)],
+    )
+    const boxes = placed.map(pieceBox)
+    const cuts = drawCuts(boxes, grid.sheetSize, cut)
+    const which = `sheet ${index + 1} of ${sheets.length}`
+    const labelArt =
+      label &&
+      placePageLabel({
+        text: `${label.text} · ${which}`,
+        lettering: label.lettering,
+        sheetSize: grid.sheetSize,
+        pieces: boxes,
+        cuts,
+      })
+    return {
+      ...grid.sheetSize,
+      number: index + 1,
+      side: 'front',
+      kind: 'pieces',
+      title: `${title}, ${which}`,
+      pieces: placed,
+      cuts,
+      furniture: labelArt ? [labelArt] : [],
+    }
+  })
+}
+
+function placePiece(piece: Piece, grid: Grid, place: number): PlacedPiece {
+  const box = placeBox(grid, place)
+  if (Math.abs(piece.widthMm - box.widthMm) > 1e-3 || Math.abs(piece.heightMm - box.heightMm) > 1e-3) {
+    throw new RangeError(
+      `piece ${piece.id} is ${piece.widthMm} × ${piece.heightMm} mm, its place ${box.widthMm} × ${box.heightMm} mm`,
+    )
+  }
+  return { piece, xMm: box.xMm, yMm: box.yMm, turn: 0 }
+}

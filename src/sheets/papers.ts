@@ -1,0 +1,60 @@
+/**
+ * Paper sizes, portrait: the shorter edge is the width. ISO 216 for the A series; ANSI/ASME Y14.1 and US trade
+ * sizes in inches for the others, at 25.4 mm to the inch exactly.
+ */
+import { inchesToMm, type Size } from '../geometry.js'
+import type { Paper } from '../plan/plan.js'
+
+/** A paper that a plan may name. */
+export interface NamedPaper extends Paper {
+  /** Other names that a teacher may write for it. */
+  readonly aliases: readonly string[]
+}
+
+export const papers: readonly NamedPaper[] = [
+  iso('a3', 297, 420),
+  iso('a4', 210, 297),
+  iso('a5', 148, 210),
+  iso('a6', 105, 148),
+  inches('letter', 8.5, 11, ['us letter', 'ansi a', '8.5x11', '8.5 x 11 in']),
+  inches('legal', 8.5, 14, ['us legal', '8.5x14', '8.5 x 14 in']),
+  inches('tabloid', 11, 17, ['ledger', 'ansi b', '11x17', '11 x 17 in']),
+  inches('index-3x5', 3, 5, ['3x5', '3x5 card', '3 x 5 in', 'index card']),
+  inches('index-4x6', 4, 6, ['4x6', '4x6 card', '4 x 6 in']),
+  inches('index-5x8', 5, 8, ['5x8', '5x8 card', '5 x 8 in']),
+]
+
+/** The paper of that name or alias; case, spaces, hyphens and underscores do not matter. */
+export function findPaper(name: string): Paper | undefined {
+  const wanted = plainName(name)
+  const found = papers.find(paper =>
+    [paper.name, ...paper.aliases].some(known => plainName(known) === wanted),
+  )
+  return found && { name: found.name, widthMm: found.widthMm, heightMm: found.heightMm }
+}
+
+/** A paper of any size, turned portrait and named after its size: `120 x 200 mm`. */
+export function customPaper(size: Size): Paper {
+  const widthMm = Math.min(size.widthMm, size.heightMm)
+  const heightMm = Math.max(size.widthMm, size.heightMm)
+  return { name: `${shortMm(widthMm)} x ${shortMm(heightMm)} mm`, widthMm, heightMm }
+}
+
+function iso(name: string, widthMm: number, heightMm: number): NamedPaper {
+  return { name, widthMm, heightMm, aliases: [`iso ${name}`, `din ${name}`] }
+}
+
+function inches(name: string, width: number, height: number, aliases: readonly string[]): NamedPaper {
+  return { name, widthMm: inchesToMm(width), heightMm: inchesToMm(height), aliases }
+}
+
+function plainName(name: string): string {
+  return name
+    .toLowerCase()
+    .replaceAll('×', 'x')
+    .replace(/[\s_-]+/g, '')
+}
+
+function shortMm(mm: number): string {
+  return String(Number(mm.toFixed(2)))
+}
