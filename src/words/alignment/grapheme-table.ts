@@ -1,0 +1,76 @@
+/** The inventory with its learned weights, ready to be walked letter by letter. */
+import { type Condition, conditions } from './conditions.js'
+import { inventory } from './inventory.js'
+
+/** One way to spell a stretch of sounds. */
+export interface Pairing {
+  readonly letters: string
+  readonly sounds: readonly string[]
+  /** Negative natural logarithm of its share of all graphemes in running through the familiar words. */
+  readonly cost: number
+  /** A word that shows it. */
+  readonly example: string
+  readonly condition: string | undefined
+  readonly mayStand: Condition | undefined
+}
+
+export interface LetterNode {
+  readonly next: Map<number, LetterNode>
+  readonly pairings: Pairing[]
+}
+
+export interface GraphemeTable {
+  readonly pairings: readonly Pairing[]
+  readonly root: LetterNode
+}
+
+/** Name of a pairing in the weights: `ea EH`, `x K S`, `e -`. */
+export function pairingKey(letters: string, sounds: readonly string[]): string {
+  return `${letters} ${sounds.length === 0 ? '-' : sounds.join(' ')}`
+}
+
+/** What a pairing costs that no word of the lessons showed. */
+const unseenCost = 16
+/** By convention a vowel and its r are one grapheme even where a cut between them would be as likely. */
+const rControlledPreference = 4
+
+export function graphemeTable(weights: ReadonlyMap<string, number>): GraphemeTable {
+  const pairings: Pairing[] = []
+  const root: LetterNode = { next: new Map(), pairings: [] }
+  for (const line of inventory.trim().split('\n')) {
+    const letters = line.slice(0, line.indexOf(' '))
+    const node = nodeFor(root, letters)
+    for (const entry of line.slice(letters.length).split('|')) {
+      const pairing = readPairing(letters, entry.trim(), weights)
+      pairings.push(pairing)
+      node.pairings.push(pairing)
+    }
+  }
+  return { pairings, root }
+}
+
+function readPairing(letters: string, entry: string, weights: ReadonlyMap<string, number>): Pairing {
+  const match = /^(-|[A-Z ]+) ([a-z']+)(?: \[(.+)\])?$/.exec(entry)
+  if (match === null) throw new Error(`The inventory's entry "${entry}" for ${letters} cannot be read`)
+  const [, written, example, condition] = match
+  const sounds = written === '-' ? [] : written!.split(' ')
+  const mayStand = condition === undefined ? undefined : conditions[condition]
+  if (condition !== undefined && mayStand === undefined) throw new Error(`No condition "${condition}"`)
+  const learned = weights.get(pairingKey(letters, sounds)) ?? unseenCost
+  const cost = sounds.length > 1 && sounds.at(-1) === 'R' ? learned - rControlledPreference : learned
+  return { letters, sounds, cost, example: example!, condition, mayStand }
+}
+
+function nodeFor(root: LetterNode, letters: string): LetterNode {
+  let node = root
+  for (let index = 0; index < letters.length; index++) {
+    const code = letters.charCodeAt(index)
+    let next = node.next.get(code)
+    if (next === undefined) {
+      next = { next: new Map(), pairings: [] }
+      node.next.set(code, next)
+    }
+    node = next
+  }
+  return node
+}

@@ -1,0 +1,65 @@
+/** A word's text and pronunciation → its graphemes. */
+import type { Grapheme } from '../word.js'
+import { type AlignedStretch, align } from './align.js'
+import { soundsOf } from './arpabet.js'
+import { type GraphemeTable, graphemeTable } from './grapheme-table.js'
+import { graphemeWeights } from './grapheme-weights.js'
+import { spell } from './spelling.js'
+
+export interface AlignedWord {
+  /** Cover the text left to right without gap or overlap. */
+  readonly graphemes: readonly Grapheme[]
+  /** What the grapheme table does not explain, in plain words; empty for a word that follows English spelling. */
+  readonly exceptions: readonly string[]
+  /** How unlikely the spelling is: negative natural logarithm of its probability under the table. */
+  readonly cost: number
+}
+
+let learned: GraphemeTable | undefined
+
+/** The table with the weights learned from the lexicon. */
+export function learnedTable(): GraphemeTable {
+  learned ??= graphemeTable(readWeights(graphemeWeights))
+  return learned
+}
+
+/**
+ * @param text Unicode NFC, apostrophes straight
+ * @param pronunciation ARPABET, with or without stress
+ */
+export function alignWord(text: string, pronunciation: string): AlignedWord {
+  const spelling = spell(text)
+  const sounds = soundsOf(pronunciation)
+  const { stretches, cost } = align(learnedTable(), { ...spelling, sounds })
+  const graphemes = stretches.map(({ start, end, from, to }) => {
+    const begin = spelling.begins[start]!
+    return {
+      letters: text.slice(begin, spelling.ends[end - 1]),
+      start: begin,
+      sounds: sounds.slice(from, to),
+    }
+  })
+  return { graphemes, exceptions: exceptionsIn(stretches, graphemes), cost }
+}
+
+function exceptionsIn(
+  stretches: readonly AlignedStretch[],
+  graphemes: readonly Grapheme[],
+): readonly string[] {
+  return stretches.flatMap(({ irregular }, index) => {
+    if (!irregular) return []
+    const { letters, sounds } = graphemes[index]!
+    return sounds.length === 0
+      ? [`${letters} is silent here, which no rule explains`]
+      : [`${letters} spells ${sounds.join(' ')}, which no rule explains`]
+  })
+}
+
+function readWeights(text: string): ReadonlyMap<string, number> {
+  const weights = new Map<string, number>()
+  for (const line of text.trim().split('\n')) {
+    const match = /^(\S+ [A-Z -]*[A-Z-]) +([\d.]+)/.exec(line)
+    if (match !== null) weights.set(match[1]!, Number(match[2]))
+  }
+  return weights
+}

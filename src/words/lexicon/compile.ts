@@ -1,0 +1,27 @@
+/** Part of `npm run build`: gathers what the published sources say on each word into one file that opens at once. */
+import { mkdirSync, writeFileSync } from 'node:fs'
+import { dirname } from 'node:path'
+import type { LexiconEntry } from './entry.js'
+import { lexiconPath } from './lexicon.js'
+import { readFamiliarity, readPronunciations } from './sources.js'
+import { writeLexicon } from './write-lexicon.js'
+
+const pronunciations = readPronunciations()
+const familiarity = readFamiliarity()
+
+const entries: LexiconEntry[] = []
+for (const [word, listed] of pronunciations) {
+  const { count, capitalised } = familiarity.get(word) ?? { count: 0, capitalised: false }
+  entries.push({
+    word,
+    pronunciations: listed,
+    familiarity: count,
+    partsOfSpeech: [],
+    glosses: [],
+    unfit: false,
+    name: capitalised,
+    heteronym: false,
+  })
+}
+mkdirSync(dirname(lexiconPath), { recursive: true })
+writeFileSync(lexiconPath, writeLexicon(entries))

@@ -1,0 +1,30 @@
+import type { PartOfSpeech } from '../word.js'
+
+/** What the lexicon holds on one word. */
+export interface LexiconEntry {
+  /** Lower case. */
+  readonly word: string
+  /** ARPABET with stress, the one to teach first; empty when no dictionary gives one. */
+  readonly pronunciations: readonly string[]
+  /** How often it stands in the 51 million words of SUBTLEX-US; 0 when never. */
+  readonly familiarity: number
+  /** Commonest first. */
+  readonly partsOfSpeech: readonly PartOfSpeech[]
+  /** Short drafts of its meaning, the familiar sense first. */
+  readonly glosses: readonly string[]
+  /** Not to be offered to children. */
+  readonly unfit: boolean
+  /** A name and nothing else. */
+  readonly name: boolean
+  /** Its pronunciations are different words (wind, tear, close), so that the teacher chooses. */
+  readonly heteronym: boolean
+}
+
+export interface Lexicon {
+  /** Number of words. */
+  readonly size: number
+  /** Capitals do not matter. */
+  lookUp(word: string): LexiconEntry | undefined
+  /** All words, the most familiar first. */
+  entries(): IterableIterator<LexiconEntry>
+}
