@@ -1,0 +1,61 @@
+import { rectangle } from '../path-text.js'
+import type { PathCommand } from '../typeface/glyph-outline.js'
+import type { LineStyle } from './line-style.js'
+
+/** Lengths in strokes. */
+const dashLength = 4.5
+const dashGap = 2.4
+const dotWidth = 2
+const dotGap = 1.6
+
+export const dashedLine: LineStyle = {
+  name: 'dashed',
+  summary: 'a row of dashes',
+  heightMm: ink => 1.25 * ink.strokeMm,
+  shortestMm: ink => 2 * ink.strokeMm + ink.gapMm,
+  draw: ({ left, top, right, bottom }, ink) => {
+    const gap = Math.max(ink.gapMm, dashGap * ink.strokeMm)
+    const count = Math.max(2, Math.round((right - left + gap) / (dashLength * ink.strokeMm + gap)))
+    // A short line keeps two dashes by giving up white before it gives up ink.
+    const width = right - left
+    const white = count === 2 ? Math.max(ink.gapMm, Math.min(gap, width - 3 * ink.strokeMm)) : gap
+    const dash = (width - (count - 1) * white) / count
+    return Array.from({ length: count }, (_, index) => {
+      const start = left + index * (dash + white)
+      return { commands: rectangle(start, top, start + dash, bottom) }
+    })
+  },
+}
+
+export const dottedLine: LineStyle = {
+  name: 'dotted',
+  summary: 'a row of round dots',
+  heightMm: ink => dotWidth * ink.strokeMm,
+  shortestMm: ink => 2 * dotWidth * ink.strokeMm + ink.gapMm,
+  draw: ({ left, top, right, bottom }, ink) => {
+    const dot = bottom - top
+    const gap = Math.max(ink.gapMm, dotGap * ink.strokeMm)
+    const fitting = Math.floor((right - left - dot) / (dot + gap))
+    const steps = fitting === 0 && right - left >= 2 * dot + ink.gapMm ? 1 : fitting
+    const first = steps === 0 ? (left + right) / 2 : left + dot / 2
+    const step = steps === 0 ? 0 : (right - left - dot) / steps
+    return Array.from({ length: steps + 1 }, (_, index) => ({
+      commands: disc(first + index * step, (top + bottom) / 2, dot / 2),
+    }))
+  },
+}
+
+/** Control points of a quarter circle by one cubic: 4/3 · (√2 − 1). */
+export const quarterCircle = 0.5523
+
+export function disc(x: number, y: number, radius: number): readonly PathCommand[] {
+  const k = quarterCircle * radius
+  return [
+    { type: 'M', values: [x - radius, y] },
+    { type: 'C', values: [x - radius, y - k, x - k, y - radius, x, y - radius] },
+    { type: 'C', values: [x + k, y - radius, x + radius, y - k, x + radius, y] },
+    { type: 'C', values: [x + radius, y + k, x + k, y + radius, x, y + radius] },
+    { type: 'C', values: [x - k, y + radius, x - radius, y + k, x - radius, y] },
+    { type: 'Z', values: [] },
+  ]
+}

@@ -1,0 +1,55 @@
+import type { PathCommand } from '../typeface/glyph-outline.js'
+import type { LineStyle } from './line-style.js'
+
+/** From crest to trough of the middle of the stroke, and from one crest to the next trough, in strokes. */
+const waveHeight = 2.3
+const halfWave = 3.1
+
+/** Handles that bring a cubic from crest to trough near a sine (least squares, to the third place). */
+const sineHandle = 0.364
+
+export const wavyLine: LineStyle = {
+  name: 'wavy',
+  summary: 'a wave',
+  heightMm: ink => (1 + waveHeight) * ink.strokeMm,
+  shortestMm: ink => 3 * ink.strokeMm,
+  draw: ({ left, top, right, bottom }, { strokeMm }) => {
+    const [from, to] = [left + strokeMm / 2, right - strokeMm / 2]
+    const [crest, trough] = [top + strokeMm / 2, bottom - strokeMm / 2]
+    const count = Math.max(2, Math.round((to - from) / (halfWave * strokeMm)))
+    const step = (to - from) / count
+    const commands: PathCommand[] = [{ type: 'M', values: [from, trough] }]
+    for (let index = 0; index < count; index++) {
+      const x = from + index * step
+      const [y, next] = index % 2 === 0 ? [trough, crest] : [crest, trough]
+      commands.push({
+        type: 'C',
+        values: [x + sineHandle * step, y, x + (1 - sineHandle) * step, next, x + step, next],
+      })
+    }
+    return [{ commands, strokeMm }]
+  },
+}
+
+export const arcLine: LineStyle = {
+  name: 'arc',
+  summary: 'a shallow curve, open upwards',
+  heightMm: (ink, widthMm) =>
+    ink.strokeMm + Math.min(4.5 * ink.strokeMm, Math.max(2 * ink.strokeMm, widthMm * 0.22)),
+  shortestMm: ink => 4 * ink.strokeMm,
+  draw: ({ left, top, right, bottom }, { strokeMm }) => {
+    const [from, to] = [left + strokeMm / 2, right - strokeMm / 2]
+    const [high, low] = [top + strokeMm / 2, bottom - strokeMm / 2]
+    const handle = high + ((low - high) * 4) / 3
+    const reach = (to - from) * 0.2
+    return [
+      {
+        commands: [
+          { type: 'M', values: [from, high] },
+          { type: 'C', values: [from + reach, handle, to - reach, handle, to, high] },
+        ],
+        strokeMm,
+      },
+    ]
+  },
+}

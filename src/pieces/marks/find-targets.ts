@@ -1,0 +1,81 @@
+import type { MarkPlace } from '../../plan/plan.js'
+import type { Finding, Word } from '../../words/word.js'
+import type { LetterRange, MarkSpan, StyledMark } from './styled-mark.js'
+
+/** Where each mark stands on the word, in the order of the marks, then left to right. */
+export function targetsOf(word: Word, marks: readonly StyledMark[]): readonly MarkSpan[] {
+  return marks.flatMap(mark => {
+    const { target } = mark.mark
+    const found =
+      target.kind === 'pattern'
+        ? word.patterns.filter(finding => finding.pattern === target.pattern).map(rangesOfFinding)
+        : rangesOfLetters(word.text, target.letters)
+    return found
+      .filter(ranges => standsAt(ranges, word.text.length, target.place))
+      .map(ranges => ({ mark, ranges }))
+  })
+}
+
+type Ranges = MarkSpan['ranges']
+
+/** A split pattern shows its gap: `a_e` is its first and its last letters, not those between. */
+function rangesOfFinding({ letters, start, end }: Finding): Ranges {
+  const gap = letters.indexOf('_')
+  if (gap <= 0 || gap === letters.length - 1) return [{ start, end }]
+  return [
+    { start, end: start + gap },
+    { start: end - (letters.length - gap - 1), end },
+  ]
+}
+
+/**
+ * Every occurrence of exact letters, capitals and small letters alike. An underscore stands for the consonant letters
+ * between the two parts of a split pattern: `a_e` is found in *lake* and in *bathe*, not in *area*.
+ */
+function rangesOfLetters(text: string, letters: string): readonly Ranges[] {
+  const [before = '', after] = letters.toLowerCase().split('_')
+  const lower = text.toLowerCase()
+  if (before === '' || after === '' || lower.length !== text.length) return []
+  const found: Ranges[] = []
+  for (let start = lower.indexOf(before); start >= 0; start = lower.indexOf(before, start + 1)) {
+    const last = found.at(-1)?.at(-1)
+    if (last !== undefined && start < last.end) continue
+    const end = start + before.length
+    if (after === undefined) {
+      found.push([{ start, end }])
+      continue
+    }
+    const between = gapBefore(lower.slice(end), after)
+    if (between !== null)
+      found.push([
+        { start, end },
+        { start: end + between, end: end + between + after.length },
+      ])
+  }
+  return found
+}
+
+/** How many consonant letters stand before `after`; null where others do, or none. */
+function gapBefore(rest: string, after: string): number | null {
+  for (let length = 1; length <= rest.length - after.length; length++) {
+    if (!/^[^aeiou'’-]+$/.test(rest.slice(0, length))) return null
+    if (rest.startsWith(after, length)) return length
+  }
+  return null
+}
+
+/** A target that is the whole word stands at its beginning and at its end. */
+function standsAt(ranges: readonly LetterRange[], wordLength: number, place: MarkPlace | undefined): boolean {
+  const atBeginning = ranges[0]!.start === 0
+  const atEnd = ranges.at(-1)!.end === wordLength
+  switch (place) {
+    case undefined:
+      return true
+    case 'beginning':
+      return atBeginning
+    case 'end':
+      return atEnd
+    case 'middle':
+      return !atBeginning && !atEnd
+  }
+}

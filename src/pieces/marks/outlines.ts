@@ -1,0 +1,101 @@
+import { polygon, rectangle } from '../path-text.js'
+import { quarterCircle } from './broken-lines.js'
+import type { OutlineFrame, OutlineStyle } from './outline-style.js'
+
+export const boxOutline: OutlineStyle = {
+  name: 'box',
+  summary: 'a box with sharp corners',
+  bulgeEm: 0,
+  inset: () => 0,
+  draw: ({ left, top, right, bottom }) => rectangle(left, top, right, bottom),
+}
+
+const cornerEm = 0.2
+
+function cornerRadius({ left, right, top, bottom, sizeMm }: OutlineFrame): number {
+  return Math.min(cornerEm * sizeMm, (right - left) / 2, (bottom - top) / 2)
+}
+
+export const roundedOutline: OutlineStyle = {
+  name: 'rounded',
+  summary: 'a box with round corners',
+  bulgeEm: 0,
+  inset: (frame, y) => {
+    const radius = cornerRadius(frame)
+    const fromEnd = Math.min(y - frame.top, frame.bottom - y)
+    if (fromEnd >= radius) return 0
+    return radius - Math.sqrt(Math.max(0, radius ** 2 - (radius - fromEnd) ** 2))
+  },
+  draw: frame => {
+    const { left, top, right, bottom } = frame
+    const radius = cornerRadius(frame)
+    const k = radius * (1 - quarterCircle)
+    return [
+      { type: 'M', values: [left + radius, top] },
+      { type: 'L', values: [right - radius, top] },
+      { type: 'C', values: [right - k, top, right, top + k, right, top + radius] },
+      { type: 'L', values: [right, bottom - radius] },
+      { type: 'C', values: [right, bottom - k, right - k, bottom, right - radius, bottom] },
+      { type: 'L', values: [left + radius, bottom] },
+      { type: 'C', values: [left + k, bottom, left, bottom - k, left, bottom - radius] },
+      { type: 'L', values: [left, top + radius] },
+      { type: 'C', values: [left, top + k, left + k, top, left + radius, top] },
+      { type: 'Z', values: [] },
+    ]
+  },
+}
+
+/**
+ * |x/a|^n + |y/b|^n = 1. An ellipse (n = 2) around letters as tall as b and h would need half their width again on
+ * either side; the fuller curve needs a twentieth of an em.
+ */
+const fullness = 2.7
+
+export const ovalOutline: OutlineStyle = {
+  name: 'oval',
+  summary: 'an oval',
+  bulgeEm: 0.055,
+  inset: ({ left, right, top, bottom }, y) => {
+    const height = Math.min(1, Math.abs((2 * y - top - bottom) / (bottom - top)))
+    return ((right - left) / 2) * (1 - (1 - height ** fullness) ** (1 / fullness))
+  },
+  draw: ({ left, right, top, bottom }) => {
+    const [x, y, a, b] = [(left + right) / 2, (top + bottom) / 2, (right - left) / 2, (bottom - top) / 2]
+    const count = 96
+    const power = (value: number): number => Math.sign(value) * Math.abs(value) ** (2 / fullness)
+    return polygon(
+      Array.from({ length: count }, (_, index) => {
+        const turn = (2 * Math.PI * index) / count
+        return [x + a * power(Math.cos(turn)), y + b * power(Math.sin(turn))] as const
+      }),
+    )
+  },
+}
+
+const peakEm = 0.24
+
+function peakHeight({ top, bottom, left, right, sizeMm }: OutlineFrame): number {
+  return Math.min(peakEm * sizeMm, (bottom - top) / 2, 0.45 * (right - left))
+}
+
+export const hexagonOutline: OutlineStyle = {
+  name: 'hexagon',
+  summary: 'six straight sides, pointed above and below',
+  bulgeEm: 0,
+  inset: (frame, y) => {
+    const fromEnd = Math.min(y - frame.top, frame.bottom - y)
+    return Math.max(0, 1 - fromEnd / peakHeight(frame)) * ((frame.right - frame.left) / 2)
+  },
+  draw: frame => {
+    const { left, top, right, bottom } = frame
+    const [middle, peak] = [(left + right) / 2, peakHeight(frame)]
+    return polygon([
+      [middle, top],
+      [right, top + peak],
+      [right, bottom - peak],
+      [middle, bottom],
+      [left, bottom - peak],
+      [left, top + peak],
+    ])
+  },
+}

@@ -1,0 +1,76 @@
+import type { PathCommand } from '../typeface/glyph-outline.js'
+import type { InkRules } from './ink-rules.js'
+import { areNear, comesNear, type Extent, type LetterInk } from './letter-ink.js'
+
+export interface Link extends Extent {
+  readonly commands: readonly PathCommand[]
+}
+
+/** How deep the first try hangs, and how much deeper the next one, in em. */
+const sagEm = 0.17
+const stepEm = 0.025
+
+/** The arc that joins the two ends of a split pattern, from under one mark to under the other. */
+export function placeLink(
+  ends: readonly [Extent, Extent],
+  around: {
+    readonly letters: readonly LetterInk[]
+    readonly marks: readonly Extent[]
+    readonly ink: InkRules
+    readonly sizeMm: number
+  },
+): Link {
+  const { letters, marks, ink, sizeMm } = around
+  const [from, to] = ends.map(end => ({
+    x: (end.left + end.right) / 2,
+    y: end.bottom + ink.gapMm + ink.strokeMm / 2,
+  })) as [Point, Point]
+  for (let tries = 0; ; tries++) {
+    const depth = (sagEm + tries * stepEm) * sizeMm
+    const low = Math.max(from.y, to.y) + depth
+    // The middle of a cubic reaches three quarters of the way to its handles.
+    const handle = { y1: from.y + ((low - from.y) * 4) / 3, y2: to.y + ((low - to.y) * 4) / 3 }
+    const lean = (to.x - from.x) * 0.12
+    const curve: Curve = [from, { x: from.x + lean, y: handle.y1 }, { x: to.x - lean, y: handle.y2 }, to]
+    const beads = beadsOf(curve, ink.strokeMm / 2)
+    const near =
+      tries < 60 &&
+      beads.some(
+        bead =>
+          letters.some(letter => comesNear(letter, bead, ink.gapMm)) ||
+          marks.some(mark => areNear(mark, bead, ink.gapMm * 0.99)),
+      )
+    if (near) continue
+    return {
+      commands: [
+        { type: 'M', values: [from.x, from.y] },
+        { type: 'C', values: curve.slice(1).flatMap(({ x, y }) => [x, y]) },
+      ],
+      left: Math.min(...beads.map(bead => bead.left)),
+      right: Math.max(...beads.map(bead => bead.right)),
+      top: Math.min(...beads.map(bead => bead.top)),
+      bottom: Math.max(...beads.map(bead => bead.bottom)),
+    }
+  }
+}
+
+interface Point {
+  readonly x: number
+  readonly y: number
+}
+
+type Curve = readonly [Point, Point, Point, Point]
+
+/** Small squares along the curve, as wide as its stroke. */
+function beadsOf([p0, p1, p2, p3]: Curve, radius: number): readonly Extent[] {
+  return Array.from({ length: 33 }, (_, index) => {
+    const t = index / 32
+    const at = (axis: 'x' | 'y'): number =>
+      (1 - t) ** 3 * p0[axis] +
+      3 * (1 - t) ** 2 * t * p1[axis] +
+      3 * (1 - t) * t ** 2 * p2[axis] +
+      t ** 3 * p3[axis]
+    const [x, y] = [at('x'), at('y')]
+    return { left: x - radius, right: x + radius, top: y - radius, bottom: y + radius }
+  })
+}

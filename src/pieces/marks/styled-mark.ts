@@ -1,0 +1,30 @@
+import type { PlanMark } from '../../plan/plan.js'
+
+/** A mark of the plan with its looks decided. */
+export interface StyledMark {
+  readonly mark: PlanMark
+  /** Its place in the plan's list, from 0. */
+  readonly index: number
+  readonly line?: string
+  readonly outline?: string
+  /** `#rrggbb`, where the teacher gave one; else the mark is as black as the type. */
+  readonly color?: string
+  readonly tag?: string
+  /** Whether a line hangs clear below descenders or breaks around them. */
+  readonly descenders: 'clear' | 'break'
+  /** Whether oaktag chose the style. */
+  readonly assigned: boolean
+}
+
+/** Letters of one word that a mark stands on: one range, or the two ends of a split pattern (a_e). */
+export interface MarkSpan {
+  readonly mark: StyledMark
+  /** In reading order; text indices. */
+  readonly ranges: readonly [LetterRange] | readonly [LetterRange, LetterRange]
+}
+
+/** From `start` up to, not including, `end`. */
+export interface LetterRange {
+  readonly start: number
+  readonly end: number
+}

@@ -1,0 +1,44 @@
+import { dashedLine, dottedLine } from './broken-lines.js'
+import { arcLine, wavyLine } from './curved-lines.js'
+import type { LineStyle } from './line-style.js'
+import type { OutlineStyle } from './outline-style.js'
+import { boxOutline, hexagonOutline, ovalOutline, roundedOutline } from './outlines.js'
+import { bracketLine, doubleLine, singleLine, thickLine } from './solid-lines.js'
+
+/** In the order of `oaktag list lines`. */
+export const lineStyles: readonly LineStyle[] = [
+  singleLine,
+  doubleLine,
+  dashedLine,
+  dottedLine,
+  wavyLine,
+  thickLine,
+  bracketLine,
+  arcLine,
+]
+
+/** In the order of `oaktag list outlines`. */
+export const outlineStyles: readonly OutlineStyle[] = [
+  boxOutline,
+  roundedOutline,
+  ovalOutline,
+  hexagonOutline,
+]
+
+export const lineNames: readonly string[] = lineStyles.map(style => style.name)
+export const outlineNames: readonly string[] = outlineStyles.map(style => style.name)
+
+/** Names are checked when the plan is read; one that slips through is a mistake in the program. */
+export function lineStyle(name: string): LineStyle {
+  return found(lineStyles, name)
+}
+
+export function outlineStyle(name: string): OutlineStyle {
+  return found(outlineStyles, name)
+}
+
+function found<T extends { readonly name: string }>(styles: readonly T[], name: string): T {
+  const style = styles.find(candidate => candidate.name === name)
+  if (style === undefined) throw new Error(`there is no mark style called ${name}`)
+  return style
+}
