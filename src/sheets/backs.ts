@@ -25,10 +25,10 @@ export interface ImposeBacksRequest {
   /** The back of a front piece, of the same size; it is given its front's id. `undefined` leaves the back blank. */
   readonly backOf: (front: Piece) => Piece | undefined
   readonly flip: Flip
-  readonly shift?: BackShift
+  readonly shift?: BackShift | undefined
   readonly title: string
-  readonly label?: SheetLabel
-  readonly bleed?: Bleed
+  readonly label?: SheetLabel | undefined
+  readonly bleed?: Bleed | undefined
 }
 
 /** One back a front, in the same order and with the same number; `interleave` numbers them for printing. */

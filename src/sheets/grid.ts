@@ -10,14 +10,14 @@ export type Orientation = 'portrait' | 'landscape'
 export interface PreferredGrid {
   readonly columns: number
   readonly rows: number
-  readonly orientation?: Orientation
+  readonly orientation?: Orientation | undefined
 }
 
 export interface GridRequest {
   readonly paper: Paper
-  readonly orientation?: Orientation
+  readonly orientation?: Orientation | undefined
   /** What the teacher set, obeyed on all four sides; left out: what printers reach, with room for a label. */
-  readonly marginMm?: number
+  readonly marginMm?: number | undefined
   /** Between neighbouring pieces; 0: they share an edge and one cut serves both. */
   readonly gapMm: number
   readonly division: Division

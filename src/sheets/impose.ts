@@ -22,7 +22,7 @@ export interface ImposeFrontsRequest {
   readonly cut: CutStyle
   /** What the sheets are, in words; `sheet 2 of 5` is added. */
   readonly title: string
-  readonly label?: SheetLabel
+  readonly label?: SheetLabel | undefined
 }
 
 /** Numbered from 1. */

@@ -1,0 +1,77 @@
+/** What a set would take before anything is printed: sheets of card, sides, pieces, cuts. */
+import type { CardOrder } from '../plan/plan.js'
+import { straightCuts } from './cuts.js'
+import { type Grid, placeBox, placesOf } from './grid.js'
+import { orders } from './order.js'
+
+export interface EstimateRequest {
+  readonly grid: Grid
+  /** Cards or boards of one set. */
+  readonly cards: number
+  readonly copies: number
+  readonly order: CardOrder
+  /** Whether their backs are printed. */
+  readonly backs: boolean
+}
+
+export interface Estimate {
+  readonly sheetsOfCard: number
+  /** Printed sides: twice the sheets where there are backs. */
+  readonly sides: number
+  readonly pieces: number
+  readonly emptyPlaces: number
+  /** Share of the card, 0 to 1, that ends in the bin. */
+  readonly wasteShare: number
+  /** Strokes of the blade for one pile of sheets. */
+  readonly cutsPerPile: number
+  readonly piles: number
+  /** Strokes of the blade in all. */
+  readonly cuts: number
+}
+
+/** Sheets of card that a classroom trimmer cuts cleanly at once: common practice, no source. */
+export const SHEETS_PER_PILE = 5
+
+export function estimateSheets(request: EstimateRequest): Estimate {
+  const { grid, cards, copies, backs } = request
+  const places = placesOf(grid)
+  const pieces = cards * copies
+  const sheetsOfCard = countSheets(request)
+  const boxes = Array.from({ length: places }, (_, place) => placeBox(grid, place))
+  const lines = straightCuts(boxes, grid.sheetSize)
+  const cutsPerPile = lines.columns.length + lines.rows.length
+  const piles = Math.ceil(sheetsOfCard / SHEETS_PER_PILE)
+  const sheetArea = grid.sheetSize.widthMm * grid.sheetSize.heightMm
+  const pieceArea = grid.pieceSize.widthMm * grid.pieceSize.heightMm
+  return {
+    sheetsOfCard,
+    sides: backs ? sheetsOfCard * 2 : sheetsOfCard,
+    pieces,
+    emptyPlaces: sheetsOfCard * places - pieces,
+    wasteShare: sheetsOfCard === 0 ? 0 : 1 - (pieces * pieceArea) / (sheetsOfCard * sheetArea),
+    cutsPerPile,
+    piles,
+    cuts: piles * cutsPerPile,
+  }
+}
+
+/** All items together; the waste is weighed by sheets. */
+export function addEstimates(estimates: readonly Estimate[]): Omit<Estimate, 'cutsPerPile'> {
+  const sum = (of: (estimate: Estimate) => number) => estimates.reduce((total, one) => total + of(one), 0)
+  const sheetsOfCard = sum(one => one.sheetsOfCard)
+  return {
+    sheetsOfCard,
+    sides: sum(one => one.sides),
+    pieces: sum(one => one.pieces),
+    emptyPlaces: sum(one => one.emptyPlaces),
+    wasteShare: sheetsOfCard === 0 ? 0 : sum(one => one.wasteShare * one.sheetsOfCard) / sheetsOfCard,
+    piles: sum(one => one.piles),
+    cuts: sum(one => one.cuts),
+  }
+}
+
+/** Asked of the orders themselves, so that an estimate cannot differ from what is printed. */
+export function countSheets({ grid, cards, copies, order }: Omit<EstimateRequest, 'backs'>): number {
+  const copyOf = Array.from({ length: cards * copies }, (_, index) => Math.floor(index / cards) + 1)
+  return orders[order]({ copies: copyOf, places: placesOf(grid) }).length
+}

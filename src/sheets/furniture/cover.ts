@@ -1,0 +1,138 @@
+/** The cover of an item or of a whole plan: what is in it, how to cut it, a ruler, and what to be careful of. */
+import type { Box, Size } from '../../geometry.js'
+import type { CuttingPlan } from '../cutting-plan.js'
+import type { Grid } from '../grid.js'
+import type { Sheet } from '../sheet.js'
+import { cautions } from './cautions.js'
+import { type Block, flowBlocks, textBlock } from './column.js'
+import { drawCuttingDiagram } from './cutting-diagram.js'
+import type { Lettering } from './lettering.js'
+import { rulerBlock } from './ruler.js'
+
+/** A line of the list of contents. */
+export interface CoverEntry {
+  /** Name of the set: `bingo, Otters`. */
+  readonly name: string
+  /** What it holds: `24 boards, 5 × 5`. */
+  readonly holds: string
+  readonly sheetsOfCard: number
+}
+
+/** A division of the sheet that some of the sets share. */
+export interface CoverCutting {
+  /** What is cut that way: `word cards, open sort`. */
+  readonly name: string
+  readonly grid: Grid
+  readonly plan: CuttingPlan
+}
+
+export interface CoverRequest {
+  readonly title: string
+  /** Class, school, group: each a line; may be empty. */
+  readonly subtitles: readonly string[]
+  readonly entries: readonly CoverEntry[]
+  readonly cuttings: readonly CoverCutting[]
+  /** The words of the set, in order; may be empty. */
+  readonly words: readonly string[]
+  /** Cautions beside the usual ones, e.g. on large print. */
+  readonly moreCautions?: readonly string[]
+  readonly lettering: Lettering
+  readonly sheetSize: Size
+  /** Within the margins. */
+  readonly room: Box
+}
+
+const TITLE_MM = 8
+const SUBTITLE_MM = 5
+const HEADING_MM = 4.6
+const TEXT_MM = 3.9
+
+export function coverSheets(request: CoverRequest): readonly Sheet[] {
+  const pages = flowBlocks(coverBlocks(request), request.room)
+  return pages.map((furniture, index) => ({
+    widthMm: request.sheetSize.widthMm,
+    heightMm: request.sheetSize.heightMm,
+    number: index + 1,
+    side: 'front',
+    kind: 'cover',
+    title:
+      pages.length === 1
+        ? `${request.title}: cover`
+        : `${request.title}: cover, page ${index + 1} of ${pages.length}`,
+    pieces: [],
+    cuts: [],
+    furniture,
+  }))
+}
+
+function coverBlocks(request: CoverRequest): readonly Block[] {
+  const { title, subtitles, entries, cuttings, words, lettering, room } = request
+  const set = { lettering, widthMm: room.widthMm }
+  const text = (line: string, spaceAfterMm = 1) =>
+    textBlock({ ...set, text: line, sizeMm: TEXT_MM, spaceAfterMm })
+  const heading = (line: string) =>
+    textBlock({
+      ...set,
+      text: line,
+      sizeMm: HEADING_MM,
+      weight: 'bold',
+      spaceAfterMm: 1.5,
+      keepsWithNext: true,
+    })
+  const total = entries.reduce((sum, entry) => sum + entry.sheetsOfCard, 0)
+  return [
+    textBlock({ ...set, text: title, sizeMm: TITLE_MM, weight: 'bold', spaceAfterMm: 1.5 }),
+    ...subtitles.map(line => textBlock({ ...set, text: line, sizeMm: SUBTITLE_MM, spaceAfterMm: 1 })),
+    gap(3),
+    heading('What is in it'),
+    ...entries.map(entry => text(`${entry.name}: ${entry.holds}, ${sheetsInWords(entry.sheetsOfCard)}`)),
+    ...(entries.length > 1 ? [text(`In all: ${sheetsInWords(total)}`)] : []),
+    gap(3),
+    ...(words.length > 0 ? [heading('The words'), text(words.join(' · ')), gap(3)] : []),
+    heading('Before you print'),
+    rulerBlock({ lettering, widthMm: room.widthMm }),
+    ...(cuttings.length > 0 ? [heading('How to cut'), text(PILE_ADVICE, 3)] : []),
+    ...cuttings.map(cutting => cuttingBlock(cutting, request)),
+    heading('Take care'),
+    ...[...cautions, ...(request.moreCautions ?? [])].map(line => text(line)),
+  ]
+}
+
+/** How many sheets a trimmer takes at once: common practice, no source. */
+const PILE_ADVICE =
+  'Cut only as many sheets at once as your trimmer takes cleanly, often about five of card. Lay the little piles of the next five under those of the first.'
+
+/** The diagram on the left, the steps on its right. */
+function cuttingBlock(cutting: CoverCutting, { lettering, room }: CoverRequest): Block {
+  const { name, grid, plan } = cutting
+  const diagram = drawCuttingDiagram({ grid, plan, lettering, longestMm: Math.min(60, room.widthMm / 3) })
+  const leftMm = diagram.widthMm + 6
+  const column = { lettering, widthMm: room.widthMm - leftMm, spaceAfterMm: 1 }
+  const lines = [
+    textBlock({
+      ...column,
+      text: `${name}: ${plan.cuts} straight cuts a pile`,
+      sizeMm: TEXT_MM,
+      weight: 'bold',
+    }),
+    ...plan.steps.map((step, index) =>
+      textBlock({ ...column, text: `${index + 1}. ${step.text}`, sizeMm: TEXT_MM }),
+    ),
+  ]
+  const box = { xMm: leftMm, yMm: 0, widthMm: column.widthMm, heightMm: Number.POSITIVE_INFINITY }
+  const [beside = []] = flowBlocks(lines, box)
+  const linesMm = lines.reduce((sum, line) => sum + line.heightMm + line.spaceAfterMm, 0)
+  return {
+    art: [...diagram.art, ...beside],
+    heightMm: Math.max(diagram.heightMm, linesMm),
+    spaceAfterMm: 5,
+  }
+}
+
+function gap(mm: number): Block {
+  return { art: [], heightMm: 0, spaceAfterMm: mm }
+}
+
+function sheetsInWords(count: number): string {
+  return count === 1 ? '1 sheet of card' : `${count} sheets of card`
+}
