@@ -1,0 +1,122 @@
+import type { Box } from '../geometry.js'
+import type { PlacedMark } from '../pieces/piece.js'
+import type { Deal } from '../sets/card-set.js'
+import type { PlacedPiece, Sheet } from '../sheets/sheet.js'
+import { toDecimal } from './decimal.js'
+import { type Format, itemPdfPath, sheetPath } from './item-paths.js'
+import type { PrintedItem } from './printed-plan.js'
+
+/** manifest.json: what stands where in a plan's folder. Every position is mm from the page's top left corner. */
+export interface Manifest {
+  /** The version of oaktag that wrote it. */
+  readonly oaktag: string
+  readonly title: string
+  readonly class: string
+  readonly seed: number
+  /** The whole plan in one file, where PDF was asked for. */
+  readonly pdf?: string
+  readonly items: readonly ManifestItem[]
+}
+
+export interface ManifestItem {
+  readonly name: string
+  readonly layout: string
+  readonly group: string | null
+  readonly paper: { readonly name: string; readonly widthMm: number; readonly heightMm: number }
+  readonly dpi: number
+  readonly pdf?: string
+  readonly pages: readonly ManifestPage[]
+  readonly deal?: Deal
+  readonly notes: readonly string[]
+}
+
+export interface ManifestPage {
+  readonly page: number
+  readonly side: 'front' | 'back'
+  readonly kind: string
+  readonly title: string
+  readonly svg?: string
+  readonly png?: string
+  readonly pieces: readonly ManifestPiece[]
+}
+
+export interface ManifestPiece extends Box {
+  readonly id: string
+  readonly kind: string
+  readonly number: number
+  readonly copy: number
+  /** Present where the piece stands on its head. */
+  readonly turn?: 180
+  readonly text: readonly string[]
+  readonly cells?: readonly (readonly (string | null)[])[]
+  readonly xHeightMm?: number
+  readonly fontPt?: number
+  readonly marks: readonly PlacedMark[]
+}
+
+export interface ManifestOptions {
+  readonly formats: readonly Format[]
+  readonly dpi: number
+}
+
+export function manifestItem(item: PrintedItem, { formats, dpi }: ManifestOptions): ManifestItem {
+  const { name, widthMm, heightMm } = item.paper
+  return {
+    name: item.name,
+    layout: item.layout,
+    group: item.group,
+    paper: { name, widthMm: toDecimal(widthMm), heightMm: toDecimal(heightMm) },
+    dpi,
+    ...(formats.includes('pdf') && { pdf: itemPdfPath(item) }),
+    pages: item.sheets.map((sheet, index) => ({
+      page: index + 1,
+      side: sheet.side,
+      kind: sheet.kind,
+      title: sheet.title,
+      ...(formats.includes('svg') && { svg: sheetPath(item, index + 1, 'svg') }),
+      ...(formats.includes('png') && { png: sheetPath(item, index + 1, 'png') }),
+      pieces: manifestPieces(sheet),
+    })),
+    ...(item.deal && { deal: item.deal }),
+    notes: item.notes,
+  }
+}
+
+export function manifestText(manifest: Manifest): string {
+  return `${JSON.stringify(manifest, null, 1)}\n`
+}
+
+function manifestPieces(sheet: Sheet): readonly ManifestPiece[] {
+  return sheet.pieces.map(placed => {
+    const { piece, xMm, yMm, turn } = placed
+    return {
+      id: piece.id,
+      kind: piece.kind,
+      number: piece.number,
+      copy: piece.copy,
+      ...decimalBox({ xMm, yMm, widthMm: piece.widthMm, heightMm: piece.heightMm }),
+      ...(turn === 180 && { turn }),
+      text: piece.text,
+      ...(piece.cells && { cells: piece.cells }),
+      ...(piece.xHeightMm !== undefined && { xHeightMm: toDecimal(piece.xHeightMm) }),
+      ...(piece.fontPt !== undefined && { fontPt: toDecimal(piece.fontPt) }),
+      marks: piece.marks.map(mark => markOnPage(mark, placed)),
+    }
+  })
+}
+
+function markOnPage(mark: PlacedMark, { piece, xMm, yMm, turn }: PlacedPiece): PlacedMark {
+  const left = turn === 0 ? mark.xMm : piece.widthMm - mark.xMm - mark.widthMm
+  const top = turn === 0 ? mark.yMm : piece.heightMm - mark.yMm - mark.heightMm
+  const { xMm: _x, yMm: _y, widthMm, heightMm, ...about } = mark
+  return { ...about, ...decimalBox({ xMm: xMm + left, yMm: yMm + top, widthMm, heightMm }) }
+}
+
+function decimalBox({ xMm, yMm, widthMm, heightMm }: Box): Box {
+  return {
+    xMm: toDecimal(xMm),
+    yMm: toDecimal(yMm),
+    widthMm: toDecimal(widthMm),
+    heightMm: toDecimal(heightMm),
+  }
+}

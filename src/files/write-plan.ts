@@ -1,0 +1,137 @@
+import { readdir, rm, writeFile } from 'node:fs/promises'
+import { join } from 'node:path'
+import { hasErrors, type Outcome, type Problem, warningAt } from '../problems.js'
+import { carryOver } from './carry-over.js'
+import { fileProblem } from './file-problem.js'
+import { itemNameProblems } from './item-names.js'
+import type { Format } from './item-paths.js'
+import { type Manifest, manifestItem, manifestText } from './manifest.js'
+import { mergedItemNames } from './merge-items.js'
+import { type PreviousSet, readPreviousSet } from './previous-set.js'
+import type { PrintedPlan } from './printed-plan.js'
+import { proofPage } from './proof-page.js'
+import { keptSections, proofSection } from './proof-section.js'
+import { swapIn } from './swap-in.js'
+import { openWorkFolder, type WorkFolder } from './work-folder.js'
+import { writeItems } from './write-items.js'
+
+export interface WriteRequest {
+  readonly printed: PrintedPlan
+  readonly outFolder: string
+  readonly formats: readonly Format[]
+  readonly dpi: number
+  /** How many files may be under way at once; the bytes do not depend on it. */
+  readonly jobs: number
+  readonly version: string
+  /** Names of the items to make; the last set's other items stay as they are. Left out: make all, keep none. */
+  readonly only?: readonly string[]
+}
+
+export interface WrittenPlan {
+  readonly folder: string
+  readonly indexFile: string
+  readonly manifest: Manifest
+}
+
+/**
+ * Writes a plan's set: everything is built in a hidden folder beside the plan's own and takes its place in one
+ * go, so that a run which fails or is interrupted leaves the last good set as it was.
+ */
+export async function writePlan(request: WriteRequest): Promise<Outcome<WrittenPlan>> {
+  const folder = join(request.outFolder, request.printed.stem)
+  const problems = itemNameProblems(request.printed, folder)
+  if (hasErrors(problems)) return { ok: false, problems }
+  let work: WorkFolder | undefined
+  try {
+    work = await openWorkFolder(request.outFolder, request.printed.stem)
+    return await writeAndSwap(request, folder, work)
+  } catch (error) {
+    return { ok: false, problems: [fileProblem(error, folder)] }
+  } finally {
+    await work?.remove()
+  }
+}
+
+async function writeAndSwap(
+  request: WriteRequest,
+  folder: string,
+  work: WorkFolder,
+): Promise<Outcome<WrittenPlan>> {
+  const printed = itemsToMake(request)
+  // A folder that is not ours is refused before any work is done.
+  const first = await readPreviousSet(folder)
+  if (!first.ok) return first
+  await writeItems({ ...request, title: printed.title, items: printed.items, folder: work.building })
+  const warnings: Problem[] = []
+  for (let previous = first.value; ; ) {
+    const completed = await completeSet(request, printed, request.only ? previous : null, folder, work)
+    const swapped = completed.ok && (await swapIn(work, folder, previous?.text ?? null)) === 'swapped'
+    warnings.push(...(await work.discardReplaced()).map(otherFileWarning))
+    if (completed.ok && swapped) {
+      const value = { folder, indexFile: join(folder, 'index.html'), manifest: completed.value }
+      return { ok: true, value, problems: warnings }
+    }
+    // Another run has put its set there meanwhile: begin again from that one.
+    const now = await readPreviousSet(folder)
+    if (!now.ok) return now
+    if (!completed.ok && now.value?.text === previous?.text) return completed
+    previous = now.value
+  }
+}
+
+/** Adds to the new items what is kept of the last set, the proof page and the manifest. */
+async function completeSet(
+  request: WriteRequest,
+  printed: PrintedPlan,
+  previous: PreviousSet | null,
+  folder: string,
+  work: WorkFolder,
+): Promise<Outcome<Manifest>> {
+  const made = printed.items.map(item => item.name)
+  const kept = (previous?.manifest.items ?? []).filter(item => !made.includes(item.name))
+  const problems: Problem[] = []
+  await removeAllBut(made, work.building)
+  for (const item of kept) problems.push(...(await carryOver(item, folder, work.building)))
+  if (hasErrors(problems)) return { ok: false, problems }
+  const entries = new Map([
+    ...kept.map(item => [item.name, item] as const),
+    ...printed.items.map(item => [item.name, manifestItem(item, request)] as const),
+  ])
+  const names = mergedItemNames(
+    printed.itemNames,
+    made,
+    kept.map(item => item.name),
+  )
+  const manifest: Manifest = {
+    oaktag: request.version,
+    title: printed.title,
+    class: printed.className,
+    seed: printed.seed,
+    items: names.map(name => entries.get(name)!),
+  }
+  const sections = new Map([
+    ...(await keptSections(kept, folder)),
+    ...printed.items.map(item => [item.name, proofSection(item)] as const),
+  ])
+  await writeFile(join(work.building, 'index.html'), proofPage(manifest, sections))
+  await writeFile(join(work.building, 'manifest.json'), manifestText(manifest))
+  return { ok: true, value: manifest, problems }
+}
+
+async function removeAllBut(names: readonly string[], folder: string): Promise<void> {
+  for (const name of await readdir(folder))
+    if (!names.includes(name)) await rm(join(folder, name), { recursive: true, force: true })
+}
+
+function itemsToMake({ printed, only }: WriteRequest): PrintedPlan {
+  if (only === undefined) return printed
+  return { ...printed, items: printed.items.filter(item => only.includes(item.name)) }
+}
+
+function otherFileWarning(path: string): Problem {
+  return warningAt(
+    { file: path },
+    'this file was in the plan’s folder and was moved here',
+    'The plan’s folder holds only what the newest run made; keep your own files outside it.',
+  )
+}

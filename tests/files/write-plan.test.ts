@@ -1,0 +1,318 @@
+import { chmod, mkdir, mkdtemp, readdir, readFile, rm, stat, writeFile } from 'node:fs/promises'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import { afterEach, beforeEach, describe, expect, it } from 'vitest'
+import type { Manifest } from '../../src/files/manifest.js'
+import { type WriteRequest, writePlan } from '../../src/files/write-plan.js'
+import { hasErrors } from '../../src/problems.js'
+import { item, plan, sheet } from './marsh-sheets.js'
+
+let out: string
+beforeEach(async () => {
+  out = await mkdtemp(join(tmpdir(), 'oaktag-test-'))
+})
+afterEach(async () => {
+  await rm(out, { recursive: true, force: true })
+})
+
+const twoItems = [item(), item({ name: 'bingo', layout: 'bingo', sheets: [sheet(), sheet({ number: 2 })] })]
+
+function request(change: Partial<WriteRequest> = {}): WriteRequest {
+  return {
+    printed: plan({ items: twoItems }),
+    outFolder: out,
+    formats: ['svg', 'png'],
+    dpi: 50,
+    jobs: 1,
+    version: '0.1.0',
+    ...change,
+  }
+}
+
+async function filesIn(folder: string): Promise<string[]> {
+  const entries = await readdir(folder, { recursive: true, withFileTypes: true })
+  return entries
+    .filter(entry => entry.isFile())
+    .map(entry => join(entry.parentPath, entry.name).slice(folder.length + 1))
+    .sort()
+}
+
+async function contentsOf(folder: string): Promise<Record<string, string>> {
+  const files = await filesIn(folder)
+  const bytes = await Promise.all(files.map(file => readFile(join(folder, file), 'base64')))
+  return Object.fromEntries(files.map((file, index) => [file, bytes[index]!]))
+}
+
+const manifest = async (): Promise<Manifest> =>
+  JSON.parse(await readFile(join(out, 'marsh/manifest.json'), 'utf8')) as Manifest
+
+describe('a plan’s folder', () => {
+  it('holds every sheet in the formats asked for, the proof page and the manifest', async () => {
+    const written = await writePlan(request())
+    expect(written).toMatchObject({ ok: true, problems: [] })
+    expect(await filesIn(out)).toEqual([
+      'marsh/bingo/bingo-01.png',
+      'marsh/bingo/bingo-01.svg',
+      'marsh/bingo/bingo-02.png',
+      'marsh/bingo/bingo-02.svg',
+      'marsh/index.html',
+      'marsh/manifest.json',
+      'marsh/word-cards/word-cards-01.png',
+      'marsh/word-cards/word-cards-01.svg',
+    ])
+  })
+
+  it('holds the same bytes from run to run and for any number of jobs', async () => {
+    await writePlan(request())
+    const first = await contentsOf(out)
+    await writePlan(request({ jobs: 4 }))
+    expect(await contentsOf(out)).toEqual(first)
+  })
+
+  it('holds nothing of an earlier run that the newest did not make', async () => {
+    await writePlan(request())
+    await writePlan(request({ printed: plan(), formats: ['svg'] }))
+    expect(await filesIn(out)).toEqual([
+      'marsh/index.html',
+      'marsh/manifest.json',
+      'marsh/word-cards/word-cards-01.svg',
+    ])
+  })
+
+  it('takes three digits in the names of an item of a hundred sheets', async () => {
+    const sheets = Array.from({ length: 100 }, () => sheet({ pieces: [], cuts: [], furniture: [] }))
+    await writePlan(request({ printed: plan({ items: [item({ sheets })] }), formats: ['svg'] }))
+    expect((await readdir(join(out, 'marsh/word-cards'))).sort().at(0)).toBe('word-cards-001.svg')
+  })
+})
+
+describe('--only', () => {
+  const changed = [
+    item({ sheets: [sheet({ title: 'Changed cards' })] }),
+    item({ name: 'bingo', sheets: [sheet({ title: 'Changed boards' })] }),
+  ]
+
+  it('makes the named item and leaves the others’ files and manifest entries as they are', async () => {
+    await writePlan(request())
+    const before = await contentsOf(out)
+    const entry = (await manifest()).items[0]
+    const written = await writePlan(request({ printed: plan({ items: changed }), only: ['bingo'] }))
+    expect(written.ok).toBe(true)
+    const after = await contentsOf(out)
+    const cards = (set: Record<string, string>) =>
+      Object.entries(set).filter(([file]) => file.startsWith('marsh/word-cards'))
+    expect(cards(after)).toEqual(cards(before))
+    expect((await manifest()).items.map(({ name }) => name)).toEqual(['word-cards', 'bingo'])
+    expect((await manifest()).items[0]).toEqual(entry)
+    expect((await manifest()).items[1]!.pages).toHaveLength(1)
+    expect(Object.keys(after)).not.toContain('marsh/bingo/bingo-02.svg')
+  })
+
+  it('keeps the other items’ sheets on the proof page, and shows the new ones', async () => {
+    await writePlan(request())
+    await writePlan(request({ printed: plan({ items: changed }), only: ['bingo'] }))
+    const page = await readFile(join(out, 'marsh/index.html'), 'utf8')
+    expect(page).toContain('Word cards, sheet 1 of 1')
+    expect(page).toContain('Changed boards')
+    expect(page).not.toContain('Changed cards')
+  })
+
+  it('ends with what a full run makes when nothing has changed', async () => {
+    await writePlan(request())
+    const full = await contentsOf(out)
+    await writePlan(request({ only: ['word-cards'] }))
+    expect(await contentsOf(out)).toEqual(full)
+  })
+
+  it('says so when a file of the last set is missing, and changes nothing', async () => {
+    await writePlan(request())
+    await rm(join(out, 'marsh/word-cards/word-cards-01.png'))
+    const before = await contentsOf(out)
+    const written = await writePlan(request({ only: ['bingo'] }))
+    expect(written.ok).toBe(false)
+    expect(written.problems.map(problem => problem.message)).toEqual(['this file of the last set is missing'])
+    expect(await contentsOf(out)).toEqual(before)
+  })
+})
+
+describe('a run that cannot be finished', () => {
+  it('leaves the last set as it was and nothing of its own', async () => {
+    await writePlan(request())
+    const before = await contentsOf(out)
+    const broken = item({
+      name: 'bingo',
+      sheets: [
+        sheet({
+          furniture: [
+            {
+              xMm: 0,
+              yMm: 0,
+              art: {
+                widthMm: 10,
+                heightMm: 10,
+                text: [],
+                shapes: [
+                  {
+                    kind: 'image',
+                    bytes: new Uint8Array([1, 2, 3]),
+                    mediaType: 'image/png',
+                    box: { xMm: 0, yMm: 0, widthMm: 10, heightMm: 10 },
+                    description: 'a heron',
+                  },
+                ],
+              },
+            },
+          ],
+        }),
+      ],
+    })
+    const written = await writePlan(request({ printed: plan({ items: [item(), broken] }), jobs: 2 }))
+    expect(written.ok).toBe(false)
+    expect(written.problems[0]!.message).toContain('a heron')
+    expect(await contentsOf(out)).toEqual(before)
+    expect(await readdir(out)).toEqual(['marsh'])
+  })
+
+  it('takes back the folders that it made for --out', async () => {
+    const printed = plan({ items: [item(), item()] })
+    const outFolder = join(out, 'new/deep')
+    const written = await writePlan(request({ printed, outFolder }))
+    expect(written.ok).toBe(false)
+    expect(await readdir(out)).toEqual([])
+  })
+
+  it('clears up after a run that was killed, and puts back a set caught between two renames', async () => {
+    const { hostname } = await import('node:os')
+    await writePlan(request())
+    const before = await contentsOf(join(out, 'marsh'))
+    const dead = `.oaktag.marsh.${hostname().replace(/[^A-Za-z0-9-]/g, '_')}.${await deadProcess()}.1`
+    await mkdir(join(out, `${dead}.new`))
+    await writeFile(join(out, `${dead}.new/half.svg`), '')
+    const { rename } = await import('node:fs/promises')
+    await rename(join(out, 'marsh'), join(out, `${dead}.old`))
+    await writePlan(request({ only: ['bingo'] }))
+    expect(await readdir(out)).toEqual(['marsh'])
+    expect(await contentsOf(join(out, 'marsh'))).toEqual(before)
+  })
+})
+
+describe('what is not ours', () => {
+  it('refuses a folder that oaktag did not make', async () => {
+    await mkdir(join(out, 'marsh'))
+    await writeFile(join(out, 'marsh/holiday.txt'), 'mine')
+    const written = await writePlan(request())
+    expect(written.ok).toBe(false)
+    expect(written.problems[0]!.advice).toContain('--out')
+    expect(await filesIn(out)).toEqual(['marsh/holiday.txt'])
+  })
+
+  it('refuses a folder with somebody else’s manifest.json', async () => {
+    await mkdir(join(out, 'marsh'))
+    await writeFile(join(out, 'marsh/manifest.json'), '{"name":"a web app"}')
+    expect((await writePlan(request())).ok).toBe(false)
+    expect(await filesIn(out)).toEqual(['marsh/manifest.json'])
+  })
+
+  it('moves a teacher’s own file out of the folder, beside it, and says where to', async () => {
+    await writePlan(request())
+    await writeFile(join(out, 'marsh/bingo/notes.txt'), 'Terns: two boards more')
+    const written = await writePlan(request())
+    expect(written.ok).toBe(true)
+    expect(written.problems.map(problem => problem.severity)).toEqual(['warning'])
+    expect(await readFile(join(out, 'marsh-other-files/bingo/notes.txt'), 'utf8')).toBe(
+      'Terns: two boards more',
+    )
+    expect(await readdir(join(out, 'marsh/bingo'))).not.toContain('notes.txt')
+  })
+
+  it('never overwrites a file that it moved out before', async () => {
+    for (const text of ['first', 'second']) {
+      await writePlan(request())
+      await writeFile(join(out, 'marsh/notes.txt'), text)
+    }
+    await writePlan(request())
+    expect(await readFile(join(out, 'marsh-other-files/notes.txt'), 'utf8')).toBe('first')
+    expect(await readFile(join(out, 'marsh-other-files/notes-2.txt'), 'utf8')).toBe('second')
+  })
+})
+
+describe('an output folder that cannot be written', () => {
+  it('is a problem with advice when it is a file', async () => {
+    await writeFile(join(out, 'file'), '')
+    for (const outFolder of [join(out, 'file'), join(out, 'file/below')]) {
+      const written = await writePlan(request({ outFolder }))
+      expect(written.problems.map(problem => problem.message)).toEqual([
+        'a file stands where a folder is needed',
+      ])
+    }
+  })
+
+  it('is a problem with advice when the plan’s own folder is a file', async () => {
+    await writeFile(join(out, 'marsh'), 'mine')
+    const written = await writePlan(request())
+    expect(hasErrors(written.problems)).toBe(true)
+    expect(await readFile(join(out, 'marsh'), 'utf8')).toBe('mine')
+  })
+
+  it('is a problem with advice when writing is not allowed', async () => {
+    await chmod(out, 0o555)
+    const written = await asOrdinaryUser(() => writePlan(request()))
+    await chmod(out, 0o755)
+    expect(written.problems.map(problem => problem.message)).toEqual(['this folder cannot be written to'])
+    expect(await readdir(out)).toEqual([])
+  })
+
+  it('is a problem with advice when the path is too long', async () => {
+    const written = await writePlan(request({ printed: plan({ stem: 'm'.repeat(300) }) }))
+    expect(written.problems.map(problem => problem.message)).toEqual(['the path is too long'])
+    expect(await readdir(out)).toEqual([])
+  })
+
+  it('is a problem when an item’s name cannot be a folder, or two are the same', async () => {
+    for (const names of [['../up'], ['a/b'], ['index.html'], [''], ['bingo', 'Bingo']]) {
+      const items = names.map(name => item({ name }))
+      const written = await writePlan(request({ printed: plan({ items }) }))
+      expect(written.ok).toBe(false)
+    }
+    expect(await readdir(out)).toEqual([])
+  })
+})
+
+describe('several runs of one plan at once', () => {
+  it('end with one whole set', async () => {
+    const runs = await Promise.all([1, 2, 3, 4].map(jobs => writePlan(request({ jobs }))))
+    expect(runs.map(run => run.ok)).toEqual([true, true, true, true])
+    const together = await contentsOf(out)
+    await rm(join(out, 'marsh'), { recursive: true })
+    await writePlan(request())
+    expect(await contentsOf(out)).toEqual(together)
+  })
+
+  it('lose no item when each makes another one', async () => {
+    await writePlan(request())
+    const full = await contentsOf(out)
+    const older = [item({ sheets: [sheet({ title: 'Old' })] }), item({ name: 'bingo', sheets: [] })]
+    await writePlan(request({ printed: plan({ items: older }) }))
+    const runs = await Promise.all(['bingo', 'word-cards'].map(name => writePlan(request({ only: [name] }))))
+    expect(runs.flatMap(run => run.problems)).toEqual([])
+    expect(await contentsOf(out)).toEqual(full)
+    expect((await stat(join(out, 'marsh'))).isDirectory()).toBe(true)
+  })
+})
+
+/** The number of a process that has just ended. */
+async function deadProcess(): Promise<number> {
+  const { spawnSync } = await import('node:child_process')
+  return spawnSync(process.execPath, ['-e', '']).pid
+}
+
+/** The superuser may write anywhere: a test run by one steps down to "nobody" (65534) for the while. */
+async function asOrdinaryUser<T>(run: () => Promise<T>): Promise<T> {
+  if (process.geteuid?.() !== 0) return run()
+  process.seteuid?.(65534)
+  try {
+    return await run()
+  } finally {
+    process.seteuid?.(0)
+  }
+}
