@@ -13,6 +13,8 @@ export interface Card {
   /** 1, 2, … */
   readonly copy: number
   readonly words: readonly Word[]
+  /** What a header says, or any text that stands on the card beside its words. */
+  readonly title?: string
   /** A board's rows of words, `null` for a free space. */
   readonly cells?: readonly (readonly (Word | null)[])[]
 }

@@ -1,0 +1,56 @@
+/** Sorts by how words begin and end: with one consonant, a blend, a digraph, silent letters. */
+import { isVowelSound } from '../../words/patterns/sound-names.js'
+import type { Word } from '../../words/word.js'
+import { type BasisFamily, plainName } from './sort-basis.js'
+
+const openings = [
+  'digraph-blend',
+  'three-letter-blend',
+  'trigraph',
+  'silent-letters',
+  'consonant-digraph',
+  'beginning-blend',
+]
+const endings = [
+  'digraph-blend',
+  'trigraph',
+  'silent-letters',
+  'consonant-digraph',
+  'ending-blend',
+  'double-consonant',
+  'consonant-le',
+]
+
+export const howItBegins: BasisFamily = () => [
+  {
+    name: 'how the word begins',
+    basis: 'what kind of consonants the word begins with',
+    sharpness: 0.85,
+    titlesFor: word => [kindAt(word, openings, 'beginning') ?? single(word, 0)],
+    noneBecause: '',
+  },
+]
+
+export const howItEnds: BasisFamily = () => [
+  {
+    name: 'how the word ends',
+    basis: 'what kind of letters the word ends with',
+    sharpness: 0.85,
+    titlesFor: word => [kindAt(word, endings, 'end') ?? single(word, -1)],
+    noneBecause: '',
+  },
+]
+
+function kindAt(word: Word, kinds: readonly string[], place: 'beginning' | 'end'): string | undefined {
+  const kind = kinds.find(pattern =>
+    word.patterns.some(finding => finding.pattern === pattern && finding.place === place),
+  )
+  return kind === undefined ? undefined : plainName(kind)
+}
+
+function single(word: Word, index: number): string {
+  const grapheme = word.graphemes.at(index)
+  if (grapheme === undefined) return 'unknown'
+  if (grapheme.sounds.length === 0) return 'silent letter'
+  return grapheme.sounds.some(isVowelSound) ? 'vowel' : 'single consonant'
+}

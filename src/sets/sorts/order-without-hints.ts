@@ -1,0 +1,76 @@
+/** An order of cards that gives no sort away to children who see them before they have sorted them. */
+import type { Word } from '../../words/word.js'
+import { type Generator, generatorFor, shuffle } from '../random.js'
+import type { Sort } from './sort.js'
+
+export interface OrderWanted {
+  readonly words: readonly Word[]
+  /** The best first, as `rankSorts` gives them. */
+  readonly sorts: readonly Sort[]
+  readonly seed: number
+  readonly label: string
+}
+
+/** Sorts further down the ranking are too weak for an order to give away. */
+const sortsWatched = 5
+
+/** The same words, in a seeded order with as few hints as a short search finds; `hintsIn` counts them. */
+export function orderWithoutHints({ words, sorts, seed, label }: OrderWanted): readonly Word[] {
+  const generator = generatorFor(seed, `${label}: order`)
+  let best = shuffle(words, generator)
+  let fewest = hintsIn(best, sorts)
+  for (let start = 0; start < 12 && fewest > 0; start++) {
+    const { order, hints } = improve(shuffle(words, generator), sorts, generator)
+    if (hints < fewest) [best, fewest] = [order, hints]
+  }
+  return best
+}
+
+/**
+ * How much an order gives away: in each watched sort every third and further neighbour of the same column, every
+ * fifth and further card of two columns taking turns, and every fourth and further word in alphabetical order, up or
+ * down. Pairs of neighbours are no hint: an order without any would itself be one.
+ */
+export function hintsIn(order: readonly Word[], sorts: readonly Sort[]): number {
+  const texts = order.map(word => word.text)
+  const alphabet = texts.map(text => text.toLowerCase())
+  const inSorts = sorts.slice(0, sortsWatched).map(sort => {
+    const columns = texts.map(text => sort.columns.findIndex(column => column.words.includes(text)))
+    const same = (index: number): boolean => columns[index]! >= 0 && columns[index] === columns[index - 1]
+    const turns = (index: number): boolean =>
+      index < 2 || (columns[index] === columns[index - 2] && columns[index] !== columns[index - 1])
+    return 2 * beyond(texts.length, 2, same) + beyond(texts.length, 4, turns)
+  })
+  const rising = beyond(texts.length, 3, index => alphabet[index]! > alphabet[index - 1]!)
+  const falling = beyond(texts.length, 3, index => alphabet[index]! < alphabet[index - 1]!)
+  return inSorts.reduce((sum, hints) => sum + hints, 0) + rising + falling
+}
+
+/** How many cards stand in runs beyond `allowed` of them; `continues` tells whether a card goes on with its run. */
+function beyond(cards: number, allowed: number, continues: (index: number) => boolean): number {
+  let run = 1
+  let count = 0
+  for (let index = 1; index < cards; index++) {
+    run = continues(index) ? run + 1 : 1
+    if (run > allowed) count++
+  }
+  return count
+}
+
+function improve(
+  start: readonly Word[],
+  sorts: readonly Sort[],
+  generator: Generator,
+): { order: Word[]; hints: number } {
+  let order = [...start]
+  let hints = hintsIn(order, sorts)
+  for (let step = 0; step < 30 * order.length && hints > 0; step++) {
+    const [a, b] = [generator.below(order.length), generator.below(order.length)]
+    const changed = [...order]
+    changed[a] = order[b]!
+    changed[b] = order[a]!
+    const changedHints = hintsIn(changed, sorts)
+    if (changedHints <= hints) [order, hints] = [changed, changedHints]
+  }
+  return { order, hints }
+}

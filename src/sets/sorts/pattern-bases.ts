@@ -1,0 +1,81 @@
+/** Sorts by a pattern of the words: which letters, where they stand, how they sound, whether the word has it at all. */
+import type { Finding, Word } from '../../words/word.js'
+import {
+  type BasisFamily,
+  distinct,
+  findingsOf,
+  patternsIn,
+  plainName,
+  type SortBasis,
+} from './sort-basis.js'
+
+export const whichLetters: BasisFamily = words =>
+  patternsIn(words).map(pattern => ({
+    name: `which ${plainName(pattern)}`,
+    basis: `which letters make the ${plainName(pattern)}`,
+    sharpness: 1,
+    titlesFor: word => distinct(findingsOf(word, pattern).map(finding => finding.letters.toLowerCase())),
+    noneBecause: `shows no ${plainName(pattern)}`,
+    noneTitle: `no ${plainName(pattern)}`,
+  }))
+
+export const whereItStands: BasisFamily = words =>
+  patternsIn(words).map(pattern => ({
+    name: `where the ${plainName(pattern)} stands`,
+    basis: `where in the word the ${plainName(pattern)} stands`,
+    sharpness: 0.85,
+    titlesFor: word => distinct(findingsOf(word, pattern).map(finding => finding.place)),
+    noneBecause: `shows no ${plainName(pattern)}`,
+    order: ['beginning', 'middle', 'end', 'whole'],
+  }))
+
+/** The columns hold one pattern's letters with different sounds, as hard and soft, or the three sounds of ed. */
+export const howLettersSound: BasisFamily = words =>
+  patternsIn(words).flatMap(pattern =>
+    distinct(
+      words.flatMap(word => findingsOf(word, pattern).map(finding => finding.letters.toLowerCase())),
+    ).map(letters => soundOfLetters(words, pattern, letters)),
+  )
+
+export const hasPattern: BasisFamily = words =>
+  patternsIn(words).map(pattern => ({
+    name: `${plainName(pattern)} or none`,
+    basis: `whether the word shows ${plainName(pattern)}`,
+    sharpness: 0.6,
+    titlesFor: word => [
+      findingsOf(word, pattern).length > 0 ? plainName(pattern) : `no ${plainName(pattern)}`,
+    ],
+    noneBecause: '',
+    order: [plainName(pattern), `no ${plainName(pattern)}`],
+  }))
+
+function soundOfLetters(words: readonly Word[], pattern: string, letters: string): SortBasis {
+  const soundsIn = (word: Word): readonly string[] =>
+    distinct(
+      findingsOf(word, pattern)
+        .filter(finding => finding.letters.toLowerCase() === letters)
+        .map(finding => soundsUnder(word, finding)),
+    )
+  const titles = new Map<string, string>()
+  for (const word of words) {
+    const [sounds, another] = soundsIn(word)
+    if (sounds !== undefined && another === undefined && !titles.has(sounds)) {
+      titles.set(sounds, `${letters} as in ${word.text}`)
+    }
+  }
+  return {
+    name: `how ${letters} sounds (${plainName(pattern)})`,
+    basis: `how the letters ${letters} sound`,
+    sharpness: 1,
+    titlesFor: word => soundsIn(word).map(sounds => titles.get(sounds) ?? sounds),
+    noneBecause: `shows no ${plainName(pattern)} ${letters}`,
+  }
+}
+
+/** The sounds of all graphemes that begin within the finding. */
+function soundsUnder(word: Word, { start, end }: Finding): string {
+  return word.graphemes
+    .filter(grapheme => grapheme.start >= start && grapheme.start < end)
+    .flatMap(grapheme => grapheme.sounds)
+    .join(' ')
+}

@@ -1,0 +1,96 @@
+/** Sorts words by one basis, and says how good a sort it makes. */
+import type { Word } from '../../words/word.js'
+import type { LeftoverReason, Sort, SortColumn } from './sort.js'
+import type { SortBasis } from './sort-basis.js'
+
+/** More columns than this are hard to keep apart on a child's desk: common practice, no source. */
+const mostColumns = 5
+
+export function sortBy(basis: SortBasis, words: readonly Word[]): Sort {
+  const fits = words.map(word => ({ word: word.text, titles: basis.titlesFor(word) }))
+  const unplaced = fits.filter(fit => fit.titles.length === 0)
+  const ownColumn = basis.noneTitle !== undefined && unplaced.length >= 3
+  const titled = fits.map(fit =>
+    ownColumn && fit.titles.length === 0 ? { ...fit, titles: [basis.noneTitle!] } : fit,
+  )
+  const columns = chooseColumns(basis, titled)
+  const placed = new Set(columns.flatMap(column => column.words))
+  const left = titled.filter(fit => !placed.has(fit.word))
+  const score = rate(basis, columns, words.length)
+  return {
+    name: basis.name,
+    basis: basis.basis,
+    columns,
+    leftovers: left.map(fit => fit.word),
+    leftoverReasons: left.map(fit => reasonFor(fit, basis)),
+    score,
+    why: explain(basis, columns, left.length),
+  }
+}
+
+/** At least two columns of two, at most a third left over, and at most two thirds in a column of "none". */
+export function isDefensible(sort: Sort, words: number): boolean {
+  const none = sort.columns.find(column => column.title.startsWith('no '))
+  return (
+    sort.columns.length > 1 &&
+    3 * sort.leftovers.length <= words &&
+    3 * (none?.words.length ?? 0) <= 2 * words
+  )
+}
+
+interface Fit {
+  readonly word: string
+  readonly titles: readonly string[]
+}
+
+/** Columns of two words or more, the largest where there are too many, in the basis's order or the list's. */
+function chooseColumns(basis: SortBasis, fits: readonly Fit[]): readonly SortColumn[] {
+  const sole = fits.filter(fit => fit.titles.length === 1)
+  const titles = [...new Set(sole.map(fit => fit.titles[0]!))]
+  const columns = titles
+    .map(title => ({
+      title,
+      words: sole.filter(fit => fit.titles[0] === title).map(fit => fit.word),
+    }))
+    .filter(column => column.words.length > 1)
+  const largest = [...columns].sort((a, b) => b.words.length - a.words.length).slice(0, mostColumns)
+  const rank = (title: string): number => {
+    if (title === basis.noneTitle) return Number.MAX_SAFE_INTEGER
+    return (basis.order ?? titles).indexOf(title)
+  }
+  return largest.sort((a, b) => rank(a.title) - rank(b.title))
+}
+
+/**
+ * Our own yardstick, no source: the share of words placed (squared, for leftovers weigh heavily), times how evenly
+ * they fill the columns (Simpson's index against that of equal columns), times the share of columns with three words
+ * or more (a column of two shows a rule poorly), times how sharp the contrast is. A column of what has no such
+ * pattern costs a tenth, since its words have nothing in common.
+ */
+function rate(basis: SortBasis, columns: readonly SortColumn[], words: number): number {
+  const sizes = columns.map(column => column.words.length)
+  const placed = sizes.reduce((sum, size) => sum + size, 0)
+  if (columns.length < 2) return 0
+  const together = sizes.reduce((sum, size) => sum + (size / placed) ** 2, 0)
+  const evenness = (1 - together) / (1 - 1 / columns.length)
+  const full = sizes.filter(size => size >= 3).length / columns.length
+  const contrast = columns.some(column => column.title === basis.noneTitle) ? 0.9 : 1
+  const score = (placed / words) ** 2 * evenness * (0.7 + 0.3 * full) * contrast * basis.sharpness
+  return Math.round(1000 * score) / 1000
+}
+
+function reasonFor({ word, titles }: Fit, basis: SortBasis): LeftoverReason {
+  const [only, another] = titles
+  if (only === undefined) return { word, why: basis.noneBecause }
+  if (another !== undefined) return { word, why: `fits more than one column: ${titles.join(', ')}` }
+  return { word, why: `too few words with ${only}` }
+}
+
+function explain(basis: SortBasis, columns: readonly SortColumn[], left: number): string {
+  const counts = columns.map(column => `${column.title} ${column.words.length}`).join(', ')
+  const rest = left === 0 ? 'none left over' : `${left} left over`
+  const thin = columns.some(column => column.words.length < 3)
+    ? ' A column of two words shows its rule poorly.'
+    : ''
+  return `The words differ in ${basis.basis}: ${counts}; ${rest}.${thin}`
+}

@@ -1,0 +1,51 @@
+import { describe, expect, it } from 'vitest'
+import { closedSort } from '../../../src/sets/sorts/closed-sort.js'
+import { sortNamed } from '../../../src/sets/sorts/rank-sorts.js'
+import { wordsByHand } from '../words-by-hand.js'
+
+const words = wordsByHand(
+  { text: 'shell', patterns: ['consonant-digraph:sh'] },
+  { text: 'chest', patterns: ['consonant-digraph:ch'] },
+  { text: 'moth', patterns: ['consonant-digraph:th'] },
+  { text: 'ship', patterns: ['consonant-digraph:sh'] },
+  { text: 'chin', patterns: ['consonant-digraph:ch'] },
+)
+const sort = sortNamed(words, 'which consonant digraph')!
+const wanted = {
+  sort,
+  words,
+  leftovers: 'own header',
+  leftoversTitle: 'other words',
+  copies: 1,
+  seed: 12,
+  label: 'closed-sort',
+} as const
+
+describe('a closed sort', () => {
+  it('has a header for each column, then a card for each word, under one run of numbers', () => {
+    const { cards } = closedSort(wanted)
+    expect(cards.slice(0, 4).map(card => [card.id, card.kind, card.title ?? card.words[0]!.text])).toEqual([
+      ['header-01', 'header', 'sh'],
+      ['header-02', 'header', 'ch'],
+      ['header-03', 'header', 'other words'],
+      ['card-04', 'card', expect.any(String)],
+    ])
+    expect(cards.map(card => card.number)).toEqual([1, 2, 3, 4, 5, 6, 7, 8])
+    expect(cards.flatMap(card => card.words.map(word => word.text)).sort()).toEqual(
+      words.map(word => word.text).sort(),
+    )
+  })
+
+  it('leaves the words of no column out when asked', () => {
+    const { cards } = closedSort({ ...wanted, leftovers: 'leave out' })
+    expect(cards.filter(card => card.kind === 'header').map(card => card.title)).toEqual(['sh', 'ch'])
+    expect(cards.some(card => card.words[0]?.text === 'moth')).toBe(false)
+  })
+
+  it('makes whole copies with ids of their own', () => {
+    const { cards } = closedSort({ ...wanted, copies: 2 })
+    expect(cards).toHaveLength(16)
+    expect(new Set(cards.map(card => card.id)).size).toBe(16)
+    expect(cards[8]!.id).toBe('header-01-copy-2')
+  })
+})

@@ -1,0 +1,247 @@
+import { describe, expect, it } from 'vitest'
+import { openSortNote, rankSorts, sortNamed } from '../../../src/sets/sorts/rank-sorts.js'
+import type { HandWord } from '../words-by-hand.js'
+import { wordsByHand } from '../words-by-hand.js'
+
+const digraph = (text: string, letters: string): HandWord => ({
+  text,
+  patterns: [`consonant-digraph:${letters}`],
+})
+const columnsOf = (sort: { columns: readonly { title: string; words: readonly string[] }[] } | undefined) =>
+  Object.fromEntries(sort?.columns.map(column => [column.title, column.words]) ?? [])
+
+describe('sorts by the letters of a pattern', () => {
+  const words = wordsByHand(
+    digraph('shell', 'sh'),
+    digraph('chest', 'ch'),
+    digraph('ship', 'sh'),
+    digraph('chin', 'ch'),
+    digraph('chill', 'ch'),
+    digraph('shed', 'sh'),
+  )
+
+  it('makes a column of each, in the order of the list', () => {
+    const [best] = rankSorts(words)
+    expect(best!.name).toBe('which consonant digraph')
+    expect(columnsOf(best)).toEqual({ sh: ['shell', 'ship', 'shed'], ch: ['chest', 'chin', 'chill'] })
+    expect(best!.leftovers).toEqual([])
+    expect(best!.why).toBe(
+      'The words differ in which letters make the consonant digraph: sh 3, ch 3; none left over.',
+    )
+  })
+
+  it('leaves over a word that fits two columns, and says why', () => {
+    const church = { text: 'shch', patterns: ['consonant-digraph:sh', 'consonant-digraph:ch'] }
+    const [best] = rankSorts([...words, ...wordsByHand(church)])
+    expect(best!.leftovers).toEqual(['shch'])
+    expect(best!.leftoverReasons).toEqual([{ word: 'shch', why: 'fits more than one column: sh, ch' }])
+  })
+
+  it('leaves over a word that stands alone, and a word or two without the pattern', () => {
+    const sort = sortNamed(
+      [...words, ...wordsByHand(digraph('moth', 'th'), 'mud')],
+      'which consonant-digraph',
+    )!
+    expect(sort.leftoverReasons).toEqual([
+      { word: 'moth', why: 'too few words with th' },
+      { word: 'mud', why: 'shows no consonant digraph' },
+    ])
+  })
+
+  it('gives three words or more without the pattern a column of their own', () => {
+    const sort = sortNamed([...words, ...wordsByHand('mud', 'pond', 'frog')], 'which consonant digraph')!
+    expect(columnsOf(sort)['no consonant digraph']).toEqual(['mud', 'pond', 'frog'])
+    expect(sort.columns.at(-1)!.title).toBe('no consonant digraph')
+  })
+})
+
+describe('sorts by vowel', () => {
+  const words = wordsByHand(
+    { text: 'mud', sounds: 'm:M u:AH d:D', patterns: ['short-vowel:u'] },
+    { text: 'duck', sounds: 'd:D u:AH ck:K', patterns: ['short-vowel:u'] },
+    { text: 'moss', sounds: 'm:M o:AO ss:S', patterns: ['short-vowel:o'] },
+    { text: 'reed', sounds: 'r:R ee:IY d:D', patterns: ['vowel-team:ee'] },
+    { text: 'seal', sounds: 's:S ea:IY l:L', patterns: ['vowel-team:ea'] },
+    { text: 'crane', sounds: 'c:K r:R a:EY n:N e:', patterns: ['silent-e:a_e', 'long-vowel:a'] },
+    { text: 'snake', sounds: 's:S n:N a:EY k:K e:', patterns: ['silent-e:a_e', 'long-vowel:a'] },
+    { text: 'marsh', sounds: 'm:M ar:AA,R sh:SH', patterns: ['r-controlled:ar'] },
+  )
+
+  it('tells kinds of vowel apart, a silent e’s vowel being one kind', () => {
+    expect(columnsOf(sortNamed(words, 'kind of vowel'))).toEqual({
+      'short vowel': ['mud', 'duck', 'moss'],
+      'vowel team': ['reed', 'seal'],
+      'silent e': ['crane', 'snake'],
+    })
+  })
+
+  it('tells short from long by sound, and leaves r-controlled vowels out', () => {
+    const sort = sortNamed(words, 'short or long vowel')!
+    expect(columnsOf(sort)).toEqual({
+      'short vowel': ['mud', 'duck', 'moss'],
+      'long vowel': ['reed', 'seal', 'crane', 'snake'],
+    })
+    expect(sort.leftovers).toEqual(['marsh'])
+  })
+
+  it('leaves a word of two syllables out', () => {
+    const heron = { text: 'heron', sounds: 'h:HH e:EH r:R o:AH n:N', syllables: ['her', 'on'] }
+    expect(sortNamed([...words, ...wordsByHand(heron)], 'short or long vowel')!.leftovers).toEqual([
+      'marsh',
+      'heron',
+    ])
+  })
+
+  it('gathers word families from the vowel on', () => {
+    const family = wordsByHand(
+      { text: 'cake', sounds: 'c:K a:EY k:K e:' },
+      { text: 'dock', sounds: 'd:D o:AA ck:K' },
+      { text: 'bake', sounds: 'b:B a:EY k:K e:' },
+      { text: 'rock', sounds: 'r:R o:AA ck:K' },
+    )
+    expect(columnsOf(sortNamed(family, 'word families'))).toEqual({
+      '-ake': ['cake', 'bake'],
+      '-ock': ['dock', 'rock'],
+    })
+  })
+})
+
+describe('sorts by sound', () => {
+  const words = wordsByHand(
+    { text: 'reed', sounds: 'r:R ee:IY d:D' },
+    { text: 'seal', sounds: 's:S ea:IY l:L' },
+    { text: 'weed', sounds: 'w:W ee:IY d:D' },
+    { text: 'beach', sounds: 'b:B ea:IY ch:CH' },
+    { text: 'bread', sounds: 'b:B r:R ea:EH d:D' },
+    { text: 'thread', sounds: 'th:TH r:R ea:EH d:D' },
+  )
+
+  it('gathers the spellings of one sound', () => {
+    expect(columnsOf(sortNamed(words, 'spellings of /IY/ as in see'))).toEqual({
+      ee: ['reed', 'weed'],
+      ea: ['seal', 'beach'],
+    })
+  })
+
+  it('writes a vowel with its silent e as one spelling', () => {
+    const long = wordsByHand(
+      { text: 'cake', sounds: 'c:K a:EY k:K e:', patterns: ['silent-e:a_e'] },
+      { text: 'gate', sounds: 'g:G a:EY t:T e:', patterns: ['silent-e:a_e'] },
+      { text: 'bay', sounds: 'b:B ay:EY' },
+      { text: 'clay', sounds: 'c:K l:L ay:EY' },
+    )
+    expect(columnsOf(sortNamed(long, 'spellings of /EY/ as in day'))).toEqual({
+      a_e: ['cake', 'gate'],
+      ay: ['bay', 'clay'],
+    })
+  })
+
+  it('gathers the sounds of one spelling, named after the first word of each', () => {
+    expect(columnsOf(sortNamed(words, 'how ea sounds'))).toEqual({
+      'ea as in seal': ['seal', 'beach'],
+      'ea as in bread': ['bread', 'thread'],
+    })
+  })
+
+  it('counts sounds and syllables', () => {
+    expect(columnsOf(sortNamed(words, 'how many sounds'))).toEqual({
+      '3 sounds': ['reed', 'seal', 'weed', 'beach'],
+      '4 sounds': ['bread', 'thread'],
+    })
+    const divided = wordsByHand(
+      { text: 'heron', syllables: ['her', 'on'] },
+      'reed',
+      { text: 'otter', syllables: ['ot', 'ter'] },
+      'mud',
+    )
+    expect(columnsOf(sortNamed(divided, 'how many syllables'))).toEqual({
+      '1 syllable': ['reed', 'mud'],
+      '2 syllables': ['heron', 'otter'],
+    })
+  })
+
+  it('hears the three sounds of one ending', () => {
+    const past = wordsByHand(
+      { text: 'fished', sounds: 'f:F i:IH sh:SH e: d:T', patterns: ['ending-ed:ed'] },
+      { text: 'sailed', sounds: 's:S ai:EY l:L e: d:D', patterns: ['ending-ed:ed'] },
+      { text: 'baked', sounds: 'b:B a:EY k:K e: d:T', patterns: ['ending-ed:ed'] },
+      { text: 'rowed', sounds: 'r:R ow:OW e: d:D', patterns: ['ending-ed:ed'] },
+    )
+    expect(columnsOf(sortNamed(past, 'how ed sounds (ending ed)'))).toEqual({
+      'ed as in fished': ['fished', 'baked'],
+      'ed as in sailed': ['sailed', 'rowed'],
+    })
+  })
+})
+
+describe('sorts by grammar', () => {
+  it('gathers the rules of the plural', () => {
+    const words = wordsByHand(
+      { text: 'marsh', plural: { form: 'marshes', rule: 'add es' } },
+      { text: 'reed', plural: { form: 'reeds', rule: 'add s' } },
+      { text: 'finch', plural: { form: 'finches', rule: 'add es' } },
+      { text: 'pond', plural: { form: 'ponds', rule: 'add s' } },
+    )
+    expect(columnsOf(sortNamed(words, 'how the plural is made'))).toEqual({
+      'add es': ['marsh', 'finch'],
+      'add s': ['reed', 'pond'],
+    })
+  })
+
+  it('gathers parts of speech by their commonest use', () => {
+    const words = wordsByHand(
+      { text: 'reed', partsOfSpeech: ['noun'] },
+      { text: 'wade', partsOfSpeech: ['verb'] },
+      { text: 'fish', partsOfSpeech: ['noun', 'verb'] },
+      { text: 'swim', partsOfSpeech: ['verb', 'noun'] },
+    )
+    expect(columnsOf(sortNamed(words, 'part of speech'))).toEqual({
+      noun: ['reed', 'fish'],
+      verb: ['wade', 'swim'],
+    })
+  })
+})
+
+describe('ranking', () => {
+  const firmly = wordsByHand(
+    { text: 'reed', partsOfSpeech: ['noun'], sounds: 'r:R ee:IY d:D' },
+    { text: 'seal', partsOfSpeech: ['noun'], sounds: 's:S ea:IY l:L' },
+    { text: 'weed', partsOfSpeech: ['noun'], sounds: 'w:W ee:IY d:D' },
+    { text: 'beach', partsOfSpeech: ['noun'], sounds: 'b:B ea:IY ch:CH' },
+    { text: 'sleep', partsOfSpeech: ['verb'], sounds: 's:S l:L ee:IY p:P' },
+    { text: 'clean', partsOfSpeech: ['verb'], sounds: 'c:K l:L ea:IY n:N' },
+  )
+
+  it('puts even columns and sharp contrasts first', () => {
+    const sorts = rankSorts(firmly)
+    expect(sorts[0]!.name).toBe('spellings of /IY/ as in see')
+    expect(sorts.map(sort => sort.score)).toEqual([...sorts.map(sort => sort.score)].sort((a, b) => b - a))
+  })
+
+  it('names a sort once when two bases divide the words alike', () => {
+    // Four nouns of three sounds, two verbs of four: parts of speech, sounds and beginnings give the same piles.
+    const piles = rankSorts(firmly).map(sort => JSON.stringify(sort.columns.map(column => column.words)))
+    expect(new Set(piles).size).toBe(piles.length)
+    expect(rankSorts(firmly).filter(sort => /sounds$|speech/.test(sort.name))).toHaveLength(1)
+  })
+
+  it('keeps only sorts that leave at most a third over', () => {
+    for (const sort of rankSorts(firmly)) expect(3 * sort.leftovers.length).toBeLessThanOrEqual(firmly.length)
+    expect(sortNamed(firmly, 'how ea sounds')).toBeUndefined()
+  })
+
+  it('finds none where nothing divides the words', () => {
+    expect(rankSorts(wordsByHand('reed', 'mud'))).toEqual([])
+    expect(rankSorts([])).toEqual([])
+  })
+
+  it('tells whether an open sort is worth the name', () => {
+    const sorts = rankSorts(firmly)
+    expect(sorts.length).toBeGreaterThan(1)
+    expect(openSortNote(sorts)).toBe(
+      `${sorts.length} sorts hold for these words, so children can find more than one rule.`,
+    )
+    expect(openSortNote(sorts.slice(0, 1))).toContain('Only one sort holds')
+    expect(openSortNote([])).toContain('No sort holds')
+  })
+})
