@@ -1,0 +1,75 @@
+import { type Problem, warningAt } from '../../problems.js'
+import { colourDifference, leastColourDifference, type Viewing } from './colour-vision.js'
+import { contrastRatio, leastMarkContrast, shownRatio } from './contrast.js'
+import type { StyledMark } from './styled-mark.js'
+
+const black = '#000000'
+
+/** Warnings: marks too pale to see, and marks that some child or some copy cannot tell apart. */
+export function markProblems(marks: readonly StyledMark[], paper: string): readonly Problem[] {
+  const pale = marks.flatMap(mark => tooPale(mark, paper))
+  const alike = marks.flatMap((mark, index) => marks.slice(0, index).flatMap(other => tooAlike(mark, other)))
+  return [...pale, ...alike]
+}
+
+function tooPale(styled: StyledMark, paper: string): readonly Problem[] {
+  if (styled.color === undefined) return []
+  const ratio = contrastRatio(styled.color, paper)
+  if (ratio >= leastMarkContrast) return []
+  return [
+    warningAt(
+      styled.mark.place,
+      `the colour ${styled.color} of ${markName(styled)} has a contrast of ${shownRatio(ratio)} to 1 with the paper`,
+      `Take a darker colour: marks need ${leastMarkContrast} to 1 or more (WCAG 2.2).`,
+    ),
+  ]
+}
+
+function tooAlike(styled: StyledMark, other: StyledMark): readonly Problem[] {
+  const names = `${markName(other)} and ${markName(styled)}`
+  const sameStyle = styled.line === other.line && styled.outline === other.outline
+  const sameColor = (styled.color ?? black) === (other.color ?? black)
+  const { place } = styled.mark
+  if (sameStyle && sameColor)
+    return [warningAt(place, `${names} look the same`, 'Give one of them another line or outline.')]
+  if (sameStyle)
+    return [
+      warningAt(
+        place,
+        `${names} differ by colour alone`,
+        `Give one of them another line or outline: ${lossOf(styled, other) ?? 'a copier or a child who sees colours otherwise may not tell them apart'}.`,
+      ),
+    ]
+  if (sameColor || styled.color === undefined || other.color === undefined) return []
+  const loss = lossOf(styled, other)
+  if (loss === undefined) return []
+  return [
+    warningAt(
+      place,
+      `the colours of ${names} fall together: ${loss}`,
+      'Their styles still keep them apart; if the colours are to tell, take one much darker than the other.',
+    ),
+  ]
+}
+
+const losses: readonly { readonly viewing: Viewing; readonly means: string }[] = [
+  { viewing: 'full colour', means: 'the two colours are hard to tell apart for anybody' },
+  { viewing: 'protan', means: 'a child who lacks red vision (protan) sees them as one' },
+  { viewing: 'deutan', means: 'a child who lacks green vision (deutan) sees them as one' },
+  { viewing: 'grey copy', means: 'a grey copy shows them as one' },
+]
+
+/** Who cannot tell the two colours apart, in words; undefined where everybody can. */
+function lossOf(styled: StyledMark, other: StyledMark): string | undefined {
+  const lost = losses.filter(
+    ({ viewing }) =>
+      colourDifference(styled.color ?? black, other.color ?? black, viewing) < leastColourDifference,
+  )
+  return lost.length === 0 ? undefined : lost.map(({ means }) => means).join('; ')
+}
+
+/** What the teacher calls it: her label, else its pattern or letters. */
+export function markName({ mark: { label, target } }: StyledMark): string {
+  if (label !== undefined) return `"${label}"`
+  return target.kind === 'pattern' ? target.pattern : `"${target.letters}"`
+}
