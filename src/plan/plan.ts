@@ -11,12 +11,42 @@ export interface Plan {
   /** Empty where not given. */
   readonly className: string
   readonly seed: number
+  /** A registered face's name, or the absolute path of a .ttf or .otf file; so are the fonts of items and groups. */
   readonly font: string
   readonly words: readonly PlanWord[]
   /** In the order in which the key shows them. */
   readonly marks: readonly PlanMark[]
   readonly print: readonly PrintItem[]
   readonly groups: readonly PlanGroup[]
+  /** How her class speaks, where it bears on sounds and patterns. The reader always fills it in. */
+  readonly accent?: Accent
+  /** Path of the class file whose word overrides were taken over, as the teacher would type it from where she stands. */
+  readonly classFile?: string
+  /** What the teacher measured on her printer's calibration sheet. */
+  readonly printer?: PrinterSetting
+  /** Ink and ground of the pieces; black on white where left out. */
+  readonly contrast?: Contrast
+}
+
+/** Features of an accent that change sound counts or patterns; the lexicon's own is General American. */
+export interface Accent {
+  /** Whether r is sounded after a vowel, as in marsh. */
+  readonly rhotic: boolean
+  /** Whether the vowels of cot and caught are one. */
+  readonly cotCaught: 'apart' | 'merged'
+  /** Whether wh has its own sound, or sounds as w. */
+  readonly wh: 'own' | 'w'
+}
+
+export interface PrinterSetting {
+  /** How the back is to be moved on the page, right and down positive, so that it lands behind its front. */
+  readonly backShift?: { readonly rightMm: number; readonly downMm: number }
+}
+
+/** Two colours, each `#rrggbb` in lower case. */
+export interface Contrast {
+  readonly ink: string
+  readonly ground: string
 }
 
 export interface PlanWord {
@@ -30,16 +60,35 @@ export interface PlanWord {
 
 /** The teacher's own analysis, which wins over ours. */
 export interface WordOverrides {
-  /** Her division into sounds, each the letters that spell it: `['m', 'ar', 'sh']`. */
+  /**
+   * Her division into sounds, each the letters that spell it: `['m', 'ar', 'sh']`. Capitals as in the word.
+   * A sound spelled by letters that stand apart has a low line between them: `['l', 'a_e', 'k']`; the part after
+   * the low line follows the next sound. The letters add up to the word (hyphens and apostrophes left out).
+   */
   readonly sounds?: readonly string[]
+  /** Her division into syllables; the letters add up to the word (hyphens and apostrophes left out). */
   readonly syllables?: readonly string[]
+  /** One or more of the ten names, in her order. */
   readonly partsOfSpeech?: readonly string[]
   readonly plural?: string
+  /** She says that the word has no plural (`plural: none`). */
+  readonly noPlural?: true
+  /** Patterns that the word does not show for her class. */
+  readonly notPatterns?: readonly PatternOverride[]
+  /** Patterns that the word shows for her class, with the letters they stand on. */
+  readonly alsoPatterns?: readonly (PatternOverride & { readonly letters: string })[]
+}
+
+export interface PatternOverride {
+  readonly pattern: string
+  /** The letters concerned, lower case; where left out, wherever in the word. */
+  readonly letters?: string
 }
 
 /** What a mark stands on: the letters of a named pattern, or exact letters. */
 export type MarkTarget =
   | { readonly kind: 'pattern'; readonly pattern: string; readonly place?: MarkPlace }
+  /** Letters in lower case; a low line stands for a single letter or team between: `a_e`. */
   | { readonly kind: 'letters'; readonly letters: string; readonly place?: MarkPlace }
 
 export type MarkPlace = 'beginning' | 'middle' | 'end'
@@ -53,17 +102,23 @@ export interface PlanMark {
   readonly outline?: string
   /** `#rrggbb`, lower case. */
   readonly color?: string
+  /** The teacher's own words for the key. */
   readonly label?: string
+  /** One to three characters, printed beside the mark. */
   readonly tag?: string
+  /** What a line does at a descender: hang below it (`clear`) or leave a gap for it (`break`). */
+  readonly descenders?: 'clear' | 'break'
 }
 
 export interface PlanGroup {
+  /** As she wrote it; `fileSafeName` (names.ts) makes it a part of a file name, unique among the groups. */
   readonly name: string
   readonly place: Place
   /** Empty: the plan's own words. */
   readonly words: readonly PlanWord[]
   readonly size?: TypeSize
   readonly font?: string
+  readonly contrast?: Contrast
 }
 
 /** How large the main word is to be. */
@@ -72,6 +127,15 @@ export type TypeSize =
   | { readonly kind: 'large' }
   | { readonly kind: 'points'; readonly points: number }
   | { readonly kind: 'x-height'; readonly mm: number }
+  /** From the child's reading acuity; `xHeightForAcuityMm` (acuity.ts) gives the x-height. */
+  | {
+      readonly kind: 'acuity'
+      /** Logarithm of the smallest angle read, in minutes of arc; 0 is 20/20, 1 is 20/200. */
+      readonly logMar: number
+      readonly distanceMm: number
+      /** How many times larger than the smallest readable the type is to be. */
+      readonly reserve: number
+    }
 
 export type CardOrder = 'rows' | 'stack' | 'child'
 export type BackKind = 'none' | 'name' | 'answer' | 'clue' | 'picture' | 'pattern'
@@ -87,6 +151,7 @@ export type Division =
 export interface PrintItem {
   readonly place: Place
   readonly layout: string
+  /** File-safe and unique in the plan without regard to capitals: names the item's folder and files. */
   readonly name: string
   readonly paper: Paper
   readonly orientation?: 'portrait' | 'landscape'
@@ -99,7 +164,7 @@ export interface PrintItem {
   readonly marks?: 'all' | 'none'
   /** A subset of the plan's words, in this order. */
   readonly words?: readonly string[]
-  /** The groups to print for, by name; where left out: the whole class's words and every group. */
+  /** The groups to print for, by name; where left out: the whole class's words and every group; empty: the class alone. */
   readonly groups?: readonly string[]
   /** A line style's name, or `none`. */
   readonly border?: string
@@ -107,6 +172,7 @@ export interface PrintItem {
   readonly back: BackKind
   readonly flip: 'long edge' | 'short edge'
   readonly cut: CutStyle
+  readonly contrast?: Contrast
   /** The layout's own options, read by the readers that the layout declares. */
   readonly options: Readonly<Record<string, unknown>>
 }

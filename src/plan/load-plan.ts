@@ -1,0 +1,14 @@
+import type { Outcome } from '../problems.js'
+import { disk } from './disk.js'
+import type { FileAccess } from './file-access.js'
+import { andThen } from './outcomes.js'
+import type { Plan } from './plan.js'
+import { readPlan } from './read-plan.js'
+import { readTextFile } from './text-file.js'
+import type { Vocabulary } from './vocabulary.js'
+
+/** The plan in the file at `path`, as the teacher gave it; a file that cannot be read is a problem without a line. */
+export function loadPlan(path: string, vocabulary: Vocabulary, files: FileAccess = disk): Outcome<Plan> {
+  const text = readTextFile({ path, what: 'the plan', place: { file: path } }, files)
+  return andThen(text, content => readPlan({ file: path, text: content, vocabulary, files }))
+}

@@ -1,0 +1,107 @@
+/** The text of a plan → `Plan`, or every problem of it in one go. */
+import { errorAt, type Outcome, type Problem } from '../problems.js'
+import { readAccent } from './accent.js'
+import { assembled, usualPaper } from './assemble-plan.js'
+import { readClassFile } from './class-file.js'
+import { readContrast } from './contrast.js'
+import { type Entry, type MapEntry, misfit } from './entry.js'
+import type { FileAccess } from './file-access.js'
+import { fontReader } from './fonts.js'
+import { readGroups, typedGroups, typedGroupWords } from './groups.js'
+import { readKeys, valueAt } from './keys.js'
+import { readMarks } from './marks.js'
+import { wholeNumberReader } from './numbers.js'
+import { andThen, fail, inReadingOrder, present, succeed } from './outcomes.js'
+import { paperReader } from './papers.js'
+import type { Plan, PlanWord } from './plan.js'
+import { readPrintList } from './print-list.js'
+import { readPrinter } from './printer.js'
+import { textReader } from './texts.js'
+import type { Vocabulary } from './vocabulary.js'
+import type { WordContext } from './word-entry.js'
+import { readWords, typedWords, type WordEntries, wordEntries } from './word-list.js'
+import { yamlEntries } from './yaml-entries.js'
+
+export interface PlanText {
+  /** Path as the teacher gave it. */
+  readonly file: string
+  readonly text: string
+  readonly vocabulary: Vocabulary
+  /** For the word lists, pictures, fonts and class file that the plan names. */
+  readonly files: FileAccess
+}
+
+const newAdvice = 'Run "oaktag new" for a plan to begin with.'
+
+/** Problems stand in the order of the text. Never throws, whatever the text. */
+export function readPlan(source: PlanText): Outcome<Plan> {
+  const { file, text } = source
+  const plan = andThen(yamlEntries(file, text), (root): Outcome<Plan> => {
+    if (root === null) return fail(errorAt({ file, line: 1, column: 1 }, 'the plan is empty', newAdvice))
+    if (root.kind === 'map') return planFrom(root, source)
+    return misfit(
+      root,
+      'keys with their values',
+      `Begin with a key and a colon, such as words:. ${newAdvice}`,
+    )
+  })
+  return { ...plan, problems: inReadingOrder(plan.problems, file) }
+}
+
+function planFrom(root: MapEntry, source: PlanText): Outcome<Plan> {
+  const keys = readKeys(root, { what: 'a plan', readers: planReaders(root, source) })
+  const missing = missingKeys(root)
+  if (missing.length > 0) return fail(...missing, ...keys.problems)
+  return andThen(keys, ({ values }) => {
+    const { words = [], print = [] } = values
+    return succeed(assembled({ ...values, words, print }, source.file))
+  })
+}
+
+function planReaders(root: MapEntry, { file, vocabulary, files }: PlanText) {
+  const context: WordContext = { patterns: vocabulary.patterns, files, file }
+  const font = fontReader({ known: vocabulary.fonts, files, namedIn: file })
+  const paper = paperReader(vocabulary.papers)
+  const [list, groups, planPaper] = ['words', 'groups', 'paper'].map(key => valueAt(root, key))
+  const entries = list && wordEntries(list, context)
+  const words = entries?.ok ? [...typedWords(entries.value), ...typedGroupWords(groups, context)] : undefined
+  const chosenPaper = planPaper && paper(planPaper)
+  const item = {
+    vocabulary,
+    font,
+    paper: chosenPaper?.ok ? chosenPaper.value : usualPaper(vocabulary.papers),
+    groups: typedGroups(groups).map(({ text }) => text),
+    ...present({ words: words?.map(({ text }) => text) }),
+  }
+  return {
+    title: textReader('the title', 120),
+    class: textReader('the name of the class', 120),
+    seed: wholeNumberReader('the seed', 0, 0xffff_ffff),
+    font,
+    paper,
+    words: (entry: Entry) =>
+      andThen(entries ?? wordEntries(entry, context), read => planWords(read, entry, context)),
+    marks: (entry: Entry) => readMarks(entry, vocabulary),
+    print: (entry: Entry) => readPrintList(entry, item),
+    groups: (entry: Entry) => readGroups(entry, { ...context, font }),
+    accent: readAccent,
+    'class file': (entry: Entry) => readClassFile(entry, context),
+    printer: readPrinter,
+    contrast: readContrast,
+  }
+}
+
+function planWords(entries: WordEntries, list: Entry, context: WordContext): Outcome<readonly PlanWord[]> {
+  if (entries.items.length > 0) return readWords(entries, context)
+  return fail(errorAt(list.place, 'the plan has no words', 'Write at least one word under "words:".'))
+}
+
+function missingKeys(root: MapEntry): readonly Problem[] {
+  const advice = {
+    words: 'Write words: and under it a dash and a word on each line, or the path of a .txt or .csv file.',
+    print: 'Write print: and under it what to print, such as - layout: word-cards.',
+  }
+  return (['words', 'print'] as const)
+    .filter(key => valueAt(root, key) === undefined)
+    .map(key => errorAt(root.place, `the plan has no "${key}"`, advice[key]))
+}

@@ -1,0 +1,20 @@
+import type { Outcome } from '../problems.js'
+import type { Entry } from './entry.js'
+import type { FileAccess } from './file-access.js'
+import type { PlanWord } from './plan.js'
+import { readWords } from './word-list.js'
+
+export interface TypedWords {
+  readonly words: readonly string[]
+  readonly files: FileAccess
+  readonly patterns: readonly string[]
+}
+
+/** Words typed on the command line, held to the same rules as a list's; their place is the command line's. */
+export function typedWordList({ words, files, patterns }: TypedWords): Outcome<readonly PlanWord[]> {
+  const file = 'words'
+  const items = words.map(
+    (text, index): Entry => ({ kind: 'text', text, place: { file, line: 1, column: index + 1 } }),
+  )
+  return readWords({ items, file }, { patterns, files, file })
+}

@@ -1,0 +1,17 @@
+/** The names a plan may use. The pipeline fills it in from the later stages, so that the plan stage need not know them. */
+import type { OptionReader } from './options.js'
+import type { Paper } from './plan.js'
+
+export interface Vocabulary {
+  readonly layouts: ReadonlyMap<string, LayoutVocabulary>
+  readonly patterns: readonly string[]
+  readonly papers: readonly Paper[]
+  readonly fonts: readonly string[]
+  readonly lines: readonly string[]
+  readonly outlines: readonly string[]
+}
+
+export interface LayoutVocabulary {
+  /** The layout's own keys, each spelled as the layout wants to find it in `PrintItem.options`. */
+  readonly options: Readonly<Record<string, OptionReader<unknown>>>
+}

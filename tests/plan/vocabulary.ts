@@ -1,0 +1,30 @@
+/** A small vocabulary for the tests of the plan stage; the real one comes from the stages to the right of it. */
+import { choice, gridSize, wholeNumber, yesNo } from '../../src/plan/options.js'
+import type { Vocabulary } from '../../src/plan/vocabulary.js'
+
+export const vocabulary: Vocabulary = {
+  layouts: new Map([
+    ['word-cards', { options: {} }],
+    ['open-sort', { options: {} }],
+    [
+      'bingo',
+      {
+        options: {
+          boards: wholeNumber(1, 500, 24),
+          grid: gridSize(2, 10, { columns: 5, rows: 5 }),
+          'free centre': yesNo(true),
+          'caller order': choice(['fair', 'random'], 'fair'),
+        },
+      },
+    ],
+    ['key', { options: {} }],
+  ]),
+  patterns: ['consonant-digraph', 'digraph-blend', 'silent-letters', 'vowel-team', 'silent-e'],
+  papers: [
+    { name: 'letter', widthMm: 215.9, heightMm: 279.4 },
+    { name: 'a4', widthMm: 210, heightMm: 297 },
+  ],
+  fonts: ['andika', 'lexend', 'opendyslexic', 'atkinson-hyperlegible'],
+  lines: ['single', 'double', 'dashed', 'dotted', 'wavy', 'thick'],
+  outlines: ['box', 'rounded', 'oval', 'hexagon'],
+}
