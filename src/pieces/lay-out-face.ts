@@ -12,11 +12,6 @@ export interface FaceFont {
 
 type SatoriNode = Parameters<NonNullable<SatoriOptions['onNodeDetected']>>[0]
 
-/** A slot's key in the tree; satori reports it back with the slot's place. */
-export function slotKey(name: string): string {
-  return `slot:${name}`
-}
-
 /**
  * Lays out faces with satori and keeps each layout: faces that differ only in what fills their slots (thirty
  * bingo boards) are laid out once.
@@ -44,8 +39,8 @@ async function layOut(face: Face, fonts: readonly FaceFont[]): Promise<LaidOutFa
       style: 'normal' as const,
     })),
     onNodeDetected: node => {
-      const key = String(node.key ?? '')
-      if (key.startsWith('slot:')) slots.set(key.slice('slot:'.length), boxOf(node))
+      const slot: unknown = node.props['data-slot']
+      if (typeof slot === 'string') slots.set(slot, boxOf(node))
       else if (node.textContent) text.push(textRunOf(node))
     },
   })

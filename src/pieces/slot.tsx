@@ -1,9 +1,8 @@
 import type { CSSProperties } from 'satori/jsx'
-import { slotKey } from './lay-out-face.js'
 
 /** A box in a face that oaktag fills itself; `name` is its key in the face's `slots`. */
 export function Slot({ name, style }: { readonly name: string; readonly style: CSSProperties }) {
-  return <div key={slotKey(name)} style={{ display: 'flex', ...style }} />
+  return <div data-slot={name} style={{ display: 'flex', ...style }} />
 }
 
 /** A slot that lies over or under the whole face, for a border or a board's lines. */

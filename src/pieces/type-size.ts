@@ -7,7 +7,7 @@ import type { Typeface } from './typeface/typeface.js'
  * Sizes are compared by the height of x, because that is what a reader sees: two faces at 24 points may differ by an
  * eighth. `normal` and `large` are points of a face whose x is half its em, which is near the bundled ones.
  */
-const referenceXHeight = 0.5
+export const REFERENCE_X_HEIGHT = 0.5
 
 /**
  * Least sizes in points of the reference face. Clear print is 12 to 14 point (RNIB); large print is 18 point or more
@@ -20,9 +20,9 @@ export function leastXHeightMm(size: TypeSize): number {
   switch (size.kind) {
     case 'normal':
     case 'large':
-      return pointsToMm(leastPoints[size.kind]) * referenceXHeight
+      return pointsToMm(leastPoints[size.kind]) * REFERENCE_X_HEIGHT
     case 'points':
-      return pointsToMm(size.points) * referenceXHeight
+      return pointsToMm(size.points) * REFERENCE_X_HEIGHT
     case 'x-height':
       return size.mm
     case 'acuity':
@@ -48,5 +48,5 @@ export function leastEmMm(typeface: Typeface, size: TypeSize): number {
 export function isLargePrint(typeface: Typeface, size: TypeSize): boolean {
   if (size.kind === 'normal') return false
   if (size.kind === 'large') return true
-  return mmToPoints(leastEmMm(typeface, size)) * (typeface.metrics.xHeight / referenceXHeight) >= 18
+  return mmToPoints(leastEmMm(typeface, size)) * (typeface.metrics.xHeight / REFERENCE_X_HEIGHT) >= 18
 }

@@ -12,7 +12,7 @@ export const dashedLine: LineStyle = {
   name: 'dashed',
   summary: 'a row of dashes',
   heightMm: ink => 1.25 * ink.strokeMm,
-  shortestMm: ink => 2 * ink.strokeMm + ink.gapMm,
+  shortestMm: ink => 4 * ink.strokeMm + ink.gapMm,
   draw: ({ left, top, right, bottom }, ink) => {
     const gap = Math.max(ink.gapMm, dashGap * ink.strokeMm)
     const count = Math.max(2, Math.round((right - left + gap) / (dashLength * ink.strokeMm + gap)))
@@ -35,10 +35,11 @@ export const dottedLine: LineStyle = {
   draw: ({ left, top, right, bottom }, ink) => {
     const dot = bottom - top
     const gap = Math.max(ink.gapMm, dotGap * ink.strokeMm)
-    const fitting = Math.floor((right - left - dot) / (dot + gap))
-    const steps = fitting === 0 && right - left >= 2 * dot + ink.gapMm ? 1 : fitting
+    const width = right - left
+    const most = Math.floor((width - dot + 1e-9) / (dot + ink.gapMm))
+    const steps = Math.min(most, Math.max(1, Math.round((width - dot) / (dot + gap))))
     const first = steps === 0 ? (left + right) / 2 : left + dot / 2
-    const step = steps === 0 ? 0 : (right - left - dot) / steps
+    const step = steps === 0 ? 0 : (width - dot) / steps
     return Array.from({ length: steps + 1 }, (_, index) => ({
       commands: disc(first + index * step, (top + bottom) / 2, dot / 2),
     }))

@@ -12,7 +12,7 @@ export const wavyLine: LineStyle = {
   name: 'wavy',
   summary: 'a wave',
   heightMm: ink => (1 + waveHeight) * ink.strokeMm,
-  shortestMm: ink => 3 * ink.strokeMm,
+  shortestMm: ink => (1 + 2 * halfWave) * ink.strokeMm * 0.8,
   draw: ({ left, top, right, bottom }, { strokeMm }) => {
     const [from, to] = [left + strokeMm / 2, right - strokeMm / 2]
     const [crest, trough] = [top + strokeMm / 2, bottom - strokeMm / 2]

@@ -10,7 +10,7 @@ export const boxOutline: OutlineStyle = {
   draw: ({ left, top, right, bottom }) => rectangle(left, top, right, bottom),
 }
 
-const cornerEm = 0.2
+const cornerEm = 0.14
 
 function cornerRadius({ left, right, top, bottom, sizeMm }: OutlineFrame): number {
   return Math.min(cornerEm * sizeMm, (right - left) / 2, (bottom - top) / 2)
@@ -46,26 +46,34 @@ export const roundedOutline: OutlineStyle = {
 }
 
 /**
- * |x/a|^n + |y/b|^n = 1. An ellipse (n = 2) around letters as tall as b and h would need half their width again on
- * either side; the fuller curve needs a twentieth of an em.
+ * The ends follow |x/a|^n + |y/b|^n = 1. A true ellipse (n = 2) around letters as tall as b and h would need half their
+ * width again on either side; the fuller curve needs a twentieth of an em. Around many letters the ends keep their
+ * roundness and the middle runs straight.
  */
-const fullness = 2.7
+const fullness = 2.4
+const roundEndEm = 0.66
+
+function endWidth({ left, right, sizeMm }: OutlineFrame): number {
+  return Math.min((right - left) / 2, roundEndEm * sizeMm)
+}
 
 export const ovalOutline: OutlineStyle = {
   name: 'oval',
   summary: 'an oval',
   bulgeEm: 0.055,
-  inset: ({ left, right, top, bottom }, y) => {
-    const height = Math.min(1, Math.abs((2 * y - top - bottom) / (bottom - top)))
-    return ((right - left) / 2) * (1 - (1 - height ** fullness) ** (1 / fullness))
+  inset: (frame, y) => {
+    const height = Math.min(1, Math.abs((2 * y - frame.top - frame.bottom) / (frame.bottom - frame.top)))
+    return endWidth(frame) * (1 - (1 - height ** fullness) ** (1 / fullness))
   },
-  draw: ({ left, right, top, bottom }) => {
-    const [x, y, a, b] = [(left + right) / 2, (top + bottom) / 2, (right - left) / 2, (bottom - top) / 2]
+  draw: frame => {
+    const { left, right, top, bottom } = frame
+    const [a, b, y] = [endWidth(frame), (bottom - top) / 2, (top + bottom) / 2]
     const count = 96
     const power = (value: number): number => Math.sign(value) * Math.abs(value) ** (2 / fullness)
     return polygon(
       Array.from({ length: count }, (_, index) => {
-        const turn = (2 * Math.PI * index) / count
+        const turn = (2 * Math.PI * (index + 0.5)) / count
+        const x = Math.cos(turn) > 0 ? right - a : left + a
         return [x + a * power(Math.cos(turn)), y + b * power(Math.sin(turn))] as const
       }),
     )

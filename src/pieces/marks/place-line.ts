@@ -61,8 +61,8 @@ function lineEnds(
   const before = Math.max(-Infinity, ...others.filter(other => other.left < left).map(other => other.right))
   const after = Math.min(Infinity, ...others.filter(other => other.right > right).map(other => other.left))
   return [
-    left - Math.max(0, Math.min(lacking / 2, (left - before - ink.gapMm) / 2)),
-    right + Math.max(0, Math.min(lacking / 2, (after - right - ink.gapMm) / 2)),
+    left - Math.max(0, Math.min(lacking / 2, (left - before) / 2)),
+    right + Math.max(0, Math.min(lacking / 2, (after - right) / 2)),
   ]
 }
 

@@ -92,7 +92,8 @@ function spaceNeeded(
   enclosed: Enclosed,
   { outside, marks, ink }: OutlineSurroundings,
 ): number {
-  const reach = ink.gapMm + ink.strokeMm / 2
+  // A hundredth of a millimetre to spare, so that a line that ends at a neighbour's ink finds the gap it asks for.
+  const reach = ink.gapMm + ink.strokeMm / 2 + 0.01
   let needed = 0
   for (const letter of outside) {
     const before = letter.end <= enclosed.start

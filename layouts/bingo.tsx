@@ -1,0 +1,144 @@
+import type { Size } from '../src/geometry.js'
+import { callersSheet } from '../src/pieces/callers-sheet.js'
+import { boardLines } from '../src/pieces/board-lines.js'
+import { type CardFace, mm, type SlotContent } from '../src/pieces/face.js'
+import { CARD_BORDER_INSET_MM, SetMark, setMarkHeightMm } from '../src/pieces/set-mark.js'
+import { OverlaySlot, Slot } from '../src/pieces/slot.js'
+import type { Outcome } from '../src/problems.js'
+import { gridSize, wholeNumber, yesNo } from '../src/plan/options.js'
+import { findCallOrder } from '../src/sets/bingo/call-order.js'
+import { dealBoards } from '../src/sets/bingo/deal-boards.js'
+import type { Card, CardSet } from '../src/sets/card-set.js'
+import { boardSet } from '../src/sets/word-set.js'
+import type { LayoutRequest, PieceLayout } from './layout.js'
+
+/** Boards of words, all different, with a caller's sheet that tells who wins when. */
+export const bingo: PieceLayout = {
+  kind: 'pieces',
+  name: 'bingo',
+  summary: 'boards of words, each one different, and a caller’s sheet with the winning calls',
+  options: {
+    boards: wholeNumber(1, 400, 24),
+    grid: gridSize(2, 9, undefined),
+    free: yesNo(true),
+    'win at': wholeNumber(1, 400, undefined),
+  },
+  marks: 'all',
+  perSheet: { columns: 1, rows: 1 },
+  perSheetLarge: { columns: 1, rows: 1 },
+  set: bingoSet,
+  face: boardFace,
+  pages: (request, set, room) => {
+    const { plan, subtitle, type, measure } = request
+    const title = `${plan.title}: caller’s sheet`
+    return callersSheet({ set, title, subtitle, textMm: type.adultTextMm, measure, room }).map(face => ({
+      ...face,
+      kind: 'caller',
+      title,
+    }))
+  },
+}
+
+function bingoSet(request: LayoutRequest): Outcome<CardSet> {
+  const { words, item, plan } = request
+  const { columns, rows } = (item.options['grid'] as Grid | undefined) ?? gridFor(words.length)
+  const grid = { columns, rows, freeCentre: item.options['free'] === true && columns % 2 === 1 && rows % 2 === 1 }
+  const label = request.itemName
+  const dealt = dealBoards({
+    ...grid,
+    words: words.length,
+    boards: item.options['boards'] as number,
+    seed: plan.seed,
+    label,
+    place: item.place,
+  })
+  if (!dealt.ok) return dealt
+  const deal = dealt.value
+  const winAt = item.options['win at'] as number | undefined
+  const calls = findCallOrder({
+    boards: deal.boards,
+    grid,
+    words: words.length,
+    seed: plan.seed,
+    label,
+    ...(winAt === undefined ? {} : { winAt }),
+  })
+  const set = boardSet({ words, deal, calls, copies: item.copies })
+  return { ok: true, value: { ...set, notes: [...deal.notes, ...calls.notes] }, problems: dealt.problems }
+}
+
+interface Grid {
+  readonly columns: number
+  readonly rows: number
+}
+
+/** The largest square grid for which a fifth of the words stay off each board, so that boards differ well. */
+function gridFor(words: number): Grid {
+  const side = [5, 4, 3].find(size => size * size <= words * 0.8 + (size % 2)) ?? 3
+  return { columns: side, rows: side }
+}
+
+function boardFace(request: LayoutRequest, card: Card, set: CardSet, size: Size): CardFace {
+  const { type } = request
+  const cells = card.cells!
+  const slots: Record<string, SlotContent> = {
+    border: { kind: 'art', draw: room => boardLines({ room, columns: cells[0]!.length, rows: cells.length, lineMm: 0.6 }) },
+  }
+  for (const [row, words] of cells.entries())
+    for (const [column, word] of words.entries())
+      if (word !== null)
+        slots[`cell ${row} ${column}`] = {
+          kind: 'word',
+          word,
+          marked: request.marked,
+          sizeGroup: 'main',
+          align: 'centre',
+          paddingMm: 1.5,
+        }
+  return {
+    ...size,
+    id: card.id,
+    kind: card.kind,
+    number: card.number,
+    copy: card.copy,
+    text: card.words.map(word => word.text),
+    cells: cells.map(row => row.map(word => word?.text ?? null)),
+    tree: (
+      <div
+        style={{
+          display: 'flex',
+          flexDirection: 'column',
+          width: '100%',
+          height: '100%',
+          padding: mm(CARD_BORDER_INSET_MM + 1),
+          paddingBottom: mm(CARD_BORDER_INSET_MM + 1.5 + setMarkHeightMm(type)),
+        }}
+      >
+        <div style={{ display: 'flex', flexDirection: 'column', flexGrow: 1, position: 'relative' }}>
+          <OverlaySlot name="border" />
+          {cells.map((words, row) => (
+            <div style={{ display: 'flex', flexGrow: 1, flexBasis: 0 }}>
+              {words.map((word, column) =>
+                word === null ? (
+                  <FreeSpace type={type} />
+                ) : (
+                  <Slot name={`cell ${row} ${column}`} style={{ flexGrow: 1, flexBasis: 0 }} />
+                ),
+              )}
+            </div>
+          ))}
+        </div>
+        <SetMark setName={request.setName} card={card} set={set} type={type} />
+      </div>
+    ),
+    slots,
+  }
+}
+
+function FreeSpace({ type }: { readonly type: LayoutRequest['type'] }) {
+  return (
+    <div style={{ display: 'flex', flexGrow: 1, flexBasis: 0, alignItems: 'center', justifyContent: 'center' }}>
+      <div style={{ display: 'flex', fontSize: mm(type.textMm), fontWeight: 700, lineHeight: 1.3 }}>free</div>
+    </div>
+  )
+}

@@ -1,0 +1,82 @@
+import type { Size } from '../src/geometry.js'
+import { cardBorder } from '../src/pieces/card-border.js'
+import { type CardFace, mm } from '../src/pieces/face.js'
+import { CARD_BORDER_INSET_MM, SetMark, setMarkHeightMm } from '../src/pieces/set-mark.js'
+import { OverlaySlot, Slot } from '../src/pieces/slot.js'
+import { breakLinesWithin, Lines, linesHeight } from '../src/pieces/text-lines.js'
+import type { Card, CardSet } from '../src/sets/card-set.js'
+import { cardsForWords } from '../src/sets/word-set.js'
+import type { LayoutRequest, PieceLayout } from './layout.js'
+
+/** Small cards to draw from a bag and call: the word, and its clue for a caller who reads that instead. */
+export const callCards: PieceLayout = {
+  kind: 'pieces',
+  name: 'call-cards',
+  summary: 'small cards for the caller: the word and its clue',
+  options: {},
+  marks: 'none',
+  perSheet: { columns: 3, rows: 6 },
+  perSheetLarge: { columns: 1, rows: 4 },
+  set: ({ words, item, itemName, plan }) => ({
+    ok: true,
+    value: cardsForWords({
+      words,
+      copies: item.copies,
+      order: 'given',
+      seed: plan.seed,
+      label: itemName,
+      prefix: 'card',
+    }),
+    problems: [],
+  }),
+  face: callCardFace,
+  pages: () => [],
+}
+
+/** A clue takes at most this many lines; every card of the set keeps the same room for it. */
+const CLUE_LINES = 2
+
+function callCardFace(request: LayoutRequest, card: Card, set: CardSet, size: Size): CardFace {
+  const word = card.words[0]!
+  const { type, item, measure, words } = request
+  const style = { sizeMm: type.textMm, align: 'centre' as const }
+  const paddingMm = CARD_BORDER_INSET_MM + 1
+  const room = { widthMm: size.widthMm - 2 * paddingMm - 2, maximum: CLUE_LINES }
+  const anyClue = words.some(other => other.clue !== undefined)
+  const lines = breakLinesWithin(word.clue ?? '', room, style, measure)
+  return {
+    ...size,
+    id: card.id,
+    kind: card.kind,
+    number: card.number,
+    copy: card.copy,
+    text: [word.text],
+    tree: (
+      <div
+        style={{
+          display: 'flex',
+          flexDirection: 'column',
+          width: '100%',
+          height: '100%',
+          padding: mm(paddingMm),
+          paddingBottom: mm(paddingMm + setMarkHeightMm(type)),
+        }}
+      >
+        <OverlaySlot name="border" />
+        <Slot name="word" style={{ flexGrow: 1, width: '100%' }} />
+        {anyClue ? (
+          <Lines
+            lines={lines}
+            style={style}
+            box={{ width: '100%', height: mm(linesHeight(CLUE_LINES, type.textMm)), justifyContent: 'center' }}
+          />
+        ) : null}
+        <SetMark setName={request.setName} card={card} set={set} type={type} />
+      </div>
+    ),
+    slots: {
+      border: cardBorder(item.border),
+      word: { kind: 'word', word, marked: request.marked, sizeGroup: 'main', align: 'centre', paddingMm: 1 },
+    },
+  }
+}

@@ -1,0 +1,77 @@
+/** What a printable is. Each file beside this one holds one; `index.ts` lists them. */
+import type { Size } from '../src/geometry.js'
+import type { CardFace, Face } from '../src/pieces/face.js'
+import type { StyledMark } from '../src/pieces/marks/styled-mark.js'
+import type { TextMeasure } from '../src/pieces/text-lines.js'
+import type { TypeScale } from '../src/pieces/type-scale.js'
+import type { Typeface } from '../src/pieces/typeface/typeface.js'
+import type { OptionReader } from '../src/plan/options.js'
+import type { Plan, PlanGroup, PrintItem } from '../src/plan/plan.js'
+import type { Outcome } from '../src/problems.js'
+import type { Card, CardSet } from '../src/sets/card-set.js'
+import type { SheetKind } from '../src/sheets/sheet.js'
+import type { Word } from '../src/words/word.js'
+
+/** All that a layout may look at. */
+export interface LayoutRequest {
+  readonly plan: Plan
+  readonly item: PrintItem
+  readonly group: PlanGroup | null
+  /** Unique within the plan, e.g. `bingo-otters`: the item's name and its group's. */
+  readonly itemName: string
+  /** Short name of the set, printed small on each piece. */
+  readonly setName: string
+  /** Under the title of a page: class, group. */
+  readonly subtitle: string
+  /** The words of this item, studied, in order. */
+  readonly words: readonly Word[]
+  /** The plan's marks with their styles; a layout that shows none of them still needs them for its key. */
+  readonly marks: readonly StyledMark[]
+  /** Whether words on the pieces are marked. */
+  readonly marked: boolean
+  readonly typeface: Typeface
+  readonly type: TypeScale
+  readonly measure: TextMeasure
+}
+
+/** How many pieces stand on a sheet where the teacher does not say. */
+export interface PiecesPerSheet {
+  readonly columns: number
+  readonly rows: number
+}
+
+/** A page that holds no loose pieces: a key, a caller's sheet, answers, a list. */
+export interface PageFace extends Face {
+  readonly kind: Exclude<SheetKind, 'pieces'>
+  readonly title: string
+}
+
+interface LayoutBasics {
+  readonly name: string
+  /** One line for `oaktag list layouts`. */
+  readonly summary: string
+  /** Options of this layout alone, beside those that every item takes. */
+  readonly options: Readonly<Record<string, OptionReader<unknown>>>
+  /** Whether its words are marked where the teacher does not say. */
+  readonly marks: 'all' | 'none'
+}
+
+/** A layout of loose pieces: a set of cards or boards, a face for each, and pages that go with the set. */
+export interface PieceLayout extends LayoutBasics {
+  readonly kind: 'pieces'
+  readonly perSheet: PiecesPerSheet
+  /** The same in large print: fewer and larger. */
+  readonly perSheetLarge: PiecesPerSheet
+  readonly set: (request: LayoutRequest) => Outcome<CardSet>
+  readonly face: (request: LayoutRequest, card: Card, set: CardSet, size: Size) => CardFace
+  /** Pages that go with the set, each no larger than `room`. */
+  readonly pages: (request: LayoutRequest, set: CardSet, room: Size) => readonly PageFace[]
+}
+
+/** A layout of whole pages without loose pieces. */
+export interface PageLayout extends LayoutBasics {
+  readonly kind: 'pages'
+  readonly pages: (request: LayoutRequest, room: Size) => readonly PageFace[]
+}
+
+export type Layout = PieceLayout | PageLayout

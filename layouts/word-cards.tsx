@@ -1,0 +1,59 @@
+import type { Size } from '../src/geometry.js'
+import { cardBorder } from '../src/pieces/card-border.js'
+import { type CardFace, mm } from '../src/pieces/face.js'
+import { CARD_BORDER_INSET_MM, SetMark, setMarkHeightMm } from '../src/pieces/set-mark.js'
+import { OverlaySlot, Slot } from '../src/pieces/slot.js'
+import type { Card, CardSet } from '../src/sets/card-set.js'
+import { cardsForWords } from '../src/sets/word-set.js'
+import type { LayoutRequest, PieceLayout } from './layout.js'
+
+/** Cut-apart cards, a word each, marked as the teacher chose. */
+export const wordCards: PieceLayout = {
+  kind: 'pieces',
+  name: 'word-cards',
+  summary: 'cut-apart cards, one word each, with the marks of the plan',
+  options: {},
+  marks: 'all',
+  perSheet: { columns: 3, rows: 4 },
+  perSheetLarge: { columns: 2, rows: 3 },
+  set: ({ words, item, itemName, plan }) => ({
+    ok: true,
+    value: cardsForWords({ words, copies: item.copies, order: 'given', seed: plan.seed, label: itemName, prefix: 'card' }),
+    problems: [],
+  }),
+  face: wordCardFace,
+  pages: () => [],
+}
+
+/** A card with its word alone in the middle; the open sort uses it too. */
+export function wordCardFace(request: LayoutRequest, card: Card, set: CardSet, size: Size): CardFace {
+  const word = card.words[0]!
+  const { type, item } = request
+  return {
+    ...size,
+    id: card.id,
+    kind: card.kind,
+    number: card.number,
+    copy: card.copy,
+    text: [word.text],
+    tree: (
+      <div
+        style={{
+          display: 'flex',
+          width: '100%',
+          height: '100%',
+          padding: mm(CARD_BORDER_INSET_MM + 1),
+          paddingBottom: mm(CARD_BORDER_INSET_MM + 1 + setMarkHeightMm(type)),
+        }}
+      >
+        <OverlaySlot name="border" />
+        <Slot name="word" style={{ flexGrow: 1 }} />
+        <SetMark setName={request.setName} card={card} set={set} type={type} />
+      </div>
+    ),
+    slots: {
+      border: cardBorder(item.border),
+      word: { kind: 'word', word, marked: request.marked, sizeGroup: 'main', align: 'centre', paddingMm: 1 },
+    },
+  }
+}

@@ -1,0 +1,83 @@
+import type { JSXNode } from 'satori/jsx'
+import type { Size } from '../geometry.js'
+import { type Face, mm, type SlotContent } from './face.js'
+import { Lines, linesHeight } from './text-lines.js'
+
+/** A row of a list: its height is fixed before it is laid out, so that a page can be filled without trying. */
+export interface Row {
+  readonly heightMm: number
+  readonly tree: JSXNode
+  readonly slots?: Readonly<Record<string, SlotContent>>
+}
+
+export interface Heading {
+  readonly title: string
+  readonly subtitle: string
+  /** The em of running text; the title is larger. */
+  readonly textMm: number
+}
+
+/** Fills pages with rows from the top, each page under the same heading; a row never stands over two pages. */
+export function flowPages({
+  heading,
+  rows,
+  room,
+  gapMm = 0,
+}: {
+  readonly heading: Heading
+  readonly rows: readonly Row[]
+  readonly room: Size
+  readonly gapMm?: number
+}): readonly Face[] {
+  const headingMm = headingHeight(heading)
+  const pages: Row[][] = [[]]
+  let usedMm = headingMm
+  for (const row of rows) {
+    const page = pages.at(-1)!
+    if (page.length > 0 && usedMm + row.heightMm > room.heightMm) {
+      pages.push([row])
+      usedMm = headingMm + row.heightMm + gapMm
+    } else {
+      page.push(row)
+      usedMm += row.heightMm + gapMm
+    }
+  }
+  return pages.map((page, index) => ({
+    ...room,
+    tree: (
+      <div style={{ display: 'flex', flexDirection: 'column', width: '100%', height: '100%', gap: mm(gapMm) }}>
+        <PageHeading heading={heading} page={pages.length > 1 ? `${index + 1} of ${pages.length}` : ''} />
+        {page.map(row => (
+          <div style={{ display: 'flex', height: mm(row.heightMm), flexShrink: 0, width: '100%' }}>{row.tree}</div>
+        ))}
+      </div>
+    ),
+    slots: Object.assign({}, ...page.map(row => row.slots ?? {})) as Record<string, SlotContent>,
+  }))
+}
+
+const TITLE_SCALE = 1.6
+
+export function headingHeight({ textMm }: Heading): number {
+  return linesHeight(1, textMm * TITLE_SCALE) + linesHeight(1, textMm) + textMm
+}
+
+function PageHeading({ heading, page }: { readonly heading: Heading; readonly page: string }) {
+  const { title, subtitle, textMm } = heading
+  return (
+    <div
+      style={{
+        display: 'flex',
+        flexDirection: 'column',
+        height: mm(headingHeight(heading)),
+        flexShrink: 0,
+      }}
+    >
+      <Lines lines={[title]} style={{ sizeMm: textMm * TITLE_SCALE, weight: 700 }} />
+      <div style={{ display: 'flex', justifyContent: 'space-between' }}>
+        <Lines lines={[subtitle]} style={{ sizeMm: textMm, color: '#404040' }} />
+        <Lines lines={[page]} style={{ sizeMm: textMm, color: '#404040' }} />
+      </div>
+    </div>
+  )
+}

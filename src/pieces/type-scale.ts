@@ -1,0 +1,43 @@
+import { pointsToMm } from '../geometry.js'
+import type { TypeSize } from '../plan/plan.js'
+import { emForXHeight, isLargePrint, leastEmMm, REFERENCE_X_HEIGHT } from './type-size.js'
+import type { Typeface } from './typeface/typeface.js'
+
+/** The sizes of type of one set, as ems in mm of the set's own face. */
+export interface TypeScale {
+  /** Large print: laid out anew, fewer and larger, nothing small on a piece. */
+  readonly large: boolean
+  /** Running text on a piece, and on pages that children use: clues, keys. */
+  readonly textMm: number
+  /** Text of pages for grown-ups: marked lists, caller's sheets, answers. */
+  readonly adultTextMm: number
+  /** The set mark in a piece's corner; null in large print, where nothing small may stand on a piece. */
+  readonly setMarkMm: number | null
+  /** No word of the set may be smaller. */
+  readonly wordMinimumMm: number
+  /** No word need be larger; equal to the minimum where the teacher named a size. */
+  readonly wordMaximumMm: number
+}
+
+/** No word need be larger, in points of a face whose x is half its em: our own judgement, no source. */
+const MOST_POINTS = { normal: 64, large: 120 } as const
+const TEXT_PT = 11
+const ADULT_TEXT_PT = 10.5
+/** Small, and only ever for whoever sorts the pieces: common practice, no source. */
+const SET_MARK_PT = 6.5
+
+/** Every size goes by the height of x, so that a set keeps its legibility when the face changes. */
+export function typeScale(size: TypeSize, typeface: Typeface): TypeScale {
+  const equal = (points: number) => emForXHeight(typeface, pointsToMm(points) * REFERENCE_X_HEIGHT)
+  const large = isLargePrint(typeface, size)
+  const leastMm = leastEmMm(typeface, size)
+  const named = size.kind !== 'normal' && size.kind !== 'large'
+  return {
+    large,
+    textMm: large ? leastMm : equal(TEXT_PT),
+    adultTextMm: equal(ADULT_TEXT_PT),
+    setMarkMm: large ? null : equal(SET_MARK_PT),
+    wordMinimumMm: leastMm,
+    wordMaximumMm: named ? leastMm : equal(MOST_POINTS[size.kind]),
+  }
+}

@@ -1,0 +1,45 @@
+import { bundledFaces, defaultFace } from '../../fonts/index.js'
+import { droppedInFaces, loadTypeface } from '../../fonts/load-typeface.js'
+import { layouts } from '../../layouts/index.js'
+import { lineStyles, outlineStyles } from '../pieces/marks/styles.js'
+import { papers } from '../sheets/papers.js'
+import { patterns } from '../words/patterns/index.js'
+
+/** A name that a plan may use, with a line that says what it is. */
+export interface NamedThing {
+  readonly name: string
+  readonly summary: string
+}
+
+/** Everything that may be named in a plan, for `oaktag list`. */
+export function planNames() {
+  return {
+    papers: papers.map(({ name, widthMm, heightMm }) => ({ name, summary: `${widthMm} × ${heightMm} mm` })),
+    fonts: [...bundledFaces.map(describeBundled), ...droppedInFaces().map(describeDropped)],
+    patterns: patterns.map(({ name, definition }) => ({ name, summary: definition })),
+    layouts: layouts.map(({ name, summary, options }) => ({ name, summary: `${summary}${optionsNote(options)}` })),
+    lines: lineStyles.map(({ name, summary }) => ({ name, summary })),
+    outlines: outlineStyles.map(({ name, summary }) => ({ name, summary })),
+  } satisfies Record<string, readonly NamedThing[]>
+}
+
+function describeBundled({ name, summary, letterShapes }: (typeof bundledFaces)[number]): NamedThing {
+  const standard = name === defaultFace ? 'the default; ' : ''
+  const shapes = `a ${letterShapes.a}, g ${letterShapes.g}`
+  return { name, summary: `${standard}${summary} (${xHeight(name)}${shapes})` }
+}
+
+function describeDropped(name: string): NamedThing {
+  return { name, summary: `a font of your own in fonts/ (${xHeight(name)}measured from its outlines)` }
+}
+
+/** The share of the type size that the letter x is high: what makes one face look larger than another. */
+function xHeight(name: string): string {
+  const face = loadTypeface({ name, place: { file: name } })
+  return face.ok ? `x-height ${face.value.metrics.xHeight.toFixed(2)} of its size; ` : ''
+}
+
+function optionsNote(options: (typeof layouts)[number]['options']): string {
+  const notes = Object.entries(options).map(([key, reader]) => `${key}: ${reader.expects}`)
+  return notes.length === 0 ? '' : ` (${notes.join('; ')})`
+}

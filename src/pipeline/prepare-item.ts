@@ -1,0 +1,96 @@
+import { loadTypeface } from '../../fonts/load-typeface.js'
+import { layouts } from '../../layouts/index.js'
+import type { Layout, LayoutRequest } from '../../layouts/layout.js'
+import { dirname } from 'node:path'
+import type { StyledMark } from '../pieces/marks/styled-mark.js'
+import { measureTextLine } from '../pieces/text-line.js'
+import { typeScale } from '../pieces/type-scale.js'
+import type { Typeface } from '../pieces/typeface/typeface.js'
+import type { Plan, PlanWord } from '../plan/plan.js'
+import { errorAt, type Outcome, type Problem } from '../problems.js'
+import { divideSheet, type Grid } from '../sheets/grid.js'
+import type { Word } from '../words/word.js'
+import type { ItemJob } from './item-jobs.js'
+
+/** An item with all that is decided before anything is drawn. */
+export interface PreparedItem {
+  readonly job: ItemJob
+  readonly layout: Layout
+  readonly request: LayoutRequest
+  readonly grid: Grid
+}
+
+/** The plan, its words studied, its marks styled. */
+export interface StudiedPlan {
+  readonly plan: Plan
+  readonly words: ReadonlyMap<PlanWord, Word>
+  readonly marks: readonly StyledMark[]
+}
+
+export function prepareItem({ plan, words, marks }: StudiedPlan, job: ItemJob): Outcome<PreparedItem> {
+  const { item, group } = job
+  const layout = layouts.find(each => each.name === item.layout)!
+  const face = loadTypeface({
+    name: item.font ?? group?.font ?? plan.font,
+    place: item.place,
+    folder: dirname(plan.file),
+  })
+  if (!face.ok) return face
+  const typeface = face.value
+  const missing = missingGlyphs(job.words, plan, typeface)
+  if (missing.length > 0) return { ok: false, problems: missing }
+  const type = typeScale(item.size ?? group?.size ?? { kind: 'normal' }, typeface)
+  const grid = divideItem(job, layout, type.large)
+  if (!grid.ok) return grid
+  const request: LayoutRequest = {
+    plan,
+    item,
+    group,
+    itemName: job.name,
+    setName: group === null ? plan.title : `${plan.title} · ${group.name}`,
+    subtitle: [plan.className, group?.name ?? ''].filter(part => part !== '').join(' · '),
+    words: job.words.map(word => words.get(word)!),
+    marks,
+    marked: (item.marks ?? layout.marks) === 'all',
+    typeface,
+    type,
+    measure: (text, sizeMm, weight) =>
+      measureTextLine({ typeface, text, sizeMm, weight: weight === 700 ? 'bold' : 'regular' }),
+  }
+  return { ok: true, value: { job, layout, request, grid: grid.value }, problems: grid.problems }
+}
+
+function divideItem({ item }: ItemJob, layout: Layout, large: boolean): Outcome<Grid> {
+  const perSheet =
+    layout.kind === 'pages' ? { columns: 1, rows: 1 } : large ? layout.perSheetLarge : layout.perSheet
+  return divideSheet({
+    paper: item.paper,
+    ...(item.orientation === undefined ? {} : { orientation: item.orientation }),
+    ...(item.marginMm === undefined ? {} : { marginMm: item.marginMm }),
+    gapMm: item.gapMm,
+    division: layout.kind === 'pages' ? { kind: 'layout' } : item.division,
+    preferred: perSheet,
+    place: item.place,
+  })
+}
+
+/** A character that the face cannot draw would leave a hole in a word; better said than printed. */
+function missingGlyphs(words: readonly PlanWord[], plan: Plan, typeface: Typeface): readonly Problem[] {
+  const texts = [
+    ...words.map(word => ({ text: word.text, place: word.place })),
+    ...words.flatMap(word => (word.clue === undefined ? [] : [{ text: word.clue, place: word.place }])),
+    ...[plan.title, plan.className].map(text => ({ text, place: { file: plan.file } })),
+    ...plan.marks.flatMap(({ label, tag, place }) => [label, tag].map(text => ({ text: text ?? '', place }))),
+  ]
+  return texts.flatMap(({ text, place }) =>
+    typeface
+      .missing(text.replaceAll(/\s/g, ''))
+      .map(character =>
+        errorAt(
+          place,
+          `the font ${typeface.family} has no "${character}", which stands in "${text}"`,
+          'Choose another font for it, or write it without that character.',
+        ),
+      ),
+  )
+}

@@ -1,0 +1,19 @@
+import { bundledFaces } from '../../fonts/index.js'
+import { droppedInFaces } from '../../fonts/load-typeface.js'
+import { layouts } from '../../layouts/index.js'
+import { lineStyles, outlineStyles } from '../pieces/marks/styles.js'
+import type { Vocabulary } from '../plan/vocabulary.js'
+import { papers } from '../sheets/papers.js'
+import { patterns } from '../words/patterns/index.js'
+
+/** Every name that a plan may use, gathered from the stages that know them. */
+export function planVocabulary(): Vocabulary {
+  return {
+    layouts: new Map(layouts.map(layout => [layout.name, { options: layout.options }])),
+    patterns: patterns.map(pattern => pattern.name),
+    papers,
+    fonts: [...bundledFaces.map(face => face.name), ...droppedInFaces()],
+    lines: lineStyles.map(style => style.name),
+    outlines: outlineStyles.map(style => style.name),
+  }
+}
