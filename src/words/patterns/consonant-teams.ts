@@ -1,0 +1,81 @@
+/** Two or three consonant letters that spell one sound: digraphs, trigraphs, doubled letters. */
+import { digraphBlendRuns } from './blends.js'
+import { isDigraph } from './digraph-sounds.js'
+import type { Pattern, StudiedLetters } from './pattern.js'
+import { commonPractice } from './pattern.js'
+import { soundName, soundNames } from './sound-names.js'
+import { findEach, findingAt, spelledSounds } from './spelled-sounds.js'
+
+const trigraphSounds: Readonly<Record<string, readonly string[]>> = {
+  tch: ['CH'],
+  dge: ['JH'],
+  igh: ['AY'],
+  eau: ['OW', 'UW', 'AA'],
+}
+
+function digraphWhy(letters: string, sounds: readonly string[]): string {
+  const sound = sounds.join(' ')
+  if (letters === 'ch' && sound === 'K') return 'ch spells one sound, /K/ here, as in many words from Greek'
+  if (letters === 'ch' && sound === 'SH')
+    return 'ch spells one sound, /SH/ here, as in many words from French'
+  if (letters === 'ck') return 'ck spells one sound, /K/, right after a short vowel'
+  return `${letters} spells one sound of its own, ${soundNames(sounds)}`
+}
+
+function findDigraphs(word: StudiedLetters) {
+  const blended = digraphBlendRuns(word)
+  return spelledSounds(word)
+    .filter(({ letters, sounds }) => isDigraph(letters, sounds))
+    .filter(({ start, end }) => !blended.some(run => run.start <= start && end <= run.end))
+    .map(({ letters, sounds, start, end }) =>
+      findingAt(word, { pattern: 'consonant-digraph', start, end, why: digraphWhy(letters, sounds) }),
+    )
+}
+
+export const consonantDigraph: Pattern = {
+  name: 'consonant-digraph',
+  scope: 'letters',
+  definition: 'two consonant letters with one new sound: sh ch th wh ph ng ck (and gh as /F/)',
+  condition:
+    'one grapheme of these two letters with one sound; not where each letter keeps its own sound, and not inside a digraph blend, which is named as a whole',
+  example: { word: 'marsh', letters: 'sh' },
+  counterExample: { word: 'pothole', why: 't and h stand in different syllables and keep their own sounds' },
+  source: commonPractice,
+  find: findDigraphs,
+}
+
+export const trigraph: Pattern = {
+  name: 'trigraph',
+  scope: 'letters',
+  definition: 'three letters that spell one sound: tch dge igh eau',
+  condition:
+    'one grapheme of these three letters with one sound; r-controlled ear, eer, air and the like are named r-controlled',
+  example: { word: 'hatch', letters: 'tch' },
+  counterExample: { word: 'courtship', why: 't and sh stand in different syllables and make two sounds' },
+  source: commonPractice,
+  find: findEach('trigraph', ({ letters, sounds }) =>
+    sounds.length === 1 && trigraphSounds[letters]?.includes(sounds[0]!)
+      ? `the three letters ${letters} spell one sound, ${soundName(sounds[0]!)}`
+      : undefined,
+  ),
+}
+
+export const doubleConsonant: Pattern = {
+  name: 'double-consonant',
+  scope: 'letters',
+  definition: 'the same consonant letter twice, heard once',
+  condition:
+    'one grapheme of two like consonant letters with one sound; not two like letters that meet in a compound and are both heard',
+  example: { word: 'puddle', letters: 'dd' },
+  counterExample: {
+    word: 'success',
+    letters: 'cc',
+    why: 'its cc is heard as two sounds, /K/ and /S/ (its ss is a double consonant)',
+  },
+  source: commonPractice,
+  find: findEach('double-consonant', ({ letters, sounds }) =>
+    /^([bcdfgklmnprstvz])\1$/.test(letters) && sounds.length === 1
+      ? `${letters[0]} is doubled and heard once, ${soundName(sounds[0]!)}`
+      : undefined,
+  ),
+}

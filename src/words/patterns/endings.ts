@@ -1,0 +1,123 @@
+/** Endings added to a base word: -ed, -ing, -er, -est, -s, -es. */
+import { type Ending, type EndingName, endingOf } from '../endings/recognise.js'
+import type { Finding } from '../word.js'
+import { isFamiliar, soundsOf } from './base-words.js'
+import type { Pattern, StudiedLetters } from './pattern.js'
+import { commonPractice } from './pattern.js'
+import { findingAt } from './spelled-sounds.js'
+import { notInflected } from './words-apart.js'
+
+const voiceless = new Set(['P', 'T', 'K', 'F', 'TH', 'S', 'SH', 'CH'])
+const hissing = new Set(['S', 'Z', 'SH', 'ZH', 'CH', 'JH'])
+
+/** The sounds that an ending may have after the base's last sound. */
+function soundsAfter(ending: EndingName, last: string): readonly string[] {
+  switch (ending) {
+    case 'ing':
+      return ['IH NG']
+    case 'er':
+      return ['ER']
+    case 'est':
+      return ['IH S T', 'AH S T', 'EH S T']
+    case 'ed':
+      if (last === 'T' || last === 'D') return ['IH D', 'AH D', 'EH D']
+      return voiceless.has(last) ? ['T'] : ['D']
+    case 's':
+    case 'es':
+      if (hissing.has(last)) return ['IH Z', 'AH Z']
+      return voiceless.has(last) ? ['S', 'Z'] : ['Z']
+  }
+}
+
+/** The ending is heard as it should be after the base: -ed of wick would be /T/, so wicked is not wick and -ed. */
+function isHeard({ ending, base }: Ending, word: StudiedLetters): string | undefined {
+  const sounds = soundsOf(word.pronunciation).join(' ')
+  const lasts = (word.evidence?.pronunciationsOf(base) ?? []).map(said => soundsOf(said).at(-1) ?? '')
+  return lasts.flatMap(last => soundsAfter(ending, last)).find(heard => sounds.endsWith(` ${heard}`))
+}
+
+function findEnding(ending: EndingName): (word: StudiedLetters) => readonly Finding[] {
+  return word => {
+    const { evidence, pronunciation } = word
+    const text = word.text.toLowerCase()
+    if (evidence === undefined || !text.endsWith(ending) || notInflected.has(text)) return []
+    const found = endingOf({
+      text,
+      pronunciation,
+      isWord: base => isFamiliar(base, evidence),
+      pronunciationOf: base => evidence.pronunciationsOf(base)[0],
+    })
+    const heard = found?.ending === ending ? isHeard(found, word) : undefined
+    if (found === null || heard === undefined) return []
+    const why = `-${ending} added to ${found.base} (${found.rule}), said /${heard}/`
+    const end = text.length
+    return [findingAt(word, { pattern: `ending-${ending}`, start: end - ending.length, end, why })]
+  }
+}
+
+export const endingEd: Pattern = {
+  name: 'ending-ed',
+  scope: 'letters',
+  definition: '-ed added to a word: /T/ in jumped, /D/ in rained, a syllable /IH D/ in landed',
+  condition: 'ed at the end, after a known base, with the sound that the base asks for',
+  example: { word: 'landed', letters: 'ed' },
+  counterExample: { word: 'sled', why: 'there is no word sl: its e is the short vowel' },
+  source: commonPractice,
+  find: findEnding('ed'),
+}
+
+export const endingIng: Pattern = {
+  name: 'ending-ing',
+  scope: 'letters',
+  definition: '-ing added to a word: fishing, making, running',
+  condition: 'ing at the end, after a known base',
+  example: { word: 'fishing', letters: 'ing' },
+  counterExample: { word: 'spring', why: 'there is no word spr: ing is part of the word' },
+  source: commonPractice,
+  find: findEnding('ing'),
+}
+
+export const endingEr: Pattern = {
+  name: 'ending-er',
+  scope: 'letters',
+  definition: '-er added to a word: faster; baker, the one who bakes',
+  condition: 'er at the end, after a known base; a list names look-alikes such as corner',
+  example: { word: 'baker', letters: 'er' },
+  counterExample: { word: 'corner', why: 'a corner has nothing to do with corn' },
+  source: commonPractice,
+  find: findEnding('er'),
+}
+
+export const endingEst: Pattern = {
+  name: 'ending-est',
+  scope: 'letters',
+  definition: '-est added to a describing word: fastest, biggest, muddiest',
+  condition: 'est at the end, after a known base',
+  example: { word: 'fastest', letters: 'est' },
+  counterExample: { word: 'forest', why: 'a forest has nothing to do with for' },
+  source: commonPractice,
+  find: findEnding('est'),
+}
+
+export const endingS: Pattern = {
+  name: 'ending-s',
+  scope: 'letters',
+  definition: '-s added to a word: reeds, cakes, swims',
+  condition: 's at the end, after a known base, said /S/, /Z/ or as a syllable, as the base asks',
+  example: { word: 'reeds', letters: 's' },
+  counterExample: { word: 'bus', why: 'there is no word bu that it was added to' },
+  source: commonPractice,
+  find: findEnding('s'),
+}
+
+export const endingEs: Pattern = {
+  name: 'ending-es',
+  scope: 'letters',
+  definition: '-es added to a word: marshes, boxes, ponies, wolves',
+  condition:
+    'es at the end, after a known base in s, x, z, ch, sh or o, or with its y changed to i or its f to v',
+  example: { word: 'marshes', letters: 'es' },
+  counterExample: { word: 'waves', why: 's alone was added: the e belongs to wave' },
+  source: commonPractice,
+  find: findEnding('es'),
+}

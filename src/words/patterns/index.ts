@@ -1,0 +1,70 @@
+/** Every pattern, in teaching order: the order of `oaktag list patterns`, and of findings that start together. */
+import { prefix, suffix } from './affixes.js'
+import { beginningBlend, digraphBlend, endingBlend, threeLetterBlend } from './blends.js'
+import { consonantDigraph, doubleConsonant, trigraph } from './consonant-teams.js'
+import { endingEd, endingEr, endingEs, endingEst, endingIng, endingS } from './endings.js'
+import { hardC, hardG, qu, softC, softG, x } from './hard-and-soft.js'
+import type { Pattern } from './pattern.js'
+import { consonantLe, rControlled } from './r-controlled.js'
+import { schwa } from './schwa.js'
+import { silentE } from './silent-e.js'
+import { silentLetters } from './silent-letters.js'
+import {
+  closedSyllable,
+  openSyllable,
+  rControlledSyllable,
+  silentESyllable,
+  vowelTeamSyllable,
+} from './syllable-types.js'
+import { diphthong, longVowel, shortVowel, vowelTeam, yAsVowel } from './vowels.js'
+import { compound, contraction, homophone } from './whole-words.js'
+
+export const patterns: readonly Pattern[] = [
+  shortVowel,
+  doubleConsonant,
+  consonantDigraph,
+  beginningBlend,
+  endingBlend,
+  threeLetterBlend,
+  digraphBlend,
+  trigraph,
+  qu,
+  x,
+  silentE,
+  longVowel,
+  vowelTeam,
+  diphthong,
+  rControlled,
+  yAsVowel,
+  hardC,
+  softC,
+  hardG,
+  softG,
+  silentLetters,
+  endingS,
+  endingEs,
+  endingEd,
+  endingIng,
+  endingEr,
+  endingEst,
+  compound,
+  contraction,
+  homophone,
+  closedSyllable,
+  openSyllable,
+  silentESyllable,
+  vowelTeamSyllable,
+  rControlledSyllable,
+  consonantLe,
+  schwa,
+  prefix,
+  suffix,
+]
+
+const byName = new Map(patterns.map(pattern => [pattern.name, pattern]))
+
+export function patternNamed(name: string): Pattern | undefined {
+  return byName.get(name)
+}
+
+export const patternNames: readonly string[] = patterns.map(pattern => pattern.name)

@@ -1,0 +1,39 @@
+/** Vowels that have lost their own sound. */
+import type { Finding } from '../word.js'
+import { endingEd, endingEs, endingEst } from './endings.js'
+import type { Pattern, StudiedLetters } from './pattern.js'
+import { commonPractice } from './pattern.js'
+import { findingAt, type SpelledSound, spelledSounds } from './spelled-sounds.js'
+
+/** /AH/ without stress, or /IH/ without stress where the letter is not i or y; dictionaries waver between the two. */
+function isReduced({ letters, sounds, stress, start }: SpelledSound): boolean {
+  if (stress !== 0 || letters === 'le' || (letters === 'u' && start === 0)) return false
+  const said = sounds.join(' ')
+  return said === 'AH' || (said === 'IH' && !/[iy]/.test(letters))
+}
+
+function standsInEnding({ letters, start }: SpelledSound, word: StudiedLetters): boolean {
+  if (letters !== 'e' || start < word.text.length - 3) return false
+  return [endingEd, endingEs, endingEst].some(({ find }) => find(word).some(ending => ending.start === start))
+}
+
+function findSchwa(word: StudiedLetters): readonly Finding[] {
+  return spelledSounds(word)
+    .filter(spelled => isReduced(spelled) && !standsInEnding(spelled, word))
+    .map(({ letters, sounds, start, end }) => {
+      const why = `${letters} has no stress and is reduced to /${sounds.join(' ')}/`
+      return findingAt(word, { pattern: 'schwa', start, end, why })
+    })
+}
+
+export const schwa: Pattern = {
+  name: 'schwa',
+  scope: 'letters',
+  definition: 'a vowel without stress that has lost its own sound, said uh: a in about, o in lemon',
+  condition:
+    'a vowel said /AH/ without stress, or /IH/ where the letter is not i or y; not the le of table, the e of -ed, -es, -est, or u at the beginning (until)',
+  example: { word: 'lemon', letters: 'o' },
+  counterExample: { word: 'sun', why: 'its u has the stress and is short u' },
+  source: commonPractice,
+  find: findSchwa,
+}

@@ -1,0 +1,117 @@
+/** The graphemes of a word with what the rules ask of each: vowel or consonant, stress, syllable. */
+import type { Finding, PlaceInWord } from '../word.js'
+import type { StudiedLetters } from './pattern.js'
+import { isVowelSound } from './sound-names.js'
+
+export interface SpelledSound {
+  readonly index: number
+  /** Lower case. */
+  readonly letters: string
+  readonly start: number
+  /** Index after the last letter. */
+  readonly end: number
+  readonly sounds: readonly string[]
+  readonly kind: 'vowel' | 'consonant' | 'silent'
+  /** 0, 1 or 2 for a vowel; undefined for the rest, and where the sounds are not those of the pronunciation. */
+  readonly stress: number | undefined
+  /** Index of the syllable that its first letter stands in. */
+  readonly syllable: number
+  /** Differs from `syllable` where a division runs through the letters, as in rab·bit. */
+  readonly lastSyllable: number
+}
+
+const read = new WeakMap<StudiedLetters, readonly SpelledSound[]>()
+
+/** Kept per word, because every rule asks for it. */
+export function spelledSounds(word: StudiedLetters): readonly SpelledSound[] {
+  const known = read.get(word)
+  if (known !== undefined) return known
+  const spelled = readSpelledSounds(word)
+  read.set(word, spelled)
+  return spelled
+}
+
+function readSpelledSounds(word: StudiedLetters): readonly SpelledSound[] {
+  const syllableAt = syllableOfEachLetter(word)
+  const stresses = stressOfEachGrapheme(word)
+  return word.graphemes.map(({ letters, start, sounds }, index) => ({
+    index,
+    letters: letters.toLowerCase(),
+    start,
+    end: start + letters.length,
+    sounds,
+    kind: sounds.length === 0 ? 'silent' : sounds.some(isVowelSound) ? 'vowel' : 'consonant',
+    stress: stresses[index],
+    syllable: syllableAt[start] ?? 0,
+    lastSyllable: syllableAt[start + letters.length - 1] ?? 0,
+  }))
+}
+
+function syllableOfEachLetter({ text, syllables }: StudiedLetters): readonly number[] {
+  const found: number[] = []
+  let syllable = 0
+  let used = 0
+  for (const letter of text.toLowerCase()) {
+    while (syllable < syllables.length - 1 && used >= syllables[syllable]!.length) {
+      syllable += 1
+      used = 0
+    }
+    for (let unit = 0; unit < letter.length; unit += 1) found.push(syllable)
+    if (syllables[syllable]?.[used]?.toLowerCase() === letter) used += letter.length
+  }
+  return found
+}
+
+function stressOfEachGrapheme({ graphemes, pronunciation }: StudiedLetters): readonly (number | undefined)[] {
+  const spoken = pronunciation.split(' ').filter(sound => sound !== '')
+  const spelled = graphemes.flatMap(grapheme => grapheme.sounds)
+  if (spoken.map(withoutStress).join(' ') !== spelled.join(' ')) return []
+  let next = 0
+  return graphemes.map(({ sounds }) => {
+    const own = spoken.slice(next, next + sounds.length)
+    next += sounds.length
+    const vowel = own.find(sound => /\d$/.test(sound))
+    return vowel === undefined ? undefined : Number(vowel.at(-1))
+  })
+}
+
+export function withoutStress(sound: string): string {
+  return sound.replace(/\d$/, '')
+}
+
+export function placeOf(text: string, start: number, end: number): PlaceInWord {
+  if (start === 0) return end === text.length ? 'whole' : 'beginning'
+  return end === text.length ? 'end' : 'middle'
+}
+
+/** A finding on the letters from `start` to `end`, as they stand in the word. */
+export function findingAt(
+  word: StudiedLetters,
+  span: { readonly pattern: string; readonly start: number; readonly end: number; readonly why: string },
+): Finding {
+  const { pattern, start, end, why } = span
+  return {
+    pattern,
+    letters: word.text.slice(start, end),
+    start,
+    end,
+    place: placeOf(word.text, start, end),
+    why,
+  }
+}
+
+/** Findings of one pattern, one for each grapheme for which `why` gives a reason. */
+export function findEach(
+  pattern: string,
+  why: (spelled: SpelledSound, all: readonly SpelledSound[]) => string | undefined,
+): (word: StudiedLetters) => readonly Finding[] {
+  return word => {
+    const all = spelledSounds(word)
+    return all.flatMap(spelled => {
+      const reason = why(spelled, all)
+      return reason === undefined
+        ? []
+        : [findingAt(word, { pattern, start: spelled.start, end: spelled.end, why: reason })]
+    })
+  }
+}

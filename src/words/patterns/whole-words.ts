@@ -1,0 +1,132 @@
+/** What can be said of a whole word: compound, contraction, homophone. */
+import type { Finding } from '../word.js'
+import { dividesAt } from './affixes.js'
+import { soundsOf } from './base-words.js'
+import { homophonesOf } from './homophones.js'
+import type { Pattern, StudiedLetters, WordEvidence } from './pattern.js'
+import { commonPractice } from './pattern.js'
+import { findingAt } from './spelled-sounds.js'
+import { notCompound } from './words-apart.js'
+
+/** A half of a compound is a word that is met on its own, not a rare one that happens to be spelled inside. */
+const halfFamiliarity = 100
+
+function isHalf(letters: string, evidence: WordEvidence): boolean {
+  return letters.length >= 3 && evidence.familiarity(letters) >= halfFamiliarity
+}
+
+/** Both halves keep their sounds, and the vowel of the second keeps some stress: not the reduced -man of woman. */
+function saidAsTwoWords(
+  word: StudiedLetters,
+  first: string,
+  second: string,
+  evidence: WordEvidence,
+): boolean {
+  const sounds = word.pronunciation.split(' ')
+  const plain = soundsOf(word.pronunciation).join(' ')
+  return evidence.pronunciationsOf(first).some(firstSaid => {
+    const firstSounds = soundsOf(firstSaid)
+    const secondHasStress = sounds.slice(firstSounds.length).some(sound => /[12]$/.test(sound))
+    return (
+      secondHasStress &&
+      evidence
+        .pronunciationsOf(second)
+        .some(secondSaid => [...firstSounds, ...soundsOf(secondSaid)].join(' ') === plain)
+    )
+  })
+}
+
+function findCompound(word: StudiedLetters): readonly Finding[] {
+  const { evidence } = word
+  const text = word.text.toLowerCase()
+  if (evidence === undefined || notCompound.has(text) || !/^[a-z]+$/.test(text)) return []
+  for (let split = 3; split <= text.length - 3; split += 1) {
+    if (!dividesAt(word, split)) continue
+    const [first, second] = [text.slice(0, split), text.slice(split)]
+    if (
+      isHalf(first, evidence) &&
+      isHalf(second, evidence) &&
+      saidAsTwoWords(word, first, second, evidence)
+    ) {
+      const why = `${first} and ${second} are both words and keep their sounds`
+      return [findingAt(word, { pattern: 'compound', start: 0, end: text.length, why })]
+    }
+  }
+  return []
+}
+
+export const compound: Pattern = {
+  name: 'compound',
+  scope: 'word',
+  definition: 'two words joined into one: sailboat, starfish, cupcake',
+  condition: `both halves are familiar words of three letters or more, meet where syllables meet, keep their sounds, and the second keeps some stress; a list names look-alikes such as carpet`,
+  example: { word: 'pothole', letters: 'pothole' },
+  counterExample: { word: 'carpet', why: 'pet is not heard in it, and it has nothing to do with car' },
+  source: commonPractice,
+  find: findCompound,
+}
+
+const contractedEndings: readonly {
+  readonly letters: string
+  readonly stands: string
+  readonly after?: RegExp
+}[] = [
+  { letters: "n't", stands: 'not' },
+  { letters: "'re", stands: 'are' },
+  { letters: "'ve", stands: 'have' },
+  { letters: "'ll", stands: 'will' },
+  { letters: "'d", stands: 'had or would' },
+  { letters: "'m", stands: 'am', after: /^i$/ },
+  { letters: "'s", stands: 'us', after: /^let$/ },
+  {
+    letters: "'s",
+    stands: 'is or has',
+    after:
+      /^(he|she|it|that|this|what|who|where|when|how|why|there|here|one|everyone|someone|everything|something|nothing)$/,
+  },
+]
+
+function findContraction(word: StudiedLetters): readonly Finding[] {
+  const text = word.text.toLowerCase().replace('\u2019', "'")
+  const found = contractedEndings.find(
+    ({ letters, after }) =>
+      text.endsWith(letters) &&
+      text.length > letters.length &&
+      (after?.test(text.slice(0, -letters.length)) ?? true),
+  )
+  if (found === undefined) return []
+  const start = text.length - found.letters.length
+  const why = `the apostrophe stands for letters left out: ${found.letters} is short for ${found.stands}`
+  return [findingAt(word, { pattern: 'contraction', start, end: text.length, why })]
+}
+
+export const contraction: Pattern = {
+  name: 'contraction',
+  scope: 'word',
+  definition: "two words made shorter with an apostrophe: can't, we'll, it's",
+  condition:
+    "n't 're 've 'll 'd, 'm after I, 's after it, he, that, let and the like; the 's of an owner is no contraction",
+  example: { word: "can't", letters: "n't" },
+  counterExample: { word: "heron's", why: "its 's tells whose it is" },
+  source: commonPractice,
+  find: findContraction,
+}
+
+function findHomophone(word: StudiedLetters): readonly Finding[] {
+  const others = homophonesOf(word.text.toLowerCase())
+  if (others.length === 0) return []
+  const why = `sounds the same as ${others.join(' and ')}`
+  return [findingAt(word, { pattern: 'homophone', start: 0, end: word.text.length, why })]
+}
+
+export const homophone: Pattern = {
+  name: 'homophone',
+  scope: 'word',
+  definition: 'a word that sounds like another with a different spelling: sea and see, tide and tied',
+  condition:
+    'the word stands in a list of familiar words that have the same sounds and stress in the lexicon, read by eye',
+  example: { word: 'sea', letters: 'sea' },
+  counterExample: { word: 'wind', why: 'one spelling said in two ways is a heteronym' },
+  source: commonPractice,
+  find: findHomophone,
+}
