@@ -24,6 +24,15 @@ export interface CardSet {
   readonly deal?: Deal
   /** What a teacher should know of the set, in plain sentences. */
   readonly notes?: readonly string[]
+  /** For a key apart from the cards: which numbers belong together, and as what. */
+  readonly answers?: readonly Answer[]
+}
+
+export interface Answer {
+  /** As the key prints it: a column's title, a pair, a step of a chain. */
+  readonly text: string
+  /** The numbers of the cards concerned. */
+  readonly numbers: readonly number[]
 }
 
 /** Which words are called in which order, and when each board first has a line. */

@@ -21,14 +21,12 @@ export interface ClosedSortWanted {
 export function closedSort(wanted: ClosedSortWanted): CardSet {
   const { sort, words, copies, seed, label } = wanted
   const withLeftovers = wanted.leftovers === 'own header' && sort.leftovers.length > 0
-  const titles = [
-    ...sort.columns.map(column => column.title),
-    ...(withLeftovers ? [wanted.leftoversTitle] : []),
+  const columns = [
+    ...sort.columns,
+    ...(withLeftovers ? [{ title: wanted.leftoversTitle, words: sort.leftovers }] : []),
   ]
-  const laid = new Set([
-    ...sort.columns.flatMap(column => column.words),
-    ...(withLeftovers ? sort.leftovers : []),
-  ])
+  const titles = columns.map(column => column.title)
+  const laid = new Set(columns.flatMap(column => column.words))
   const cards = orderWithoutHints({
     words: words.filter(word => laid.has(word.text)),
     sorts: [sort],
@@ -53,5 +51,13 @@ export function closedSort(wanted: ClosedSortWanted): CardSet {
       return { id: cardId({ prefix: 'card', number, copy, of }), kind: 'card', number, copy, words: [word] }
     }),
   ]
-  return { cards: Array.from({ length: copies }, (_, index) => setOf(index + 1)).flat() }
+  return {
+    cards: Array.from({ length: copies }, (_, index) => setOf(index + 1)).flat(),
+    answers: columns.map(column => ({
+      text: column.title,
+      numbers: setOf(1)
+        .filter(card => card.words.some(word => column.words.includes(word.text)))
+        .map(card => card.number),
+    })),
+  }
 }

@@ -36,6 +36,19 @@ describe('a closed sort', () => {
     )
   })
 
+  it('tells which numbers lie under which header', () => {
+    const { cards, answers } = closedSort(wanted)
+    const wordsUnder = answers!.map(answer => [
+      answer.text,
+      answer.numbers.map(number => cards[number - 1]!.words[0]!.text).sort(),
+    ])
+    expect(wordsUnder).toEqual([
+      ['sh', ['shell', 'ship']],
+      ['ch', ['chest', 'chin']],
+      ['other words', ['moth']],
+    ])
+  })
+
   it('leaves the words of no column out when asked', () => {
     const { cards } = closedSort({ ...wanted, leftovers: 'leave out' })
     expect(cards.filter(card => card.kind === 'header').map(card => card.title)).toEqual(['sh', 'ch'])

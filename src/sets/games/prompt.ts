@@ -1,0 +1,28 @@
+/** What stands for a word on another card: its plural, its clue. */
+import type { Word } from '../../words/word.js'
+
+export const promptKinds = ['plural', 'clue'] as const
+export type PromptKind = (typeof promptKinds)[number]
+
+/** Undefined where the word has none. */
+export function promptFor(word: Word, kind: PromptKind): string | undefined {
+  switch (kind) {
+    case 'plural':
+      return word.plural?.form
+    case 'clue':
+      return word.clue
+  }
+}
+
+/** Words by prompt, where two words or more share one; such a prompt has no single answer. */
+export function sharedPrompts(
+  words: readonly Word[],
+  kind: PromptKind,
+): ReadonlyMap<string, readonly Word[]> {
+  const byPrompt = new Map<string, Word[]>()
+  for (const word of words) {
+    const prompt = promptFor(word, kind)
+    if (prompt !== undefined) byPrompt.set(prompt, [...(byPrompt.get(prompt) ?? []), word])
+  }
+  return new Map([...byPrompt].filter(([, sharers]) => sharers.length > 1))
+}
