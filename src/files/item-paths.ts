@@ -12,3 +12,8 @@ export function sheetPath(item: PrintedItem, page: number, format: 'svg' | 'png'
 export function itemPdfPath(item: PrintedItem): string {
   return `${item.name}/${item.name}.pdf`
 }
+
+/** Path of the whole plan's PDF from the plan's folder: `marsh.pdf`. */
+export function planPdfPath(stem: string): string {
+  return `${stem}.pdf`
+}

@@ -1,6 +1,6 @@
 import type { Manifest, ManifestItem } from './manifest.js'
 import { proofPageStyle } from './proof-page-style.js'
-import { itemAnchor } from './proof-section.js'
+import { fileLink, itemAnchor } from './proof-section.js'
 import { escapeXml } from './xml.js'
 
 /**
@@ -24,6 +24,7 @@ export function proofPage(manifest: Manifest, sections: ReadonlyMap<string, stri
     `<h1>${title}</h1>`,
     manifest.class === '' ? '' : `<p>${escapeXml(manifest.class)}</p>`,
     howToPrint,
+    manifest.pdf === undefined ? '' : `<p>${fileLink(manifest.pdf, 'The whole set as one PDF')}</p>`,
     contents(manifest.items),
     '</header>',
     '<main>',

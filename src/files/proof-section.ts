@@ -79,10 +79,7 @@ function sectionIn(page: string, name: string): string | undefined {
 
 function sectionOfLinks(item: ManifestItem): string {
   const paths = item.pages.flatMap(({ svg, png }) => svg ?? png ?? [])
-  const links = [item.pdf ?? [], paths].flat().map(path => {
-    const href = path.split('/').map(encodeURIComponent).join('/')
-    return `<li><a href="${href}">${escapeXml(path)}</a></li>`
-  })
+  const links = [item.pdf ?? [], paths].flat().map(path => `<li>${fileLink(path, path)}</li>`)
   return `${sectionStart(item.name)}\n<h2>${escapeXml(item.name)}</h2>\n<ul>${links.join('')}</ul>\n${sectionEnd}`
 }
 
@@ -102,4 +99,10 @@ function anchor(name: string): string {
 
 function sheetCount(count: number): string {
   return count === 1 ? '1 sheet' : `${count} sheets`
+}
+
+/** A link to a file beside the proof page. */
+export function fileLink(path: string, words: string): string {
+  const href = path.split('/').map(encodeURIComponent).join('/')
+  return `<a href="${href}">${escapeXml(words)}</a>`
 }

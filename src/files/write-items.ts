@@ -1,14 +1,14 @@
 import { mkdir, writeFile } from 'node:fs/promises'
 import { join } from 'node:path'
 import { runInTurn } from './in-turn.js'
-import { type Format, sheetPath } from './item-paths.js'
-import type { PrintedItem } from './printed-plan.js'
+import { type Format, itemPdfPath, planPdfPath, sheetPath } from './item-paths.js'
+import type { PrintedPlan } from './printed-plan.js'
 import { sheetToSvg } from './svg.js'
 
 export interface ItemWriting {
-  /** The plan's title. */
-  readonly title: string
-  readonly items: readonly PrintedItem[]
+  readonly printed: PrintedPlan
+  /** Whether a PDF of the whole plan is to be written too; not so when only some of its items are made. */
+  readonly whole: boolean
   readonly folder: string
   readonly formats: readonly Format[]
   readonly dpi: number
@@ -24,17 +24,18 @@ interface FileToMake {
 
 /** Writes every item's sheets in the formats asked for. The code of PNG and PDF is loaded only for them. */
 export async function writeItems(writing: ItemWriting): Promise<void> {
-  const { items, folder, formats, jobs } = writing
-  for (const item of items) await mkdir(join(folder, item.name))
+  const { printed, folder, formats, jobs } = writing
+  for (const item of printed.items) await mkdir(join(folder, item.name))
   const files: FileToMake[] = []
   if (formats.includes('svg')) files.push(...svgFiles(writing))
   if (formats.includes('png')) files.push(...(await pngFiles(writing)))
+  if (formats.includes('pdf')) files.push(...(await pdfFiles(writing)))
   const tasks = files.map(file => async () => writeFile(join(folder, file.path), await file.make()))
   await runInTurn(tasks, jobs)
 }
 
-function svgFiles({ items }: ItemWriting): readonly FileToMake[] {
-  return items.flatMap(item =>
+function svgFiles({ printed }: ItemWriting): readonly FileToMake[] {
+  return printed.items.flatMap(item =>
     item.sheets.map((sheet, index) => ({
       path: sheetPath(item, index + 1, 'svg'),
       make: async () => sheetToSvg(sheet),
@@ -42,16 +43,27 @@ function svgFiles({ items }: ItemWriting): readonly FileToMake[] {
   )
 }
 
-async function pngFiles({ items, dpi }: ItemWriting): Promise<readonly FileToMake[]> {
+async function pngFiles({ printed, dpi }: ItemWriting): Promise<readonly FileToMake[]> {
   const [{ createRasterizer }, { encodePng }] = await Promise.all([
     import('./raster.js'),
     import('./png/encode-png.js'),
   ])
   const rasterizer = createRasterizer(dpi)
-  return items.flatMap(item =>
+  return printed.items.flatMap(item =>
     item.sheets.map((sheet, index) => ({
       path: sheetPath(item, index + 1, 'png'),
       make: async () => encodePng(await rasterizer.draw(sheet), dpi),
     })),
   )
+}
+
+async function pdfFiles({ printed, whole }: ItemWriting): Promise<readonly FileToMake[]> {
+  const { sheetsToPdf } = await import('./pdf.js')
+  const { stem, title } = printed
+  const parts = printed.items.map(item => ({ title: item.name, sheets: item.sheets }))
+  const files = printed.items.map((item, index) => ({
+    path: itemPdfPath(item),
+    make: () => sheetsToPdf({ title: `${title}: ${item.name}`, parts: [parts[index]!] }),
+  }))
+  return whole ? [...files, { path: planPdfPath(stem), make: () => sheetsToPdf({ title, parts }) }] : files
 }

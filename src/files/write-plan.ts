@@ -4,7 +4,7 @@ import { hasErrors, type Outcome, type Problem, warningAt } from '../problems.js
 import { carryOver } from './carry-over.js'
 import { fileProblem } from './file-problem.js'
 import { itemNameProblems } from './item-names.js'
-import type { Format } from './item-paths.js'
+import { type Format, planPdfPath } from './item-paths.js'
 import { type Manifest, manifestItem, manifestText } from './manifest.js'
 import { mergedItemNames } from './merge-items.js'
 import { type PreviousSet, readPreviousSet } from './previous-set.js'
@@ -61,7 +61,7 @@ async function writeAndSwap(
   // A folder that is not ours is refused before any work is done.
   const first = await readPreviousSet(folder)
   if (!first.ok) return first
-  await writeItems({ ...request, title: printed.title, items: printed.items, folder: work.building })
+  await writeItems({ ...request, printed, whole: request.only === undefined, folder: work.building })
   const warnings: Problem[] = []
   for (let previous = first.value; ; ) {
     const completed = await completeSet(request, printed, request.only ? previous : null, folder, work)
@@ -90,7 +90,9 @@ async function completeSet(
   const made = printed.items.map(item => item.name)
   const kept = (previous?.manifest.items ?? []).filter(item => !made.includes(item.name))
   const problems: Problem[] = []
-  await removeAllBut(made, work.building)
+  const planPdf = planPdfPath(printed.stem)
+  const hasPlanPdf = request.formats.includes('pdf') && request.only === undefined
+  await removeAllBut([...made, ...(hasPlanPdf ? [planPdf] : [])], work.building)
   for (const item of kept) problems.push(...(await carryOver(item, folder, work.building)))
   if (hasErrors(problems)) return { ok: false, problems }
   const entries = new Map([
@@ -107,6 +109,7 @@ async function completeSet(
     title: printed.title,
     class: printed.className,
     seed: printed.seed,
+    ...(hasPlanPdf && { pdf: planPdf }),
     items: names.map(name => entries.get(name)!),
   }
   const sections = new Map([
