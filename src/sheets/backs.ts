@@ -1,7 +1,7 @@
 /** Backs: placed so that each meets its front when the sheet is turned over. */
 import type { Box, Size } from '../geometry.js'
 import type { Art, Piece, PlacedArt } from '../pieces/piece.js'
-import { bleedBoxes } from './bleed.js'
+import { bleedAreas } from './bleed.js'
 import { behind, type Flip, turnedSides, turnOfBack } from './flip.js'
 import { placePageLabel } from './furniture/page-label.js'
 import type { SheetLabel } from './impose.js'
@@ -73,10 +73,8 @@ function imposeBack(request: ImposeBacksRequest, front: Sheet, index: number): S
 }
 
 function paintBleed(bleed: Bleed, boxes: readonly Box[], size: Size): readonly PlacedArt[] {
-  const [corner] = boxes
-  if (corner === undefined) return []
-  return bleedBoxes(boxes, size, bleed.widthMm).map(area => ({
-    art: bleed.paint(area, corner),
+  return bleedAreas(boxes, size, bleed.widthMm).map(({ area, piece }) => ({
+    art: bleed.paint(area, piece),
     xMm: area.xMm,
     yMm: area.yMm,
   }))

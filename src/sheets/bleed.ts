@@ -4,25 +4,38 @@ import type { Box, Size } from '../geometry.js'
 /** Registration of backs ±1 mm and trim ±1 mm (common practice, no source), and one more to be sure. */
 export const DEFAULT_BLEED_MM = 3
 
-/** Boxes that do not overlap each other or any piece, and together cover all within `bleedMm` of a piece on the paper. */
-export function bleedBoxes(pieces: readonly Box[], sheetSize: Size, bleedMm: number): readonly Box[] {
+export interface BleedArea {
+  readonly area: Box
+  /** The nearest piece, whose pattern is carried on here. */
+  readonly piece: Box
+}
+
+/** Boxes that overlap neither each other nor any piece, and together cover all within `bleedMm` of a piece on the paper. */
+export function bleedAreas(pieces: readonly Box[], sheetSize: Size, bleedMm: number): readonly BleedArea[] {
   const grown = pieces.map(piece => grow(piece, bleedMm, sheetSize))
   const xs = ascending([...pieces, ...grown].flatMap(box => [box.xMm, box.xMm + box.widthMm]))
   const ys = ascending([...pieces, ...grown].flatMap(box => [box.yMm, box.yMm + box.heightMm]))
   return ys.slice(1).flatMap((bottom, row) => {
     const top = ys[row]!
-    const strips: Box[] = []
-    xs.slice(1).forEach((right, column) => {
+    const strips: BleedArea[] = []
+    for (const [column, right] of xs.slice(1).entries()) {
       const left = xs[column]!
       const middle = { xMm: (left + right) / 2, yMm: (top + bottom) / 2 }
-      if (!holds(grown, middle) || holds(pieces, middle)) return
+      if (!holds(grown, middle) || holds(pieces, middle)) continue
+      const piece = nearest(pieces, middle)
       const last = strips.at(-1)
-      const touches = last !== undefined && Math.abs(last.xMm + last.widthMm - left) < 1e-6
-      if (touches) strips[strips.length - 1] = { ...last, widthMm: right - last.xMm }
-      else strips.push({ xMm: left, yMm: top, widthMm: right - left, heightMm: bottom - top })
-    })
+      const joins = last?.piece === piece && Math.abs(last.area.xMm + last.area.widthMm - left) < 1e-6
+      if (joins) strips.pop()
+      const from = joins ? last.area.xMm : left
+      strips.push({ area: { xMm: from, yMm: top, widthMm: right - from, heightMm: bottom - top }, piece })
+    }
     return strips
   })
+}
+
+interface Point {
+  readonly xMm: number
+  readonly yMm: number
 }
 
 function grow(box: Box, mm: number, sheetSize: Size): Box {
@@ -33,14 +46,19 @@ function grow(box: Box, mm: number, sheetSize: Size): Box {
   return { xMm: left, yMm: top, widthMm: right - left, heightMm: bottom - top }
 }
 
-function holds(boxes: readonly Box[], point: { readonly xMm: number; readonly yMm: number }): boolean {
-  return boxes.some(
-    box =>
-      point.xMm > box.xMm &&
-      point.xMm < box.xMm + box.widthMm &&
-      point.yMm > box.yMm &&
-      point.yMm < box.yMm + box.heightMm,
-  )
+function holds(boxes: readonly Box[], point: Point): boolean {
+  return boxes.some(box => distance(box, point) === 0)
+}
+
+function nearest(boxes: readonly Box[], point: Point): Box {
+  return boxes.reduce((best, box) => (distance(box, point) < distance(best, point) ? box : best))
+}
+
+/** From the point to the box's edge; 0 inside. */
+function distance(box: Box, { xMm, yMm }: Point): number {
+  const x = Math.max(box.xMm - xMm, 0, xMm - box.xMm - box.widthMm)
+  const y = Math.max(box.yMm - yMm, 0, yMm - box.yMm - box.heightMm)
+  return Math.hypot(x, y)
 }
 
 function ascending(positions: readonly number[]): readonly number[] {

@@ -70,11 +70,13 @@ function mark(x1Mm: number, y1Mm: number, x2Mm: number, y2Mm: number): CutMark {
   return { x1Mm, y1Mm, x2Mm, y2Mm, widthMm: CUT_WIDTH_MM, color: CUT_COLOR }
 }
 
+/** Cuts nearer to each other, or to the paper's edge, than this are one: no blade sees the difference. */
+const SAME_CUT_MM = 0.01
+
 /** Ascending, each once, without the paper's own edges. */
 function inside(positions: readonly number[], paperMm: number): readonly number[] {
-  const near = 1e-4
   return [...positions]
     .sort((a, b) => a - b)
-    .filter(position => position > near && position < paperMm - near)
-    .filter((position, index, sorted) => index === 0 || position - sorted[index - 1]! > near)
+    .filter(position => position > SAME_CUT_MM && position < paperMm - SAME_CUT_MM)
+    .filter((position, index, sorted) => index === 0 || position - sorted[index - 1]! > SAME_CUT_MM)
 }

@@ -1,6 +1,7 @@
 /** A list for the bag: every piece of a set with a box to tick, so that a missing card is found before the lesson. */
 import type { Box, Size } from '../../geometry.js'
 import type { PlacedArt } from '../../pieces/piece.js'
+import { drawCuts } from '../cuts.js'
 import type { Sheet } from '../sheet.js'
 import { type Block, flowBlocks, textBlock } from './column.js'
 import type { Lettering } from './lettering.js'
@@ -11,63 +12,124 @@ export interface ChecklistRequest {
   readonly title: string
   readonly subtitles: readonly string[]
   /** One a piece of a set, in set order. */
-  readonly entries: readonly { readonly number: number; readonly text: string }[]
-  /** How many such sets there are. */
+  readonly entries: readonly ChecklistEntry[]
+  /** How many such sets there are: each bag gets a slip. */
   readonly copies: number
   readonly lettering: Lettering
   readonly sheetSize: Size
   readonly room: Box
 }
 
-const TITLE_MM = 6
-const TEXT_MM = 4.2
+export interface ChecklistEntry {
+  readonly number: number
+  readonly text: string
+}
+
+const TITLE_MM = 5
+const TEXT_MM = 4
 const TICK_BOX = { widthMm: 3.6, heightMm: 3.6 }
 const GUTTER_MM = 6
+const PADDING_MM = 5
+/** As wide as a small bag. */
+const SLIP_MM = 90
 
+/** One slip a set, as many on a sheet as fit, to be cut apart; a list longer than a page runs on over pages. */
 export function checklistSheets(request: ChecklistRequest): readonly Sheet[] {
-  const { title, entries, room, sheetSize } = request
-  const heading = headingBlocks(request)
-  const headingMm = heading.reduce((sum, block) => sum + block.heightMm + block.spaceAfterMm, 0)
-  const lines = entries.map(entry => entryBlock(request, entry))
-  const widest = Math.max(0, ...lines.map(line => line.widthMm))
-  const columns = Math.max(1, Math.floor((room.widthMm + GUTTER_MM) / (widest + GUTTER_MM)))
-  const under = { ...room, yMm: room.yMm + headingMm, heightMm: room.heightMm - headingMm }
-  const filled = flowBlocks(lines, under)
-  const pageCount = Math.max(1, Math.ceil(filled.length / columns))
-  return Array.from({ length: pageCount }, (_, page) => {
-    const itsColumns = filled.slice(page * columns, (page + 1) * columns)
-    const listed = itsColumns.flatMap((column, index) =>
-      column.map(placed => ({ ...placed, xMm: placed.xMm + index * (widest + GUTTER_MM) })),
+  const slip = setSlip(request, Math.min(SLIP_MM, request.room.widthMm) - 2 * PADDING_MM)
+  return slip.heightMm <= request.room.heightMm ? sheetsOfSlips(request, slip) : longList(request)
+}
+
+interface Slip extends Size {
+  readonly art: readonly PlacedArt[]
+}
+
+/** Title and two columns or more of entries, padded, its origin its top left corner. */
+function setSlip(request: ChecklistRequest, widthMm: number): Slip {
+  const heading = headingBlocks(request, widthMm)
+  const headingMm = heightOf(heading)
+  const lines = request.entries.map(entry => entryBlock(request, entry, widthMm))
+  const { columns, stepMm } = columnsIn(lines, widthMm)
+  const perColumn = Math.ceil(lines.length / columns)
+  const listMm = Math.max(
+    0,
+    ...Array.from({ length: columns }, (_, c) => heightOf(lines.slice(c * perColumn, (c + 1) * perColumn))),
+  )
+  const under = { xMm: PADDING_MM, yMm: PADDING_MM + headingMm, widthMm, heightMm: Number.POSITIVE_INFINITY }
+  const listed = Array.from({ length: columns }, (_, column) =>
+    flowBlocks(lines.slice(column * perColumn, (column + 1) * perColumn), {
+      ...under,
+      xMm: under.xMm + column * stepMm,
+    }).flat(),
+  ).flat()
+  return {
+    art: [...flowBlocks(heading, { ...under, yMm: PADDING_MM }).flat(), ...listed],
+    widthMm: widthMm + 2 * PADDING_MM,
+    heightMm: headingMm + listMm + 2 * PADDING_MM,
+  }
+}
+
+function sheetsOfSlips(request: ChecklistRequest, slip: Slip): readonly Sheet[] {
+  const { room, sheetSize, copies } = request
+  const across = Math.max(1, Math.floor(room.widthMm / slip.widthMm + 1e-6))
+  const down = Math.max(1, Math.floor(room.heightMm / slip.heightMm + 1e-6))
+  const pages = Math.ceil(copies / (across * down))
+  return Array.from({ length: pages }, (_, page) => {
+    const here = Math.min(across * down, copies - page * across * down)
+    const boxes = Array.from(
+      { length: here },
+      (_, place): Box => ({
+        xMm: room.xMm + (place % across) * slip.widthMm,
+        yMm: room.yMm + Math.floor(place / across) * slip.heightMm,
+        widthMm: slip.widthMm,
+        heightMm: slip.heightMm,
+      }),
     )
-    return {
-      widthMm: sheetSize.widthMm,
-      heightMm: sheetSize.heightMm,
-      number: page + 1,
-      side: 'front',
-      kind: 'checklist',
-      title:
-        pageCount === 1 ? `${title}: checklist` : `${title}: checklist, page ${page + 1} of ${pageCount}`,
-      pieces: [],
-      cuts: [],
-      furniture: [...flowBlocks(heading, room).flat(), ...listed],
-    }
+    const furniture = boxes.flatMap(({ xMm, yMm }) =>
+      slip.art.map(placed => ({ art: placed.art, xMm: placed.xMm + xMm, yMm: placed.yMm + yMm })),
+    )
+    return { ...sheet(request, page, pages), cuts: drawCuts(boxes, sheetSize, 'lines'), furniture }
   })
 }
 
-function headingBlocks({
-  title,
-  subtitles,
-  entries,
-  copies,
-  lettering,
-  room,
-}: ChecklistRequest): readonly Block[] {
-  const set = { lettering, widthMm: room.widthMm }
-  const count = `${entries.length} pieces${copies > 1 ? `, ${copies} sets` : ''}`
+function longList(request: ChecklistRequest): readonly Sheet[] {
+  const { room } = request
+  const heading = headingBlocks(request, room.widthMm)
+  const headingMm = heightOf(heading)
+  const lines = request.entries.map(entry => entryBlock(request, entry, room.widthMm))
+  const { columns, stepMm } = columnsIn(lines, room.widthMm)
+  const under = { ...room, yMm: room.yMm + headingMm, heightMm: room.heightMm - headingMm }
+  const filled = flowBlocks(lines, under)
+  const pages = Math.ceil(filled.length / columns)
+  return Array.from({ length: pages }, (_, page) => {
+    const listed = filled
+      .slice(page * columns, (page + 1) * columns)
+      .flatMap((column, index) => column.map(placed => ({ ...placed, xMm: placed.xMm + index * stepMm })))
+    return { ...sheet(request, page, pages), furniture: [...flowBlocks(heading, room).flat(), ...listed] }
+  })
+}
+
+function sheet({ title, sheetSize }: ChecklistRequest, page: number, pages: number): Sheet {
+  return {
+    widthMm: sheetSize.widthMm,
+    heightMm: sheetSize.heightMm,
+    number: page + 1,
+    side: 'front',
+    kind: 'checklist',
+    title: pages === 1 ? `${title}: checklist` : `${title}: checklist, page ${page + 1} of ${pages}`,
+    pieces: [],
+    cuts: [],
+    furniture: [],
+  }
+}
+
+function headingBlocks(request: ChecklistRequest, widthMm: number): readonly Block[] {
+  const { title, subtitles, entries, lettering } = request
+  const set = { lettering, widthMm }
+  const count = entries.length === 1 ? '1 piece' : `${entries.length} pieces`
   return [
-    textBlock({ ...set, text: title, sizeMm: TITLE_MM, weight: 'bold', spaceAfterMm: 1 }),
-    ...subtitles.map(text => textBlock({ ...set, text, sizeMm: TEXT_MM, spaceAfterMm: 1 })),
-    textBlock({ ...set, text: count, sizeMm: TEXT_MM, spaceAfterMm: 4 }),
+    textBlock({ ...set, text: title, sizeMm: TITLE_MM, weight: 'bold', spaceAfterMm: 0.5 }),
+    ...subtitles.map(text => textBlock({ ...set, text, sizeMm: TEXT_MM, spaceAfterMm: 0.5 })),
+    textBlock({ ...set, text: count, sizeMm: TEXT_MM, spaceAfterMm: 3 }),
   ]
 }
 
@@ -75,25 +137,28 @@ interface EntryBlock extends Block {
   readonly widthMm: number
 }
 
-function entryBlock(
-  { lettering, room }: ChecklistRequest,
-  entry: { readonly number: number; readonly text: string },
-): EntryBlock {
+function entryBlock(request: ChecklistRequest, entry: ChecklistEntry, roomMm: number): EntryBlock {
   const indentMm = TICK_BOX.widthMm + 2
   const line = textBlock({
-    lettering,
-    widthMm: room.widthMm,
+    lettering: request.lettering,
+    widthMm: roomMm,
     indentMm,
-    text: `${entry.number}  ${entry.text}`,
+    text: `${entry.number} ${entry.text}`,
     sizeMm: TEXT_MM,
     spaceAfterMm: 1.2,
   })
-  const first = line.art[0]?.art
-  const box: PlacedArt = {
-    art: drawFrame(TICK_BOX, 0.35),
-    xMm: 0,
-    yMm: ((first?.heightMm ?? TEXT_MM) - TICK_BOX.heightMm) / 2,
-  }
+  const firstMm = line.art[0]?.art.heightMm ?? TEXT_MM
+  const box = { art: drawFrame(TICK_BOX, 0.35), xMm: 0, yMm: (firstMm - TICK_BOX.heightMm) / 2 }
   const widthMm = indentMm + Math.max(0, ...line.art.map(placed => placed.art.widthMm))
   return { ...line, art: [box, ...line.art], widthMm }
+}
+
+/** As many columns as the widest entry allows, and how far one stands from the next. */
+function columnsIn(lines: readonly EntryBlock[], roomMm: number) {
+  const stepMm = Math.max(1, ...lines.map(line => line.widthMm)) + GUTTER_MM
+  return { columns: Math.max(1, Math.floor((roomMm + GUTTER_MM) / stepMm)), stepMm }
+}
+
+function heightOf(blocks: readonly Block[]): number {
+  return blocks.reduce((sum, block) => sum + block.heightMm + block.spaceAfterMm, 0)
 }

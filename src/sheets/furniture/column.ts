@@ -52,15 +52,13 @@ export function flowBlocks(blocks: readonly Block[], room: Box): readonly (reado
     }
     for (const block of run) {
       const yMm = room.yMm + usedMm
-      pages
-        .at(-1)!
-        .push(
-          ...block.art.map(placed => ({
-            art: placed.art,
-            xMm: placed.xMm + room.xMm,
-            yMm: placed.yMm + yMm,
-          })),
-        )
+      pages.at(-1)!.push(
+        ...block.art.map(placed => ({
+          art: placed.art,
+          xMm: placed.xMm + room.xMm,
+          yMm: placed.yMm + yMm,
+        })),
+      )
       usedMm += block.heightMm + block.spaceAfterMm
     }
   }
@@ -79,10 +77,13 @@ function unbreakableRuns(blocks: readonly Block[]): readonly (readonly [number, 
   return runs
 }
 
+/** A line may end at a space, but not between a number and its unit. */
+const BREAKS = / (?!(?:mm|cm|%|×)(?![a-z]))/
+
 function breakLines(request: TextBlockRequest, widthMm: number): readonly string[] {
   const width = (text: string) => request.lettering(lineOf(request, text)).widthMm
   const lines: string[] = []
-  for (const word of request.text.split(' ').filter(part => part !== '')) {
+  for (const word of request.text.split(BREAKS).filter(part => part !== '')) {
     const line = lines.at(-1)
     const longer = `${line} ${word}`
     if (line !== undefined && width(longer) <= widthMm) lines[lines.length - 1] = longer

@@ -34,6 +34,8 @@ export interface CoverRequest {
   readonly cuttings: readonly CoverCutting[]
   /** The words of the set, in order; may be empty. */
   readonly words: readonly string[]
+  /** Rows of the key of marks; may be empty. */
+  readonly key?: readonly Block[]
   /** Cautions beside the usual ones, e.g. on large print. */
   readonly moreCautions?: readonly string[]
   readonly lettering: Lettering
@@ -45,7 +47,7 @@ export interface CoverRequest {
 const TITLE_MM = 8
 const SUBTITLE_MM = 5
 const HEADING_MM = 4.6
-const TEXT_MM = 3.9
+const TEXT_MM = 3.8
 
 export function coverSheets(request: CoverRequest): readonly Sheet[] {
   const pages = flowBlocks(coverBlocks(request), request.room)
@@ -66,7 +68,7 @@ export function coverSheets(request: CoverRequest): readonly Sheet[] {
 }
 
 function coverBlocks(request: CoverRequest): readonly Block[] {
-  const { title, subtitles, entries, cuttings, words, lettering, room } = request
+  const { title, subtitles, entries, cuttings, words, key = [], lettering, room } = request
   const set = { lettering, widthMm: room.widthMm }
   const text = (line: string, spaceAfterMm = 1) =>
     textBlock({ ...set, text: line, sizeMm: TEXT_MM, spaceAfterMm })
@@ -89,12 +91,14 @@ function coverBlocks(request: CoverRequest): readonly Block[] {
     ...(entries.length > 1 ? [text(`In all: ${sheetsInWords(total)}`)] : []),
     gap(3),
     ...(words.length > 0 ? [heading('The words'), text(words.join(' · ')), gap(3)] : []),
+    ...(key.length > 0 ? [heading('The key'), ...key, gap(3)] : []),
+    heading('Take care'),
+    ...[...cautions, ...(request.moreCautions ?? [])].map(line => text(line)),
+    gap(3),
     heading('Before you print'),
     rulerBlock({ lettering, widthMm: room.widthMm }),
     ...(cuttings.length > 0 ? [heading('How to cut'), text(PILE_ADVICE, 3)] : []),
     ...cuttings.map(cutting => cuttingBlock(cutting, request)),
-    heading('Take care'),
-    ...[...cautions, ...(request.moreCautions ?? [])].map(line => text(line)),
   ]
 }
 
@@ -105,7 +109,7 @@ const PILE_ADVICE =
 /** The diagram on the left, the steps on its right. */
 function cuttingBlock(cutting: CoverCutting, { lettering, room }: CoverRequest): Block {
   const { name, grid, plan } = cutting
-  const diagram = drawCuttingDiagram({ grid, plan, lettering, longestMm: Math.min(60, room.widthMm / 3) })
+  const diagram = drawCuttingDiagram({ grid, plan, lettering, longestMm: Math.min(50, room.widthMm / 3) })
   const leftMm = diagram.widthMm + 6
   const column = { lettering, widthMm: room.widthMm - leftMm, spaceAfterMm: 1 }
   const lines = [

@@ -30,7 +30,7 @@ export function placePageLabel(request: PageLabelRequest): PlacedArt | undefined
     const tops = [reach.yMm, reach.yMm + reach.heightMm - art.heightMm]
     for (const yMm of tops) {
       for (const left of lefts.length > 0 ? lefts : [reach.xMm]) {
-        for (const xMm of [left + 2 * CLEAR_MM, left]) {
+        for (const xMm of [left + 2 * CLEAR_MM, left].map(x => Math.max(reach.xMm, x))) {
           const box = { xMm, yMm, widthMm: art.widthMm, heightMm: art.heightMm }
           const inReach = xMm + art.widthMm <= reach.xMm + reach.widthMm
           if (inReach && !obstacles.some(obstacle => boxesOverlap(box, obstacle))) return { art, xMm, yMm }

@@ -1,9 +1,10 @@
 /** Labels to cut out for the bags, boxes and envelopes that hold the sets. */
-import { insetBox, type Size } from '../../geometry.js'
-import type { Art, PlacedArt } from '../../pieces/piece.js'
+import { type Box, insetBox, type Size } from '../../geometry.js'
+import type { PlacedArt } from '../../pieces/piece.js'
 import { drawCuts } from '../cuts.js'
 import { type Grid, placeBox, placesOf } from '../grid.js'
 import type { Sheet } from '../sheet.js'
+import { type Block, flowBlocks, textBlock } from './column.js'
 import type { Lettering } from './lettering.js'
 
 /** For a small bag, and for the front of an envelope: usual sizes, common practice, no source. */
@@ -13,7 +14,7 @@ export const ENVELOPE_LABEL: Size = { widthMm: 95, heightMm: 120 }
 export interface StorageLabel {
   /** The set's name, largest. */
   readonly name: string
-  /** Class, group, number of pieces, …: each a line. */
+  /** Class, group, number of pieces, the words, …: a paragraph each. */
   readonly lines: readonly string[]
 }
 
@@ -26,29 +27,25 @@ export interface StorageLabelsRequest {
 }
 
 const NAME_MM = 7
-const LINE_MM = 4.2
-/** 7 pt: below it a line is cut short with an ellipsis rather than made smaller. */
-const SMALLEST_MM = 2.47
+const LINE_MM = 4.4
 const PADDING_MM = 5
+/** The smallest is 6 pt for the lines. */
+const RATIOS = [1, 0.9, 0.8, 0.7, 0.6, 0.48]
 
-export function storageLabelSheets({
-  title,
-  labels,
-  grid,
-  lettering,
-}: StorageLabelsRequest): readonly Sheet[] {
+export function storageLabelSheets(request: StorageLabelsRequest): readonly Sheet[] {
+  const { title, labels, grid, lettering } = request
   const places = placesOf(grid)
-  const count = Math.ceil(labels.length / places)
-  return Array.from({ length: count }, (_, index) => {
-    const onSheet = labels.slice(index * places, (index + 1) * places)
+  const pages = Math.ceil(labels.length / places)
+  return Array.from({ length: pages }, (_, page) => {
+    const onSheet = labels.slice(page * places, (page + 1) * places)
     const boxes = onSheet.map((_, place) => placeBox(grid, place))
     return {
       widthMm: grid.sheetSize.widthMm,
       heightMm: grid.sheetSize.heightMm,
-      number: index + 1,
+      number: page + 1,
       side: 'front',
       kind: 'labels',
-      title: count === 1 ? `${title}: labels` : `${title}: labels, page ${index + 1} of ${count}`,
+      title: pages === 1 ? `${title}: labels` : `${title}: labels, page ${page + 1} of ${pages}`,
       pieces: [],
       cuts: drawCuts(boxes, grid.sheetSize, 'lines'),
       furniture: onSheet.flatMap((label, place) =>
@@ -58,47 +55,38 @@ export function storageLabelSheets({
   })
 }
 
-/** Name and lines, centred upright in the room, on the left. */
-function setLabel(
+/** As large as it fits; what does not fit even at the smallest size is left out from the end. */
+function setLabel(label: StorageLabel, room: Box, lettering: Lettering): readonly PlacedArt[] {
+  const sizes = RATIOS.map(ratio => labelBlocks(label, room, { lettering, ratio }))
+  const blocks = sizes.find(candidate => fits(candidate, room)) ?? sizes.at(-1)!
+  const spare = Math.max(0, room.heightMm - heightOf(blocks))
+  const [first = []] = flowBlocks(blocks, {
+    ...room,
+    yMm: room.yMm + spare / 2,
+    heightMm: room.heightMm - spare / 2,
+  })
+  return first.filter(({ art, xMm }) => xMm + art.widthMm <= room.xMm + room.widthMm + 1e-6)
+}
+
+function labelBlocks(
   label: StorageLabel,
-  room: ReturnType<typeof insetBox>,
-  lettering: Lettering,
-): readonly PlacedArt[] {
-  const arts = [
-    fitLine(lettering, label.name, { sizeMm: NAME_MM, weight: 'bold', widthMm: room.widthMm }),
+  room: Box,
+  { lettering, ratio }: { readonly lettering: Lettering; readonly ratio: number },
+): readonly Block[] {
+  const set = { lettering, widthMm: room.widthMm }
+  return [
+    textBlock({ ...set, text: label.name, sizeMm: NAME_MM * ratio, weight: 'bold', spaceAfterMm: ratio }),
     ...label.lines.map(text =>
-      fitLine(lettering, text, { sizeMm: LINE_MM, weight: 'regular', widthMm: room.widthMm }),
+      textBlock({ ...set, text, sizeMm: LINE_MM * ratio, spaceAfterMm: 0.5 * ratio }),
     ),
   ]
-  const heightMm = arts.reduce((sum, art) => sum + art.heightMm, 0)
-  let yMm = room.yMm + Math.max(0, (room.heightMm - heightMm) / 2)
-  return arts.flatMap(art => {
-    const placed = { art, xMm: room.xMm, yMm }
-    yMm += art.heightMm
-    return placed.yMm + art.heightMm <= room.yMm + room.heightMm + 1e-6 ? [placed] : []
-  })
 }
 
-interface LineRoom {
-  readonly sizeMm: number
-  readonly weight: 'regular' | 'bold'
-  readonly widthMm: number
+function fits(blocks: readonly Block[], room: Box): boolean {
+  const widest = Math.max(...blocks.flatMap(block => block.art.map(({ art }) => art.widthMm)))
+  return heightOf(blocks) <= room.heightMm && widest <= room.widthMm + 1e-6
 }
 
-function fitLine(lettering: Lettering, text: string, { sizeMm, weight, widthMm }: LineRoom): Art {
-  const art = lettering({ text, sizeMm, weight })
-  if (art.widthMm <= widthMm) return art
-  const smaller = Math.max(SMALLEST_MM, (sizeMm * widthMm) / art.widthMm)
-  const shrunk = lettering({ text, sizeMm: smaller, weight })
-  if (shrunk.widthMm <= widthMm + 1e-6) return shrunk
-  const letters = [...text]
-  for (let length = letters.length - 1; length > 0; length--) {
-    const cut = lettering({
-      text: `${letters.slice(0, length).join('').trimEnd()}…`,
-      sizeMm: smaller,
-      weight,
-    })
-    if (cut.widthMm <= widthMm) return cut
-  }
-  return shrunk
+function heightOf(blocks: readonly Block[]): number {
+  return blocks.reduce((sum, block) => sum + block.heightMm + block.spaceAfterMm, 0)
 }
