@@ -6,8 +6,11 @@ import { spell } from './alignment/spelling.js'
 import { alignDivision, readDivision } from './alignment/teacher-division.js'
 import { pluralOf } from './endings/plural.js'
 import type { Lexicon, LexiconEntry } from './lexicon/entry.js'
+import { findPatterns } from './patterns/find-patterns.js'
+import { lexiconEvidence } from './patterns/lexicon-evidence.js'
 import { guessPronunciation } from './pronunciation/guess.js'
-import type { Finding, Grapheme, PartOfSpeech, Plural, Word, WordSource } from './word.js'
+import { divideSyllables } from './syllables/divide.js'
+import type { Grapheme, PartOfSpeech, Plural, Word, WordSource } from './word.js'
 
 interface Sounding {
   readonly pronunciations: readonly string[]
@@ -22,11 +25,13 @@ export function studyWord(planWord: PlanWord, lexicon: Lexicon, _accent?: Accent
   if (!sounding.ok) return sounding
   const { pronunciations, graphemes, source } = sounding.value
   const pronunciation = pronunciations[0] ?? ''
-  const syllables = planWord.overrides.syllables ?? [text]
+  const evidence = lexiconEvidence(lexicon)
+  const syllables =
+    planWord.overrides.syllables ?? divideSyllables({ text, graphemes, pronunciation, others: evidence })
   const partsOfSpeech = (planWord.overrides.partsOfSpeech ??
     entry?.partsOfSpeech ??
     []) as readonly PartOfSpeech[]
-  const patterns: readonly Finding[] = []
+  const patterns = findPatterns({ text, graphemes, syllables, pronunciation, partsOfSpeech, evidence })
   const word: Word = {
     text,
     known: entry !== undefined && entry.pronunciations.length > 0,

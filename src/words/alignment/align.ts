@@ -3,7 +3,7 @@
  * the one whose pairings are likeliest together (Galescu and Allen 2001; Jiampojamarn and Kondrak 2010).
  */
 import type { Context } from './conditions.js'
-import type { GraphemeTable, LetterNode } from './grapheme-table.js'
+import { type GraphemeTable, type LetterNode, placeCost } from './grapheme-table.js'
 
 export interface AlignedStretch {
   readonly start: number
@@ -32,9 +32,7 @@ export interface AlignmentTask {
 const silentLetterCost = 14
 /** A letter with a sound that the table does not know for it, and each further sound. */
 const irregularCost = 24
-const mostIrregularSounds = 5
-/** An e is less often silent inside a word (careful) than at its end. */
-const innerSilentECost = 2
+const mostIrregularSounds = 60
 
 interface Step {
   readonly start: number
@@ -79,8 +77,7 @@ function search(table: GraphemeTable, task: AlignmentTask, lenient: boolean): Al
             const context: Context = { letters, start, end, sounds, from, to }
             if (!pairing.mayStand(context)) continue
           }
-          const inner = pairing.sounds.length === 0 && end < letters.length ? innerSilentECost : 0
-          offer(start, end, from, to, cost + pairing.cost + inner, false)
+          offer(start, end, from, to, cost + pairing.cost + placeCost(pairing, letters, end), false)
         }
         if (breaks.has(end)) break
       }

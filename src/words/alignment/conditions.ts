@@ -20,7 +20,7 @@ const vowelLetters = 'aeiouy'
 const isVowelLetter = (letter: string | undefined) => letter !== undefined && vowelLetters.includes(letter)
 const isConsonantLetter = (letter: string | undefined) =>
   letter !== undefined && !vowelLetters.includes(letter)
-/** Nothing but an ending that leaves the base's spelling whole: antiques, leagues. */
+/** Nothing but a plural's s may follow: byes. */
 const endsWord = (letters: string, end: number) =>
   end === letters.length || (end === letters.length - 1 && letters[end] === 's')
 
@@ -30,7 +30,16 @@ export const conditions: Readonly<Record<string, Condition>> = {
     const next = sounds[to]
     return next === undefined || !isVowelSound(next)
   },
-  final: ({ letters, end }) => endsWord(letters, end),
+  /** Nothing or a consonant follows: antique, antiques, uniquely. */
+  final: ({ letters, end }) => !isVowelLetter(letters[end]),
+  /** Elsewhere a silent h makes a team with the letter before it: rhyme, Thomas. */
+  'first or after a vowel': ({ letters, start }) => start === 0 || isVowelLetter(letters[start - 1]),
+  'not at the beginning': ({ start }) => start > 0,
+  /** A vowel that is written and no longer said: chocolate, aspirin, basically. */
+  'between consonants': ({ letters, start, end }) =>
+    isConsonantLetter(letters[end]) &&
+    start > 1 &&
+    (isConsonantLetter(letters[start - 1]) || letters.startsWith('ally', start)),
   'word end': ({ letters, end }) =>
     endsWord(letters, end) || (end === letters.length - 1 && letters[end] === 'd'),
   'before a o u': ({ letters, end }) => 'aou'.includes(letters[end] ?? '-'),
@@ -45,9 +54,10 @@ export const conditions: Readonly<Record<string, Condition>> = {
     isConsonantLetter(letters[start - 1]) && !(end === letters.length - 1 && letters[end] === 'd'),
 }
 
-/** Whether e after this letter makes a team with it (tied, toed, glued, agreed); oo and ay, ow need none. */
+/** Whether e after this letter makes a team with it (tied, toed, glued, agreed); oo, ay, gu (plagued) are whole without it. */
 function isPartOfVowelTeam(letters: string, index: number): boolean {
   const letter = letters[index]!
+  if (letter === 'u') return !'gq'.includes(letters[index - 1]!)
   if (letter === 'y') return !isVowelLetter(letters[index - 1])
   if (letter === 'o') return letters[index - 1] !== 'o'
   return isVowelLetter(letter)

@@ -4,7 +4,7 @@
  * Kondrak 2010).
  */
 import type { AlignmentTask } from './align.js'
-import type { GraphemeTable, LetterNode, Pairing } from './grapheme-table.js'
+import { type GraphemeTable, type LetterNode, type Pairing, placeCost } from './grapheme-table.js'
 
 interface Arc {
   readonly pairing: Pairing
@@ -46,7 +46,7 @@ function arcsOf(table: GraphemeTable, { letters, sounds, breaks }: AlignmentTask
           const to = from + pairing.sounds.length
           if (to >= width || pairing.sounds.some((sound, index) => sound !== sounds[from + index])) continue
           if (pairing.mayStand?.({ letters, start, end, sounds, from, to }) === false) continue
-          const probability = Math.exp(-pairing.cost)
+          const probability = Math.exp(-pairing.cost - placeCost(pairing, letters, end))
           arcs.push({ pairing, left: start * width + from, right: end * width + to, probability })
         }
         if (breaks.has(end)) break

@@ -74,3 +74,12 @@ function nodeFor(root: LetterNode, letters: string): LetterNode {
   }
   return node
 }
+
+/** An e is less often silent inside a word (careful) than at its end, and seldom before a vowel (someone). */
+export function placeCost({ letters: paired, sounds }: Pairing, letters: string, end: number): number {
+  if (sounds.length > 0 || paired !== 'e' || end === letters.length) return 0
+  return 'aeiouy'.includes(letters[end]!) ? silentEBeforeVowelCost : innerSilentECost
+}
+
+const innerSilentECost = 2
+const silentEBeforeVowelCost = 8

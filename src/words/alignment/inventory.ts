@@ -5,49 +5,56 @@
  * The conventions behind the choices, with their reasons, are in conventions.ts.
  */
 export const inventory = `
-a     AE hat | EY paper | AA father | AO ball | AH about | EH any | IH message
-aa    AA baa
+a     AE hat | EY paper | AA father | AO ball | AH about | EH any | IH message | - basically [between consonants] | AY naive
+aa    AA baa | AH isaac
 aar   AA R bazaar | EH R aaron
-ae    EY reggae | EH aesthetic | IY algae | AY maestro
-aer   EH R aerial
+ae    EY reggae | EH aesthetic | IY algae | AY maestro | AH michael
+aer   EH R aerial | ER aerobics
 ah    AA hurrah | AH sarah
 ai    EY rain | EH said | AH mountain | AY aisle | AE plaid | IH bargain
 aigh  EY straight
 air   EH R hair | ER mohair
+ao    AW lao
 aoh   OW pharaoh
 aor   AO R extraordinary
 ar    AA R car | AO R warm | EH R care | ER dollar
 arr   AA R barred [closed] | AO R warred [closed] | ER arrive
+arrh  ER diarrhea
 au    AO sauce | AE aunt | AH because | AA because | EY gauge | OW chauffeur | AW sauerkraut
 augh  AO caught | AA caught
 aur   AO R dinosaur | ER restaurant
 aw    AO law | AA awful
 ay    EY day | EH says | AY papaya | IY yesterday
-aye   AY aye
+aye   AY aye | EY faye
 ayer  EH R prayer
 b     B bat
 bb    B rabbit
+bp    P subpoena
 bt    T debt
-c     K cat | S city | CH cello
+c     K cat | S city | CH cello | SH appreciate
 cc    K soccer | CH cappuccino
 cch   K zucchini
 ce    SH ocean | S noticeable [before a o u]
-ch    CH chin | K school | SH chef | HH chanukah
-ci    SH special
+ch    CH chin | K school | SH chef | HH chanukah | - yacht
+ci    SH special | CH ancient
 ck    K duck
 cqu   K W acquire | K lacquer
 ct    T indict
 cz    Z czar | CH czech
 d     D dog | JH education | T handkerchief
 dd    D ladder
+ddh   D buddha
 dg    JH badger
 dge   JH bridge
+dh    D gandhi
 di    JH soldier
 dj    JH adjust
 e     EH bed | IY me | AH taken | IH pretty | EY cafe | AA entree | - make [silent e]
-ea    IY sea | EH head | EY great
+ea    IY sea | EH head | EY great | IH really
+eah   AE yeah
 ear   IH R hear | IY R ear | EH R bear | AA R heart | ER earth
-eau   Y UW beauty | OW bureau
+earr  IH R earring | IY R earring
+eau   Y UW beauty | OW bureau | AH bureaucratic
 ed    D played [past] | T jumped [past]
 ee    IY see | IH been | EY matinee
 eer   IH R deer | IY R eerie
@@ -55,8 +62,9 @@ eh    EH eh
 ei    IY ceiling | EY vein | AY either | EH heifer | AH foreign | IH forfeit
 eigh  EY eight | AY height
 eir   EH R their | IH R weird
-eo    IY people | EH leopard
-er    ER her | EH R there [closed] | IH R here | IY R period | AA R sergeant
+eo    IY people | EH leopard | AH luncheon
+eor   IH R theory
+er    ER her | EH R there [closed] | IH R hero [not at the beginning] | IY R here [closed] | AA R sergeant
 err   ER deferred | EH R err [closed]
 et    EY ballet [final]
 eu    UW neutral | Y UW feud | OY freud
@@ -70,15 +78,16 @@ ft    F often
 g     G gap | JH gem | ZH genre
 ge    JH pigeon [before a o u] | ZH bourgeois [before a o u]
 gg    G egg | JH exaggerate
-gh    G ghost | F laugh | P hiccough
+gh    G ghost | F laugh | P hiccough | - hugh
 gi    JH region [before a o u]
+gm    M phlegm
 gn    N sign | N Y lasagna
 gu    G guess [before a e i o y]
 gue   G league [final]
-h     HH hat | - honest
-i     IH sit | AY mind | IY ski | AH animal | Y million
-ia    IH marriage | AH parliament
-ie    IY field | AY pie | EH friend | IH mischief
+h     HH hat | - honest [first or after a vowel]
+i     IH sit | AY mind | IY ski | AH animal | Y million | - aspirin [between consonants]
+ia    IH marriage | AH parliament | AY diamond
+ie    IY field | AY pie | EH friend | IH mischief | AH mischief
 ier   IH R pier | IY R tier
 ieu   UW lieu
 iew   Y UW view
@@ -95,24 +104,24 @@ ld    D could
 le    AH L table [after a consonant]
 lf    F half
 lk    K walk
-ll    L bell
+ll    L bell | - tortilla
 lm    M calm
 ln    N lincoln
 lv    V halve
 m     M mud | AH M prism
 mb    M lamb
 mm    M hammer
-mn    M autumn
-n     N net | NG finger | AH N didn't
+mn    M autumn | N mnemonic
+n     N net | NG finger | AH N didn't | N Y senor
 ng    NG sing
 ngue  NG tongue [final]
 nn    N dinner
-o     AA hot | OW go | AO dog | AH son | UW do | UH wolf | IH women | W AH one
+o     AA hot | OW go | AO dog | AH son | UW do | UH wolf | IH women | W AH one | - chocolate [between consonants]
 oa    OW boat | AO broad
 oar   AO R board | ER cupboard
-oe    OW toe | UW shoe | AH does | IY phoenix
+oe    OW toe | UW shoe | AH does | IY phoenix | EH oedipus
 oh    OW oh | AA john
-oi    OY coin | W AY choir | AH tortoise
+oi    OY coin | W AY choir | AH tortoise | W AA croissant
 oir   W AA R memoir
 olo   ER colonel
 oo    UW moon | UH book | AH blood | OW brooch
@@ -120,11 +129,12 @@ ooh   UW pooh
 oor   AO R door | UH R moor | UW R poor
 or    AO R for | ER word
 orr   ER correct | AO R abhorred [closed]
-ou    AW out | UW soup | AH young | OW soul | UH could | AO cough | AA cough
+orrh  ER hemorrhage
+ou    AW out | UW soup | AH young | OW soul | UH could | AO cough | AA cough | Y UW houston | IH luscious
 ough  OW though | UW through | AO bought | AA bought | AW drought
 our   AO R four | UH R tour | ER journey | UW R velour
 ow    OW snow | AW cow | AA knowledge
-oy    OY boy
+oy    OY boy | AY coyote
 p     P pig
 pb    B cupboard
 ph    F phone | P shepherd | V stephen
@@ -143,27 +153,35 @@ ro    ER iron
 rr    R carrot
 rrh   R hemorrhage
 s     S sun | Z rose | SH sugar | ZH measure
-sc    S scene
+sc    S scene | SH fascist
 sch   SH schnitzel
 sci   SH conscious
-sh    SH ship
+se    SH nauseous [before a o u]
+sh    SH ship | ZH cashmere
 shi   SH fashion
-si    ZH vision | SH tension
+si    ZH vision | SH tension | CH mansions
 ss    S grass | Z scissors | SH pressure
 ssi   SH mission
 st    S listen
 sw    S sword
 t     T top | CH picture | SH negotiate
 tch   CH match
-th    TH thin | DH this | T thomas
+te    CH righteous [before a o u]
+th    TH thin | DH this | T thomas | T TH eighth | - asthma
 ti    SH nation | CH question | ZH equation
+ts    Z tsar | S tsunami
+tsch  CH kitsch
 tt    T kitten
 tth   TH matthew
 tw    T two
-u     AH cup | UW flu | Y UW music | UH put | Y AH regular | Y UH occupy | IH busy | EH bury | W language | AH W actually
+u     AH cup | UW flu | Y UW music | UH put | Y AH regular | Y UH occupy | IH busy | EH bury | W language | AH W actually | - awfully [between consonants] | Y AH W evacuate
+ua    Y AH valuable | Y UW invaluable
 ue    UW blue | Y UW value
 ueue  Y UW queue
-ui    UW fruit | IH build
+ui    UW fruit | IH build | AH biscuit
+uo    UW buoy
+uor   UH R fluorescent | AO R fluoride
+uoy   OY buoyant
 ur    ER turn | UH R jury | Y UH R cure | Y ER figure
 urr   ER hurry
 uu    Y UW vacuum
@@ -175,7 +193,7 @@ wh    W when | HH who | HH W wheat
 wr    R write
 x     K S box | G Z exam | Z xylophone | K SH luxury | G ZH luxury
 xc    K S excellent
-xh    G Z exhibit
+xh    G Z exhibit | K S exhibition
 xi    K SH anxious
 y     Y yes | IY happy | AY my | IH gym | AH syringe
 ye    AY bye [word end]

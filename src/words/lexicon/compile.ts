@@ -1,6 +1,8 @@
 /** Part of `npm run build`: gathers what the published sources say on each word into one file that opens at once. */
 import { mkdirSync, writeFileSync } from 'node:fs'
 import { dirname } from 'node:path'
+import { heteronyms } from '../pronunciation/heteronyms.js'
+import { orderPronunciations } from '../pronunciation/order.js'
 import type { LexiconEntry } from './entry.js'
 import { lexiconPath } from './lexicon.js'
 import { readFamiliarity, readPronunciations } from './sources.js'
@@ -14,13 +16,13 @@ for (const [word, listed] of pronunciations) {
   const { count, capitalised } = familiarity.get(word) ?? { count: 0, capitalised: false }
   entries.push({
     word,
-    pronunciations: listed,
+    pronunciations: orderPronunciations(word, listed),
     familiarity: count,
     partsOfSpeech: [],
     glosses: [],
     unfit: false,
     name: capitalised,
-    heteronym: false,
+    heteronym: heteronyms.has(word),
   })
 }
 mkdirSync(dirname(lexiconPath), { recursive: true })

@@ -7,6 +7,7 @@ import { soundsOf } from '../alignment/arpabet.js'
 import { expectUses } from '../alignment/expectation.js'
 import { graphemeTable, type Pairing, pairingKey } from '../alignment/grapheme-table.js'
 import { spell } from '../alignment/spelling.js'
+import { orderPronunciations } from '../pronunciation/order.js'
 import { readFamiliarity, readPronunciations } from './sources.js'
 
 const lessonCount = 30_000
@@ -46,7 +47,7 @@ function familiarWords(): readonly AlignmentTask[] {
     .slice(0, lessonCount)
     .map(word => {
       const { letters, breaks } = spell(word)
-      return { letters, breaks, sounds: soundsOf(pronunciations.get(word)![0]!) }
+      return { letters, breaks, sounds: soundsOf(orderPronunciations(word, pronunciations.get(word)!)[0]!) }
     })
 }
 
