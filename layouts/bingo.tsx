@@ -1,11 +1,12 @@
 import type { Size } from '../src/geometry.js'
-import { callersSheet } from '../src/pieces/callers-sheet.js'
 import { boardLines } from '../src/pieces/board-lines.js'
+import { callersSheet } from '../src/pieces/callers-sheet.js'
+import { CardFrame } from '../src/pieces/card-frame.js'
 import { type CardFace, mm, type SlotContent } from '../src/pieces/face.js'
-import { CARD_BORDER_INSET_MM, SetMark, setMarkHeightMm } from '../src/pieces/set-mark.js'
+import { SetMark } from '../src/pieces/set-mark.js'
 import { OverlaySlot, Slot } from '../src/pieces/slot.js'
-import type { Outcome } from '../src/problems.js'
 import { gridSize, wholeNumber, yesNo } from '../src/plan/options.js'
+import type { Outcome } from '../src/problems.js'
 import { findCallOrder } from '../src/sets/bingo/call-order.js'
 import { dealBoards } from '../src/sets/bingo/deal-boards.js'
 import type { Card, CardSet } from '../src/sets/card-set.js'
@@ -42,7 +43,11 @@ export const bingo: PieceLayout = {
 function bingoSet(request: LayoutRequest): Outcome<CardSet> {
   const { words, item, plan } = request
   const { columns, rows } = (item.options['grid'] as Grid | undefined) ?? gridFor(words.length)
-  const grid = { columns, rows, freeCentre: item.options['free'] === true && columns % 2 === 1 && rows % 2 === 1 }
+  const grid = {
+    columns,
+    rows,
+    freeCentre: item.options['free'] === true && columns % 2 === 1 && rows % 2 === 1,
+  }
   const label = request.itemName
   const dealt = dealBoards({
     ...grid,
@@ -82,7 +87,10 @@ function boardFace(request: LayoutRequest, card: Card, set: CardSet, size: Size)
   const { type } = request
   const cells = card.cells!
   const slots: Record<string, SlotContent> = {
-    border: { kind: 'art', draw: room => boardLines({ room, columns: cells[0]!.length, rows: cells.length, lineMm: 0.6 }) },
+    border: {
+      kind: 'art',
+      draw: room => boardLines({ room, columns: cells[0]!.length, rows: cells.length, lineMm: 0.6 }),
+    },
   }
   for (const [row, words] of cells.entries())
     for (const [column, word] of words.entries())
@@ -104,16 +112,7 @@ function boardFace(request: LayoutRequest, card: Card, set: CardSet, size: Size)
     text: card.words.map(word => word.text),
     cells: cells.map(row => row.map(word => word?.text ?? null)),
     tree: (
-      <div
-        style={{
-          display: 'flex',
-          flexDirection: 'column',
-          width: '100%',
-          height: '100%',
-          padding: mm(CARD_BORDER_INSET_MM + 1),
-          paddingBottom: mm(CARD_BORDER_INSET_MM + 1.5 + setMarkHeightMm(type)),
-        }}
-      >
+      <CardFrame type={type}>
         <div style={{ display: 'flex', flexDirection: 'column', flexGrow: 1, position: 'relative' }}>
           <OverlaySlot name="border" />
           {cells.map((words, row) => (
@@ -129,7 +128,7 @@ function boardFace(request: LayoutRequest, card: Card, set: CardSet, size: Size)
           ))}
         </div>
         <SetMark setName={request.setName} card={card} set={set} type={type} />
-      </div>
+      </CardFrame>
     ),
     slots,
   }
@@ -137,7 +136,9 @@ function boardFace(request: LayoutRequest, card: Card, set: CardSet, size: Size)
 
 function FreeSpace({ type }: { readonly type: LayoutRequest['type'] }) {
   return (
-    <div style={{ display: 'flex', flexGrow: 1, flexBasis: 0, alignItems: 'center', justifyContent: 'center' }}>
+    <div
+      style={{ display: 'flex', flexGrow: 1, flexBasis: 0, alignItems: 'center', justifyContent: 'center' }}
+    >
       <div style={{ display: 'flex', fontSize: mm(type.textMm), fontWeight: 700, lineHeight: 1.3 }}>free</div>
     </div>
   )

@@ -35,7 +35,17 @@ export const blankList: PageLayout = {
 /** Room to write the sounds, or a word, beside the word. */
 function WritingRoom() {
   return (
-    <div style={{ display: 'flex', flexGrow: 1, height: '100%', paddingLeft: mm(4), paddingBottom: mm(4), alignItems: 'flex-end' }}>
+    <div
+      style={{
+        display: 'flex',
+        flexGrow: 1,
+        height: '100%',
+        boxSizing: 'border-box',
+        paddingLeft: mm(4),
+        paddingBottom: mm(4),
+        alignItems: 'flex-end',
+      }}
+    >
       <WritingLine />
     </div>
   )

@@ -1,7 +1,8 @@
 import type { Size } from '../src/geometry.js'
 import { cardBorder } from '../src/pieces/card-border.js'
+import { CardFrame, contentWidthMm } from '../src/pieces/card-frame.js'
 import { type CardFace, mm } from '../src/pieces/face.js'
-import { CARD_BORDER_INSET_MM, SetMark, setMarkHeightMm } from '../src/pieces/set-mark.js'
+import { SetMark } from '../src/pieces/set-mark.js'
 import { OverlaySlot, Slot } from '../src/pieces/slot.js'
 import { breakLinesWithin, Lines, linesHeight } from '../src/pieces/text-lines.js'
 import type { Card, CardSet } from '../src/sets/card-set.js'
@@ -40,8 +41,7 @@ function callCardFace(request: LayoutRequest, card: Card, set: CardSet, size: Si
   const word = card.words[0]!
   const { type, item, measure, words } = request
   const style = { sizeMm: type.textMm, align: 'centre' as const }
-  const paddingMm = CARD_BORDER_INSET_MM + 1
-  const room = { widthMm: size.widthMm - 2 * paddingMm - 2, maximum: CLUE_LINES }
+  const room = { widthMm: contentWidthMm(size.widthMm) - 2, maximum: CLUE_LINES }
   const anyClue = words.some(other => other.clue !== undefined)
   const lines = breakLinesWithin(word.clue ?? '', room, style, measure)
   return {
@@ -52,27 +52,22 @@ function callCardFace(request: LayoutRequest, card: Card, set: CardSet, size: Si
     copy: card.copy,
     text: [word.text],
     tree: (
-      <div
-        style={{
-          display: 'flex',
-          flexDirection: 'column',
-          width: '100%',
-          height: '100%',
-          padding: mm(paddingMm),
-          paddingBottom: mm(paddingMm + setMarkHeightMm(type)),
-        }}
-      >
+      <CardFrame type={type}>
         <OverlaySlot name="border" />
         <Slot name="word" style={{ flexGrow: 1, width: '100%' }} />
         {anyClue ? (
           <Lines
             lines={lines}
             style={style}
-            box={{ width: '100%', height: mm(linesHeight(CLUE_LINES, type.textMm)), justifyContent: 'center' }}
+            box={{
+              width: '100%',
+              height: mm(linesHeight(CLUE_LINES, type.textMm)),
+              justifyContent: 'center',
+            }}
           />
         ) : null}
         <SetMark setName={request.setName} card={card} set={set} type={type} />
-      </div>
+      </CardFrame>
     ),
     slots: {
       border: cardBorder(item.border),

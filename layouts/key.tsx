@@ -16,6 +16,10 @@ export const key: PageLayout = {
     const wall = request.item.options['for'] === 'wall'
     const textMm = wall ? type.textMm * 1.3 : type.textMm
     const rows = keyRows(request, room.widthMm, wall ? type.textMm * 3.2 : type.textMm * 1.8)
-    return flowPages({ heading: { title, subtitle, textMm }, rows, room }).map(face => ({ ...face, kind: 'key', title }))
+    return flowPages({ heading: { title, subtitle, textMm }, rows, room }).map(face => ({
+      ...face,
+      kind: 'key',
+      title,
+    }))
   },
 }

@@ -10,7 +10,11 @@ import type { LayoutRequest, PageLayout } from './layout.js'
 const columns: readonly { heading: string; share: number; of: (word: Word) => readonly string[] }[] = [
   { heading: 'sounds', share: 0.24, of: word => [`${word.soundCount}: ${soundsOf(word)}`] },
   { heading: 'part of speech', share: 0.19, of: word => [word.partsOfSpeech.slice(0, 2).join(', ')] },
-  { heading: 'plural', share: 0.25, of: word => (word.plural ? [word.plural.form, word.plural.rule] : ['–']) },
+  {
+    heading: 'plural',
+    share: 0.25,
+    of: word => (word.plural ? [word.plural.form, word.plural.rule] : ['–']),
+  },
   { heading: 'clue', share: 0.32, of: word => [word.clue ?? ''] },
 ]
 
@@ -39,9 +43,11 @@ export const markedList: PageLayout = {
       ...keyRows(request, room.widthMm),
     ]
     const title = `${plan.title}: marked list`
-    return flowPages({ heading: { title, subtitle: request.subtitle, textMm: type.adultTextMm }, rows, room }).map(
-      face => ({ ...face, kind: 'list', title }),
-    )
+    return flowPages({
+      heading: { title, subtitle: request.subtitle, textMm: type.adultTextMm },
+      rows,
+      room,
+    }).map(face => ({ ...face, kind: 'list', title }))
   },
 }
 
@@ -56,7 +62,7 @@ function headingRow({ type }: LayoutRequest, restWidthMm: number, leftMm: number
   return {
     heightMm: type.adultTextMm * 1.8,
     tree: (
-      <div style={{ display: 'flex', width: '100%', paddingLeft: mm(leftMm) }}>
+      <div style={{ display: 'flex', width: '100%', boxSizing: 'border-box', paddingLeft: mm(leftMm) }}>
         {columns.map(column => (
           <Lines lines={[column.heading]} style={style} box={{ width: mm(restWidthMm * column.share) }} />
         ))}

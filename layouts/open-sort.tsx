@@ -1,5 +1,5 @@
+import { mm } from '../src/pieces/face.js'
 import type { Row } from '../src/pieces/flow-page.js'
-import { mm } from "../src/pieces/face.js"
 import { flowPages } from '../src/pieces/flow-page.js'
 import { breakLines, Lines, linesHeight } from '../src/pieces/text-lines.js'
 import { orderWithoutHints } from '../src/sets/sorts/order-without-hints.js'
@@ -21,46 +21,61 @@ export const openSort: PieceLayout = {
   marks: 'none',
   perSheet: { columns: 3, rows: 6 },
   perSheetLarge: { columns: 2, rows: 4 },
-  set: ({ words, item, itemName, plan }) => ({
-    ok: true,
-    value: cardsForWords({
-      words: orderWithoutHints({ words, sorts: rankSorts(words), seed: plan.seed, label: itemName }),
+  set: ({ words, item, itemName, plan }) => {
+    const sorts = rankSorts(words)
+    const cards = cardsForWords({
+      words: orderWithoutHints({ words, sorts, seed: plan.seed, label: itemName }),
       copies: item.copies,
       order: 'given',
       seed: plan.seed,
       label: itemName,
       prefix: 'card',
-    }),
-    problems: [],
-  }),
+    })
+    return { ok: true, value: { ...cards, notes: [openSortNote(sorts)] }, problems: [] }
+  },
   face: wordCardFace,
   pages: (request, _set, room) => {
     const { plan, subtitle, type, words } = request
     const sorts = rankSorts(words).slice(0, SORTS_SHOWN)
-    const rows = sorts.length === 0 ? [noSortRow(request)] : sorts.flatMap((sort, index) => sortRows(request, sort, index, room.widthMm))
+    const rows =
+      sorts.length === 0
+        ? [noSortRow(request)]
+        : sorts.flatMap((sort, index) => sortRows(request, sort, index, room.widthMm))
     const title = `${plan.title}: sorts that hold`
     const heading = { title, subtitle, textMm: type.adultTextMm }
     return flowPages({ heading, rows, room }).map(face => ({ ...face, kind: 'answers', title }))
   },
 }
 
-function sortRows({ type, measure }: LayoutRequest, sort: Sort, index: number, widthMm: number): readonly Row[] {
+function sortRows(
+  { type, measure }: LayoutRequest,
+  sort: Sort,
+  index: number,
+  widthMm: number,
+): readonly Row[] {
   const style = { sizeMm: type.adultTextMm }
   const bold = { ...style, weight: 700 as const }
   const row = (lines: readonly string[], rowStyle: typeof style | typeof bold, beforeMm: number): Row => ({
     heightMm: linesHeight(lines.length, rowStyle.sizeMm) + beforeMm,
-    tree: <Lines lines={lines} style={rowStyle} box={{ paddingTop: mm(beforeMm) }} />,
+    tree: (
+      <Lines lines={lines} style={rowStyle} box={{ boxSizing: 'border-box', paddingTop: mm(beforeMm) }} />
+    ),
   })
   const broken = (text: string) => breakLines(text, widthMm, style, measure)
   return [
     row([`${index + 1}. ${sort.name}`], { ...bold, sizeMm: type.adultTextMm * 1.15 }, type.adultTextMm),
     row(broken(sort.why), style, 0),
     ...sort.columns.map(column => row(broken(`${column.title}: ${column.words.join(', ')}`), style, 0)),
-    ...(sort.leftovers.length === 0 ? [] : [row(broken(`left over: ${sort.leftovers.join(', ')}`), style, 0)]),
+    ...(sort.leftovers.length === 0
+      ? []
+      : [row(broken(`left over: ${sort.leftovers.join(', ')}`), style, 0)]),
   ]
 }
 
 function noSortRow({ type }: LayoutRequest): Row {
   const lines = ['These words support no sort: no pattern divides them into two columns of two.']
-  return { heightMm: linesHeight(1, type.adultTextMm), tree: <Lines lines={lines} style={{ sizeMm: type.adultTextMm }} /> }
+  return {
+    heightMm: linesHeight(1, type.adultTextMm),
+    tree: <Lines lines={lines} style={{ sizeMm: type.adultTextMm }} />,
+  }
 }

@@ -1,7 +1,8 @@
 import type { Size } from '../src/geometry.js'
 import { cardBorder } from '../src/pieces/card-border.js'
-import { type CardFace, mm } from '../src/pieces/face.js'
-import { CARD_BORDER_INSET_MM, SetMark, setMarkHeightMm } from '../src/pieces/set-mark.js'
+import { CardFrame } from '../src/pieces/card-frame.js'
+import type { CardFace } from '../src/pieces/face.js'
+import { SetMark } from '../src/pieces/set-mark.js'
 import { OverlaySlot, Slot } from '../src/pieces/slot.js'
 import type { Card, CardSet } from '../src/sets/card-set.js'
 import { cardsForWords } from '../src/sets/word-set.js'
@@ -18,7 +19,14 @@ export const wordCards: PieceLayout = {
   perSheetLarge: { columns: 2, rows: 3 },
   set: ({ words, item, itemName, plan }) => ({
     ok: true,
-    value: cardsForWords({ words, copies: item.copies, order: 'given', seed: plan.seed, label: itemName, prefix: 'card' }),
+    value: cardsForWords({
+      words,
+      copies: item.copies,
+      order: 'given',
+      seed: plan.seed,
+      label: itemName,
+      prefix: 'card',
+    }),
     problems: [],
   }),
   face: wordCardFace,
@@ -37,19 +45,11 @@ export function wordCardFace(request: LayoutRequest, card: Card, set: CardSet, s
     copy: card.copy,
     text: [word.text],
     tree: (
-      <div
-        style={{
-          display: 'flex',
-          width: '100%',
-          height: '100%',
-          padding: mm(CARD_BORDER_INSET_MM + 1),
-          paddingBottom: mm(CARD_BORDER_INSET_MM + 1 + setMarkHeightMm(type)),
-        }}
-      >
+      <CardFrame type={type}>
         <OverlaySlot name="border" />
-        <Slot name="word" style={{ flexGrow: 1 }} />
+        <Slot name="word" style={{ flexGrow: 1, width: '100%' }} />
         <SetMark setName={request.setName} card={card} set={set} type={type} />
-      </div>
+      </CardFrame>
     ),
     slots: {
       border: cardBorder(item.border),

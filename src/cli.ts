@@ -17,10 +17,30 @@ const cli = yargs(hideBin(process.argv))
     command =>
       command
         .positional('plan', { type: 'string', array: true, demandOption: true, describe: 'plan file' })
-        .option('out', { type: 'string', default: 'out', requiresArg: true, describe: 'folder for the sheets' })
-        .option('only', { type: 'string', array: true, requiresArg: true, describe: 'items to make, by name' })
-        .option('format', { type: 'string', array: true, requiresArg: true, describe: 'svg, png, pdf (default: svg,png)' })
-        .option('dpi', { type: 'number', default: 300, requiresArg: true, describe: 'pixels per inch of PNG sheets' })
+        .option('out', {
+          type: 'string',
+          default: 'out',
+          requiresArg: true,
+          describe: 'folder for the sheets',
+        })
+        .option('only', {
+          type: 'string',
+          array: true,
+          requiresArg: true,
+          describe: 'items to make, by name',
+        })
+        .option('format', {
+          type: 'string',
+          array: true,
+          requiresArg: true,
+          describe: 'svg, png, pdf (default: svg,png)',
+        })
+        .option('dpi', {
+          type: 'number',
+          default: 300,
+          requiresArg: true,
+          describe: 'pixels per inch of PNG sheets',
+        })
         .option('jobs', { type: 'number', requiresArg: true, describe: 'how many sheets to work on at once' })
         .option('seed', { type: 'number', requiresArg: true, describe: 'another deal of boards and orders' }),
     async options => run((await import('./commands/make.js')).makeCommand(options)),
@@ -30,7 +50,12 @@ const cli = yargs(hideBin(process.argv))
     'what each word shows: sounds, patterns, syllables, plural',
     command =>
       command
-        .positional('word', { type: 'string', array: true, default: [] as string[], describe: 'words to study' })
+        .positional('word', {
+          type: 'string',
+          array: true,
+          default: [] as string[],
+          describe: 'words to study',
+        })
         .option('file', { type: 'string', requiresArg: true, describe: 'word list, .txt or .csv' })
         .option('why', { type: 'boolean', default: false, describe: 'tell which rule found each pattern' })
         .option('json', { type: 'boolean', default: false, describe: 'print JSON' }),
@@ -73,7 +98,8 @@ const cli = yargs(hideBin(process.argv))
   .command(
     'new [file]',
     'write a commented starter plan; never overwrites',
-    command => command.positional('file', { type: 'string', default: 'plan.yaml', describe: 'where to write it' }),
+    command =>
+      command.positional('file', { type: 'string', default: 'plan.yaml', describe: 'where to write it' }),
     async options => run((await import('./commands/new.js')).newCommand(options)),
   )
   .command(
@@ -107,6 +133,8 @@ async function run(running: Promise<CommandResult>): Promise<void> {
 
 function refuseUsage(message: string | null, error: Error | undefined, program: Argv): void {
   if (error !== undefined && message === null) throw error
-  process.stderr.write(`oaktag: ${message ?? error?.message}\n  oaktag ${program.parsed ? '' : ''}--help lists the commands.\n`)
+  process.stderr.write(
+    `oaktag: ${message ?? error?.message}\n  oaktag ${program.parsed ? '' : ''}--help lists the commands.\n`,
+  )
   process.exit(WRONG_USAGE)
 }

@@ -1,18 +1,18 @@
 import { cpus } from 'node:os'
 import type { Format } from './files/item-paths.js'
-import type { PrintedItem, PrintedPlan } from './files/printed-plan.js'
+import type { PrintedPlan } from './files/printed-plan.js'
 import { type WrittenPlan, writePlan } from './files/write-plan.js'
 import { version } from './installation.js'
 import { assignStyles } from './pieces/marks/assign-styles.js'
-import { drawItem } from './pipeline/draw-item.js'
-import { itemJobs } from './pipeline/item-jobs.js'
+import { type DrawnItem, drawItem } from './pipeline/draw-item.js'
+import { chooseJobs, type ItemJob, itemJobs } from './pipeline/item-jobs.js'
 import { prepareItem, type StudiedPlan } from './pipeline/prepare-item.js'
+import { studyPlanWords } from './pipeline/study-plan.js'
 import { planVocabulary } from './pipeline/vocabulary.js'
 import { loadPlan } from './plan/load-plan.js'
 import type { Plan } from './plan/plan.js'
 import { hasErrors, type Outcome, type Problem } from './problems.js'
 import { openLexicon } from './words/lexicon/lexicon.js'
-import { studyPlanWords } from './pipeline/study-plan.js'
 
 export interface MakeRequest {
   readonly planFile: string
@@ -29,20 +29,21 @@ export interface MakeRequest {
 
 /** The whole flow for one plan: plan → words → sets → pieces → sheets → files. */
 export async function makePlan(request: MakeRequest): Promise<Outcome<WrittenPlan>> {
-  const read = readPlan(request.planFile, request.seed)
-  if (!read.ok) return read
-  const printed = await printPlan(read.value, request.only)
-  const problems = [...read.problems, ...printed.problems]
-  if (!printed.ok) return { ok: false, problems }
-  const { outFolder, formats, dpi, only, jobs = cpus().length } = request
+  const studied = readPlan(request.planFile, request.seed)
+  if (!studied.ok) return studied
+  const jobs = chooseJobs(studied.value.plan, request.only)
+  const drawn = jobs.ok ? await drawItems(studied.value, jobs.value) : jobs
+  const problems = [...studied.problems, ...jobs.problems, ...(jobs.ok ? drawn.problems : [])]
+  if (!jobs.ok || !drawn.ok) return { ok: false, problems }
+  const { outFolder, formats, dpi, only, jobs: atOnce = cpus().length } = request
   const written = await writePlan({
-    printed: printed.value,
+    printed: printedPlan(studied.value.plan, drawn.value),
     outFolder,
     formats,
     dpi,
-    jobs,
+    jobs: atOnce,
     version,
-    ...(only === undefined ? {} : { only }),
+    ...(only === undefined ? {} : { only: jobs.value.map(job => job.name) }),
   })
   return { ...written, problems: [...problems, ...written.problems] }
 }
@@ -59,25 +60,24 @@ export function readPlan(planFile: string, seed?: number): Outcome<StudiedPlan> 
   return { ok: true, value: { plan, words: words.value, marks: styled.marks }, problems }
 }
 
-/** words → sets → pieces → sheets: every item of a plan on its sheets, nothing written yet. */
-export async function printPlan(studied: StudiedPlan, only?: readonly string[]): Promise<Outcome<PrintedPlan>> {
-  const { plan } = studied
-  const { jobs, problems: jobProblems } = itemJobs(plan)
-  const problems: Problem[] = [...jobProblems]
-  const items: PrintedItem[] = []
-  for (const job of jobs.filter(each => only === undefined || only.includes(each.name))) {
+/** words → sets → pieces → sheets: items on their sheets, nothing written; the problems of all of them. */
+export async function drawItems(
+  studied: StudiedPlan,
+  jobs: readonly ItemJob[],
+): Promise<Outcome<readonly DrawnItem[]>> {
+  const problems: Problem[] = []
+  const items: DrawnItem[] = []
+  for (const job of jobs) {
     const prepared = prepareItem(studied, job)
-    problems.push(...prepared.problems)
-    if (!prepared.ok) continue
-    const drawn = await drawItem(prepared.value)
-    problems.push(...drawn.problems)
+    const drawn = prepared.ok ? await drawItem(prepared.value) : prepared
+    problems.push(...(prepared.ok ? prepared.problems : []), ...drawn.problems)
     if (drawn.ok) items.push(drawn.value)
   }
-  if (hasErrors(problems)) return { ok: false, problems }
+  return hasErrors(problems) ? { ok: false, problems } : { ok: true, value: items, problems }
+}
+
+function printedPlan(plan: Plan, drawn: readonly DrawnItem[]): PrintedPlan {
   const { stem, title, className, seed } = plan
-  return {
-    ok: true,
-    value: { stem, title, className, seed, itemNames: jobs.map(job => job.name), items },
-    problems,
-  }
+  const itemNames = itemJobs(plan).jobs.map(job => job.name)
+  return { stem, title, className, seed, itemNames, items: drawn.map(item => item.printed) }
 }

@@ -5,7 +5,11 @@ import { wrapLine } from './wrap-line.js'
 export type ListKind = 'papers' | 'fonts' | 'patterns' | 'layouts' | 'lines' | 'outlines'
 
 /** `oaktag list`: what may be named in a plan, each name with a line that says what it is. */
-export async function listCommand({ kind }: { readonly kind?: ListKind | undefined }): Promise<CommandResult> {
+export async function listCommand({
+  kind,
+}: {
+  readonly kind?: ListKind | undefined
+}): Promise<CommandResult> {
   const names = planNames()
   const kinds = kind === undefined ? (Object.keys(names) as ListKind[]) : [kind]
   const blocks = kinds.map(each => {

@@ -3,8 +3,8 @@ import type { Format } from '../files/item-paths.js'
 import type { WrittenPlan } from '../files/write-plan.js'
 import { makePlan } from '../pipeline.js'
 import type { Problem } from '../problems.js'
-import { type CommandResult, resultOf, wrongUsage } from './command-result.js'
 import { commaList } from './comma-list.js'
+import { type CommandResult, resultOf, wrongUsage } from './command-result.js'
 
 export interface MakeOptions {
   readonly plan: readonly string[]
@@ -23,7 +23,10 @@ export async function makeCommand(options: MakeOptions): Promise<CommandResult> 
   const wanted = commaList(options.format ?? ['svg', 'png']).map(name => name.toLowerCase())
   const unknown = wanted.find(name => !formats.some(format => format === name))
   if (unknown !== undefined || wanted.length === 0)
-    return wrongUsage(`"${unknown ?? ''}" is no format`, `--format takes ${formats.join(', ')}, with commas between.`)
+    return wrongUsage(
+      `"${unknown ?? ''}" is no format`,
+      `--format takes ${formats.join(', ')}, with commas between.`,
+    )
   if (!Number.isFinite(options.dpi) || options.dpi < 72 || options.dpi > 1200)
     return wrongUsage('--dpi is out of range', 'Give whole pixels per inch from 72 to 1200; 300 prints well.')
   if (!isWholeOrLeftOut(options.jobs, 1) || !isWholeOrLeftOut(options.seed, 0))
@@ -59,5 +62,9 @@ function describe({ folder, indexFile, manifest }: WrittenPlan): string {
     return `  ${item.name.padEnd(nameWidth)}  ${sheets}${pieces === 0 ? '' : `, ${pieces} pieces`}`
   })
   const shown = (path: string) => relative('', path) || '.'
-  return [`${manifest.title}: made in ${shown(folder)}`, ...lines, `Look it over and print: ${shown(indexFile)}`].join('\n')
+  return [
+    `${manifest.title}: made in ${shown(folder)}`,
+    ...lines,
+    `Look it over and print: ${shown(indexFile)}`,
+  ].join('\n')
 }

@@ -1,6 +1,6 @@
 import { writeFile } from 'node:fs/promises'
-import { errorAt } from '../problems.js'
 import { starterPlan } from '../plan/starter-plan.js'
+import { errorAt } from '../problems.js'
 import { type CommandResult, resultOf } from './command-result.js'
 
 /** `oaktag new`: a commented starter plan, never over a file that is there. */
@@ -17,10 +17,18 @@ function cannotWrite(file: string, code: string | undefined) {
   const place = { file }
   switch (code) {
     case 'EEXIST':
-      return errorAt(place, 'this file is there already, and is left as it is', 'Give another name: oaktag new FILE.')
+      return errorAt(
+        place,
+        'this file is there already, and is left as it is',
+        'Give another name: oaktag new FILE.',
+      )
     case 'ENOENT':
       return errorAt(place, 'its folder does not exist', 'Make the folder first, or give another name.')
     default:
-      return errorAt(place, `cannot be written (${code ?? 'unknown reason'})`, 'Give a name in a folder of your own.')
+      return errorAt(
+        place,
+        `cannot be written (${code ?? 'unknown reason'})`,
+        'Give a name in a folder of your own.',
+      )
   }
 }

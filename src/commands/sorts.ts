@@ -19,13 +19,19 @@ export interface SortsOptions {
 /** `oaktag sorts`: the ranked sorts that a plan's words support, each with its columns and its leftovers. */
 export async function sortsCommand({ plan, file, json }: SortsOptions): Promise<CommandResult> {
   if ((plan === undefined) === (file === undefined))
-    return wrongUsage('sorts needs a plan or --file', 'Write oaktag sorts plan.yaml, or oaktag sorts --file words.txt.')
+    return wrongUsage(
+      'sorts needs a plan or --file',
+      'Write oaktag sorts plan.yaml, or oaktag sorts --file words.txt.',
+    )
   const words = plan === undefined ? wordsOfList(file!) : await wordsOfPlan(plan)
   if (!words.ok) return resultOf('', words.problems)
   const sorts = rankSorts(words.value)
   if (json) return resultOf(JSON.stringify(sorts, null, 2), words.problems)
   const blocks = sorts.map((sort, index) => describeSort(sort, index + 1).join('\n'))
-  return resultOf([...wrapLine(openSortNote(sorts), 80), ...blocks.map(block => `\n${block}`)].join('\n'), words.problems)
+  return resultOf(
+    [...wrapLine(openSortNote(sorts), 80), ...blocks.map(block => `\n${block}`)].join('\n'),
+    words.problems,
+  )
 }
 
 /** The plan stage and the layouts' names are loaded only for a plan. */

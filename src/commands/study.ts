@@ -1,9 +1,9 @@
-import { typedWordList } from '../plan/typed-words.js'
 import { disk } from '../plan/disk.js'
+import { typedWordList } from '../plan/typed-words.js'
 import { readWordListFile } from '../plan/word-list.js'
 import type { Problem } from '../problems.js'
-import { patterns } from '../words/patterns/index.js'
 import { openLexicon } from '../words/lexicon/lexicon.js'
+import { patterns } from '../words/patterns/index.js'
 import { studyWord } from '../words/study.js'
 import { listSummary } from '../words/summary.js'
 import type { Word } from '../words/word.js'
@@ -20,7 +20,10 @@ export interface StudyOptions {
 /** `oaktag study`: the analysis of each word, as a readable list or as JSON. */
 export async function studyCommand({ word, file, why, json }: StudyOptions): Promise<CommandResult> {
   if (file === undefined && word.length === 0)
-    return wrongUsage('study needs words or a word list', 'Write oaktag study reed marsh, or --file words.txt.')
+    return wrongUsage(
+      'study needs words or a word list',
+      'Write oaktag study reed marsh, or --file words.txt.',
+    )
   if (file !== undefined && word.length > 0)
     return wrongUsage('study takes words or --file, not both', 'Leave out one of them.')
   const names = patterns.map(pattern => pattern.name)

@@ -1,6 +1,6 @@
 import type { Size } from '../geometry.js'
-import type { Art, PathShape } from './piece.js'
 import { pathText, rectangle } from './path-text.js'
+import type { Art, PathShape } from './piece.js'
 
 /** The lines of a board of equal cells, outer edge included, drawn as filled bars that stay inside `room`. */
 export function boardLines({

@@ -48,14 +48,21 @@ interface Call {
 function callRow({ number, word, boards, textMm, measure, widthMm }: Call): Row {
   const style = { sizeMm: textMm }
   const leftMm = textMm * 16
-  const said = boards.length === 0 ? '' : `first line: ${boards.length === 1 ? 'board' : 'boards'} ${boards.join(', ')}`
+  const said =
+    boards.length === 0 ? '' : `first line: ${boards.length === 1 ? 'board' : 'boards'} ${boards.join(', ')}`
   const lines = breakLines(said, widthMm - leftMm, style, measure)
   return {
     heightMm: Math.max(textMm * 2, linesHeight(lines.length, textMm) + 1),
     tree: (
-      <div style={{ display: 'flex', width: '100%', height: '100%', alignItems: 'center', position: 'relative' }}>
+      <div
+        style={{ display: 'flex', width: '100%', height: '100%', alignItems: 'center', position: 'relative' }}
+      >
         <Rule color="#c4c4c4" />
-        <Lines lines={[String(number)]} style={{ ...style, color: '#595959' }} box={{ width: mm(textMm * 2.4) }} />
+        <Lines
+          lines={[String(number)]}
+          style={{ ...style, color: '#595959' }}
+          box={{ width: mm(textMm * 2.4) }}
+        />
         <TickBox sizeMm={textMm} />
         <Lines
           lines={[word]}

@@ -1,5 +1,5 @@
 import { type Box, moveBox } from '../geometry.js'
-import { type Outcome, type Place, type Problem } from '../problems.js'
+import type { Outcome, Place, Problem } from '../problems.js'
 import type { Word } from '../words/word.js'
 import type { Face, WordSlot } from './face.js'
 import { type Fit, fitWords, type NoFit, type WordInRoom } from './fit-words.js'
@@ -123,17 +123,24 @@ function fitGroups(
   const problems: Problem[] = []
   for (const sizeGroup of new Set(found.map(({ slot }) => slot.sizeGroup))) {
     const words = new Map<string, WordInRoom>()
+    let maximumMm = type.wordMaximumMm
     for (const { slot, box } of found.filter(each => each.slot.sizeGroup === sizeGroup)) {
+      maximumMm = Math.min(maximumMm, slot.maximumMm ?? maximumMm)
       const room = { widthMm: box.widthMm - 2 * slot.paddingMm, heightMm: box.heightMm - 2 * slot.paddingMm }
       const key = `${slot.word.text} ${slot.marked} ${room.widthMm.toFixed(2)} ${room.heightMm.toFixed(2)}`
-      if (!words.has(key)) words.set(key, { word: slot.word.text, spans: spansOf(slot), room })
+      if (!words.has(key))
+        words.set(key, {
+          word: slot.word.text,
+          spans: spansOf({ ...slot, marked: slot.marked || slot.sizedAsMarked === true }),
+          room,
+        })
     }
     const fit = fitWords({
       typeface,
       large: type.large,
       words: [...words.values()],
       minimumMm: type.wordMinimumMm,
-      maximumMm: type.wordMaximumMm,
+      maximumMm: Math.max(maximumMm, type.wordMinimumMm),
     })
     if (isFit(fit)) fits.set(sizeGroup, { ...fit, sizeGroup })
     else problems.push(noFitProblem(fit, type, place))

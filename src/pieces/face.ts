@@ -24,7 +24,11 @@ export interface WordSlot {
   readonly kind: 'word'
   readonly word: Word
   readonly marked: boolean
+  /** Sized as if it were marked, so that an unmarked copy matches its marked one. */
+  readonly sizedAsMarked?: boolean
   readonly sizeGroup: string
+  /** The em in mm that the group need not pass, where the set's own limit is too large. */
+  readonly maximumMm?: number
   readonly align: 'centre' | 'left'
   /** Kept free on each side of the word, in mm. */
   readonly paddingMm: number

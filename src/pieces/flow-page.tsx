@@ -45,10 +45,14 @@ export function flowPages({
   return pages.map((page, index) => ({
     ...room,
     tree: (
-      <div style={{ display: 'flex', flexDirection: 'column', width: '100%', height: '100%', gap: mm(gapMm) }}>
+      <div
+        style={{ display: 'flex', flexDirection: 'column', width: '100%', height: '100%', gap: mm(gapMm) }}
+      >
         <PageHeading heading={heading} page={pages.length > 1 ? `${index + 1} of ${pages.length}` : ''} />
         {page.map(row => (
-          <div style={{ display: 'flex', height: mm(row.heightMm), flexShrink: 0, width: '100%' }}>{row.tree}</div>
+          <div style={{ display: 'flex', height: mm(row.heightMm), flexShrink: 0, width: '100%' }}>
+            {row.tree}
+          </div>
         ))}
       </div>
     ),

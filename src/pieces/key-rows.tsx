@@ -1,9 +1,9 @@
 import type { Word } from '../words/word.js'
 import { mm } from './face.js'
 import type { Row } from './flow-page.js'
-import type { StyledMark } from './marks/styled-mark.js'
 import { type KeyEntry, keyEntries } from './marks/key-entries.js'
 import { drawKeySample } from './marks/key-sample.js'
+import type { StyledMark } from './marks/styled-mark.js'
 import { Slot } from './slot.js'
 import { breakLinesWithin, Lines, type TextMeasure } from './text-lines.js'
 import type { TypeScale } from './type-scale.js'
@@ -19,8 +19,14 @@ export interface KeyRequest {
 }
 
 /** Rows of a key, one a mark that these words use: the mark on sample letters, its name, words that show it. */
-export function keyRows(request: KeyRequest, widthMm: number, sizeMm = request.type.textMm * 1.6): readonly Row[] {
-  return keyEntries(request.words, request.marks).map((entry, index) => keyRow(request, entry, { index, widthMm, sizeMm }))
+export function keyRows(
+  request: KeyRequest,
+  widthMm: number,
+  sizeMm = request.type.textMm * 1.6,
+): readonly Row[] {
+  return keyEntries(request.words, request.marks).map((entry, index) =>
+    keyRow(request, entry, { index, widthMm, sizeMm }),
+  )
 }
 
 function keyRow(
@@ -38,7 +44,8 @@ function keyRow(
     slots: {
       [name]: {
         kind: 'art',
-        draw: slot => drawKeySample({ typeface, mark: entry.mark, letters: entry.letters, sizeMm, room: slot }),
+        draw: slot =>
+          drawKeySample({ typeface, mark: entry.mark, letters: entry.letters, sizeMm, room: slot }),
       },
     },
     tree: (
@@ -46,7 +53,10 @@ function keyRow(
         <Slot name={name} style={{ width: mm(sampleWidthMm), height: '100%' }} />
         <div style={{ display: 'flex', flexDirection: 'column', marginLeft: mm(4) }}>
           <Lines lines={breakLinesWithin(entry.label, room, labelStyle, measure)} style={labelStyle} />
-          <Lines lines={breakLinesWithin(entry.examples.join(', '), room, exampleStyle, measure)} style={exampleStyle} />
+          <Lines
+            lines={breakLinesWithin(entry.examples.join(', '), room, exampleStyle, measure)}
+            style={exampleStyle}
+          />
         </div>
       </div>
     ),
@@ -62,7 +72,14 @@ export function blankKeyRows(request: KeyRequest): readonly Row[] {
     tree: (
       <div style={{ display: 'flex', width: '100%', height: '100%', alignItems: 'center' }}>
         <div
-          style={{ display: 'flex', width: mm(sizeMm * 7), height: mm(sizeMm * 2.4), padding: mm(0.3), backgroundColor: '#737373' }}
+          style={{
+            display: 'flex',
+            width: mm(sizeMm * 7),
+            height: mm(sizeMm * 2.4),
+            boxSizing: 'border-box',
+            padding: mm(0.3),
+            backgroundColor: '#737373',
+          }}
         >
           <div style={{ display: 'flex', flexGrow: 1, backgroundColor: '#ffffff' }} />
         </div>

@@ -29,6 +29,7 @@ export function TickBox({ sizeMm }: { readonly sizeMm: number }) {
         display: 'flex',
         width: mm(sizeMm),
         height: mm(sizeMm),
+        boxSizing: 'border-box',
         padding: mm(0.35),
         flexShrink: 0,
         backgroundColor: '#000000',

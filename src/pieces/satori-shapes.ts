@@ -13,10 +13,18 @@ export function shapesOfSatoriSvg(svg: string, unitsPerMm: number): PathShape[] 
       case 'g':
         break
       case 'path':
-        shapes.push({ kind: 'path', d: scalePath(attribute(element, 'd'), 1 / unitsPerMm), fill: color(element) })
+        shapes.push({
+          kind: 'path',
+          d: scalePath(attribute(element, 'd'), 1 / unitsPerMm),
+          fill: color(element),
+        })
         break
       case 'rect':
-        shapes.push({ kind: 'path', d: scalePath(rectanglePath(element), 1 / unitsPerMm), fill: color(element) })
+        shapes.push({
+          kind: 'path',
+          d: scalePath(rectanglePath(element), 1 / unitsPerMm),
+          fill: color(element),
+        })
         break
       default:
         throw new Error(`satori drew a <${tag}>, which a face may not use; draw it in a slot instead`)

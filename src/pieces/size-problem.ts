@@ -7,7 +7,10 @@ import type { TypeScale } from './type-scale.js'
 export function noFitProblem({ tooLong, wouldFitMm, room }: NoFit, type: TypeScale, place: Place): Problem {
   const points = (mm: number) => `${Math.floor(mmToPoints(mm) * 2) / 2} pt`
   const least = points(type.wordMinimumMm + 1e-6)
-  const wanted = type.wordMinimumMm === type.wordMaximumMm ? `the ${least} asked for` : `${least}, the smallest allowed here`
+  const wanted =
+    type.wordMinimumMm === type.wordMaximumMm
+      ? `the ${least} asked for`
+      : `${least}, the smallest allowed here`
   const size = `${room.widthMm.toFixed(0)} × ${room.heightMm.toFixed(0)} mm`
   return errorAt(
     place,

@@ -58,7 +58,8 @@ export function breakLinesWithin(
   if (lines.length <= room.maximum) return lines
   const kept = lines.slice(0, room.maximum)
   let last = kept.pop() ?? ''
-  while (last !== '' && measure(`${last}…`, style.sizeMm, style.weight) > room.widthMm) last = last.slice(0, -1)
+  while (last !== '' && measure(`${last}…`, style.sizeMm, style.weight) > room.widthMm)
+    last = last.slice(0, -1)
   return [...kept, `${last.trimEnd()}…`]
 }
 

@@ -44,7 +44,18 @@ export function wordListRow({
   const name = `word ${number}`
   return {
     heightMm: measure.rowHeightMm,
-    slots: { [name]: { kind: 'word', word, marked, sizeGroup: 'list', align: 'left', paddingMm: 0.5 } },
+    slots: {
+      [name]: {
+        kind: 'word',
+        word,
+        marked,
+        sizedAsMarked: true,
+        sizeGroup: 'list',
+        maximumMm: measure.rowHeightMm * 0.55,
+        align: 'left',
+        paddingMm: 1,
+      },
+    },
     tree: (
       <div
         style={{
@@ -68,7 +79,9 @@ export function wordListRow({
           {String(number)}
         </div>
         <Slot name={name} style={{ width: mm(measure.wordWidthMm), height: '100%' }} />
-        <div style={{ display: 'flex', width: mm(measure.restWidthMm), height: '100%', alignItems: 'center' }}>
+        <div
+          style={{ display: 'flex', width: mm(measure.restWidthMm), height: '100%', alignItems: 'center' }}
+        >
           {rest}
         </div>
       </div>

@@ -1,40 +1,49 @@
 import type { PageFace } from '../../layouts/layout.js'
 import type { PrintedItem } from '../files/printed-plan.js'
-import type { Size } from '../geometry.js'
 import { type DrawnFace, drawFaces } from '../pieces/draw-faces.js'
 import { pieceOf } from '../pieces/piece-of.js'
-import { drawTextLine } from '../pieces/text-line.js'
 import type { Outcome, Problem } from '../problems.js'
 import type { CardSet } from '../sets/card-set.js'
 import { printableBox } from '../sheets/grid.js'
 import { imposeFronts } from '../sheets/impose.js'
 import type { Sheet } from '../sheets/sheet.js'
+import { itemCover, letteringFor, sizeNote } from './item-cover.js'
 import type { PreparedItem } from './prepare-item.js'
 
-/** Draws an item's pieces and pages and puts them on sheets. */
-export async function drawItem(prepared: PreparedItem): Promise<Outcome<PrintedItem>> {
+/** An item on its sheets, with what `check` tells of it. */
+export interface DrawnItem {
+  readonly prepared: PreparedItem
+  readonly set: CardSet
+  readonly printed: PrintedItem
+}
+
+/** Draws an item's pieces and pages and puts them on sheets: the pieces first, then the pages that go with them. */
+export async function drawItem(prepared: PreparedItem): Promise<Outcome<DrawnItem>> {
   const { job, layout, request, grid } = prepared
   const { item } = job
   const room = printableBox(grid.sheetSize, grid.margins)
-  const problems: Problem[] = []
-
-  const set: Outcome<CardSet> =
-    layout.kind === 'pieces' ? layout.set(request) : { ok: true, value: { cards: [] }, problems: [] }
-  if (!set.ok) return set
-  problems.push(...set.problems)
-
   const drawing = { ...request, place: item.place }
-  const faces =
-    layout.kind === 'pieces'
-      ? set.value.cards.map(card => layout.face(request, card, set.value, grid.pieceSize))
-      : []
+  if (layout.kind === 'pages') {
+    const pages = await drawFaces(layout.pages(request, room), drawing)
+    if (!pages.ok) return pages
+    const set: CardSet = { cards: [] }
+    const sheets = pages.value.faces.map(page => pageSheet(page, prepared))
+    return {
+      ok: true,
+      value: { prepared, set, printed: printedItem(prepared, set, sheets, []) },
+      problems: [],
+    }
+  }
+
+  const dealt = layout.set(request)
+  if (!dealt.ok) return dealt
+  const set = dealt.value
+  const problems: Problem[] = [...dealt.problems]
+  const faces = set.cards.map(card => layout.face(request, card, set, grid.pieceSize))
   const drawn = await drawFaces(faces, drawing)
-  const pages = await drawFaces(
-    layout.kind === 'pieces' ? layout.pages(request, set.value, room) : layout.pages(request, room),
-    drawing,
-  )
-  problems.push(...drawn.problems, ...pages.problems)
-  if (!drawn.ok || !pages.ok) return { ok: false, problems }
+  const pages = await drawFaces(layout.pages(request, set, room), drawing)
+  if (!drawn.ok || !pages.ok)
+    return { ok: false, problems: [...problems, ...drawn.problems, ...pages.problems] }
 
   const title = `${request.setName}: ${item.name}`
   const fronts = imposeFronts({
@@ -43,35 +52,39 @@ export async function drawItem(prepared: PreparedItem): Promise<Outcome<PrintedI
     order: item.order,
     cut: item.cut,
     title,
-    label: {
-      text: title,
-      lettering: line => drawTextLine({ typeface: request.typeface, ...line }).art,
-    },
+    label: { text: title, lettering: letteringFor(prepared) },
   })
-  const sheets = [...fronts, ...pages.value.faces.map(page => pageSheet(page, grid.sheetSize, room))]
+  const sheets = [
+    ...fronts,
+    ...pages.value.faces.map(page => pageSheet(page, prepared)),
+    ...itemCover(prepared, set, fronts.length),
+  ]
+  const notes = [...sizeNote(drawn.value.fits), ...(set.notes ?? [])]
+  return { ok: true, value: { prepared, set, printed: printedItem(prepared, set, sheets, notes) }, problems }
+}
+
+function printedItem(
+  { job, layout, grid }: PreparedItem,
+  { deal }: CardSet,
+  sheets: readonly Sheet[],
+  notes: readonly string[],
+): PrintedItem {
   return {
-    ok: true,
-    value: {
-      name: job.name,
-      layout: layout.name,
-      group: job.group?.name ?? null,
-      paper: { name: item.paper.name, ...grid.sheetSize },
-      sheets: sheets.map((sheet, index) => ({ ...sheet, number: index + 1 })),
-      ...(set.value.deal === undefined ? {} : { deal: set.value.deal }),
-      notes: set.value.notes ?? [],
-    },
-    problems,
+    name: job.name,
+    layout: layout.name,
+    group: job.group?.name ?? null,
+    paper: { name: job.item.paper.name, ...grid.sheetSize },
+    sheets: sheets.map((sheet, index) => ({ ...sheet, number: index + 1 })),
+    ...(deal === undefined ? {} : { deal }),
+    notes,
   }
 }
 
-/** A page without loose pieces: everything on it is furniture. */
-function pageSheet(
-  { face, art }: DrawnFace<PageFace>,
-  size: Size,
-  room: { readonly xMm: number; readonly yMm: number },
-): Sheet {
+/** A page without loose pieces: everything on it is furniture, within the margins. */
+function pageSheet({ face, art }: DrawnFace<PageFace>, { grid }: PreparedItem): Sheet {
+  const room = printableBox(grid.sheetSize, grid.margins)
   return {
-    ...size,
+    ...grid.sheetSize,
     number: 1,
     side: 'front',
     kind: face.kind,

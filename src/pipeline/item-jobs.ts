@@ -1,6 +1,7 @@
+import { closest } from 'fastest-levenshtein'
 import { fileSafeName } from '../plan/names.js'
 import type { Plan, PlanGroup, PlanWord, PrintItem } from '../plan/plan.js'
-import { type Problem, warningAt } from '../problems.js'
+import { errorAt, type Outcome, type Problem, warningAt } from '../problems.js'
 
 /** One item for one group of children, or for the whole class. */
 export interface ItemJob {
@@ -12,7 +13,10 @@ export interface ItemJob {
 }
 
 /** Every item for the whole class and then for each of its groups, in plan order. */
-export function itemJobs(plan: Plan): { readonly jobs: readonly ItemJob[]; readonly problems: readonly Problem[] } {
+export function itemJobs(plan: Plan): {
+  readonly jobs: readonly ItemJob[]
+  readonly problems: readonly Problem[]
+} {
   const problems: Problem[] = []
   const jobs = plan.print.flatMap(item => {
     const groups = plan.groups.filter(group => item.groups === undefined || item.groups.includes(group.name))
@@ -44,4 +48,29 @@ function nothingLeft(item: PrintItem, group: PlanGroup | null): Problem {
     `"${item.name}" has no words left for the group ${group?.name ?? 'class'}, so nothing is printed for it`,
     'Name words of that group under words, or leave the group out with groups.',
   )
+}
+
+/**
+ * The jobs that `only` names: by the item's name, then for the class and all its groups, or by one job's own name.
+ * All of them where `only` is left out.
+ */
+export function chooseJobs(plan: Plan, only: readonly string[] | undefined): Outcome<readonly ItemJob[]> {
+  const { jobs, problems } = itemJobs(plan)
+  if (only === undefined) return { ok: true, value: jobs, problems }
+  const folded = (name: string) => name.toLowerCase().replaceAll(/[\s_-]+/g, '-')
+  const names = [...new Set(jobs.flatMap(job => [job.item.name, job.name]))]
+  const unknown = only.filter(name => !names.some(known => folded(known) === folded(name)))
+  if (unknown.length > 0) {
+    const errors = unknown.map(name =>
+      errorAt(
+        { file: plan.file },
+        `the plan prints nothing named "${name}"`,
+        `Did you mean ${closest(name, names)}? It prints ${names.join(', ')}.`,
+      ),
+    )
+    return { ok: false, problems: [...problems, ...errors] }
+  }
+  const wanted = new Set(only.map(folded))
+  const chosen = jobs.filter(job => wanted.has(folded(job.item.name)) || wanted.has(folded(job.name)))
+  return { ok: true, value: chosen, problems }
 }

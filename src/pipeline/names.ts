@@ -17,7 +17,10 @@ export function planNames() {
     papers: papers.map(({ name, widthMm, heightMm }) => ({ name, summary: `${widthMm} × ${heightMm} mm` })),
     fonts: [...bundledFaces.map(describeBundled), ...droppedInFaces().map(describeDropped)],
     patterns: patterns.map(({ name, definition }) => ({ name, summary: definition })),
-    layouts: layouts.map(({ name, summary, options }) => ({ name, summary: `${summary}${optionsNote(options)}` })),
+    layouts: layouts.map(({ name, summary, options }) => ({
+      name,
+      summary: `${summary}${optionsNote(options)}`,
+    })),
     lines: lineStyles.map(({ name, summary }) => ({ name, summary })),
     outlines: outlineStyles.map(({ name, summary }) => ({ name, summary })),
   } satisfies Record<string, readonly NamedThing[]>

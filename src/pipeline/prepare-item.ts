@@ -1,14 +1,14 @@
+import { dirname } from 'node:path'
 import { loadTypeface } from '../../fonts/load-typeface.js'
 import { layouts } from '../../layouts/index.js'
 import type { Layout, LayoutRequest } from '../../layouts/layout.js'
-import { dirname } from 'node:path'
 import type { StyledMark } from '../pieces/marks/styled-mark.js'
 import { measureTextLine } from '../pieces/text-line.js'
 import { typeScale } from '../pieces/type-scale.js'
 import type { Typeface } from '../pieces/typeface/typeface.js'
 import type { Plan, PlanWord } from '../plan/plan.js'
 import { errorAt, type Outcome, type Problem } from '../problems.js'
-import { divideSheet, type Grid } from '../sheets/grid.js'
+import { divideSheet, type Grid, type GridRequest } from '../sheets/grid.js'
 import type { Word } from '../words/word.js'
 import type { ItemJob } from './item-jobs.js'
 
@@ -18,6 +18,8 @@ export interface PreparedItem {
   readonly layout: Layout
   readonly request: LayoutRequest
   readonly grid: Grid
+  /** How the sheet was divided, for advice on other ways. */
+  readonly gridRequest: GridRequest
 }
 
 /** The plan, its words studied, its marks styled. */
@@ -40,7 +42,8 @@ export function prepareItem({ plan, words, marks }: StudiedPlan, job: ItemJob): 
   const missing = missingGlyphs(job.words, plan, typeface)
   if (missing.length > 0) return { ok: false, problems: missing }
   const type = typeScale(item.size ?? group?.size ?? { kind: 'normal' }, typeface)
-  const grid = divideItem(job, layout, type.large)
+  const gridRequest = gridRequestFor(job, layout, type.large)
+  const grid = divideSheet(gridRequest)
   if (!grid.ok) return grid
   const request: LayoutRequest = {
     plan,
@@ -57,13 +60,13 @@ export function prepareItem({ plan, words, marks }: StudiedPlan, job: ItemJob): 
     measure: (text, sizeMm, weight) =>
       measureTextLine({ typeface, text, sizeMm, weight: weight === 700 ? 'bold' : 'regular' }),
   }
-  return { ok: true, value: { job, layout, request, grid: grid.value }, problems: grid.problems }
+  return { ok: true, value: { job, layout, request, grid: grid.value, gridRequest }, problems: grid.problems }
 }
 
-function divideItem({ item }: ItemJob, layout: Layout, large: boolean): Outcome<Grid> {
+function gridRequestFor({ item }: ItemJob, layout: Layout, large: boolean): GridRequest {
   const perSheet =
     layout.kind === 'pages' ? { columns: 1, rows: 1 } : large ? layout.perSheetLarge : layout.perSheet
-  return divideSheet({
+  return {
     paper: item.paper,
     ...(item.orientation === undefined ? {} : { orientation: item.orientation }),
     ...(item.marginMm === undefined ? {} : { marginMm: item.marginMm }),
@@ -71,7 +74,7 @@ function divideItem({ item }: ItemJob, layout: Layout, large: boolean): Outcome<
     division: layout.kind === 'pages' ? { kind: 'layout' } : item.division,
     preferred: perSheet,
     place: item.place,
-  })
+  }
 }
 
 /** A character that the face cannot draw would leave a hole in a word; better said than printed. */

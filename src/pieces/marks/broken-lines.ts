@@ -1,5 +1,6 @@
 import { rectangle } from '../path-text.js'
 import type { PathCommand } from '../typeface/glyph-outline.js'
+import { finestStrokeMm } from './ink-rules.js'
 import type { LineStyle } from './line-style.js'
 
 /** Lengths in strokes. */
@@ -33,9 +34,11 @@ export const dottedLine: LineStyle = {
   heightMm: ink => dotWidth * ink.strokeMm,
   shortestMm: ink => 2 * dotWidth * ink.strokeMm + ink.gapMm,
   draw: ({ left, top, right, bottom }, ink) => {
-    const dot = bottom - top
-    const gap = Math.max(ink.gapMm, dotGap * ink.strokeMm)
     const width = right - left
+    const twoDots = (width - ink.gapMm) / 2
+    // Under a narrow letter two smaller dots still read as a row; one dot is the last resort.
+    const dot = twoDots < finestStrokeMm ? bottom - top : Math.min(bottom - top, twoDots)
+    const gap = Math.max(ink.gapMm, dotGap * ink.strokeMm)
     const most = Math.floor((width - dot + 1e-9) / (dot + ink.gapMm))
     const steps = Math.min(most, Math.max(1, Math.round((width - dot) / (dot + gap))))
     const first = steps === 0 ? (left + right) / 2 : left + dot / 2

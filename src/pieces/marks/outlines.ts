@@ -10,7 +10,7 @@ export const boxOutline: OutlineStyle = {
   draw: ({ left, top, right, bottom }) => rectangle(left, top, right, bottom),
 }
 
-const cornerEm = 0.14
+const cornerEm = 0.19
 
 function cornerRadius({ left, right, top, bottom, sizeMm }: OutlineFrame): number {
   return Math.min(cornerEm * sizeMm, (right - left) / 2, (bottom - top) / 2)

@@ -1,0 +1,73 @@
+import { itemJobs } from '../pipeline/item-jobs.js'
+import { type ItemReport, reportItems } from '../pipeline/item-report.js'
+import { drawItems, readPlan } from '../pipeline.js'
+import type { Problem } from '../problems.js'
+import { type CommandResult, resultOf } from './command-result.js'
+import { wrapLine } from './wrap-line.js'
+
+export interface CheckOptions {
+  readonly plan: readonly string[]
+  readonly json: boolean
+}
+
+/** `oaktag check`: everything that `make` does but the writing, told in figures. */
+export async function checkCommand({ plan: planFiles, json }: CheckOptions): Promise<CommandResult> {
+  const problems: Problem[] = []
+  const reports: PlanReport[] = []
+  for (const planFile of planFiles) {
+    const studied = readPlan(planFile)
+    problems.push(...studied.problems)
+    if (!studied.ok) continue
+    const { jobs, problems: jobProblems } = itemJobs(studied.value.plan)
+    const drawn = await drawItems(studied.value, jobs)
+    problems.push(...jobProblems, ...drawn.problems)
+    if (drawn.ok) reports.push(totalled(planFile, studied.value.plan.title, reportItems(drawn.value)))
+  }
+  const output = json ? JSON.stringify(reports, null, 2) : reports.map(describe).join('\n\n')
+  return resultOf(output, problems)
+}
+
+interface PlanReport {
+  readonly plan: string
+  readonly title: string
+  readonly items: readonly ItemReport[]
+  readonly pages: number
+  readonly sheetsOfCard: number
+  readonly pieces: number
+  readonly cuts: number
+}
+
+function totalled(plan: string, title: string, items: readonly ItemReport[]): PlanReport {
+  const sum = (of: (item: ItemReport) => number) => items.reduce((total, item) => total + of(item), 0)
+  return {
+    plan,
+    title,
+    items,
+    pages: sum(item => item.pages),
+    sheetsOfCard: sum(item => item.sheetsOfCard),
+    pieces: sum(item => item.pieces),
+    cuts: sum(item => item.cuts),
+  }
+}
+
+function describe(report: PlanReport): string {
+  const names = report.items.map(item => item.name)
+  const width = Math.max(5, ...names.map(name => name.length))
+  const row = (name: string, counts: readonly (string | number)[]) =>
+    `  ${name.padEnd(width)}${counts.map(count => String(count).padStart(9)).join('')}`
+  const figures = (of: Pick<PlanReport, 'pages' | 'sheetsOfCard' | 'pieces' | 'cuts'>) => [
+    of.pages,
+    of.sheetsOfCard,
+    of.pieces,
+    of.cuts,
+  ]
+  return [
+    `${report.title} (${report.plan}): nothing written, this is what it would take`,
+    row('', ['pages', 'card', 'pieces', 'cuts']),
+    ...report.items.map(item => row(item.name, figures(item))),
+    row('in all', figures(report)),
+    ...report.items.flatMap(item =>
+      [...item.notes, ...item.advice].flatMap(note => wrapLine(`  ${item.name}: ${note}`, 80)),
+    ),
+  ].join('\n')
+}

@@ -1,0 +1,67 @@
+import { mmToPoints } from '../geometry.js'
+import type { GroupFit } from '../pieces/draw-faces.js'
+import { keyEntries } from '../pieces/marks/key-entries.js'
+import { drawTextLine } from '../pieces/text-line.js'
+import type { CardSet } from '../sets/card-set.js'
+import { planCuts } from '../sheets/cutting-plan.js'
+import { largePrintCaution } from '../sheets/furniture/cautions.js'
+import { coverSheets } from '../sheets/furniture/cover.js'
+import { keyBlocks } from '../sheets/furniture/key-block.js'
+import type { Lettering } from '../sheets/furniture/lettering.js'
+import { printableBox } from '../sheets/grid.js'
+import type { Sheet } from '../sheets/sheet.js'
+import type { PreparedItem } from './prepare-item.js'
+
+/** How furniture gets its words drawn: in the item's own face. */
+export function letteringFor({ request }: PreparedItem): Lettering {
+  return line => drawTextLine({ typeface: request.typeface, ...line }).art
+}
+
+/** The page that goes with a set: what is in it, its key, how to cut it, a ruler, the cautions. */
+export function itemCover(prepared: PreparedItem, set: CardSet, sheetsOfCard: number): readonly Sheet[] {
+  const { job, request, grid } = prepared
+  const { item } = job
+  const lettering = letteringFor(prepared)
+  const room = printableBox(grid.sheetSize, grid.margins)
+  const pieces = set.cards.length
+  const kind = set.cards[0]?.kind ?? 'card'
+  return coverSheets({
+    title: `${request.setName}: ${item.name}`,
+    subtitles: request.subtitle === '' ? [] : [request.subtitle],
+    entries: [
+      {
+        name: item.name,
+        holds: `${pieces} ${kind}${pieces === 1 ? '' : 's'}${item.copies > 1 ? `, ${item.copies} of each` : ''}`,
+        sheetsOfCard,
+      },
+    ],
+    cuttings: [{ name: item.name, grid, plan: planCuts({ grid, order: item.order, cut: item.cut }) }],
+    words: request.words.map(word => word.text),
+    key: request.marked
+      ? keyBlocks({
+          entries: keyEntries(request.words, request.marks),
+          typeface: request.typeface,
+          lettering,
+          widthMm: room.widthMm,
+        })
+      : [],
+    moreCautions: request.type.large ? [largePrintCaution] : [],
+    lettering,
+    sheetSize: grid.sheetSize,
+    room,
+  })
+}
+
+/** What decided the size of the words, in a plain sentence. */
+export function sizeNote(fits: readonly GroupFit[]): readonly string[] {
+  return fits
+    .filter(fit => fit.sizeGroup === 'main')
+    .map(fit => {
+      const points = (mm: number) => `${Math.round(mmToPoints(mm) * 4) / 4} pt`
+      const size = `Words are ${points(fit.sizeMm)}`
+      if (fit.decidedBy === undefined) return `${size}.`
+      const without =
+        fit.sizeWithoutMm === undefined ? '' : `; without it they would be ${points(fit.sizeWithoutMm)}`
+      return `${size}: "${fit.decidedBy}" decides${without}.`
+    })
+}
