@@ -11,8 +11,8 @@ export interface Stretch {
   readonly right: Unit
   /** The left vowel opens the word (or its prefix). */
   readonly isFirst: boolean
-  /** The right vowel is the word's last. */
-  readonly isLast: boolean
+  /** Stress of the vowel before the left one; undefined at the beginning or where none was given. */
+  readonly stressBefore: number | undefined
 }
 
 export interface Break {
@@ -24,18 +24,22 @@ export interface Break {
 /** Two or three consonant graphemes that can begin a syllable together. */
 const onsets = new Set(
   `bl br cl cr dr fl fr gl gr pl pr tr thr shr phr phl chr chl sc sk scr shm sl sm sn sp spl spr squ st str sw tw
-  sch qu gu`.split(/\s+/),
+  sch qu gu gw`.split(/\s+/),
 )
 
-export function breakBetween(stretch: Stretch): Break {
-  const { left, between, right } = stretch
+/** Null where the two vowel sounds make one syllable on paper: fire, hour, flour. */
+export function breakBetween(stretch: Stretch): Break | null {
+  const { between, right } = stretch
   const sign = between.find(unit => /^[-']$/.test(unit.letters))
   if (sign?.letters === '-') return { at: sign.end, rule: 'hyphen: divide after it' }
-  if (right.kind === 'syllabic') return beforeSyllabic(stretch)
+  if (right.kind === 'syllabic') {
+    const isFire = between.length === 0 && right.sounds.includes('ER')
+    return isFire ? null : beforeSyllabic(stretch)
+  }
   const silent = silentVowel(stretch)
   if (silent) return silent
   const consonants = between.filter(unit => unit.kind === 'consonant')
-  if (consonants.length === 0) return betweenVowels(left, right)
+  if (consonants.length === 0) return betweenVowels(stretch)
   if (consonants.length === 1) return oneConsonant(stretch, consonants[0]!)
   return severalConsonants(stretch, consonants)
 }
@@ -45,6 +49,7 @@ function beforeSyllabic({ left, between, right }: Stretch): Break {
   if (!/^(?:le|re|l)/.test(right.letters))
     return { at: right.start, rule: 'a syllable without a vowel letter' }
   const before = between.at(-1)
+  if (before?.letters === 'bt') return { at: before.start + 1, rule: 'after a silent letter' }
   if (before === undefined) return { at: right.start, rule: 'consonant + le' }
   const split = insideUnit(before)
   if (split !== undefined) return { at: split, rule: 'consonant + le takes one of a pair' }
@@ -61,33 +66,37 @@ function silentVowel({ left, between, right }: Stretch): Break | undefined {
   const before = between[index - 1]
   if (before === undefined) return undefined
   const after = between.slice(index + 1)
+  if (after.length === 2 && after[0]!.letters === 's' && /^[mdw]$/.test(after[1]!.letters))
+    return { at: after[0]!.end, rule: 'after es in a compound' }
   const losesVowel =
     after.length === 1 &&
-    /^[rln]$/.test(after[0]!.letters) &&
+    /^(?:[rln]|ll)$/.test(after[0]!.letters) &&
     !/^(?:ly|ness)/.test(`${after[0]!.letters}${right.letters}`)
-  if (losesVowel && isShort(left))
+  if (losesVowel && index > 1) return { at: between[1]!.start, rule: 'VC·CV' }
+  if (losesVowel && isShort(left) && left.stress !== 0)
     return { at: silent.start, rule: 'a vowel that is not said: divide before it' }
   if (losesVowel) return { at: before.start, rule: 'a vowel that is not said goes with the next syllable' }
   return { at: silent.end, rule: 'after a silent e' }
 }
 
 /** li·on, po·et; the r of a vowel-r team before a vowel goes where one consonant would: sto·ry, hair·y. */
-function betweenVowels(left: Unit, right: Unit): Break {
+function betweenVowels(stretch: Stretch): Break {
+  const { left, right } = stretch
   const letters = /r+$/.exec(left.letters)
   if (letters === null || left.letters.length === letters[0].length)
     return { at: right.start, rule: 'vowel · vowel' }
   if (letters[0].length > 1) return { at: left.end - 1, rule: 'double r: divide between' }
-  return rStaysWithVowel(left, right)
+  return rStaysWithVowel(stretch)
     ? { at: left.end, rule: 'r stays with its vowel' }
     : { at: left.end - 1, rule: 'r begins the next syllable after a long or weak vowel' }
 }
 
-function rStaysWithVowel(left: Unit, right: Unit): boolean {
+function rStaysWithVowel({ left, right, isFirst }: Stretch): boolean {
   const [vowel] = left.sounds.filter(sound => sound !== 'R' && sound !== 'Y')
   const vowelLetters = left.letters.slice(0, -1)
   if (vowel === 'ER') {
     if ((left.stress ?? 1) > 0) return true
-    if ((right.stress ?? 0) > 0 && right.stress === 1) return false
+    if (right.stress === 1 && (isFirst || vowelLetters !== 'e')) return false
     if (vowelLetters === 'e' || vowelLetters === 'i') return true
     return !/^(?:y|ies?|ia|io|ial|a)$/.test(right.letters)
   }
@@ -95,21 +104,26 @@ function rStaysWithVowel(left: Unit, right: Unit): boolean {
   if (vowel === 'EH' || vowel === 'AE') return true
   if (vowel === 'IH' || vowel === 'IY')
     return vowelLetters === 'i' || vowelLetters === 'y' || vowelLetters === 'ea'
-  if (vowel === 'AO') return vowelLetters === 'o' && !/^(?:y|i|ie)$/.test(right.letters)
+  if (vowel === 'AO') return vowelLetters === 'o' && !right.sounds.includes('IY')
   return false
 }
 
 /** rob·in, ti·ger, a·bout, rab·bit, moth·er, fa·ther, tax·i. */
-function oneConsonant({ left, right, isFirst }: Stretch, consonant: Unit): Break {
+function oneConsonant(stretch: Stretch, consonant: Unit): Break {
+  const { left, right } = stretch
   const { letters } = consonant
   const split = insideUnit(consonant)
   if (split !== undefined) return { at: split, rule: 'double consonant: divide between' }
   if (/^(?:x|ck|tch|ng|dge|dg)$/.test(letters))
     return { at: consonant.end, rule: `${letters} stays with its vowel` }
-  if (/^(?:ti|ci|si|ssi|xi|sci|gi|ce|ge|shi)$/.test(letters) && letters !== 'shi')
+  if (letters === 'shi') return { at: consonant.start + 2, rule: 'sh stays with its vowel' }
+  if (letters === 'xi') return { at: consonant.start + 1, rule: 'x stays with its vowel' }
+  if (/^(?:ti|ci|si|sci|gi|ce|ge)$/.test(letters))
     return { at: consonant.start, rule: 'ti, ci, si, gi begin the next syllable' }
   if (/r$/.test(left.letters)) return { at: consonant.start, rule: 'after r: divide before the consonant' }
-  if (isShort(left) && isStressed(left, right, isFirst)) {
+  if (letters === 'n' && left.letters === 'o' && right.letters === 'a' && right.sounds.includes('AH'))
+    return { at: consonant.end, rule: 'ending -al after -on' }
+  if (isShort(left) && isStressed(stretch)) {
     const at = letters === 'qu' ? consonant.start + 1 : consonant.end
     return { at, rule: 'VC·V: the first vowel is short' }
   }
@@ -120,65 +134,77 @@ function oneConsonant({ left, right, isFirst }: Stretch, consonant: Unit): Break
 }
 
 /** sun·set, pump·kin, chil·dren; ze·bra and a·gree keep a blend together after a long or weak vowel. */
-function severalConsonants({ left, between, right, isFirst }: Stretch, consonants: readonly Unit[]): Break {
+function severalConsonants(stretch: Stretch, consonants: readonly Unit[]): Break {
+  const { left } = stretch
   const last = consonants.at(-1)!
   const first = consonants[0]!
   if (consonants.length === 2 && first.sounds.length === 0 && first.letters !== 'h')
     return { at: first.end, rule: 'after a silent letter' }
-  if (consonants.length === 2 && isBlend(consonants) && mayOpen(left, right, isFirst)) {
-    if (!first.letters.startsWith('s') || opensBeforeS(left, isFirst))
+  if (consonants.length === 2 && isBlend(consonants) && mayOpen(stretch)) {
+    if (!first.letters.startsWith('s') || /r$/.test(left.letters) || opensBeforeS(stretch))
       return { at: first.start, rule: 'V·CCV: a blend stays together after a long or weak vowel' }
   }
   if (
     /^(?:s|st)$/.test(first.letters) &&
     consonants.length === 3 &&
     isBlend(consonants) &&
-    opensBeforeS(left, isFirst)
+    opensBeforeS(stretch)
   )
     return { at: first.start, rule: 'V·CCCV after a prefix' }
+  const doubled = /^([a-z])\1/.test(first.letters) && consonants.length === 2
+  if (doubled) return { at: first.start + 1, rule: 'double consonant: divide between' }
   for (const size of [3, 2]) {
     if (size >= consonants.length) continue
     const onset = consonants.slice(-size)
     if (isBlend(onset)) return { at: onset[0]!.start, rule: 'VC·CCV: a blend or digraph stays together' }
   }
-  const split = insideUnit(last)
-  if (split !== undefined && between.at(-1) === last && last.start === first.start)
-    return { at: split, rule: 'VC·CV' }
-  return { at: last.start, rule: 'VC·CV' }
+  return { at: last.start + (/^([a-z])\1/.test(last.letters) ? 1 : 0), rule: 'VC·CV' }
 }
 
 function isBlend(units: readonly Unit[]): boolean {
-  return onsets.has(units.map(unit => unit.letters).join(''))
+  return onsets.has(
+    units.map(({ letters, sounds }) => (letters === 'u' && sounds[0] === 'W' ? 'w' : letters)).join(''),
+  )
 }
 
 /** Long, or weak, or closed by its own r: a blend after it begins the next syllable. */
-function mayOpen(left: Unit, right: Unit, isFirst: boolean): boolean {
-  return /r$/.test(left.letters) || !isShort(left) || !isStressed(left, right, isFirst)
+function mayOpen(stretch: Stretch): boolean {
+  const { left } = stretch
+  return /r$/.test(left.letters) || !isShort(left) || !isStressed(stretch)
 }
 
-/** a·sleep, re·spect, de·stroy; but mis·take, as·ton·ish would be read as these, so only e and a open a word so. */
-function opensBeforeS(left: Unit, isFirst: boolean): boolean {
-  return isFirst && left.start > 0 && left.letters === 'e' && left.stress === 0
+/** re·spect, de·stroy, cor·re·spond: a weak e before a stressed syllable; mis·take and as·ton·ish divide the blend. */
+function opensBeforeS({ left, right }: Stretch): boolean {
+  return (
+    left.letters === 'e' &&
+    left.start > 0 &&
+    left.stress === 0 &&
+    right.stress !== undefined &&
+    right.stress > 0
+  )
 }
 
 /** Between the halves of bb, ck-free pairs, and of st, sc, ft with a silent letter: rab·bit, cas·tle, mus·cle. */
 function insideUnit({ letters, start }: Unit): number | undefined {
   if (/^([a-z])\1/.test(letters)) return start + 1
-  if (/^(?:st|ft|sc|cqu)$/.test(letters)) return start + 1
+  if (/^(?:st|ft|sc|sci|cqu|xc|xh|dj)$/.test(letters)) return start + 1
   return undefined
 }
 
 /** Short by its sound and its spelling: o in robin, not the a of father, which has the same sound. */
-export function isShort({ sounds, letters }: Unit): boolean {
+export function isShort({ sounds, letters, followsW }: Unit): boolean {
   const vowel = sounds.find(sound => sound !== 'Y' && sound !== 'W')
   if (vowel === undefined) return false
   if (['AE', 'EH', 'IH', 'UH', 'AH'].includes(vowel)) return true
-  if (vowel === 'AA') return letters === 'o'
+  if (vowel === 'AA') return letters === 'o' || letters === 'ow' || (letters === 'a' && followsW)
   return vowel === 'AO' && letters === 'o'
 }
 
 /** By the pronunciation; without one, a vowel other than AH, and AH spelled u, o or a team, is taken for stressed. */
-function isStressed(left: Unit, right: Unit, isFirst: boolean): boolean {
+function isStressed({ left, right, isFirst, stressBefore }: Stretch): boolean {
+  // The dictionary gives some weak vowels a second stress: de·cide, hos·pi·tal.
+  if (left.stress === 2 && left.sounds.includes('IH'))
+    return isFirst ? left.letters !== 'e' : stressBefore !== 1
   if (left.stress !== undefined) return left.stress > 0
   if (left.sounds.includes('AH')) return isFirst && !/^[ae]$/.test(left.letters) && left.start > 0
   if (isFirst && left.letters === 'e' && left.sounds.includes('IH')) return false

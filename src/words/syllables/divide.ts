@@ -36,18 +36,19 @@ export function divisionOf({ text, graphemes, pronunciation, others }: DivisionT
   const vowels = units.flatMap((unit, index) =>
     unit.kind === 'vowel' || unit.kind === 'syllabic' ? [index] : [],
   )
-  const breaks = vowels.slice(1).map((right, order) => {
+  const breaks = vowels.slice(1).flatMap((right, order) => {
     const left = vowels[order]!
     const between = units.slice(left + 1, right)
     const seam = seams.find(({ at }) => at > units[left]!.start && at <= units[right]!.start)
-    if (seam && (between.length > 0 || seam.at === units[right]!.start)) return seam
-    return breakBetween({
+    if (seam && (between.length > 0 || seam.at === units[right]!.start)) return [seam]
+    const found = breakBetween({
       left: units[left]!,
       between,
       right: units[right]!,
       isFirst: order === 0,
-      isLast: order === vowels.length - 2,
+      stressBefore: units[vowels[order - 1] ?? -1]?.stress,
     })
+    return found ? [found] : []
   })
   const edges = [0, ...breaks.map(({ at }) => at), text.length]
   return {

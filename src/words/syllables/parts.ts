@@ -3,7 +3,8 @@
  * evidence is always another word that is spelled and sounds alike, so that `corn` does not divide `corner` twice
  * wrongly and `hope` has no part in `open`.
  */
-import type { Unit } from './units.js'
+import { exceptions } from './exceptions.js'
+import { isVowelSound, type Unit } from './units.js'
 
 /** What is known of other words; asked for in lower case. */
 export interface OtherWords {
@@ -20,39 +21,70 @@ export interface Seam {
 }
 
 /** About once in a million words of SUBTLEX-US; rarer look-alikes are mostly chance. */
-const familiarEnough = 50
+const familiarEnough = 20
 
+/** A stretch of the word that is a word, or has lost a letter to what follows it. */
+interface Part {
+  readonly text: string
+  /** Index of its first letter in the whole word. */
+  readonly start: number
+  readonly sounds: readonly string[]
+}
+
+interface Evidence {
+  readonly units: readonly Unit[]
+  readonly others: OtherWords
+}
+
+/** The seams of a word, those of its base and of its halves included: un·luck·y, skate·board·ing. */
 export function seamsOf(
   word: string,
   units: readonly Unit[],
   others: OtherWords | undefined,
 ): readonly Seam[] {
-  const seams = [...endingsBySound(word, units)]
-  if (others === undefined) return seams
-  const suffix = suffixSeam(word, units, others)
-  if (suffix) seams.push(suffix)
-  const prefix = prefixSeam(word, units, others)
-  if (prefix) seams.push(prefix)
-  if (!suffix) {
-    const compound = compoundSeam(word, units, others)
-    if (compound) seams.push(compound)
+  const sounds = units.flatMap(unit => unit.sounds)
+  const seams = others === undefined ? [] : seamsIn({ text: word, start: 0, sounds }, { units, others }, true)
+  return [...seams, ...endingsBySound(word, sounds.join(' '))]
+}
+
+function seamsIn(part: Part, evidence: Evidence, isWhole = false): readonly Seam[] {
+  if (!isWhole) {
+    const listed = listedDivision(part)
+    if (listed) return listed
   }
-  return seams
+  const suffixed = suffixOf(part, evidence)
+  if (suffixed) {
+    const { base, seam } = suffixed
+    const shared = part.start + lengthOfSharedStart(base.text, part.text)
+    const inside = seamsIn(base, evidence).filter(({ at }) => at <= shared)
+    return seam ? [...inside, seam] : inside
+  }
+  const prefixed = prefixOf(part, evidence)
+  if (prefixed) return [prefixed.seam, ...seamsIn(prefixed.rest, evidence)]
+  const compound = halvesOf(part, evidence)
+  if (compound === undefined) return []
+  return [...seamsIn(compound.left, evidence), compound.seam, ...seamsIn(compound.right, evidence)]
+}
+
+/** A base whose division is listed passes it on: every, everything. */
+function listedDivision({ text, start, sounds }: Part): readonly Seam[] | undefined {
+  const count = sounds.filter(isVowelSound).length
+  const pieces = exceptions.get(text)?.find(division => division.length === count)
+  if (pieces === undefined) return undefined
+  let at = start
+  return pieces.slice(0, -1).map(piece => {
+    at += piece.length
+    return { at, rule: `${text} is listed: the rules would divide otherwise` }
+  })
 }
 
 /** want·ed and box·es show their ending in letters and sounds alone. */
-function endingsBySound(word: string, units: readonly Unit[]): readonly Seam[] {
-  const sounds = units.flatMap(unit => unit.sounds).join(' ')
+function endingsBySound(word: string, sounds: string): readonly Seam[] {
   const at = word.length - 2
-  if (/[td]ed$/.test(word) && /[TD] (?:IH|AH|EH) D$/.test(sounds) && !notEndings.has(word)) {
-    if (/(?:tt|dd)ed$/.test(word)) return word === 'added' ? [{ at, rule: 'ending -ed' }] : []
-    return [{ at, rule: 'ending -ed' }]
-  }
-  if (/(?:[sxzcg]|[cs]h)es$/.test(word) && /(?:S|Z|SH|ZH|CH|JH) (?:IH|AH|EH) Z$/.test(sounds)) {
-    return /zzes$/.test(word) && word.length < 8 && /^(?:qui|whi|fe)/.test(word)
-      ? []
-      : [{ at, rule: 'ending -es' }]
-  }
+  if (/[td]ed$/.test(word) && /[TD] (?:IH|AH|EH) D$/.test(sounds))
+    return /(?:tt|dd)ed$/.test(word) || notEndings.has(word) ? [] : [{ at, rule: 'ending -ed' }]
+  if (/(?:[sxzcg]|[cs]h)es$/.test(word) && /(?:S|Z|SH|ZH|CH|JH) (?:IH|AH|EH) Z$/.test(sounds))
+    return /(?:qui|whi|fe)zzes$/.test(word) ? [] : [{ at, rule: 'ending -es' }]
   return []
 }
 
@@ -60,89 +92,136 @@ const notEndings = new Set('hundred sacred kindred naked wicked crooked rugged r
 
 interface Suffix {
   readonly letters: string
-  readonly sounds: string
-  /** Joined after dropping e, doubling or y to i; otherwise only after the whole base. */
+  readonly sounds: readonly (readonly string[])[]
+  /** Joined also after a dropped e or a doubled consonant; otherwise only after the whole base. */
   readonly joins: boolean
+  /** Where only some bases take it. */
+  readonly base?: RegExp
 }
 
-const suffixes: readonly Suffix[] = [
-  { letters: 'ing', sounds: 'IH NG', joins: true },
-  { letters: 'ings', sounds: 'IH NG Z', joins: true },
-  { letters: 'est', sounds: 'AH S T|IH S T|EH S T', joins: true },
-  { letters: 'er', sounds: 'ER', joins: true },
-  { letters: 'ers', sounds: 'ER Z', joins: true },
-  { letters: 'y', sounds: 'IY', joins: true },
-  { letters: 'en', sounds: 'AH N', joins: true },
-  { letters: 'ened', sounds: 'AH N D', joins: false },
-  { letters: 'ish', sounds: 'IH SH', joins: false },
-  { letters: 'able', sounds: 'AH B AH L', joins: true },
-  { letters: 'ist', sounds: 'IH S T|AH S T', joins: false },
-  { letters: 'ern', sounds: 'ER N', joins: false },
-  { letters: 'ess', sounds: 'AH S|IH S|EH S', joins: false },
-  { letters: 'ous', sounds: 'AH S', joins: false },
-  { letters: 'age', sounds: 'IH JH|AH JH', joins: false },
-  { letters: 'ly', sounds: 'L IY', joins: false },
-  { letters: 'ful', sounds: 'F AH L', joins: false },
-  { letters: 'less', sounds: 'L AH S|L IH S', joins: false },
-  { letters: 'ness', sounds: 'N AH S|N IH S', joins: false },
-  { letters: 'ment', sounds: 'M AH N T', joins: false },
-  { letters: 'ship', sounds: 'SH IH P', joins: false },
-  { letters: 'hood', sounds: 'HH UH D', joins: false },
-  { letters: 'ward', sounds: 'W ER D', joins: false },
-  { letters: 'some', sounds: 'S AH M', joins: false },
-  { letters: 'teen', sounds: 'T IY N', joins: false },
-]
+/** Letters, then how they are said, joined by `|`. Those with * also stand after a dropped e or a doubled letter. */
+const suffixes: readonly Suffix[] = `
+ing*   IH NG | IY NG
+est*   AH S T | IH S T | EH S T
+er*    ER
+y*     IY
+ie*    IY
+ed*    IH D | AH D | D | T
+es*    IH Z | AH Z
+s      S | Z
+en     AH N | IH N
+ish    IH SH
+able*  AH B AH L
+ist    IH S T | AH S T
+ern    ER N
+ess    AH S | IH S | EH S
+ous    AH S
+al*    AH L       (?:on|[aiou][sv]e)$
+ize    AY Z
+ure    Y ER
+age    IH JH | AH JH
+ly     L IY
+ful    F AH L
+less   L AH S | L IH S
+ness   N AH S | N IH S
+ment   M AH N T
+ship   SH IH P
+hood   HH UH D
+ward   W ER D
+some   S AH M
+teen   T IY N`
+  .trim()
+  .split('\n')
+  .map(line => {
+    const [letters = '', ...rest] = line.trim().split(/\s+/)
+    const base = /[a-z$]/.test(rest.at(-1) ?? '') ? rest.pop() : undefined
+    const suffix = {
+      letters: letters.replace('*', ''),
+      joins: letters.endsWith('*'),
+      sounds: rest
+        .join(' ')
+        .split(' | ')
+        .map(said => said.split(' ')),
+    }
+    return base === undefined ? suffix : { ...suffix, base: new RegExp(base) }
+  })
 
-function suffixSeam(word: string, units: readonly Unit[], others: OtherWords): Seam | undefined {
-  if (notSuffixed.has(word)) return undefined
-  const sounds = units.flatMap(unit => unit.sounds)
+interface Suffixed {
+  readonly base: Part
+  /** Absent when the ending has no vowel sound of its own. */
+  readonly seam?: Seam
+}
+
+function suffixOf(part: Part, evidence: Evidence): Suffixed | undefined {
+  if (notSuffixed.has(part.text)) return undefined
   for (const suffix of suffixes) {
-    const at = word.length - suffix.letters.length
-    if (!word.endsWith(suffix.letters) || at < 2) continue
-    const ending = suffix.sounds
-      .split('|')
-      .map(one => one.split(' '))
-      .find(one => endsWith(sounds, one))
-    if (ending === undefined) continue
-    const stemSounds = sounds.slice(0, sounds.length - ending.length)
-    const stem = word.slice(0, at)
-    const rule = `ending -${suffix.letters}`
-    const doubled = /([bdfgklmnprstvz])\1$/.test(stem)
-    const known = (base: string) => isBase(base, stemSounds, others)
-    if (doubled && suffix.letters !== 'ly') {
-      if (known(stem) && !(suffix.letters === 'y' && keepsYWithDouble(stem))) return { at, rule }
-      if (suffix.joins && known(stem.slice(0, -1)))
-        return { at: at - 1, rule: `${rule} after a doubled consonant` }
-      continue
-    }
-    if (known(stem) || (suffix.joins && !doubled && known(`${stem}e`) && !/[^aeiour]l$/.test(stem)))
-      return { at, rule }
-    // handle, handling: the l goes with the consonant before it.
-    if (suffix.joins && /[^aeiour]l$/.test(stem) && isSoundedLikeLe(stem, stemSounds, others)) {
-      const team = /(?:ck|ng|x)l$/.test(stem) && !/ngl$/.test(stem)
-      return { at: team ? at - 1 : at - 2, rule: `${rule} after a consonant + le` }
-    }
+    if (part.text.length < suffix.letters.length + 2 || !part.text.endsWith(suffix.letters)) continue
+    const said = suffix.sounds.find(sounds => endsWith(part.sounds, sounds))
+    const found = said && joinedBase(part, suffix, said, evidence)
+    if (found) return found
   }
   return undefined
 }
 
-/** Dictionaries print sil·ly and bel·ly but hill·y and mess·y; a double l is divided unless listed. */
-function keepsYWithDouble(stem: string): boolean {
-  return stem.endsWith('ll') ? !/^(?:hill|frill|smell|thrill)$/.test(stem) : !/(?:ss|ff|zz)$/.test(stem)
+function joinedBase(
+  part: Part,
+  { letters, joins, base }: Suffix,
+  said: readonly string[],
+  { others }: Evidence,
+): Suffixed | undefined {
+  const stem = part.text.slice(0, -letters.length)
+  const sounds = part.sounds.slice(0, part.sounds.length - said.length)
+  const at = part.start + stem.length
+  const rule = `ending -${letters}`
+  const found = (text: string, seamAt: number, why = rule, ofBase = sounds): Suffixed => {
+    const whole = { text, start: part.start, sounds: ofBase }
+    return said.some(isVowelSound) ? { base: whole, seam: { at: seamAt, rule: why } } : { base: whole }
+  }
+  const isKnown = (text: string) =>
+    text.length > 1 &&
+    /[aeiouy]/.test(text) &&
+    others.familiarity(text) >= familiarEnough &&
+    base?.test(text) !== false
+  const isBase = (text: string) => isKnown(text) && isSaid(text, sounds, others)
+
+  // long, longer: the dictionary gives the longer form a /g/.
+  if (/ng$/.test(stem) && sounds.at(-1) === 'G' && isKnown(stem) && isSaid(stem, sounds.slice(0, -1), others))
+    return found(stem, at, rule, sounds.slice(0, -1))
+  const doubled = /([bdfgklmnprstvz])\1$/.test(stem)
+  if (isBase(stem) && !(doubled && letters === 'y' && dividesDoubleBeforeY(stem))) return found(stem, at)
+  if (/[^aeiou]i$/.test(stem) && letters !== 'ing') {
+    const withY = `${stem.slice(0, -1)}y`
+    if (
+      isKnown(withY) &&
+      others.pronunciationsOf(withY).some(one => alike(soundsOf(one).slice(0, -1), sounds.slice(0, -1)))
+    )
+      return found(withY, at, rule, [...sounds.slice(0, -1), 'IY'])
+  }
+  if (!joins) return undefined
+  if (doubled)
+    return isBase(stem.slice(0, -1))
+      ? found(stem.slice(0, -1), at - 1, `${rule} after a doubled consonant`)
+      : undefined
+  if (/[^aeiour]l$/.test(stem)) {
+    // handle, handling: the l keeps the consonant before it.
+    const keepsTeam = /(?:ck|x)l$/.test(stem)
+    const withLe = `${stem}e`
+    const fits =
+      isKnown(withLe) &&
+      others.pronunciationsOf(withLe).some(one => startsWith(sounds, soundsOf(one).slice(0, -2)))
+    return fits ? found(withLe, at - (keepsTeam ? 1 : 2), `${rule} after a consonant + le`) : undefined
+  }
+  return isBase(`${stem}e`) ? found(`${stem}e`, at) : undefined
 }
 
-function isSoundedLikeLe(stem: string, stemSounds: readonly string[], others: OtherWords): boolean {
-  const base = `${stem}e`
-  if (others.familiarity(base) < familiarEnough) return false
-  return others.pronunciationsOf(base).some(said => {
-    const sounds = soundsOf(said)
-    return alike(sounds.slice(0, -2), stemSounds.slice(0, sounds.length - 2))
-  })
+/** Dictionaries print sil·ly and bel·ly but hill·y and mess·y; a double l is divided unless listed. */
+function dividesDoubleBeforeY(stem: string): boolean {
+  return stem.endsWith('ll') ? !/^(?:hill|frill|smell|thrill)$/.test(stem) : !/(?:ss|ff|zz)$/.test(stem)
 }
 
 /** Look-alikes: the base is a word and sounds right, and the dictionary divides otherwise. */
 const notSuffixed = new Set(
-  `corner number counter master mister sister winter temper tender gender fender render quarter porter barber charter clover
+  `corner number hunger finger anger linger after offer center former water inner wander difficulty festival phony worthy factory victory gorgeous outrageous counter master mister sister winter temper tender gender fender render quarter porter barber charter clover
   crater liter meter cider taper caper saucer poster butter letter matter bitter better litter latter utter
   butcher summer hammer banner plaster order border murder super tuber sober
   party county forty tardy lady baby navy gravy story pony tidy crazy lazy cozy tiny duty puny army bounty early
@@ -160,21 +239,52 @@ const notSuffixed = new Set(
   tablet scarlet cutlet hatchet bucket`.split(/\s+/),
 )
 
-const prefixes =
-  'un re dis mis pre in im non over under sub out up fore ex en a be de mid inter super trans self'.split(' ')
+/** A prefix with the sounds it opens the word with. */
+const prefixes: readonly { readonly letters: string; readonly sounds: RegExp }[] = Object.entries({
+  un: /^AH N$/,
+  re: /^R (?:IY|IH|AH)$/,
+  dis: /^D IH S$/,
+  mis: /^M IH S$/,
+  pre: /^P R (?:IY|IH|AH)$/,
+  in: /^IH N$/,
+  im: /^IH M$/,
+  non: /^N AA N$/,
+  over: /^OW V ER$/,
+  under: /^AH N D ER$/,
+  sub: /^S AH B$/,
+  out: /^AW T$/,
+  up: /^AH P$/,
+  fore: /^F AO R$/,
+  ex: /^(?:IH|EH) (?:K S|G Z)$/,
+  en: /^(?:IH|EH) N$/,
+  a: /^AH$/,
+  be: /^B (?:IH|IY|AH)$/,
+  de: /^D (?:IY|IH|AH)$/,
+  mid: /^M IH D$/,
+  inter: /^IH N T ER$/,
+  super: /^S UW P ER$/,
+  trans: /^T R AE N [SZ]$/,
+  self: /^S EH L F$/,
+  anti: /^AE N T (?:IY|AY)$/,
+  semi: /^S EH M (?:IY|AY)$/,
+  bi: /^B AY$/,
+  tri: /^T R AY$/,
+}).map(([letters, sounds]) => ({ letters, sounds }))
 
-function prefixSeam(word: string, units: readonly Unit[], others: OtherWords): Seam | undefined {
-  if (notPrefixed.has(word)) return undefined
-  const sounds = units.flatMap(unit => unit.sounds)
-  for (const prefix of prefixes) {
-    const base = word.slice(prefix.length)
-    if (!word.startsWith(prefix) || base.length < 3 || !units.some(unit => unit.start === prefix.length))
-      continue
+function prefixOf(part: Part, { units, others }: Evidence): { seam: Seam; rest: Part } | undefined {
+  if (notPrefixed.has(part.text)) return undefined
+
+  for (const { letters, sounds } of prefixes) {
+    const base = part.text.slice(letters.length)
+    const at = part.start + letters.length
+    if (!part.text.startsWith(letters) || base.length < 3 || !units.some(unit => unit.start === at)) continue
     if (others.familiarity(base) < familiarEnough) continue
-    const fits = others.pronunciationsOf(base).some(said => endsWith(sounds, soundsOf(said)))
-    const opening = units.filter(unit => unit.end <= prefix.length)
-    if (fits && opening.some(unit => unit.kind === 'vowel'))
-      return { at: prefix.length, rule: `prefix ${prefix}-` }
+    const opening = units
+      .filter(unit => unit.start >= part.start && unit.end <= at)
+      .flatMap(unit => unit.sounds)
+    const rest = part.sounds.slice(opening.length)
+    if (!sounds.test(opening.join(' ')) || !isSaid(base, rest, others)) continue
+    return { seam: { at, rule: `prefix ${letters}-` }, rest: { text: base, start: at, sounds: rest } }
   }
   return undefined
 }
@@ -188,44 +298,53 @@ const notPrefixed = new Set(
   alien apple arena avenue acre acorn asp ash also area`.split(/\s+/),
 )
 
-function compoundSeam(word: string, units: readonly Unit[], others: OtherWords): Seam | undefined {
-  if (word.length < 6 || notCompound.has(word)) return undefined
-  const sounds = units.flatMap(unit => unit.sounds)
-  for (const unit of units) {
-    const at = unit.start
-    if (at < 2 || word.length - at < 3) continue
-    const left = word.slice(0, at)
-    const right = word.slice(at)
-    if (
-      left.length + right.length < 6 ||
-      (left.length < 3 && left !== 'up' && left !== 'in' && left !== 'on')
-    )
+function halvesOf(
+  part: Part,
+  { units, others }: Evidence,
+): { left: Part; seam: Seam; right: Part } | undefined {
+  if (part.text.length < 6 || notCompound.has(part.text)) return undefined
+  const inside = units.filter(unit => unit.start >= part.start && unit.end <= part.start + part.text.length)
+  for (const { start: at } of inside) {
+    const leftText = part.text.slice(0, at - part.start)
+    const rightText = part.text.slice(at - part.start)
+    if (rightText.length < 3 || (leftText.length < 3 && !/^(?:up|in|on)$/.test(leftText))) continue
+    if (others.familiarity(leftText) < familiarEnough || others.familiarity(rightText) < familiarEnough)
       continue
-    if (others.familiarity(left) < familiarEnough || others.familiarity(right) < familiarEnough) continue
-    const leftSounds = units.filter(one => one.end <= at).flatMap(one => one.sounds)
-    const rightSounds = sounds.slice(leftSounds.length)
-    if (isSaid(left, leftSounds, others) && isSaid(right, rightSounds, others))
-      return { at, rule: `compound: ${left} + ${right}` }
+    const sounds = inside.filter(unit => unit.end <= at).flatMap(unit => unit.sounds)
+    const left = { text: leftText, start: part.start, sounds }
+    const right = { text: rightText, start: at, sounds: part.sounds.slice(sounds.length) }
+    if (weakHalves.has(rightText) || !inside.some(unit => unit.start >= at && (unit.stress ?? 1) > 0))
+      continue
+    if (isSaid(leftText, left.sounds, others) && isSaid(rightText, right.sounds, others))
+      return { left, seam: { at, rule: `compound: ${leftText} + ${rightText}` }, right }
   }
   return undefined
 }
+
+/** Words that are endings more often than halves. */
+const weakHalves = new Set('ate age ages ant ants ion ions able king ring ling ting'.split(' '))
 
 const notCompound = new Set(
   `carpet parking cartridge mustard farthing window button cotton season person garbage message herring
   outer notice office justice father rather together begin hero`.split(/\s+/),
 )
 
-function isBase(base: string, sounds: readonly string[], others: OtherWords): boolean {
-  if (base.length < 2 || !/[aeiouy]/.test(base) || others.familiarity(base) < familiarEnough) return false
-  return isSaid(base, sounds, others)
-}
-
 function isSaid(word: string, sounds: readonly string[], others: OtherWords): boolean {
   return others.pronunciationsOf(word).some(said => alike(soundsOf(said), sounds))
 }
 
+function lengthOfSharedStart(first: string, second: string): number {
+  let length = 0
+  while (length < first.length && first.charAt(length) === second.charAt(length)) length += 1
+  return length
+}
+
 function soundsOf(pronunciation: string): readonly string[] {
   return pronunciation.split(' ').map(sound => sound.replace(/\d$/, ''))
+}
+
+function startsWith(sounds: readonly string[], opening: readonly string[]): boolean {
+  return sounds.length > opening.length && alike(sounds.slice(0, opening.length), opening)
 }
 
 function endsWith(sounds: readonly string[], ending: readonly string[]): boolean {

@@ -14,6 +14,8 @@ export interface Unit {
   readonly kind: 'vowel' | 'syllabic' | 'silent vowel' | 'consonant'
   /** The vowel's stress, 1, 2 or 0; undefined where no pronunciation was given. */
   readonly stress?: number
+  /** After /w/, where a stands for short o: quality, wander. */
+  readonly followsW: boolean
 }
 
 const vowelSounds = new Set('AA AE AH AO AW AY EH ER EY IH IY OW OY UH UW'.split(' '))
@@ -25,9 +27,11 @@ export function isVowelSound(sound: string): boolean {
 export function unitsOf(graphemes: readonly Grapheme[], pronunciation: string | undefined): readonly Unit[] {
   const stresses = stressesOf(graphemes, pronunciation)
   let vowelsBefore = 0
-  return graphemes.map(({ letters, start, sounds }) => {
+  return graphemes.map(({ letters, start, sounds }, index) => {
     const lower = letters.toLowerCase()
-    const unit = { letters: lower, start, end: start + letters.length, sounds, kind: kindOf(lower, sounds) }
+    const followsW = graphemes[index - 1]?.sounds.at(-1) === 'W'
+    const kind = kindOf(lower, sounds)
+    const unit = { letters: lower, start, end: start + letters.length, sounds, kind, followsW }
     const count = sounds.filter(isVowelSound).length
     const stress = stresses?.slice(vowelsBefore, vowelsBefore + count).find(value => value > 0) ?? 0
     vowelsBefore += count
