@@ -3,11 +3,20 @@ import { errorAt, type Problem } from '../problems.js'
 /** A picture of the teacher's that cannot be read; its description is the message. */
 export class UnreadablePicture extends Error {}
 
+/** Another run of the same plan has not let go of its folder; the message is the path of its lock. */
+export class AnotherRunIsWriting extends Error {}
+
 /** What the system says when a file cannot be written, put in plain words; anything else is a fault of ours and is thrown on. */
 export function fileProblem(error: unknown, folder: string): Problem {
   const place = { file: folder }
   if (error instanceof UnreadablePicture)
     return errorAt(place, error.message, 'Save the picture again as PNG or JPEG, or leave it out.')
+  if (error instanceof AnotherRunIsWriting)
+    return errorAt(
+      place,
+      'another run is still writing this plan',
+      `Wait for it to end. If there is none, delete the file ${error.message} and run again.`,
+    )
   switch (systemCode(error)) {
     case 'EACCES':
     case 'EPERM':

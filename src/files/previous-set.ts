@@ -4,28 +4,12 @@ import { errorAt, type Outcome } from '../problems.js'
 import { systemCode } from './file-problem.js'
 import type { Manifest } from './manifest.js'
 
-/** The set that the last run left in a plan's folder. */
-export interface PreviousSet {
-  readonly manifest: Manifest
-  /** The manifest as it stands in the file, to see later whether another run has changed it. */
-  readonly text: string
-}
-
 /**
- * Reads what stands in the plan's folder: `null` where there is nothing yet. A folder with files in it but no
+ * The manifest of the set that stands in the plan's folder, `null` where there is nothing yet. A folder with files in it but no
  * manifest of ours belongs to somebody else, and is refused.
  */
-export async function readPreviousSet(folder: string): Promise<Outcome<PreviousSet | null>> {
-  try {
-    return await readSet(folder)
-  } catch (error) {
-    // Not there, or put aside by another run while we were reading.
-    if (systemCode(error) === 'ENOENT') return { ok: true, value: null, problems: [] }
-    throw error
-  }
-}
-
-async function readSet(folder: string): Promise<Outcome<PreviousSet | null>> {
+export async function readPreviousSet(folder: string): Promise<Outcome<Manifest | null>> {
+  if (!(await exists(folder))) return { ok: true, value: null, problems: [] }
   if (!(await lstat(folder)).isDirectory()) return refused(folder, 'a file stands where a folder is needed')
   const names = (await readdir(folder)).filter(name => !isSystemLitter(name))
   if (names.length === 0) return { ok: true, value: null, problems: [] }
@@ -35,7 +19,17 @@ async function readSet(folder: string): Promise<Outcome<PreviousSet | null>> {
   const manifest = parseManifest(text)
   if (manifest === undefined)
     return refused(folder, 'the manifest.json in this folder is not one of oaktag’s')
-  return { ok: true, value: { manifest, text }, problems: [] }
+  return { ok: true, value: manifest, problems: [] }
+}
+
+async function exists(path: string): Promise<boolean> {
+  try {
+    await lstat(path)
+    return true
+  } catch (error) {
+    if (systemCode(error) === 'ENOENT') return false
+    throw error
+  }
 }
 
 /** Files that desktop systems strew into folders by themselves. */

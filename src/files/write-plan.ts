@@ -1,4 +1,4 @@
-import { readdir, rm, writeFile } from 'node:fs/promises'
+import { writeFile } from 'node:fs/promises'
 import { join } from 'node:path'
 import { hasErrors, type Outcome, type Problem, warningAt } from '../problems.js'
 import { carryOver } from './carry-over.js'
@@ -7,7 +7,7 @@ import { itemNameProblems } from './item-names.js'
 import { type Format, planPdfPath } from './item-paths.js'
 import { type Manifest, manifestItem, manifestText } from './manifest.js'
 import { mergedItemNames } from './merge-items.js'
-import { type PreviousSet, readPreviousSet } from './previous-set.js'
+import { readPreviousSet } from './previous-set.js'
 import type { PrintedPlan } from './printed-plan.js'
 import { proofPage } from './proof-page.js'
 import { keptSections, proofSection } from './proof-section.js'
@@ -59,40 +59,34 @@ async function writeAndSwap(
 ): Promise<Outcome<WrittenPlan>> {
   const printed = itemsToMake(request)
   // A folder that is not ours is refused before any work is done.
-  const first = await readPreviousSet(folder)
+  const first = await work.alone(() => readPreviousSet(folder))
   if (!first.ok) return first
   await writeItems({ ...request, printed, whole: request.only === undefined, folder: work.building })
-  const warnings: Problem[] = []
-  for (let previous = first.value; ; ) {
-    const completed = await completeSet(request, printed, request.only ? previous : null, folder, work)
-    const swapped = completed.ok && (await swapIn(work, folder, previous?.text ?? null)) === 'swapped'
-    warnings.push(...(await work.discardReplaced()).map(otherFileWarning))
-    if (completed.ok && swapped) {
-      const value = { folder, indexFile: join(folder, 'index.html'), manifest: completed.value }
-      return { ok: true, value, problems: warnings }
-    }
-    // Another run has put its set there meanwhile: begin again from that one.
-    const now = await readPreviousSet(folder)
-    if (!now.ok) return now
-    if (!completed.ok && now.value?.text === previous?.text) return completed
-    previous = now.value
-  }
+  return work.alone(async () => {
+    const previous = await readPreviousSet(folder)
+    if (!previous.ok) return previous
+    const completed = await completeSet(request, printed, request.only ? previous.value : null, folder, work)
+    if (!completed.ok) return completed
+    await swapIn(work, folder)
+    const warnings = (await work.discardReplaced()).map(otherFileWarning)
+    const value = { folder, indexFile: join(folder, 'index.html'), manifest: completed.value }
+    return { ok: true, value, problems: warnings }
+  })
 }
 
 /** Adds to the new items what is kept of the last set, the proof page and the manifest. */
 async function completeSet(
   request: WriteRequest,
   printed: PrintedPlan,
-  previous: PreviousSet | null,
+  previous: Manifest | null,
   folder: string,
   work: WorkFolder,
 ): Promise<Outcome<Manifest>> {
   const made = printed.items.map(item => item.name)
-  const kept = (previous?.manifest.items ?? []).filter(item => !made.includes(item.name))
+  const kept = (previous?.items ?? []).filter(item => !made.includes(item.name))
   const problems: Problem[] = []
   const planPdf = planPdfPath(printed.stem)
   const hasPlanPdf = request.formats.includes('pdf') && request.only === undefined
-  await removeAllBut([...made, ...(hasPlanPdf ? [planPdf] : [])], work.building)
   for (const item of kept) problems.push(...(await carryOver(item, folder, work.building)))
   if (hasErrors(problems)) return { ok: false, problems }
   const entries = new Map([
@@ -119,11 +113,6 @@ async function completeSet(
   await writeFile(join(work.building, 'index.html'), proofPage(manifest, sections))
   await writeFile(join(work.building, 'manifest.json'), manifestText(manifest))
   return { ok: true, value: manifest, problems }
-}
-
-async function removeAllBut(names: readonly string[], folder: string): Promise<void> {
-  for (const name of await readdir(folder))
-    if (!names.includes(name)) await rm(join(folder, name), { recursive: true, force: true })
 }
 
 function itemsToMake({ printed, only }: WriteRequest): PrintedPlan {
