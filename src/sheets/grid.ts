@@ -168,9 +168,9 @@ function howMany(roomMm: number, pieceMm: number, gapMm: number): number {
   return Math.floor((roomMm + gapMm) / (pieceMm + gapMm) + 1e-6)
 }
 
-/** Length of each of `count` pieces in a room, rounded down to a thousandth of a millimetre. */
+/** Length of each of `count` pieces in a room, rounded down to a millionth of a millimetre. */
 function share(roomMm: number, count: number, gapMm: number): number {
-  return Math.floor(((roomMm - (count - 1) * gapMm) / count) * 1000 + 1e-6) / 1000
+  return Math.floor(((roomMm - (count - 1) * gapMm) / count) * 1e6 + 1e-3) / 1e6
 }
 
 /** Height over width of the pieces that the layout likes. */

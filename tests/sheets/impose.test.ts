@@ -182,5 +182,5 @@ function between(positions: readonly number[]): readonly (readonly [number, numb
 }
 
 function near(a: number, b: number): boolean {
-  return Math.abs(a - b) < 0.02
+  return Math.abs(a - b) < 1e-3
 }
