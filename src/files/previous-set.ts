@@ -5,8 +5,8 @@ import { systemCode } from './file-problem.js'
 import type { Manifest } from './manifest.js'
 
 /**
- * The manifest of the set that stands in the plan's folder, `null` where there is nothing yet. A folder with files in it but no
- * manifest of ours belongs to somebody else, and is refused.
+ * The manifest of the set that stands in the plan's folder, `null` where there is nothing yet. A folder with
+ * files in it but no manifest of ours belongs to somebody else, and is refused.
  */
 export async function readPreviousSet(folder: string): Promise<Outcome<Manifest | null>> {
   if (!(await exists(folder))) return { ok: true, value: null, problems: [] }

@@ -25,13 +25,14 @@ export const wave: Shape = {
 }
 export const blueBar: Shape = { kind: 'path', d: 'M2 11L18 11L18 11.6L2 11.6Z', fill: '#00618a' }
 
+/** Its dashes end in a gap: renderers differ on how a dash meets the first one at the closing corner. */
 export const frame: Art = art(
   [
     {
       kind: 'path',
       d: 'M0 0L60 0L60 40L0 40Z',
       fill: 'none',
-      stroke: { color: '#000000', widthMm: 0.5, dashMm: [2, 1] },
+      stroke: { color: '#000000', widthMm: 0.5, dashMm: [3, 1] },
     },
   ],
   '',

@@ -1,0 +1,52 @@
+import fc from 'fast-check'
+import { PNG } from 'pngjs'
+import sharp from 'sharp'
+import { describe, expect, it } from 'vitest'
+import { encodePng, type Pixels } from '../../../src/files/png/encode-png.js'
+
+const pixels = fc
+  .record({
+    widthPx: fc.integer({ min: 1, max: 40 }),
+    heightPx: fc.integer({ min: 1, max: 40 }),
+    channels: fc.constantFrom(1 as const, 3 as const),
+  })
+  .chain(size =>
+    fc
+      .uint8Array({
+        minLength: size.widthPx * size.heightPx * size.channels,
+        maxLength: size.widthPx * size.heightPx * size.channels,
+      })
+      .map((bytes): Pixels => ({ ...size, bytes })),
+  )
+
+describe('a PNG file', () => {
+  it('gives back every pixel to pngjs and to sharp', async () => {
+    await fc.assert(
+      fc.asyncProperty(pixels, async picture => {
+        const file = encodePng(picture, 300)
+        const expected = rgbOf(picture)
+        const { data, width, height } = PNG.sync.read(file)
+        expect([width, height]).toEqual([picture.widthPx, picture.heightPx])
+        expect(Buffer.from(data.filter((_, at) => at % 4 !== 3)).equals(expected)).toBe(true)
+        const bySharp = await sharp(file).toColourspace('srgb').removeAlpha().raw().toBuffer()
+        expect(bySharp.equals(expected)).toBe(true)
+      }),
+      { numRuns: 100 },
+    )
+  })
+
+  it('keeps a grey page to one channel of 8 bits', async () => {
+    const file = encodePng({ widthPx: 2, heightPx: 1, channels: 1, bytes: Uint8Array.of(0, 255) }, 300)
+    const { channels, depth, isPalette } = await sharp(file).metadata()
+    expect({ channels, depth, isPalette }).toEqual({ channels: 1, depth: 'uchar', isPalette: false })
+  })
+
+  it('packs a white Letter page at 300 DPI into a few kilobytes', () => {
+    const bytes = new Uint8Array(2550 * 3300).fill(255)
+    expect(encodePng({ widthPx: 2550, heightPx: 3300, channels: 1, bytes }, 300).length).toBeLessThan(50_000)
+  })
+})
+
+function rgbOf({ bytes, channels }: Pixels): Buffer {
+  return Buffer.from(channels === 3 ? bytes : Array.from(bytes).flatMap(grey => [grey, grey, grey]))
+}
