@@ -101,7 +101,7 @@ function boardFace(request: LayoutRequest, card: Card, set: CardSet, size: Size)
           marked: request.marked,
           sizeGroup: 'main',
           align: 'centre',
-          paddingMm: 1.5,
+          paddingMm: 2.5,
         }
   return {
     ...size,

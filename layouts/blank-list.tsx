@@ -1,8 +1,7 @@
 import { mm } from '../src/pieces/face.js'
-import { flowPages, type Row } from '../src/pieces/flow-page.js'
 import { blankKeyRows } from '../src/pieces/key-rows.js'
 import { WritingLine } from '../src/pieces/rules.js'
-import { wordListMeasure, wordListRow } from '../src/pieces/word-list-row.js'
+import { wordListPages } from '../src/pieces/word-list.js'
 import type { PageLayout } from './layout.js'
 
 /** The children's copy: the words where the marked list has them, nothing marked, and room to draw the key. */
@@ -14,21 +13,16 @@ export const blankList: PageLayout = {
   marks: 'none',
   pages: (request, room) => {
     const { words, type, plan } = request
-    const measure = wordListMeasure(type, room.widthMm)
-    const rows: Row[] = [
-      { heightMm: type.textMm * 1.8, tree: <div style={{ display: 'flex' }} /> },
-      ...words.map((word, index) =>
-        wordListRow({ word, number: index + 1, marked: false, measure, type, rest: <WritingRoom /> }),
-      ),
-      ...blankKeyRows(request),
-    ]
-    const title = plan.title
-    const heading = { title, subtitle: 'Name', textMm: type.textMm }
-    return flowPages({ heading, rows, room }).map(face => ({
-      ...face,
-      kind: 'list',
-      title: `${title}: list to mark`,
-    }))
+    return wordListPages({
+      words,
+      type,
+      marked: false,
+      heading: { title: plan.title, subtitle: 'Name', textMm: type.adultTextMm, lineAfterSubtitle: true },
+      room,
+      columnHeadings: () => null,
+      beside: () => <WritingRoom />,
+      keyRows: blankKeyRows(request, room.widthMm),
+    }).map(face => ({ ...face, kind: 'list', title: `${plan.title}: list to mark` }))
   },
 }
 
@@ -42,7 +36,7 @@ function WritingRoom() {
         height: '100%',
         boxSizing: 'border-box',
         paddingLeft: mm(4),
-        paddingBottom: mm(4),
+        paddingBottom: mm(3.5),
         alignItems: 'flex-end',
       }}
     >

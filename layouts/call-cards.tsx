@@ -71,7 +71,14 @@ function callCardFace(request: LayoutRequest, card: Card, set: CardSet, size: Si
     ),
     slots: {
       border: cardBorder(item.border),
-      word: { kind: 'word', word, marked: request.marked, sizeGroup: 'main', align: 'centre', paddingMm: 1 },
+      word: {
+        kind: 'word',
+        word,
+        marked: request.marked,
+        sizeGroup: 'main',
+        align: 'centre',
+        paddingMm: 1.5,
+      },
     },
   }
 }

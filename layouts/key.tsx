@@ -1,5 +1,5 @@
 import { flowPages } from '../src/pieces/flow-page.js'
-import { keyRows } from '../src/pieces/key-rows.js'
+import { largeKeyRows } from '../src/pieces/key-rows.js'
 import { choice } from '../src/plan/options.js'
 import type { PageLayout } from './layout.js'
 
@@ -11,11 +11,12 @@ export const key: PageLayout = {
   options: { for: choice(['wall', 'desk'], 'wall') },
   marks: 'all',
   pages: (request, room) => {
-    const { plan, subtitle, type } = request
+    const { plan, subtitle, type, item } = request
     const title = `${plan.title}: our key`
-    const wall = request.item.options['for'] === 'wall'
-    const textMm = wall ? type.textMm * 1.3 : type.textMm
-    const rows = keyRows(request, room.widthMm, wall ? type.textMm * 3.2 : type.textMm * 1.8)
+    const forWall = item.options.for === 'wall'
+    const textMm = forWall ? Math.max(type.textMm, type.adultTextMm * 1.5) : type.textMm
+    const sampleMm = forWall ? Math.max(13, type.textMm * 1.6) : Math.max(7, type.textMm)
+    const rows = largeKeyRows(request, room.widthMm, sampleMm)
     return flowPages({ heading: { title, subtitle, textMm }, rows, room }).map(face => ({
       ...face,
       kind: 'key',

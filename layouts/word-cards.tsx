@@ -53,7 +53,14 @@ export function wordCardFace(request: LayoutRequest, card: Card, set: CardSet, s
     ),
     slots: {
       border: cardBorder(item.border),
-      word: { kind: 'word', word, marked: request.marked, sizeGroup: 'main', align: 'centre', paddingMm: 1 },
+      word: {
+        kind: 'word',
+        word,
+        marked: request.marked,
+        sizeGroup: 'main',
+        align: 'centre',
+        paddingMm: 2.5,
+      },
     },
   }
 }

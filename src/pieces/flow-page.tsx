@@ -1,6 +1,7 @@
 import type { JSXNode } from 'satori/jsx'
 import type { Size } from '../geometry.js'
 import { type Face, mm, type SlotContent } from './face.js'
+import { WritingLine } from './rules.js'
 import { Lines, linesHeight } from './text-lines.js'
 
 /** A row of a list: its height is fixed before it is laid out, so that a page can be filled without trying. */
@@ -15,6 +16,12 @@ export interface Heading {
   readonly subtitle: string
   /** The em of running text; the title is larger. */
   readonly textMm: number
+  /** A line to write on behind the subtitle, for a name. */
+  readonly lineAfterSubtitle?: boolean
+}
+
+export function rowsHeight(rows: readonly Row[]): number {
+  return rows.reduce((sum, row) => sum + row.heightMm, 0)
 }
 
 /** Fills pages with rows from the top, each page under the same heading; a row never stands over two pages. */
@@ -67,7 +74,7 @@ export function headingHeight({ textMm }: Heading): number {
 }
 
 function PageHeading({ heading, page }: { readonly heading: Heading; readonly page: string }) {
-  const { title, subtitle, textMm } = heading
+  const { title, subtitle, textMm, lineAfterSubtitle = false } = heading
   return (
     <div
       style={{
@@ -80,6 +87,20 @@ function PageHeading({ heading, page }: { readonly heading: Heading; readonly pa
       <Lines lines={[title]} style={{ sizeMm: textMm * TITLE_SCALE, weight: 700 }} />
       <div style={{ display: 'flex', justifyContent: 'space-between' }}>
         <Lines lines={[subtitle]} style={{ sizeMm: textMm, color: '#404040' }} />
+        {lineAfterSubtitle ? (
+          <div
+            style={{
+              display: 'flex',
+              width: mm(textMm * 20),
+              height: mm(textMm * 1.2),
+              alignItems: 'flex-end',
+              marginLeft: mm(2),
+              marginRight: 'auto',
+            }}
+          >
+            <WritingLine />
+          </div>
+        ) : null}
         <Lines lines={[page]} style={{ sizeMm: textMm, color: '#404040' }} />
       </div>
     </div>

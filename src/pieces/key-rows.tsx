@@ -1,11 +1,12 @@
+import type { JSXNode } from 'satori/jsx'
 import type { Word } from '../words/word.js'
-import { mm } from './face.js'
+import { mm, type SlotContent } from './face.js'
 import type { Row } from './flow-page.js'
 import { type KeyEntry, keyEntries } from './marks/key-entries.js'
 import { drawKeySample } from './marks/key-sample.js'
 import type { StyledMark } from './marks/styled-mark.js'
 import { Slot } from './slot.js'
-import { breakLinesWithin, Lines, type TextMeasure } from './text-lines.js'
+import { breakLinesWithin, Lines, linesHeight, type TextMeasure, type TextStyle } from './text-lines.js'
 import type { TypeScale } from './type-scale.js'
 import type { Typeface } from './typeface/typeface.js'
 
@@ -18,73 +19,142 @@ export interface KeyRequest {
   readonly measure: TextMeasure
 }
 
-/** Rows of a key, one a mark that these words use: the mark on sample letters, its name, words that show it. */
-export function keyRows(
-  request: KeyRequest,
-  widthMm: number,
-  sizeMm = request.type.textMm * 1.6,
-): readonly Row[] {
-  return keyEntries(request.words, request.marks).map((entry, index) =>
-    keyRow(request, entry, { index, widthMm, sizeMm }),
+/** A key beside other things: two marks a row, the mark on sample letters and its name. */
+export function keyRows(request: KeyRequest, widthMm: number): readonly Row[] {
+  const { typeface, type, measure } = request
+  const shape = smallKey(type, widthMm)
+  return pairsOf(keyEntries(request.words, request.marks)).map(entries => {
+    const slots: Record<string, SlotContent> = {}
+    const cells = entries.map(({ mark, letters, label }) => {
+      const name = `key ${mark.index}`
+      slots[name] = {
+        kind: 'art',
+        draw: room =>
+          drawKeySample({ typeface, mark, letters, sizeMm: shape.sampleMm, room, large: type.large }),
+      }
+      const room = { widthMm: shape.labelWidthMm, maximum: 2 }
+      return (
+        <div style={{ display: 'flex', width: mm(shape.cellWidthMm), alignItems: 'center' }}>
+          <Slot name={name} style={{ width: mm(shape.boxWidthMm), height: mm(shape.boxHeightMm) }} />
+          <Lines
+            lines={breakLinesWithin(label, room, shape.label, measure)}
+            style={shape.label}
+            box={{ marginLeft: mm(3) }}
+          />
+        </div>
+      )
+    })
+    return { heightMm: shape.rowHeightMm, slots, tree: <KeyRow cells={cells} /> }
+  })
+}
+
+/** The same key for the children to fill in: the names, and a box to draw each mark in. */
+export function blankKeyRows(request: KeyRequest, widthMm: number): readonly Row[] {
+  const { type, measure } = request
+  const shape = smallKey(type, widthMm)
+  return pairsOf(keyEntries(request.words, request.marks)).map(entries => ({
+    heightMm: shape.rowHeightMm,
+    tree: (
+      <KeyRow
+        cells={entries.map(({ label }) => (
+          <div style={{ display: 'flex', width: mm(shape.cellWidthMm), alignItems: 'center' }}>
+            <EmptyBox widthMm={shape.boxWidthMm} heightMm={shape.boxHeightMm} />
+            <Lines
+              lines={breakLinesWithin(
+                label,
+                { widthMm: shape.labelWidthMm, maximum: 2 },
+                shape.label,
+                measure,
+              )}
+              style={shape.label}
+              box={{ marginLeft: mm(3) }}
+            />
+          </div>
+        ))}
+      />
+    ),
+  }))
+}
+
+function smallKey(type: TypeScale, widthMm: number) {
+  const sampleMm = type.adultTextMm * (type.large ? 2.2 : 1.7)
+  const cellWidthMm = widthMm / 2
+  const boxWidthMm = sampleMm * 4.2
+  return {
+    sampleMm,
+    cellWidthMm,
+    boxWidthMm,
+    boxHeightMm: sampleMm * 1.8,
+    rowHeightMm: sampleMm * 2.1,
+    labelWidthMm: cellWidthMm - boxWidthMm - 6,
+    label: { sizeMm: type.adultTextMm } satisfies TextStyle,
+  }
+}
+
+function KeyRow({ cells }: { readonly cells: readonly JSXNode[] }) {
+  return <div style={{ display: 'flex', width: '100%', height: '100%', alignItems: 'flex-end' }}>{cells}</div>
+}
+
+function EmptyBox({ widthMm, heightMm }: { readonly widthMm: number; readonly heightMm: number }) {
+  return (
+    <div
+      style={{
+        display: 'flex',
+        width: mm(widthMm),
+        height: mm(heightMm),
+        boxSizing: 'border-box',
+        padding: mm(0.3),
+        backgroundColor: '#737373',
+        flexShrink: 0,
+      }}
+    >
+      <div style={{ display: 'flex', flexGrow: 1, backgroundColor: '#ffffff' }} />
+    </div>
   )
 }
 
-function keyRow(
+/** A key that is a page of its own: a mark a row, with words that show it. */
+export function largeKeyRows(request: KeyRequest, widthMm: number, sampleMm: number): readonly Row[] {
+  return keyEntries(request.words, request.marks).map(entry =>
+    largeKeyRow(request, entry, { widthMm, sampleMm }),
+  )
+}
+
+function largeKeyRow(
   { typeface, type, measure }: KeyRequest,
-  entry: KeyEntry,
-  { index, widthMm, sizeMm }: { readonly index: number; readonly widthMm: number; readonly sizeMm: number },
+  { mark, letters, label, examples }: KeyEntry,
+  { widthMm, sampleMm }: { readonly widthMm: number; readonly sampleMm: number },
 ): Row {
-  const name = `key ${index}`
-  const sampleWidthMm = Math.max(sizeMm * 5, widthMm * 0.2)
-  const labelStyle = { sizeMm: Math.max(type.textMm, sizeMm * 0.55), weight: 700 as const }
-  const exampleStyle = { sizeMm: Math.max(type.textMm * 0.9, sizeMm * 0.4) }
-  const room = { widthMm: widthMm - sampleWidthMm - 4, maximum: 1 }
+  const name = `key ${mark.index}`
+  const boxWidthMm = Math.min(sampleMm * 3.6, widthMm * 0.36)
+  const labelStyle: TextStyle = { sizeMm: Math.max(type.textMm, sampleMm * 0.42), weight: 700 }
+  const exampleStyle: TextStyle = { sizeMm: Math.max(type.textMm, sampleMm * 0.34), color: '#333333' }
+  const room = { widthMm: widthMm - boxWidthMm - 8, maximum: 2 }
+  const labelLines = breakLinesWithin(label, room, labelStyle, measure)
+  const exampleLines = breakLinesWithin(examples.join(', '), room, exampleStyle, measure)
+  const textMm =
+    linesHeight(labelLines.length, labelStyle.sizeMm) + linesHeight(exampleLines.length, exampleStyle.sizeMm)
   return {
-    heightMm: sizeMm * 2.6,
+    heightMm: Math.max(sampleMm * 2, textMm + sampleMm * 0.5),
     slots: {
       [name]: {
         kind: 'art',
         draw: slot =>
-          drawKeySample({ typeface, mark: entry.mark, letters: entry.letters, sizeMm, room: slot }),
+          drawKeySample({ typeface, mark, letters, sizeMm: sampleMm, room: slot, large: type.large }),
       },
     },
     tree: (
       <div style={{ display: 'flex', width: '100%', height: '100%', alignItems: 'center' }}>
-        <Slot name={name} style={{ width: mm(sampleWidthMm), height: '100%' }} />
-        <div style={{ display: 'flex', flexDirection: 'column', marginLeft: mm(4) }}>
-          <Lines lines={breakLinesWithin(entry.label, room, labelStyle, measure)} style={labelStyle} />
-          <Lines
-            lines={breakLinesWithin(entry.examples.join(', '), room, exampleStyle, measure)}
-            style={exampleStyle}
-          />
+        <Slot name={name} style={{ width: mm(boxWidthMm), height: '100%' }} />
+        <div style={{ display: 'flex', flexDirection: 'column', marginLeft: mm(8) }}>
+          <Lines lines={labelLines} style={labelStyle} />
+          <Lines lines={exampleLines} style={exampleStyle} />
         </div>
       </div>
     ),
   }
 }
 
-/** A key for the children to fill in: the names, and a box to draw each mark in. */
-export function blankKeyRows(request: KeyRequest): readonly Row[] {
-  const { type } = request
-  const sizeMm = type.textMm
-  return keyEntries(request.words, request.marks).map(entry => ({
-    heightMm: sizeMm * 3,
-    tree: (
-      <div style={{ display: 'flex', width: '100%', height: '100%', alignItems: 'center' }}>
-        <div
-          style={{
-            display: 'flex',
-            width: mm(sizeMm * 7),
-            height: mm(sizeMm * 2.4),
-            boxSizing: 'border-box',
-            padding: mm(0.3),
-            backgroundColor: '#737373',
-          }}
-        >
-          <div style={{ display: 'flex', flexGrow: 1, backgroundColor: '#ffffff' }} />
-        </div>
-        <Lines lines={[entry.label]} style={{ sizeMm }} box={{ marginLeft: mm(4) }} />
-      </div>
-    ),
-  }))
+function pairsOf<T>(items: readonly T[]): readonly (readonly T[])[] {
+  return Array.from({ length: Math.ceil(items.length / 2) }, (_, pair) => items.slice(pair * 2, pair * 2 + 2))
 }

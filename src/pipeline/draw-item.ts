@@ -6,7 +6,9 @@ import type { Outcome, Problem } from '../problems.js'
 import type { CardSet } from '../sets/card-set.js'
 import { printableBox } from '../sheets/grid.js'
 import { imposeFronts } from '../sheets/impose.js'
+import { interleave } from '../sheets/print-order.js'
 import type { Sheet } from '../sheets/sheet.js'
+import { drawBacks } from './draw-backs.js'
 import { itemCover, letteringFor, sizeNote } from './item-cover.js'
 import type { PreparedItem } from './prepare-item.js'
 
@@ -54,8 +56,11 @@ export async function drawItem(prepared: PreparedItem): Promise<Outcome<DrawnIte
     title,
     label: { text: title, lettering: letteringFor(prepared) },
   })
+  const backs = await drawBacks(prepared, set, fronts, title)
+  problems.push(...backs.problems)
+  if (!backs.ok) return { ok: false, problems }
   const sheets = [
-    ...fronts,
+    ...interleave(fronts, backs.value),
     ...pages.value.faces.map(page => pageSheet(page, prepared)),
     ...itemCover(prepared, set, fronts.length),
   ]

@@ -1,0 +1,86 @@
+import { readFileSync } from 'node:fs'
+import { cardBackFace, type Picture } from '../pieces/card-back.js'
+import { drawFaces } from '../pieces/draw-faces.js'
+import type { Piece } from '../pieces/piece.js'
+import { pieceOf } from '../pieces/piece-of.js'
+import { type Outcome, warningAt } from '../problems.js'
+import type { CardSet } from '../sets/card-set.js'
+import { imposeBacks } from '../sheets/backs.js'
+import { DEFAULT_BLEED_MM } from '../sheets/bleed.js'
+import { drawLattice } from '../sheets/furniture/lattice.js'
+import type { Sheet } from '../sheets/sheet.js'
+import type { Word } from '../words/word.js'
+import { letteringFor } from './item-cover.js'
+import type { PreparedItem } from './prepare-item.js'
+
+/** The backs of an item's sheets, in the order of their fronts; none where the teacher asked for none. */
+export async function drawBacks(
+  prepared: PreparedItem,
+  set: CardSet,
+  fronts: readonly Sheet[],
+  title: string,
+): Promise<Outcome<readonly Sheet[]>> {
+  const { job, request, grid } = prepared
+  const { item } = job
+  const { back } = item
+  if (back === 'none') return { ok: true, value: [], problems: [] }
+  const problems = missingOnBacks(prepared, back).map(({ what, words }) =>
+    warningAt(
+      item.place,
+      `no ${what} for ${words.map(word => `"${word.text}"`).join(', ')}: the back stays empty`,
+      `Give each word its ${what} in the plan, or choose another back.`,
+    ),
+  )
+  const faces = set.cards.map(card =>
+    cardBackFace({
+      ...request,
+      back,
+      card,
+      size: grid.pieceSize,
+      pictures: readPictures(request.words),
+      drawPattern: size =>
+        drawLattice({ area: { xMm: 0, yMm: 0, ...size }, corner: { xMm: 0, yMm: 0 }, pieceSize: size }),
+    }),
+  )
+  const drawn = await drawFaces(faces, { ...request, place: item.place })
+  if (!drawn.ok) return { ok: false, problems: [...problems, ...drawn.problems] }
+  const pieces = new Map<string, Piece>(drawn.value.faces.map(face => [face.face.id, pieceOf(face)]))
+  const backs = imposeBacks({
+    fronts,
+    backOf: front => pieces.get(front.id),
+    flip: item.flip,
+    ...(request.plan.printer?.backShift === undefined ? {} : { shift: request.plan.printer.backShift }),
+    title,
+    label: { text: title, lettering: letteringFor(prepared) },
+    ...(back === 'pattern'
+      ? {
+          bleed: {
+            widthMm: DEFAULT_BLEED_MM,
+            paint: (area, corner) => drawLattice({ area, corner, pieceSize: grid.pieceSize }),
+          },
+        }
+      : {}),
+  })
+  return { ok: true, value: backs, problems }
+}
+
+function missingOnBacks(
+  { request, layout }: PreparedItem,
+  back: 'name' | 'answer' | 'clue' | 'picture' | 'pattern',
+) {
+  const oneWordEach = layout.kind === 'pieces' && layout.name !== 'bingo'
+  if (!oneWordEach || (back !== 'clue' && back !== 'picture')) return []
+  const words = request.words.filter(word => word[back] === undefined)
+  return words.length === 0 ? [] : [{ what: back, words }]
+}
+
+/** Files were checked when the plan was read; one that has gone since leaves its back empty. */
+function readPictures(words: readonly Word[]): ReadonlyMap<string, Picture> {
+  const paths = words.flatMap(word => (word.picture === undefined ? [] : [word.picture]))
+  return new Map(
+    [...new Set(paths)].map(path => {
+      const bytes = readFileSync(path)
+      return [path, { bytes, mediaType: bytes[0] === 0x89 ? 'image/png' : 'image/jpeg' }]
+    }),
+  )
+}
