@@ -39,4 +39,6 @@ export interface Answer {
 export interface Deal {
   readonly callOrder: readonly string[]
   readonly wins: readonly { readonly board: string; readonly call: number }[]
+  /** The call at which each board is full, for a game that goes on after the first line. */
+  readonly full?: readonly { readonly board: string; readonly call: number }[]
 }

@@ -65,6 +65,7 @@ export function boardSet({ words, deal, calls, copies }: BoardSetWanted): CardSe
     deal: {
       callOrder: calls.callOrder.map(word => wordAt(words, word).text),
       wins: calls.wins.map((call, board) => ({ board: id(board, 1), call })),
+      full: calls.full.map((call, board) => ({ board: id(board, 1), call })),
     },
   }
 }

@@ -1,6 +1,7 @@
 /** Looks for an order of calls that gives one first winner, at the call the teacher asks for where that is possible. */
 import { type Generator, generatorFor, shuffle } from '../random.js'
-import { type Board, type BoardGrid, linesOf } from './board.js'
+import type { Board, BoardGrid } from './board.js'
+import { type FirstWin, firstWin, type Game, gameOf, winsOf } from './first-wins.js'
 
 export interface CallOrderWanted {
   readonly boards: readonly Board[]
@@ -18,6 +19,8 @@ export interface CallOrder {
   readonly callOrder: readonly number[]
   /** For each board the call at which it first has a line. */
   readonly wins: readonly number[]
+  /** For each board the call at which it is full. */
+  readonly full: readonly number[]
   readonly firstWin: {
     readonly call: number
     /** Indices of the boards that win there; one, where the search succeeded. */
@@ -42,10 +45,12 @@ export interface OrderOdds {
 const randomOrders = 500
 const stepsPerStart = 1_500
 const starts = 4
+/** Below this mean number of calls a teacher is told that the game is short: our own judgement, no source. */
+const shortGame = 4
 
 export function findCallOrder(wanted: CallOrderWanted): CallOrder {
   const generator = generatorFor(wanted.seed, `${wanted.label}: calls`)
-  const game = prepare(wanted)
+  const game = gameOf(wanted)
   const order = Array.from({ length: wanted.words }, (_, word) => word)
   const tries = Array.from({ length: randomOrders }, (): Try => {
     const callOrder = shuffle(order, generator)
@@ -65,58 +70,20 @@ export function findCallOrder(wanted: CallOrderWanted): CallOrder {
   return {
     callOrder: best.callOrder,
     wins,
+    full: wanted.boards.map(board => Math.max(...board.flat().map(word => calledAt(best.callOrder, word)))),
     firstWin: { call, boards: firstBoards },
     odds,
     notes: notesOn(wanted, call, firstBoards.length, odds),
   }
 }
 
-/** Each board's lines as the words that they wait for. */
-interface Game {
-  readonly lines: readonly (readonly (readonly number[])[])[]
-  readonly words: number
-}
-
-interface FirstWin {
-  readonly call: number
-  readonly winners: number
+/** The free space is there from the start. */
+function calledAt(callOrder: readonly number[], word: number | null): number {
+  return word === null ? 0 : callOrder.indexOf(word) + 1
 }
 
 interface Try extends FirstWin {
   readonly callOrder: readonly number[]
-}
-
-function prepare({ boards, grid, words }: CallOrderWanted): Game {
-  const lines = linesOf(grid)
-  return {
-    words,
-    lines: boards.map(board => {
-      const cells = board.flat()
-      return lines.map(line => line.map(cell => cells[cell] ?? null).filter(word => word !== null))
-    }),
-  }
-}
-
-function winsOf({ lines, words }: Game, callOrder: readonly number[]): number[] {
-  const calledAt = new Uint32Array(words)
-  callOrder.forEach((word, index) => {
-    calledAt[word] = index + 1
-  })
-  return lines.map(boardLines => {
-    let first = Infinity
-    for (const line of boardLines) {
-      let full = 0
-      for (const word of line) if (calledAt[word]! > full) full = calledAt[word]!
-      if (full < first) first = full
-    }
-    return first
-  })
-}
-
-function firstWin(game: Game, callOrder: readonly number[]): FirstWin {
-  const wins = winsOf(game, callOrder)
-  const call = Math.min(...wins)
-  return { call, winners: wins.filter(win => win === call).length }
 }
 
 /** What the search lowers, 0 when all is as wanted: first it nears the call, then it sheds winners. */
@@ -180,6 +147,11 @@ function notesOn(
       `Shuffled by hand instead, the calls give a single first winner in about ${percent(odds.withOneWinner, odds.orders)} % of games; ` +
         `the first line comes at call ${odds.meanFirstCall.toFixed(1)} on average ` +
         `(${odds.orders} shuffled orders of these boards: calls ${odds.earliestFirstCall} to ${odds.latestFirstCall}).`,
+    )
+  }
+  if (odds.meanFirstCall < shortGame) {
+    notes.push(
+      'That is a short game: play on for two lines or a full board, or deal from more words, or leave out the free space.',
     )
   }
   return notes

@@ -51,6 +51,8 @@ function kindAt(word: Word, kinds: readonly string[], place: 'beginning' | 'end'
 function single(word: Word, index: number): string {
   const grapheme = word.graphemes.at(index)
   if (grapheme === undefined) return 'unknown'
-  if (grapheme.sounds.length === 0) return 'silent letter'
-  return grapheme.sounds.some(isVowelSound) ? 'vowel' : 'single consonant'
+  const { letters, sounds } = grapheme
+  if (sounds.length === 0) return letters.toLowerCase() === 'e' ? 'silent e' : 'silent letter'
+  if (!sounds.some(isVowelSound)) return 'single consonant'
+  return /r$/i.test(letters) ? 'vowel with r' : 'vowel'
 }

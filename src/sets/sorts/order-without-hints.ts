@@ -27,32 +27,54 @@ export function orderWithoutHints({ words, sorts, seed, label }: OrderWanted): r
 }
 
 /**
- * How much an order gives away: in each watched sort every third and further neighbour of the same column, every
- * fifth and further card of two columns taking turns, and every fourth and further word in alphabetical order, up or
- * down. Pairs of neighbours are no hint: an order without any would itself be one.
+ * How much an order gives away: in each watched sort the cards past the longest run that a column is allowed, and
+ * every fifth and further card of two columns taking turns; every fourth and further word in alphabetical order, up
+ * or down. Pairs of neighbours are no hint: an order without any would itself be one.
  */
 export function hintsIn(order: readonly Word[], sorts: readonly Sort[]): number {
   const texts = order.map(word => word.text)
   const alphabet = texts.map(text => text.toLowerCase())
   const inSorts = sorts.slice(0, sortsWatched).map(sort => {
     const columns = texts.map(text => sort.columns.findIndex(column => column.words.includes(text)))
+    const allowed = sort.columns.map(column => allowedRun(column.words.length, texts.length))
     const same = (index: number): boolean => columns[index]! >= 0 && columns[index] === columns[index - 1]
     const turns = (index: number): boolean =>
       index < 2 || (columns[index] === columns[index - 2] && columns[index] !== columns[index - 1])
-    return 2 * beyond(texts.length, 2, same) + beyond(texts.length, 4, turns)
+    return (
+      2 * beyond(texts.length, index => allowed[columns[index]!] ?? 1, same) +
+      beyond(texts.length, () => 4, turns)
+    )
   })
-  const rising = beyond(texts.length, 3, index => alphabet[index]! > alphabet[index - 1]!)
-  const falling = beyond(texts.length, 3, index => alphabet[index]! < alphabet[index - 1]!)
+  const rising = beyond(
+    texts.length,
+    () => 3,
+    index => alphabet[index]! > alphabet[index - 1]!,
+  )
+  const falling = beyond(
+    texts.length,
+    () => 3,
+    index => alphabet[index]! < alphabet[index - 1]!,
+  )
   return inSorts.reduce((sum, hints) => sum + hints, 0) + rising + falling
 }
 
-/** How many cards stand in runs beyond `allowed` of them; `continues` tells whether a card goes on with its run. */
-function beyond(cards: number, allowed: number, continues: (index: number) => boolean): number {
+/** Two side by side; more for a column of more than half the cards, which cannot but lie in runs. */
+function allowedRun(column: number, cards: number): number {
+  const unavoidable = Math.ceil(column / (cards - column + 1))
+  return 2 * column > cards ? Math.max(2, unavoidable) + 1 : 2
+}
+
+/** How many cards stand in runs beyond what is allowed there; `continues` tells whether a card goes on with its run. */
+function beyond(
+  cards: number,
+  allowed: (index: number) => number,
+  continues: (index: number) => boolean,
+): number {
   let run = 1
   let count = 0
   for (let index = 1; index < cards; index++) {
     run = continues(index) ? run + 1 : 1
-    if (run > allowed) count++
+    if (run > allowed(index)) count++
   }
   return count
 }

@@ -14,7 +14,7 @@ export const whichLetters: BasisFamily = words =>
     name: `which ${plainName(pattern)}`,
     basis: `which letters make the ${plainName(pattern)}`,
     sharpness: 1,
-    titlesFor: word => distinct(findingsOf(word, pattern).map(finding => finding.letters.toLowerCase())),
+    titlesFor: word => distinct(findingsOf(word, pattern).map(finding => titleOf(finding))),
     noneBecause: `shows no ${plainName(pattern)}`,
     noneTitle: `no ${plainName(pattern)}`,
   }))
@@ -41,13 +41,17 @@ export const hasPattern: BasisFamily = words =>
   patternsIn(words).map(pattern => ({
     name: `${plainName(pattern)} or none`,
     basis: `whether the word shows ${plainName(pattern)}`,
-    sharpness: 0.6,
-    titlesFor: word => [
-      findingsOf(word, pattern).length > 0 ? plainName(pattern) : `no ${plainName(pattern)}`,
-    ],
-    noneBecause: '',
-    order: [plainName(pattern), `no ${plainName(pattern)}`],
+    sharpness: 0.67,
+    titlesFor: word => (findingsOf(word, pattern).length > 0 ? [plainName(pattern)] : []),
+    noneBecause: `shows no ${plainName(pattern)}`,
+    noneTitle: `no ${plainName(pattern)}`,
   }))
+
+/** The letters; a lone vowel letter with its length, `short i`. */
+function titleOf({ pattern, letters }: Finding): string {
+  const length = /^(short|long)-vowel$/.exec(pattern)?.[1]
+  return length === undefined ? letters.toLowerCase() : `${length} ${letters.toLowerCase()}`
+}
 
 function soundOfLetters(words: readonly Word[], pattern: string, letters: string): SortBasis {
   const soundsIn = (word: Word): readonly string[] =>

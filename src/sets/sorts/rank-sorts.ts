@@ -35,7 +35,7 @@ const families: readonly BasisFamily[] = [
 export function rankSorts(words: readonly Word[]): readonly Sort[] {
   const sorts = candidates(words).filter(sort => isDefensible(sort, words.length))
   const ranked = [...sorts].sort((a, b) => b.score - a.score)
-  return ranked.filter((sort, index) => !ranked.slice(0, index).some(better => dividesAlike(sort, better)))
+  return ranked.filter((sort, index) => !ranked.slice(0, index).some(better => addsNothing(sort, better)))
 }
 
 /** The sort of this name (as in `Sort.name`), fair or not; undefined where these words show no such basis. */
@@ -61,6 +61,19 @@ function candidates(words: readonly Word[]): readonly Sort[] {
     .flatMap(family => family(words))
     .map(basis => sortBy(basis, words))
     .filter(sort => sort.columns.length > 1)
+}
+
+/** A sort by having a pattern or not adds nothing to a better one in which the words that have it are a column. */
+function addsNothing(sort: Sort, better: Sort): boolean {
+  if (dividesAlike(sort, better)) return true
+  if (!sort.columns.some(column => column.without)) return false
+  return sort.columns
+    .filter(column => !column.without)
+    .every(column => better.columns.some(other => wordsApart(column.words, other.words) <= 1))
+}
+
+function wordsApart(a: readonly string[], b: readonly string[]): number {
+  return a.filter(word => !b.includes(word)).length + b.filter(word => !a.includes(word)).length
 }
 
 /** Two sorts are one and the same for a class when at most one word would lie in another column. */

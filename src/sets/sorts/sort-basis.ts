@@ -36,5 +36,5 @@ export function patternsIn(words: readonly Word[]): readonly string[] {
 
 /** `consonant-digraph` → `consonant digraph`. */
 export function plainName(pattern: string): string {
-  return pattern.replaceAll('-', ' ')
+  return pattern === 'r-controlled' ? 'r-controlled vowel' : pattern.replaceAll('-', ' ')
 }

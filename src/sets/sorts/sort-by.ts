@@ -28,14 +28,13 @@ export function sortBy(basis: SortBasis, words: readonly Word[]): Sort {
   }
 }
 
-/** At least two columns of two, at most a third left over, and at most two thirds in a column of "none". */
-export function isDefensible(sort: Sort, words: number): boolean {
-  const none = sort.columns.find(column => column.title.startsWith('no '))
-  return (
-    sort.columns.length > 1 &&
-    3 * sort.leftovers.length <= words &&
-    3 * (none?.words.length ?? 0) <= 2 * words
-  )
+/**
+ * At least two columns of two words, at most a third of the list left over, at most two thirds of it in a column of
+ * words that lack the pattern, and a score of a third or more, which lopsided columns do not reach.
+ */
+export function isDefensible({ columns, leftovers, score }: Sort, words: number): boolean {
+  const without = columns.find(column => column.without)?.words.length ?? 0
+  return columns.length > 1 && 3 * leftovers.length <= words && 3 * without <= 2 * words && 3 * score >= 1
 }
 
 interface Fit {
@@ -48,10 +47,13 @@ function chooseColumns(basis: SortBasis, fits: readonly Fit[]): readonly SortCol
   const sole = fits.filter(fit => fit.titles.length === 1)
   const titles = [...new Set(sole.map(fit => fit.titles[0]!))]
   const columns = titles
-    .map(title => ({
-      title,
-      words: sole.filter(fit => fit.titles[0] === title).map(fit => fit.word),
-    }))
+    .map(
+      (title): SortColumn => ({
+        title,
+        words: sole.filter(fit => fit.titles[0] === title).map(fit => fit.word),
+        ...(title === basis.noneTitle ? { without: true } : {}),
+      }),
+    )
     .filter(column => column.words.length > 1)
   const largest = [...columns].sort((a, b) => b.words.length - a.words.length).slice(0, mostColumns)
   const rank = (title: string): number => {
@@ -74,7 +76,7 @@ function rate(basis: SortBasis, columns: readonly SortColumn[], words: number): 
   const together = sizes.reduce((sum, size) => sum + (size / placed) ** 2, 0)
   const evenness = (1 - together) / (1 - 1 / columns.length)
   const full = sizes.filter(size => size >= 3).length / columns.length
-  const contrast = columns.some(column => column.title === basis.noneTitle) ? 0.9 : 1
+  const contrast = columns.some(column => column.without) ? 0.9 : 1
   const score = (placed / words) ** 2 * evenness * (0.7 + 0.3 * full) * contrast * basis.sharpness
   return Math.round(1000 * score) / 1000
 }

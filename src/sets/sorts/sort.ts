@@ -17,6 +17,8 @@ export interface Sort {
 
 export interface SortColumn {
   readonly title: string
+  /** Set where the column's words share only that they lack what the others have. */
+  readonly without?: true
   /** In the order of the list. */
   readonly words: readonly string[]
 }

@@ -52,6 +52,7 @@ describe('sorts by the letters of a pattern', () => {
     const sort = sortNamed([...words, ...wordsByHand('mud', 'pond', 'frog')], 'which consonant digraph')!
     expect(columnsOf(sort)['no consonant digraph']).toEqual(['mud', 'pond', 'frog'])
     expect(sort.columns.at(-1)!.title).toBe('no consonant digraph')
+    expect(sort.columns.map(column => column.without ?? false)).toEqual([false, false, true])
   })
 })
 
@@ -73,6 +74,10 @@ describe('sorts by vowel', () => {
       'vowel team': ['reed', 'seal'],
       'silent e': ['crane', 'snake'],
     })
+  })
+
+  it('names a lone vowel letter with its length', () => {
+    expect(columnsOf(sortNamed(words, 'which short vowel'))).toMatchObject({ 'short u': ['mud', 'duck'] })
   })
 
   it('tells short from long by sound, and leaves r-controlled vowels out', () => {
@@ -228,6 +233,28 @@ describe('ranking', () => {
   it('keeps only sorts that leave at most a third over', () => {
     for (const sort of rankSorts(firmly)) expect(3 * sort.leftovers.length).toBeLessThanOrEqual(firmly.length)
     expect(sortNamed(firmly, 'how ea sounds')).toBeUndefined()
+  })
+
+  it('leaves out "or none" where a better sort has those words for a column', () => {
+    const lists = wordsByHand(
+      { text: 'mud', sounds: 'm:M u:AH d:D', patterns: ['short-vowel:u'] },
+      { text: 'frog', sounds: 'f:F r:R o:AO g:G', patterns: ['short-vowel:o'] },
+      { text: 'reed', sounds: 'r:R ee:IY d:D', patterns: ['vowel-team:ee'] },
+      { text: 'toad', sounds: 't:T oa:OW d:D', patterns: ['vowel-team:oa'] },
+      { text: 'pond', sounds: 'p:P o:AA n:N d:D', patterns: ['short-vowel:o'] },
+      { text: 'seal', sounds: 's:S ea:IY l:L', patterns: ['vowel-team:ea'] },
+    )
+    expect(sortNamed(lists, 'short vowel or none')).toBeDefined()
+    expect(rankSorts(lists).map(sort => sort.name)).not.toContain('short vowel or none')
+  })
+
+  it('leaves out a sort with nearly all words in one column', () => {
+    const lopsided = Array.from({ length: 18 }, (_, index) => ({
+      text: `word${'abcdefghijklmnopqr'[index]}`,
+      syllables: index < 16 ? ['a'] : ['a', 'b'],
+    }))
+    expect(sortNamed(wordsByHand(...lopsided), 'how many syllables')!.leftovers).toEqual([])
+    expect(rankSorts(wordsByHand(...lopsided))).toEqual([])
   })
 
   it('finds none where nothing divides the words', () => {
