@@ -1,6 +1,7 @@
 /** Prefixes and suffixes that primary grades teach. */
 import type { Finding } from '../word.js'
 import { isFamiliar, soundsOf, spellingsBehind } from './base-words.js'
+import { oncePerWord } from './once-per-word.js'
 import type { Pattern, StudiedLetters } from './pattern.js'
 import { findingAt, spelledSounds } from './spelled-sounds.js'
 import { notPrefixed, notSuffixed } from './words-apart.js'
@@ -20,7 +21,6 @@ const prefixMeanings: Readonly<Record<string, string>> = {
   under: 'too little, or below',
   sub: 'under',
   fore: 'before',
-  de: 'away, or the opposite',
   en: 'make, or put into',
   em: 'make, or put into',
   inter: 'between',
@@ -63,7 +63,7 @@ export const prefix: Pattern = {
   name: 'prefix',
   scope: 'letters',
   definition: 'a part with a meaning before a base word: un- re- dis- mis- pre- over- …',
-  condition: `${prefixes.join(' ')} before a known word of three letters or more that keeps its sounds; a list names look-alikes`,
+  condition: `${prefixes.join(' ')} before a known word of three letters or more that keeps its sounds; a list names look-alikes; de- is left out, for what follows it is rarely a word that a child knows (delay)`,
   example: { word: 'unlock', letters: 'un' },
   counterExample: { word: 'uncle', why: 'there is no word cle' },
   source: 'the commonest prefixes after White, Sowell and Yanagihara 1989; from memory',
@@ -143,5 +143,5 @@ export const suffix: Pattern = {
   example: { word: 'harmless', letters: 'less' },
   counterExample: { word: 'lily', why: 'there is no word li that -ly was added to' },
   source: 'the commonest suffixes after White, Sowell and Yanagihara 1989; from memory',
-  find: findSuffix,
+  find: oncePerWord(findSuffix),
 }

@@ -1,6 +1,7 @@
 /** Consonants that stand together in one syllable and keep their own sounds. */
 import type { Finding } from '../word.js'
 import { isDigraph } from './digraph-sounds.js'
+import { oncePerWord } from './once-per-word.js'
 import type { Pattern, StudiedLetters } from './pattern.js'
 import { commonPractice } from './pattern.js'
 import { findingAt, type SpelledSound, spelledSounds } from './spelled-sounds.js'
@@ -91,20 +92,22 @@ function codaName(letters: string): BlendName | undefined {
   return endingPairs.has(letters) ? 'ending-blend' : undefined
 }
 
-function blendRuns(word: StudiedLetters): readonly BlendRun[] {
+const blendRuns = oncePerWord(findRuns)
+
+function findRuns(word: StudiedLetters): readonly BlendRun[] {
   const all = spelledSounds(word)
-  return all
-    .filter(spelled => spelled.kind === 'vowel')
-    .flatMap(vowel => {
-      const onset = onsetBefore(vowel, all)
-      const coda = codaAfter(vowel, all)
-      const whole = codaName(lettersOf(coda)) === undefined ? withoutAddedS(coda, word.text.length) : coda
-      return [
-        asRun(onset, onsetName(lettersOf(onset)), 'before the vowel'),
-        asRun(whole, codaName(lettersOf(whole)), 'after the vowel'),
-      ]
-    })
-    .filter(run => run !== undefined)
+  const runs: BlendRun[] = []
+  for (const vowel of all) {
+    if (vowel.kind !== 'vowel') continue
+    const onset = onsetBefore(vowel, all)
+    const before = asRun(onset, onsetName(lettersOf(onset)), 'before the vowel')
+    if (before !== undefined) runs.push(before)
+    const heard = codaAfter(vowel, all)
+    const coda = codaName(lettersOf(heard)) === undefined ? withoutAddedS(heard, word.text.length) : heard
+    const after = asRun(coda, codaName(lettersOf(coda)), 'after the vowel')
+    if (after !== undefined) runs.push(after)
+  }
+  return runs
 }
 
 function asRun(
@@ -114,7 +117,7 @@ function asRun(
 ): BlendRun | undefined {
   const first = members[0]
   const last = members.at(-1)
-  if (name === undefined || first === undefined || last === undefined) return undefined
+  if (name === undefined || first === undefined || last === undefined || members.length < 2) return undefined
   return { name, position, members, start: first.start, end: last.end }
 }
 

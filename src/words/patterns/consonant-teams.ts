@@ -65,7 +65,7 @@ export const doubleConsonant: Pattern = {
   scope: 'letters',
   definition: 'the same consonant letter twice, heard once',
   condition:
-    'one grapheme of two like consonant letters with one sound; not two like letters that meet in a compound and are both heard',
+    'two like consonant letters with one sound, or in one with the vowel before them (the rr of hurry); not two like letters that meet in a compound and are both heard',
   example: { word: 'puddle', letters: 'dd' },
   counterExample: {
     word: 'success',
@@ -73,9 +73,11 @@ export const doubleConsonant: Pattern = {
     why: 'its cc is heard as two sounds, /K/ and /S/ (its ss is a double consonant)',
   },
   source: commonPractice,
-  find: findEach('double-consonant', ({ letters, sounds }) =>
-    /^([bcdfgklmnprstvz])\1$/.test(letters) && sounds.length === 1
-      ? `${letters[0]} is doubled and heard once, ${soundName(sounds[0]!)}`
-      : undefined,
-  ),
+  find: word =>
+    spelledSounds(word).flatMap(({ letters, sounds, end }) => {
+      const doubled = /^[aeiou]*(([bcdfgklmnprstvz])\2)$/.exec(letters)?.[1]
+      if (doubled === undefined || sounds.length > (letters === doubled ? 1 : 2)) return []
+      const why = `${doubled[0]} is doubled and heard once`
+      return [findingAt(word, { pattern: 'double-consonant', start: end - 2, end, why })]
+    }),
 }

@@ -2,6 +2,7 @@
 import { type Ending, type EndingName, endingOf } from '../endings/recognise.js'
 import type { Finding } from '../word.js'
 import { isFamiliar, soundsOf } from './base-words.js'
+import { oncePerWord } from './once-per-word.js'
 import type { Pattern, StudiedLetters } from './pattern.js'
 import { commonPractice } from './pattern.js'
 import { findingAt } from './spelled-sounds.js'
@@ -37,7 +38,7 @@ function isHeard({ ending, base }: Ending, word: StudiedLetters): string | undef
 }
 
 function findEnding(ending: EndingName): (word: StudiedLetters) => readonly Finding[] {
-  return word => {
+  return oncePerWord(word => {
     const { evidence, pronunciation } = word
     const text = word.text.toLowerCase()
     if (evidence === undefined || !text.endsWith(ending) || notInflected.has(text)) return []
@@ -48,11 +49,11 @@ function findEnding(ending: EndingName): (word: StudiedLetters) => readonly Find
       pronunciationOf: base => evidence.pronunciationsOf(base)[0],
     })
     const heard = found?.ending === ending ? isHeard(found, word) : undefined
-    if (found === null || heard === undefined) return []
+    if (found === null || heard === undefined || (ending === 'ed' && found.base.length < 3)) return []
     const why = `-${ending} added to ${found.base} (${found.rule}), said /${heard}/`
     const end = text.length
     return [findingAt(word, { pattern: `ending-${ending}`, start: end - ending.length, end, why })]
-  }
+  })
 }
 
 export const endingEd: Pattern = {

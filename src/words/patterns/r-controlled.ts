@@ -2,22 +2,55 @@
 import type { Finding } from '../word.js'
 import type { Pattern, StudiedLetters } from './pattern.js'
 import { soundNames } from './sound-names.js'
-import { findEach, findingAt, spelledSounds } from './spelled-sounds.js'
+import { findingAt, type SpelledSound, spelledSounds } from './spelled-sounds.js'
+
+/** The first and the last letter's syllables differ where the r opens the next one: a·round. With rr and stress: hur·ry. */
+function keepsItsR({ letters, syllable, lastSyllable, stress }: SpelledSound): boolean {
+  return syllable === lastSyllable || (letters.endsWith('rr') && stress !== 0)
+}
+
+function isSilentE(spelled: SpelledSound | undefined): spelled is SpelledSound {
+  return spelled?.letters === 'e' && spelled.kind === 'silent'
+}
+
+function rWhy(letters: string, sounds: readonly string[]): string {
+  return `the r changes the vowel: ${letters} spells ${soundNames(sounds)}`
+}
+
+function findRControlled(word: StudiedLetters): readonly Finding[] {
+  const all = spelledSounds(word)
+  return all.flatMap(spelled => {
+    const r = all[spelled.index + 1]
+    const e = all[spelled.index + 2]
+    if (/^[aeiou]$/.test(spelled.letters) && r?.letters === 'r' && isSilentE(e)) {
+      const why = rWhy(`${spelled.letters}re`, [...spelled.sounds, ...r.sounds])
+      return [findingAt(word, { pattern: 'r-controlled', start: spelled.start, end: e.end, why })]
+    }
+    if (spelled.kind !== 'vowel' || !/^[aeiouyhw]+r+[eh]*$/.test(spelled.letters)) return []
+    if (!/^E?R$/.test(spelled.sounds.at(-1)!) || !keepsItsR(spelled)) return []
+    const end = isSilentE(r) && !spelled.letters.endsWith('e') ? r.end : spelled.end
+    const letters = word.text.slice(spelled.start, end)
+    return [
+      findingAt(word, {
+        pattern: 'r-controlled',
+        start: spelled.start,
+        end,
+        why: rWhy(letters, spelled.sounds),
+      }),
+    ]
+  })
+}
 
 export const rControlled: Pattern = {
   name: 'r-controlled',
   scope: 'letters',
-  definition: 'a vowel changed by the r after it: ar er ir or ur, and air ear eer are ore our …',
+  definition: 'a vowel changed by the r after it: ar er ir or ur, and air ear eer are ire ore …',
   condition:
-    'one grapheme of vowel letters and r, said /ER/ or as a vowel and /R/ in one syllable; not where the r begins the next syllable',
+    'vowel letters and r in one grapheme, said /ER/ or as a vowel and /R/ in one syllable, with a silent e that follows (care, fire); not where the r begins the next syllable',
   example: { word: 'harbor', letters: 'ar' },
   counterExample: { word: 'around', why: 'its r begins the second syllable' },
   source: 'Moats and Tolman, six types of syllables (LETRS); from memory',
-  find: findEach('r-controlled', ({ letters, sounds, kind }) => {
-    if (kind !== 'vowel' || !/^[aeiouyhw]+r+[eh]*$/.test(letters)) return undefined
-    if (sounds.at(-1) !== 'ER' && sounds.at(-1) !== 'R') return undefined
-    return `the r changes the vowel: ${letters} spells ${soundNames(sounds)}`
-  }),
+  find: findRControlled,
 }
 
 function findConsonantLe(word: StudiedLetters): readonly Finding[] {

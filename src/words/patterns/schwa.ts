@@ -5,9 +5,13 @@ import type { Pattern, StudiedLetters } from './pattern.js'
 import { commonPractice } from './pattern.js'
 import { findingAt, type SpelledSound, spelledSounds } from './spelled-sounds.js'
 
-/** /AH/ without stress, or /IH/ without stress where the letter is not i or y; dictionaries waver between the two. */
+/**
+ * The u and e that begin a word (until, except) keep enough of their sound to be taught as short.
+ * /AH/ without stress, or /IH/ without stress where the letter is not i or y; dictionaries waver between the two.
+ */
 function isReduced({ letters, sounds, stress, start }: SpelledSound): boolean {
-  if (stress !== 0 || letters === 'le' || (letters === 'u' && start === 0)) return false
+  if (stress !== 0 || letters === 'le' || !/^[aeiouy]+$/.test(letters)) return false
+  if (start === 0 && /^[eu]$/.test(letters)) return false
   const said = sounds.join(' ')
   return said === 'AH' || (said === 'IH' && !/[iy]/.test(letters))
 }
@@ -31,7 +35,7 @@ export const schwa: Pattern = {
   scope: 'letters',
   definition: 'a vowel without stress that has lost its own sound, said uh: a in about, o in lemon',
   condition:
-    'a vowel said /AH/ without stress, or /IH/ where the letter is not i or y; not the le of table, the e of -ed, -es, -est, or u at the beginning (until)',
+    'a vowel said /AH/ without stress, or /IH/ where the letter is not i or y; not the le of table, the e of -ed, -es, -est, or e and u at the beginning of a word (except, until)',
   example: { word: 'lemon', letters: 'o' },
   counterExample: { word: 'sun', why: 'its u has the stress and is short u' },
   source: commonPractice,

@@ -6,14 +6,21 @@ import { commonPractice } from './pattern.js'
 import { soundNames } from './sound-names.js'
 import { findingAt, placeOf, type SpelledSound, spelledSounds } from './spelled-sounds.js'
 
-/** i and u have a second long sound before silent e (machine, rude). */
+/**
+ * The sounds that silent e gives the letter before the consonant. i has a second one in words from French (machine).
+ * With r in between the vowel changes otherwise, but it changes: care is not car, nor here her.
+ */
 const lengthened: Readonly<Record<string, readonly string[]>> = {
   a: ['EY'],
   e: ['IY'],
   i: ['AY', 'IY'],
-  o: ['OW', 'UW'],
-  u: ['UW', 'Y UW', 'UH'],
+  o: ['OW'],
+  u: ['UW', 'Y UW'],
   y: ['AY'],
+  ar: ['EH R'],
+  er: ['IH R'],
+  or: ['AO R'],
+  ur: ['UH R', 'Y UH R'],
 }
 
 function isSilentE({ letters, kind }: SpelledSound): boolean {
@@ -23,10 +30,12 @@ function isSilentE({ letters, kind }: SpelledSound): boolean {
 /** The vowel that a silent e makes long: a single letter, with consonants and no other vowel in between. */
 function lengthenedVowel(e: SpelledSound, all: readonly SpelledSound[]): SpelledSound | undefined {
   const before = all.slice(0, e.index)
-  const vowel = before.findLast(spelled => spelled.kind === 'vowel')
-  if (vowel === undefined || vowel.index > e.index - 2) return undefined
+  const vowel = before.findLast(spelled => spelled.kind === 'vowel' && spelled.letters !== 'r')
+  if (vowel === undefined) return undefined
   const between = all.slice(vowel.index + 1, e.index)
-  if (between.some(spelled => spelled.kind !== 'consonant')) return undefined
+  if (between.some(spelled => spelled.kind === 'silent')) return undefined
+  const withR = /^[aeou]r$/.test(vowel.letters)
+  if (between.length === 0 ? !withR : withR) return undefined
   return lengthened[vowel.letters]?.includes(vowel.sounds.join(' ')) ? vowel : undefined
 }
 
@@ -42,6 +51,9 @@ function otherWork(e: SpelledSound, all: readonly SpelledSound[]): string {
   if (consonant?.letters === 'th' && said === 'DH') return 'e is silent and shows that th is voiced'
   if (/^[sz]$/.test(consonant?.letters ?? '') && vowel !== undefined) {
     return 'e is silent; without it the word would look like a plural'
+  }
+  if (vowel?.letters.endsWith('r') && vowel.index === e.index - 1) {
+    return `e is silent: ${vowel.letters}e spells ${soundNames(vowel.sounds)}`
   }
   if (vowel?.index === e.index - 2 && vowel.letters.length === 1) {
     return `e is silent and ${vowel.letters} is not long: an exception, ${vowel.letters} is said ${soundNames(vowel.sounds)}`
@@ -59,17 +71,25 @@ function findSilentE(word: StudiedLetters): readonly Finding[] {
       return [findingAt(word, { pattern: 'silent-e', start: e.start, end: e.end, why: otherWork(e, all) })]
     }
     const { start } = vowel
+    const letter = word.text.slice(start, start + 1)
     return [
       {
         pattern: 'silent-e',
-        letters: `${word.text.slice(start, vowel.end)}_${word.text.slice(e.start, e.end)}`,
+        letters: `${letter}_${word.text.slice(e.start, e.end)}`,
         start,
         end: e.end,
         place: placeOf(word.text, start, e.end),
-        why: `e is silent and makes ${vowel.letters} long, ${soundNames(vowel.sounds)}`,
+        why: whyLengthened(vowel, letter),
       },
     ]
   })
+}
+
+function whyLengthened({ letters, sounds }: SpelledSound, letter: string): string {
+  if (letters.length > 1)
+    return `e is silent and changes ${letter} before r: ${letters}e spells ${soundNames(sounds)}`
+  if (letters === 'i' && sounds.join(' ') === 'IY') return 'e is silent and i is said /IY/, as in machine'
+  return `e is silent and makes ${letter} long, ${soundNames(sounds)}`
 }
 
 /** The e of wolves was added with the s. */
@@ -90,7 +110,7 @@ export const silentE: Pattern = {
   definition:
     'a final e that is not heard; where it makes the vowel before it long, both are named: a_e in cake',
   condition:
-    'a silent e at the end of a word or syllable, or before an added s or d; a_e, e_e, i_e, o_e, u_e, y_e where the single vowel letter before is long; else the e alone, with its work named (have, dance, large, house) or as an exception (come)',
+    'a silent e at the end of a word or syllable, or before an added s or d; a_e, e_e, i_e, o_e, u_e, y_e where the single vowel letter before is long or changed before r (care, here); else the e alone, with its work named (have, dance, large, house) or as an exception (come)',
   example: { word: 'wave', letters: 'a_e' },
   counterExample: { word: 'recipe', why: 'its last e is heard, /IY/' },
   source: commonPractice,

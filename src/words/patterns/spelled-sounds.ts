@@ -1,5 +1,6 @@
 /** The graphemes of a word with what the rules ask of each: vowel or consonant, stress, syllable. */
 import type { Finding, PlaceInWord } from '../word.js'
+import { oncePerWord } from './once-per-word.js'
 import type { StudiedLetters } from './pattern.js'
 import { isVowelSound } from './sound-names.js'
 
@@ -20,16 +21,7 @@ export interface SpelledSound {
   readonly lastSyllable: number
 }
 
-const read = new WeakMap<StudiedLetters, readonly SpelledSound[]>()
-
-/** Kept per word, because every rule asks for it. */
-export function spelledSounds(word: StudiedLetters): readonly SpelledSound[] {
-  const known = read.get(word)
-  if (known !== undefined) return known
-  const spelled = readSpelledSounds(word)
-  read.set(word, spelled)
-  return spelled
-}
+export const spelledSounds: (word: StudiedLetters) => readonly SpelledSound[] = oncePerWord(readSpelledSounds)
 
 function readSpelledSounds(word: StudiedLetters): readonly SpelledSound[] {
   const syllableAt = syllableOfEachLetter(word)
@@ -63,20 +55,26 @@ function syllableOfEachLetter({ text, syllables }: StudiedLetters): readonly num
 }
 
 function stressOfEachGrapheme({ graphemes, pronunciation }: StudiedLetters): readonly (number | undefined)[] {
-  const spoken = pronunciation.split(' ').filter(sound => sound !== '')
-  const spelled = graphemes.flatMap(grapheme => grapheme.sounds)
-  if (spoken.map(withoutStress).join(' ') !== spelled.join(' ')) return []
+  const spoken = pronunciation.split(' ')
+  const stresses: (number | undefined)[] = []
   let next = 0
-  return graphemes.map(({ sounds }) => {
-    const own = spoken.slice(next, next + sounds.length)
-    next += sounds.length
-    const vowel = own.find(sound => /\d$/.test(sound))
-    return vowel === undefined ? undefined : Number(vowel.at(-1))
-  })
+  for (const { sounds } of graphemes) {
+    let stress: number | undefined
+    for (const sound of sounds) {
+      const said = spoken[next] ?? ''
+      next += 1
+      if (said === sound) continue
+      if (said.length !== sound.length + 1 || !said.startsWith(sound)) return []
+      stress ??= Number(said.at(-1))
+    }
+    stresses.push(stress)
+  }
+  return next === spoken.length ? stresses : []
 }
 
 export function withoutStress(sound: string): string {
-  return sound.replace(/\d$/, '')
+  const last = sound.at(-1)!
+  return last >= '0' && last <= '2' ? sound.slice(0, -1) : sound
 }
 
 export function placeOf(text: string, start: number, end: number): PlaceInWord {
@@ -107,11 +105,12 @@ export function findEach(
 ): (word: StudiedLetters) => readonly Finding[] {
   return word => {
     const all = spelledSounds(word)
-    return all.flatMap(spelled => {
+    const findings: Finding[] = []
+    for (const spelled of all) {
       const reason = why(spelled, all)
-      return reason === undefined
-        ? []
-        : [findingAt(word, { pattern, start: spelled.start, end: spelled.end, why: reason })]
-    })
+      if (reason === undefined) continue
+      findings.push(findingAt(word, { pattern, start: spelled.start, end: spelled.end, why: reason }))
+    }
+    return findings
   }
 }

@@ -1,5 +1,6 @@
 /** The six kinds of syllable; the sixth, consonant-le, is a pattern on letters. */
 import type { Finding } from '../word.js'
+import { oncePerWord } from './once-per-word.js'
 import type { Pattern, StudiedLetters } from './pattern.js'
 import { findingAt, type SpelledSound, spelledSounds } from './spelled-sounds.js'
 
@@ -15,7 +16,9 @@ interface Syllable {
 
 const source = 'Moats and Tolman, six types of syllables (LETRS); from memory'
 
-function syllablesOf(word: StudiedLetters): readonly Syllable[] {
+const syllablesOf = oncePerWord(readSyllables)
+
+function readSyllables(word: StudiedLetters): readonly Syllable[] {
   const all = spelledSounds(word)
   return word.syllables.flatMap((letters, index) => {
     const vowel = all.find(spelled => spelled.kind === 'vowel' && spelled.syllable === index)

@@ -43,8 +43,10 @@ function isDiphthong({ letters, sounds }: SpelledSound): boolean {
   )
 }
 
+/** A team that has lost its sound (the ou of famous, the ai of captain) is a schwa. */
 export function isVowelTeam(spelled: SpelledSound): boolean {
-  return vowelTeams.has(spelled.letters) && spelled.kind === 'vowel' && !isDiphthong(spelled)
+  const reduced = spelled.stress === 0 && spelled.sounds.join(' ') === 'AH'
+  return vowelTeams.has(spelled.letters) && spelled.kind === 'vowel' && !isDiphthong(spelled) && !reduced
 }
 
 export const shortVowel: Pattern = {

@@ -1,12 +1,12 @@
 /** What can be said of a whole word: compound, contraction, homophone. */
 import type { Finding } from '../word.js'
-import { dividesAt } from './affixes.js'
+import { dividesAt, suffix } from './affixes.js'
 import { soundsOf } from './base-words.js'
 import { homophonesOf } from './homophones.js'
 import type { Pattern, StudiedLetters, WordEvidence } from './pattern.js'
 import { commonPractice } from './pattern.js'
 import { findingAt } from './spelled-sounds.js'
-import { notCompound } from './words-apart.js'
+import { alsoCompound, notCompound } from './words-apart.js'
 
 /** A half of a compound is a word that is met on its own, not a rare one that happens to be spelled inside. */
 const halfFamiliarity = 100
@@ -36,10 +36,17 @@ function saidAsTwoWords(
   })
 }
 
+function wholeWord(word: StudiedLetters, pattern: string, why: string): Finding {
+  return findingAt(word, { pattern, start: 0, end: word.text.length, why })
+}
+
 function findCompound(word: StudiedLetters): readonly Finding[] {
   const { evidence } = word
   const text = word.text.toLowerCase()
-  if (evidence === undefined || notCompound.has(text) || !/^[a-z]+$/.test(text)) return []
+  const listed = alsoCompound.get(text)
+  if (listed !== undefined) return [wholeWord(word, 'compound', `made of the words ${listed}`)]
+  if (evidence === undefined || notCompound.has(text) || !/^[a-z]{6,}$/.test(text)) return []
+  if (suffix.find(word).length > 0) return []
   for (let split = 3; split <= text.length - 3; split += 1) {
     if (!dividesAt(word, split)) continue
     const [first, second] = [text.slice(0, split), text.slice(split)]
@@ -49,7 +56,7 @@ function findCompound(word: StudiedLetters): readonly Finding[] {
       saidAsTwoWords(word, first, second, evidence)
     ) {
       const why = `${first} and ${second} are both words and keep their sounds`
-      return [findingAt(word, { pattern: 'compound', start: 0, end: text.length, why })]
+      return [wholeWord(word, 'compound', why)]
     }
   }
   return []
@@ -59,7 +66,7 @@ export const compound: Pattern = {
   name: 'compound',
   scope: 'word',
   definition: 'two words joined into one: sailboat, starfish, cupcake',
-  condition: `both halves are familiar words of three letters or more, meet where syllables meet, keep their sounds, and the second keeps some stress; a list names look-alikes such as carpet`,
+  condition: `both halves are familiar words of three letters or more, meet where syllables meet, keep their sounds, and the second keeps some stress; one list names look-alikes such as carpet, another compounds such as cupboard whose sounds have changed`,
   example: { word: 'pothole', letters: 'pothole' },
   counterExample: { word: 'carpet', why: 'pet is not heard in it, and it has nothing to do with car' },
   source: commonPractice,
@@ -116,7 +123,7 @@ function findHomophone(word: StudiedLetters): readonly Finding[] {
   const others = homophonesOf(word.text.toLowerCase())
   if (others.length === 0) return []
   const why = `sounds the same as ${others.join(' and ')}`
-  return [findingAt(word, { pattern: 'homophone', start: 0, end: word.text.length, why })]
+  return [wholeWord(word, 'homophone', why)]
 }
 
 export const homophone: Pattern = {
