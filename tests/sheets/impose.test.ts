@@ -181,6 +181,7 @@ function between(positions: readonly number[]): readonly (readonly [number, numb
   return positions.slice(1).map((to, index) => [positions[index]!, to] as const)
 }
 
+/** A sliver of a hundredth of a millimetre at the paper's edge is not cut off. */
 function near(a: number, b: number): boolean {
-  return Math.abs(a - b) < 1e-3
+  return Math.abs(a - b) < 0.02
 }

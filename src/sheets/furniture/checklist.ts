@@ -33,7 +33,7 @@ const PADDING_MM = 5
 /** As wide as a small bag. */
 const SLIP_MM = 90
 
-/** One slip a set, as many on a sheet as fit, to be cut apart; a list longer than a page runs on over pages. */
+/** One slip a set, as many on a sheet as fit, to be cut apart; a list longer than a page runs on over pages, once a set. */
 export function checklistSheets(request: ChecklistRequest): readonly Sheet[] {
   const slip = setSlip(request, Math.min(SLIP_MM, request.room.widthMm) - 2 * PADDING_MM)
   return slip.heightMm <= request.room.heightMm ? sheetsOfSlips(request, slip) : longList(request)
@@ -99,10 +99,12 @@ function longList(request: ChecklistRequest): readonly Sheet[] {
   const { columns, stepMm } = columnsIn(lines, room.widthMm)
   const under = { ...room, yMm: room.yMm + headingMm, heightMm: room.heightMm - headingMm }
   const filled = flowBlocks(lines, under)
-  const pages = Math.ceil(filled.length / columns)
+  const perList = Math.ceil(filled.length / columns)
+  const pages = perList * request.copies
   return Array.from({ length: pages }, (_, page) => {
+    const first = (page % perList) * columns
     const listed = filled
-      .slice(page * columns, (page + 1) * columns)
+      .slice(first, first + columns)
       .flatMap((column, index) => column.map(placed => ({ ...placed, xMm: placed.xMm + index * stepMm })))
     return { ...sheet(request, page, pages), furniture: [...flowBlocks(heading, room).flat(), ...listed] }
   })

@@ -98,7 +98,7 @@ function coverBlocks(request: CoverRequest): readonly Block[] {
     heading('Before you print'),
     rulerBlock({ lettering, widthMm: room.widthMm }),
     ...(cuttings.length > 0 ? [heading('How to cut'), text(PILE_ADVICE, 3)] : []),
-    ...cuttings.map(cutting => cuttingBlock(cutting, request)),
+    ...cuttings.flatMap(cutting => cuttingBlocks(cutting, request)),
   ]
 }
 
@@ -106,31 +106,33 @@ function coverBlocks(request: CoverRequest): readonly Block[] {
 const PILE_ADVICE =
   'Cut only as many sheets at once as your trimmer takes cleanly, often about five of card. Lay the little piles of the next five under those of the first.'
 
+/** Narrower than this, the steps stand under the diagram and not beside it. */
+const BESIDE_FROM_MM = 120
+
 /** The diagram on the left, the steps on its right. */
-function cuttingBlock(cutting: CoverCutting, { lettering, room }: CoverRequest): Block {
+function cuttingBlocks(cutting: CoverCutting, { lettering, room }: CoverRequest): readonly Block[] {
   const { name, grid, plan } = cutting
-  const diagram = drawCuttingDiagram({ grid, plan, lettering, longestMm: Math.min(50, room.widthMm / 3) })
-  const leftMm = diagram.widthMm + 6
-  const column = { lettering, widthMm: room.widthMm - leftMm, spaceAfterMm: 1 }
-  const lines = [
-    textBlock({
-      ...column,
-      text: `${name}: ${plan.cuts} straight cuts a pile`,
-      sizeMm: TEXT_MM,
-      weight: 'bold',
-    }),
-    ...plan.steps.map((step, index) =>
-      textBlock({ ...column, text: `${index + 1}. ${step.text}`, sizeMm: TEXT_MM }),
-    ),
+  const beside = room.widthMm >= BESIDE_FROM_MM
+  const longestMm = Math.min(50, beside ? room.widthMm / 3 : room.heightMm / 2)
+  const diagram = drawCuttingDiagram({ grid, plan, lettering, longestMm })
+  const leftMm = beside ? diagram.widthMm + 6 : 0
+  const column = { lettering, widthMm: room.widthMm - leftMm, sizeMm: TEXT_MM, spaceAfterMm: 1 }
+  const steps = [
+    textBlock({ ...column, text: `${name}: ${plan.cuts} straight cuts a pile`, weight: 'bold' }),
+    ...plan.steps.map((step, index) => textBlock({ ...column, text: `${index + 1}. ${step.text}` })),
   ]
-  const box = { xMm: leftMm, yMm: 0, widthMm: column.widthMm, heightMm: Number.POSITIVE_INFINITY }
-  const [beside = []] = flowBlocks(lines, box)
-  const linesMm = lines.reduce((sum, line) => sum + line.heightMm + line.spaceAfterMm, 0)
-  return {
-    art: [...diagram.art, ...beside],
-    heightMm: Math.max(diagram.heightMm, linesMm),
-    spaceAfterMm: 5,
+  if (!beside) {
+    return [{ art: diagram.art, heightMm: diagram.heightMm, spaceAfterMm: 2 }, ...steps, gap(5)]
   }
+  const box = { xMm: leftMm, yMm: 0, widthMm: column.widthMm, heightMm: Number.POSITIVE_INFINITY }
+  const stepsMm = steps.reduce((sum, step) => sum + step.heightMm + step.spaceAfterMm, 0)
+  return [
+    {
+      art: [...diagram.art, ...flowBlocks(steps, box).flat()],
+      heightMm: Math.max(diagram.heightMm, stepsMm),
+      spaceAfterMm: 5,
+    },
+  ]
 }
 
 function gap(mm: number): Block {

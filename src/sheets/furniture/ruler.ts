@@ -1,7 +1,7 @@
 /** Two scales that prove a page was printed at its true size. */
 import { inchesToMm } from '../../geometry.js'
 import type { PlacedArt } from '../../pieces/piece.js'
-import type { Block } from './column.js'
+import { type Block, textBlock } from './column.js'
 import type { Lettering } from './lettering.js'
 import { drawStrokes, type Segment } from './strokes.js'
 
@@ -12,7 +12,7 @@ export interface RulerRequest {
 }
 
 const STROKE_MM = 0.25
-const NUMBER_MM = 2.6
+const NUMBER_MM = 2.8
 const EDGE_MM = 1
 const SCALE_HEIGHT_MM = 5
 
@@ -29,18 +29,21 @@ export function rulerBlock({ lettering, widthMm }: RulerRequest): Block {
     lengthAt: inchTick,
     unit: 'in',
   })
-  const advice = lettering({
+  const advice = textBlock({
+    lettering,
+    widthMm,
     text: `Measure this: ${mm} mm and ${inches} in. If it is not, print at 100 %, “actual size”.`,
     sizeMm: NUMBER_MM,
   })
+  const topMm = advice.heightMm + 1
   const rowMm = SCALE_HEIGHT_MM + NUMBER_MM * 1.35
   return {
     art: [
-      { art: advice, xMm: 0, yMm: 0 },
-      ...metric.map(placed => ({ ...placed, yMm: placed.yMm + NUMBER_MM * 1.6 })),
-      ...inch.map(placed => ({ ...placed, yMm: placed.yMm + NUMBER_MM * 1.6 + rowMm })),
+      ...advice.art,
+      ...metric.map(placed => ({ ...placed, yMm: placed.yMm + topMm })),
+      ...inch.map(placed => ({ ...placed, yMm: placed.yMm + topMm + rowMm })),
     ],
-    heightMm: NUMBER_MM * 1.6 + 2 * rowMm,
+    heightMm: topMm + 2 * rowMm,
     spaceAfterMm: 4,
   }
 }

@@ -1,0 +1,203 @@
+import { describe, expect, it } from 'vitest'
+import { type Box, boxContains, type Size } from '../../../src/geometry.js'
+import type { PlacedArt } from '../../../src/pieces/piece.js'
+import { planCuts } from '../../../src/sheets/cutting-plan.js'
+import { behind, turnedSides } from '../../../src/sheets/flip.js'
+import { calibrationSheets, scaleCentres } from '../../../src/sheets/furniture/calibration.js'
+import { checklistSheets } from '../../../src/sheets/furniture/checklist.js'
+import { coverSheets } from '../../../src/sheets/furniture/cover.js'
+import { BAG_LABEL, storageLabelSheets } from '../../../src/sheets/furniture/storage-labels.js'
+import { divideSheet, type Grid, printableBox } from '../../../src/sheets/grid.js'
+import { defaultMargins } from '../../../src/sheets/margins.js'
+import { findPaper, papers } from '../../../src/sheets/papers.js'
+import type { Sheet } from '../../../src/sheets/sheet.js'
+import { sampleLettering, somewhere } from '../sample-pieces.js'
+
+const letter: Size = { widthMm: 215.9, heightMm: 279.4 }
+const words = 'reed marsh heron pond frog mud thread splash nest wing bulrush pathway'.split(' ')
+const lettering = sampleLettering
+
+describe('the cover', () => {
+  const grid = gridOf({ kind: 'count', across: 3, down: 4 })
+  const cover = (sheetSize: Size) =>
+    coverSheets({
+      title: 'Along the marsh',
+      subtitles: ['Room 7, Heron Lane School', 'Otters'],
+      entries: [
+        { name: 'word cards', holds: '12 cards', sheetsOfCard: 1 },
+        { name: 'bingo', holds: '24 boards', sheetsOfCard: 24 },
+      ],
+      cuttings: [{ name: 'word cards', grid, plan: planCuts({ grid, order: 'stack', cut: 'lines' }) }],
+      words,
+      lettering,
+      sheetSize,
+      room: roomOf(sheetSize),
+    })
+
+  it('names title, class, what is in it and how many sheets of card that takes', () => {
+    const text = textOf(cover(letter))
+    for (const part of [
+      'Along the marsh',
+      'Room 7, Heron Lane School',
+      'Otters',
+      'In all: 25 sheets of card',
+    ])
+      expect(text).toContain(part)
+    for (const word of words) expect(text).toContain(word)
+  })
+
+  it('carries the usual cautions, local rules first', () => {
+    const text = textOf(cover(letter))
+    const places = ['own rules', 'latches the blade', 'works the laminator', 'sharp', 'under three'].map(
+      part => text.indexOf(part),
+    )
+    expect(places.every(place => place >= 0)).toBe(true)
+    expect(places).toEqual(places.toSorted((a, b) => a - b))
+  })
+
+  it('carries the cutting plan and its number of cuts', () => {
+    const text = textOf(cover(letter))
+    expect(text).toContain('word cards: 9 straight cuts a pile')
+    expect(text).toContain('1. Trim the outside edges of the pile: 4 cuts.')
+  })
+
+  it.each(papers.map(paper => [paper.name, paper] as const))('stays within the margins on %s', (_, paper) => {
+    for (const sheet of cover(paper)) expectWithin(sheet.furniture, roomOf(paper), 1)
+  })
+})
+
+describe('the calibration sheet', () => {
+  it.each(['long edge', 'short edge'] as const)(
+    'has its scales behind its crosses for a flip about the %s',
+    flip => {
+      for (const paper of papers) {
+        for (const size of [paper, { widthMm: paper.heightMm, heightMm: paper.widthMm }]) {
+          const crosses = scaleCentres(size)
+          const turned = crosses.map(point =>
+            behind({ ...point, widthMm: 0, heightMm: 0 }, size, turnedSides(flip, size)),
+          )
+          for (const point of turned) {
+            const meets = crosses.some(
+              other => Math.hypot(other.xMm - point.xMm, other.yMm - point.yMm) < 1e-9,
+            )
+            expect(meets).toBe(true)
+          }
+        }
+      }
+    },
+  )
+
+  it('has its scale numbered 0 to 6 mm both ways from the middle', () => {
+    const [, back] = calibrationSheets({ lettering, sheetSize: letter, room: roomOf(letter) })
+    const centre = scaleCentres(letter)[0]!
+    const numbers = back.furniture.filter(placed => /^\d$/.test(placed.art.text[0]?.text ?? ''))
+    const alongFoot = numbers.filter(placed => near(placed.yMm, centre.yMm + 6.5))
+    for (const placed of alongFoot) {
+      const fromMiddle = placed.xMm + placed.art.widthMm / 2 - centre.xMm
+      expect(Math.abs(fromMiddle)).toBeCloseTo(Number(placed.art.text[0]!.text), 9)
+    }
+    expect(alongFoot).toHaveLength(7)
+  })
+
+  it('is one front and one back, without pieces', () => {
+    const sheets = calibrationSheets({ lettering, sheetSize: letter, room: roomOf(letter) })
+    expect(sheets.map(sheet => [sheet.number, sheet.side, sheet.kind, sheet.pieces.length])).toEqual([
+      [1, 'front', 'calibration', 0],
+      [2, 'back', 'calibration', 0],
+    ])
+  })
+})
+
+describe('the checklist', () => {
+  const checklist = (count: number, copies: number) =>
+    checklistSheets({
+      title: 'word cards, Otters',
+      subtitles: ['Along the marsh'],
+      entries: Array.from({ length: count }, (_, i) => ({ number: i + 1, text: words[i % words.length]! })),
+      copies,
+      lettering,
+      sheetSize: letter,
+      room: roomOf(letter),
+    })
+
+  it.each([
+    [12, 1],
+    [24, 7],
+    [300, 2],
+  ])('lists each of %d pieces once in each of %d sets', (count, copies) => {
+    const lines = checklist(count, copies).flatMap(linesOf)
+    for (let number = 1; number <= count; number++) {
+      const entry = `${number} ${words[(number - 1) % words.length]}`
+      expect(lines.filter(line => line === entry)).toHaveLength(copies)
+    }
+  })
+
+  it('stays within the margins', () => {
+    for (const sheet of [...checklist(24, 7), ...checklist(300, 2)])
+      expectWithin(sheet.furniture, roomOf(letter), 0)
+  })
+})
+
+describe('storage labels', () => {
+  const grid = gridOf({ kind: 'card', size: BAG_LABEL })
+  const sheets = (lines: readonly string[], count: number) =>
+    storageLabelSheets({
+      title: 'Along the marsh',
+      labels: Array.from({ length: count }, () => ({ name: 'word cards', lines })),
+      grid,
+      lettering,
+    })
+
+  it('fill a sheet before they begin the next', () => {
+    const perSheet = grid.columns * grid.rows
+    expect(sheets(['Otters'], perSheet + 1)).toHaveLength(2)
+  })
+
+  it('keep their text inside the label, however long it is', () => {
+    const [sheet] = sheets(['Otters', words.join(' '), words.join(' '), words.join(' ')], 1)
+    const label = { xMm: grid.originXMm, yMm: grid.originYMm, ...BAG_LABEL }
+    expectWithin(sheet!.furniture, label, 0)
+    expect(textOf([sheet!])).toContain('word cards')
+  })
+})
+
+function roomOf(size: Size): Box {
+  return printableBox(size, defaultMargins(size, 'card'))
+}
+
+function gridOf(division: Parameters<typeof divideSheet>[0]['division']): Grid {
+  const outcome = divideSheet({
+    paper: findPaper('letter')!,
+    gapMm: 0,
+    division,
+    preferred: { columns: 3, rows: 4 },
+    place: somewhere,
+  })
+  if (!outcome.ok) throw new Error('the grid does not fit')
+  return outcome.value
+}
+
+function linesOf(sheet: Sheet): readonly string[] {
+  return sheet.furniture.flatMap(({ art }) => art.text.map(run => run.text))
+}
+
+function textOf(sheets: readonly Sheet[]): string {
+  return sheets.flatMap(linesOf).join(' ')
+}
+
+function expectWithin(furniture: readonly PlacedArt[], room: Box, slackMm: number): void {
+  const outer = {
+    xMm: room.xMm - slackMm,
+    yMm: room.yMm - slackMm,
+    widthMm: room.widthMm + 2 * slackMm,
+    heightMm: room.heightMm + 2 * slackMm,
+  }
+  for (const { art, xMm, yMm } of furniture) {
+    const box = { xMm, yMm, widthMm: art.widthMm, heightMm: art.heightMm }
+    expect(boxContains(outer, box), `${art.text[0]?.text ?? 'a drawing'} at ${xMm}, ${yMm}`).toBe(true)
+  }
+}
+
+function near(a: number, b: number): boolean {
+  return Math.abs(a - b) < 1e-6
+}
