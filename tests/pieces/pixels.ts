@@ -1,0 +1,127 @@
+import { Resvg } from '@resvg/resvg-js'
+import type { PathShape, Shape } from '../../src/pieces/piece.js'
+
+/** How much of each pixel is covered, from 0 to 255, row by row. */
+export interface Coverage {
+  readonly width: number
+  readonly height: number
+  readonly values: Uint8Array
+}
+
+/** A picture `widthMm` × `heightMm`, with its drawing moved by (`xMm`, `yMm`). */
+export interface Canvas {
+  readonly widthMm: number
+  readonly heightMm: number
+  readonly xMm: number
+  readonly yMm: number
+  readonly dpi: number
+}
+
+/** Up to three drawings rendered at once, one in each colour channel: each in its own coverage. */
+export function renderLayers(layers: readonly (readonly Shape[])[], canvas: Canvas): readonly Coverage[] {
+  const { widthMm, heightMm, xMm, yMm, dpi } = canvas
+  const channels = ['#ff0000', '#00ff00', '#0000ff']
+  const groups = layers.map((shapes, index) => {
+    const paths = shapes.flatMap(shape =>
+      shape.kind === 'path' ? [pathElement(shape, channels[index]!)] : [],
+    )
+    return `<g style="mix-blend-mode:screen">${paths.join('')}</g>`
+  })
+  const svg =
+    `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${widthMm} ${heightMm}">` +
+    `<rect width="${widthMm}" height="${heightMm}" fill="#000000"/>` +
+    `<g transform="translate(${xMm} ${yMm})">${groups.join('')}</g></svg>`
+  const image = new Resvg(svg, {
+    fitTo: { mode: 'width', value: Math.round((widthMm / 25.4) * dpi) },
+    // Searching the machine for fonts would take ten times as long as drawing.
+    font: { loadSystemFonts: false },
+  }).render()
+  const { width, height, pixels } = image
+  return layers.map((_, channel) => {
+    const values = new Uint8Array(width * height)
+    for (let index = 0; index < values.length; index++) values[index] = pixels[index * 4 + channel]!
+    return { width, height, values }
+  })
+}
+
+export function render(shapes: readonly Shape[], canvas: Canvas): Coverage {
+  return renderLayers([shapes], canvas)[0]!
+}
+
+/** The shape in one colour, whatever colour it has. */
+function pathElement({ d, fill, stroke }: PathShape, color: string): string {
+  const paint = fill === 'none' ? 'none' : color
+  if (stroke === undefined) return `<path d="${d}" fill="${paint}"/>`
+  return (
+    `<path d="${d}" fill="${paint}" stroke="${color}" stroke-width="${stroke.widthMm}" ` +
+    `stroke-linecap="${stroke.cap ?? 'butt'}"/>`
+  )
+}
+
+/** First and last column, or row, that holds a pixel covered by half or more; undefined where none does. */
+export function columnsOf(coverage: Coverage): { readonly first: number; readonly last: number } | undefined {
+  const { width, values } = coverage
+  let [first, last] = [Infinity, -Infinity]
+  for (let index = 0; index < values.length; index++) {
+    if (values[index]! < 128) continue
+    const column = index % width
+    first = Math.min(first, column)
+    last = Math.max(last, column)
+  }
+  return first <= last ? { first, last } : undefined
+}
+
+export function rowsOf(coverage: Coverage): { readonly first: number; readonly last: number } | undefined {
+  const { width, values } = coverage
+  const inked = (value: number): boolean => value >= 128
+  const first = values.findIndex(inked)
+  if (first < 0) return undefined
+  return { first: Math.floor(first / width), last: Math.floor(values.findLastIndex(inked) / width) }
+}
+
+/** Pixels that both cover, however little. */
+export function overlap(a: Coverage, b: Coverage): number {
+  return a.values.reduce((count, value, index) => count + (value > 0 && b.values[index]! > 0 ? 1 : 0), 0)
+}
+
+/** Whether ink of `a` and ink of `b` (half covered or more) come within `reach` pixels, sideways, upright or aslant. */
+export function comeWithin(a: Coverage, b: Coverage, reach: number): boolean {
+  const { width, height, values } = a
+  const spread = new Uint8Array(values.length)
+  for (let y = 0; y < height; y++)
+    for (let x = 0; x < width; x++) {
+      if (values[y * width + x]! < 128) continue
+      const [from, to] = [Math.max(0, x - reach), Math.min(width - 1, x + reach)]
+      for (let row = Math.max(0, y - reach); row <= Math.min(height - 1, y + reach); row++)
+        spread.fill(1, row * width + from, row * width + to + 1)
+    }
+  return b.values.some((value, index) => value >= 128 && spread[index] === 1)
+}
+
+/** Pixels that can be reached from the picture's edge without crossing ink of `walls` (half covered or more). */
+export function outsideOf(walls: Coverage): Uint8Array {
+  const { width, height, values } = walls
+  const outside = new Uint8Array(values.length)
+  const open: number[] = []
+  const visit = (index: number): void => {
+    if (outside[index] === 1 || values[index]! >= 128) return
+    outside[index] = 1
+    open.push(index)
+  }
+  for (let x = 0; x < width; x++) {
+    visit(x)
+    visit((height - 1) * width + x)
+  }
+  for (let y = 0; y < height; y++) {
+    visit(y * width)
+    visit(y * width + width - 1)
+  }
+  for (let index = open.pop(); index !== undefined; index = open.pop()) {
+    const x = index % width
+    if (x > 0) visit(index - 1)
+    if (x < width - 1) visit(index + 1)
+    if (index >= width) visit(index - width)
+    if (index < values.length - width) visit(index + width)
+  }
+  return outside
+}
