@@ -5,11 +5,10 @@ import { UNREACHABLE_EDGE_MM } from './margins.js'
 import type { CutMark } from './sheet.js'
 
 /**
- * Thinner than any mark on a card (those are at least 0.35 mm) and grey, so that what is left at a card's edge
- * does not read as its border; still 4.5 to 1 on white (WCAG 2.2), so that a copier keeps it.
+ * Little more than half of the thinnest mark or border on a card (0.35 mm), so that it reads as neither, and black:
+ * printers break thin grey lines into dots.
  */
-export const CUT_WIDTH_MM = 0.25
-export const CUT_COLOR = '#767676'
+export const CUT_WIDTH_MM = 0.2
 
 /** How far a cut line runs out beyond the cards, or how long a tick is, where the margin allows it. */
 const TICK_MM = 2.4
@@ -67,7 +66,7 @@ function runOut(marginMm: number): number {
 }
 
 function mark(x1Mm: number, y1Mm: number, x2Mm: number, y2Mm: number): CutMark {
-  return { x1Mm, y1Mm, x2Mm, y2Mm, widthMm: CUT_WIDTH_MM, color: CUT_COLOR }
+  return { x1Mm, y1Mm, x2Mm, y2Mm, widthMm: CUT_WIDTH_MM }
 }
 
 /** Cuts nearer to each other, or to the paper's edge, than this are one: no blade sees the difference. */

@@ -2,7 +2,13 @@
 import type { Box, Size } from '../geometry.js'
 import type { Division, Paper } from '../plan/plan.js'
 import { errorAt, type Outcome, type Place, type Problem, warningAt } from '../problems.js'
-import { defaultMargins, evenMargins, type Margins, UNREACHABLE_EDGE_MM } from './margins.js'
+import {
+  DEFAULT_MARGIN_MM,
+  defaultMargins,
+  evenMargins,
+  type Margins,
+  UNREACHABLE_EDGE_MM,
+} from './margins.js'
 
 export type Orientation = 'portrait' | 'landscape'
 
@@ -91,6 +97,17 @@ export function printableBox(sheetSize: Size, margins: Margins): Box {
     widthMm: sheetSize.widthMm - 2 * margins.sideMm,
     heightMm: sheetSize.heightMm - 2 * margins.endMm,
   }
+}
+
+/**
+ * Room for a page of text beside the set (a cover, a key, a list): within the grid's margins, but not nearer to the
+ * paper's edge than printers reach, whatever the cards do.
+ */
+export function pageRoom({ sheetSize, margins }: Grid): Box {
+  return printableBox(sheetSize, {
+    sideMm: Math.max(margins.sideMm, DEFAULT_MARGIN_MM),
+    endMm: Math.max(margins.endMm, DEFAULT_MARGIN_MM),
+  })
 }
 
 export function sheetSizeOf(paper: Paper, orientation: Orientation): Size {

@@ -10,15 +10,13 @@ export interface PlacedPiece {
   readonly turn: 0 | 180
 }
 
-/** A straight cut or a tick in the margin. */
+/** A straight cut or a tick in the margin, black. */
 export interface CutMark {
   readonly x1Mm: number
   readonly y1Mm: number
   readonly x2Mm: number
   readonly y2Mm: number
   readonly widthMm: number
-  /** `#rrggbb`; black where left out. */
-  readonly color?: string
 }
 
 export type SheetKind =

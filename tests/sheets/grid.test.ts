@@ -7,6 +7,7 @@ import {
   divideSheet,
   type Grid,
   type GridRequest,
+  pageRoom,
   placeBox,
   placesOf,
   printableBox,
@@ -110,6 +111,13 @@ describe('a sheet that cannot be divided as asked', () => {
     const outcome = divideSheet(request({ marginMm: 2, division: { kind: 'count', across: 2, down: 2 } }))
     expect(outcome.ok).toBe(true)
     expect(outcome.problems.map(problem => problem.severity)).toEqual(['warning'])
+  })
+})
+
+describe('the room for a page of text', () => {
+  it('keeps to margins that printers reach, even where the cards fill the paper', () => {
+    expect(pageRoom(gridOf({ marginMm: 0 })).xMm).toBe(6.35)
+    expect(pageRoom(gridOf({ marginMm: 20 })).xMm).toBe(20)
   })
 })
 
