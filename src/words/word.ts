@@ -63,6 +63,8 @@ export interface Word {
   /** Commonest first. */
   readonly partsOfSpeech: readonly PartOfSpeech[]
   readonly plural: Plural | null
+  /** What a teacher should know besides: spellings that no rule explains, ways of saying that she may choose from. */
+  readonly notes?: readonly string[]
   readonly clue?: string
   /** Absolute path of the teacher's own picture. */
   readonly picture?: string

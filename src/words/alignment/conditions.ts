@@ -44,9 +44,12 @@ export const conditions: Readonly<Record<string, Condition>> = {
     endsWord(letters, end) || (end === letters.length - 1 && letters[end] === 'd'),
   'before a o u': ({ letters, end }) => 'aou'.includes(letters[end] ?? '-'),
   'before a e i o y': ({ letters, end }) => 'aeioy'.includes(letters[end] ?? '-'),
-  /** The past ending, all of it one sound: jumped, played; not need, tied. */
-  past: ({ letters, start, end }) =>
-    end === letters.length && start > 1 && !isPartOfVowelTeam(letters, start - 1),
+  /** The past ending, all of it one sound: jumped, played, plagued; not need, tied, argued. */
+  past: ({ letters, start, end, sounds, from }) =>
+    end === letters.length &&
+    start > 1 &&
+    !isPartOfVowelTeam(letters, start - 1) &&
+    !(letters[start - 1] === 'u' && from > 0 && isVowelSound(sounds[from - 1]!)),
   'after a consonant': ({ letters, start }) => isConsonantLetter(letters[start - 1]),
   'after a vowel sound': ({ sounds, from }) => from > 0 && isVowelSound(sounds[from - 1]!),
   /** After a consonant letter; an e before a final d belongs to the ending. */

@@ -91,7 +91,7 @@ cqu K        11.00 3
 ct T         10.50 5
 cz Z         12.07 1
 cz CH        11.00 3
-d D           3.29 6800
+d D           3.29 6801
 d JH          8.53 36
 d T          11.00 3
 dd D          7.04 160
@@ -123,7 +123,7 @@ earr IY R    15.11 0
 eau Y UW     10.72 4
 eau OW        9.91 9
 eau AH       11.00 3
-ed D          5.14 1071
+ed D          5.14 1070
 ed T          5.85 528
 ee IY         5.80 554
 ee IH        12.09 1
@@ -190,7 +190,7 @@ gu G          7.82 74
 gue G         8.75 29
 h HH          4.83 1456
 h -           8.35 43
-i IH          2.96 9449
+i IH          2.96 9446
 i AY          4.54 1959
 i IY          5.13 1080
 i AH          4.75 1581
@@ -210,6 +210,7 @@ ieu UW       10.72 4
 iew Y UW      9.07 21
 igh AY        6.91 183
 ir ER         6.76 213
+ir IH R      11.31 2
 irr ER       11.00 3
 j JH          6.02 445
 j Y          10.50 5
@@ -319,7 +320,7 @@ q K          10.50 5
 qu K W        6.45 288
 qu K          8.78 28
 que K         8.68 31
-r R           3.36 6342
+r R           3.36 6340
 r ER          7.90 68
 re ER         9.02 22
 rh R          9.17 19
@@ -368,7 +369,7 @@ tth TH       12.07 1
 tw T         11.00 3
 u AH          4.19 2765
 u UW          5.58 693
-u Y UW        6.12 404
+u Y UW        6.12 403
 u UH          7.38 114
 u Y AH        6.87 190
 u Y UH       15.11 0
@@ -381,7 +382,7 @@ u Y AH W     10.32 6
 ua Y AH      11.00 3
 ua Y UW      15.11 0
 ue UW         8.10 56
-ue Y UW       8.64 32
+ue Y UW       8.62 33
 ueue Y UW    12.07 1
 ui UW         8.31 45
 ui IH         9.68 11

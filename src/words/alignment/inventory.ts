@@ -92,7 +92,7 @@ ier   IH R pier | IY R tier
 ieu   UW lieu
 iew   Y UW view
 igh   AY night
-ir    ER bird
+ir    ER bird | IH R souvenir [closed]
 irr   ER squirrel | ER whirr
 j     JH jam | Y hallelujah | ZH bijou | HH marijuana
 k     K kit

@@ -2,7 +2,9 @@
 import { mkdirSync, writeFileSync } from 'node:fs'
 import { dirname } from 'node:path'
 import { heteronyms } from '../pronunciation/heteronyms.js'
+import { jointModelPath, writeJointModel } from '../pronunciation/joint-model-file.js'
 import { orderPronunciations } from '../pronunciation/order.js'
+import { trainJointModel } from '../pronunciation/train-joint-model.js'
 import type { LexiconEntry } from './entry.js'
 import { lexiconPath } from './lexicon.js'
 import { readFamiliarity, readPronunciations } from './sources.js'
@@ -27,3 +29,8 @@ for (const [word, listed] of pronunciations) {
 }
 mkdirSync(dirname(lexiconPath), { recursive: true })
 writeFileSync(lexiconPath, writeLexicon(entries))
+const lessons = entries.map(({ word, pronunciations: [pronunciation] }) => ({
+  word,
+  pronunciation: pronunciation!,
+}))
+writeFileSync(jointModelPath, writeJointModel(trainJointModel(lessons)))

@@ -1,46 +1,106 @@
-/** A pronunciation for letters that no dictionary holds, from the same table as the alignment. */
-
-import { isVowelSound } from '../alignment/arpabet.js'
-import type { LetterNode, Pairing } from '../alignment/grapheme-table.js'
+/** A pronunciation for letters that no dictionary holds: the likeliest run of graphemes under the joint model. */
+import { isVowelSound, withoutStress } from '../alignment/arpabet.js'
+import type { Condition } from '../alignment/conditions.js'
+import { pairingKey } from '../alignment/grapheme-table.js'
 import { learnedTable } from '../alignment/graphemes.js'
 import type { Spelling } from '../alignment/spelling.js'
+import { beginning, costOf, ending, type JointModel, order } from './joint-model.js'
 
-/** @returns ARPABET with stress; always something, whatever the letters */
-export function guessPronunciation({ letters, breaks }: Pick<Spelling, 'letters' | 'breaks'>): string {
-  const costs: number[] = [0]
-  const chosen: (Pairing | undefined)[] = []
-  const from: number[] = []
-  for (let start = 0; start < letters.length; start++) {
-    const soFar = costs[start]
-    if (soFar === undefined) continue
-    // A letter from outside the English alphabet stays without a sound.
-    if (costs[start + 1] === undefined) {
-      costs[start + 1] = soFar + 99
-      from[start + 1] = start
-    }
-    let node: LetterNode | undefined = learnedTable().root
-    for (let end = start + 1; end <= letters.length; end++) {
-      node = node.next.get(letters.charCodeAt(end - 1))
-      if (node === undefined) break
-      for (const pairing of node.pairings) {
-        const cost = soFar + pairing.cost
-        if (cost >= (costs[end] ?? Number.POSITIVE_INFINITY)) continue
-        costs[end] = cost
-        chosen[end] = pairing
-        from[end] = start
-      }
-      if (breaks.has(end)) break
-    }
+interface Hypothesis {
+  readonly cost: number
+  /** The newest tokens, as many as the model looks back on. */
+  readonly history: readonly number[]
+  readonly sounds: readonly string[]
+  /** Whether a vowel has taken the main stress; a word has one. */
+  readonly stressed: boolean
+}
+
+export interface Guesser {
+  /** @returns ARPABET with stress, exactly one vowel with the main stress; empty when no letter is English */
+  guess(spelling: Pick<Spelling, 'letters' | 'breaks'>): string
+}
+
+/** So many hypotheses are followed from each letter on. */
+const beamWidth = 24
+const longestGrapheme = 5
+
+export function guesserOf(model: JointModel): Guesser {
+  const tokensOf = new Map<string, number[]>()
+  model.tokens.forEach(({ letters }, id) => {
+    if (id > ending) tokensOf.set(letters, [...(tokensOf.get(letters) ?? []), id])
+  })
+  const conditionOf = new Map<string, Condition>()
+  for (const { letters, sounds, mayStand } of learnedTable().pairings) {
+    if (mayStand !== undefined) conditionOf.set(pairingKey(letters, sounds), mayStand)
   }
-  const sounds: string[] = []
-  for (let end = letters.length; end > 0; end = from[end]!) sounds.unshift(...(chosen[end]?.sounds ?? []))
-  let stressed = false
-  return sounds
-    .map(sound => {
-      if (!isVowelSound(sound)) return sound
-      const stress = stressed ? 0 : 1
-      stressed = true
-      return `${sound}${stress}`
-    })
-    .join(' ')
+  const conditions = model.tokens.map(({ letters, sounds }) =>
+    conditionOf.get(pairingKey(letters, sounds.map(withoutStress))),
+  )
+
+  const stresses = model.tokens.map(({ sounds }) => sounds.some(sound => sound.endsWith('1')))
+
+  const extend = (from: Hypothesis, token: number): Hypothesis => ({
+    cost: from.cost + costOf(model, from.history, token),
+    history: [...from.history.slice(1), token],
+    sounds: [...from.sounds, ...model.tokens[token]!.sounds],
+    stressed: from.stressed || stresses[token]!,
+  })
+
+  return {
+    guess({ letters, breaks }) {
+      const beams: Hypothesis[][] = Array.from({ length: letters.length + 1 }, () => [])
+      beams[0]!.push({
+        cost: 0,
+        history: new Array<number>(order - 1).fill(beginning),
+        sounds: [],
+        stressed: false,
+      })
+      for (let start = 0; start < letters.length; start++) {
+        const beam = narrowed(beams[start]!)
+        for (let end = start + 1; end <= Math.min(letters.length, start + longestGrapheme); end++) {
+          for (const token of tokensOf.get(letters.slice(start, end)) ?? []) {
+            for (const hypothesis of beam) {
+              if (hypothesis.stressed && stresses[token]) continue
+              const extended = extend(hypothesis, token)
+              const sounds = extended.sounds.map(withoutStress)
+              const context = {
+                letters,
+                start,
+                end,
+                sounds,
+                from: hypothesis.sounds.length,
+                to: sounds.length,
+              }
+              if (conditions[token]?.(context) !== false) beams[end]!.push(extended)
+            }
+          }
+          if (breaks.has(end)) break
+        }
+        // A letter from outside the English alphabet stays without a sound.
+        if (!tokensOf.has(letters[start]!)) beams[start + 1]!.push(...beam)
+      }
+      const ended = narrowed(beams[letters.length]!.map(hypothesis => extend(hypothesis, ending)))
+      const best = ended.find(hypothesis => hypothesis.stressed) ?? ended[0]
+      return withMainStress(best?.sounds ?? []).join(' ')
+    },
+  }
+}
+
+/** The likeliest hypotheses, one for each history. */
+function narrowed(beam: readonly Hypothesis[]): readonly Hypothesis[] {
+  const best = new Map<string, Hypothesis>()
+  for (const hypothesis of beam) {
+    const name = `${hypothesis.history.join(' ')} ${hypothesis.stressed}`
+    const rival = best.get(name)
+    if (rival === undefined || hypothesis.cost < rival.cost) best.set(name, hypothesis)
+  }
+  return [...best.values()].sort((a, b) => a.cost - b.cost).slice(0, beamWidth)
+}
+
+/** Where no vowel has the main stress, the first with the lesser takes it, or the first of all. */
+function withMainStress(sounds: readonly string[]): readonly string[] {
+  if (sounds.some(sound => sound.endsWith('1'))) return sounds
+  const vowels = sounds.flatMap((sound, index) => (isVowelSound(withoutStress(sound)) ? [index] : []))
+  const main = vowels.find(index => sounds[index]!.endsWith('2')) ?? vowels[0]
+  return sounds.map((sound, index) => (index === main ? `${withoutStress(sound)}1` : sound))
 }
