@@ -81,21 +81,24 @@ export function rowsOf(coverage: Coverage): { readonly first: number; readonly l
 
 /** Pixels that both cover, however little. */
 export function overlap(a: Coverage, b: Coverage): number {
-  return a.values.reduce((count, value, index) => count + (value > 0 && b.values[index]! > 0 ? 1 : 0), 0)
+  let count = 0
+  for (let index = 0; index < a.values.length; index++)
+    if (a.values[index]! > 0 && b.values[index]! > 0) count++
+  return count
 }
 
 /** Whether ink of `a` and ink of `b` (half covered or more) come within `reach` pixels, sideways, upright or aslant. */
 export function comeWithin(a: Coverage, b: Coverage, reach: number): boolean {
   const { width, height, values } = a
-  const spread = new Uint8Array(values.length)
   for (let y = 0; y < height; y++)
     for (let x = 0; x < width; x++) {
       if (values[y * width + x]! < 128) continue
-      const [from, to] = [Math.max(0, x - reach), Math.min(width - 1, x + reach)]
+      const [left, right] = [Math.max(0, x - reach), Math.min(width - 1, x + reach)]
       for (let row = Math.max(0, y - reach); row <= Math.min(height - 1, y + reach); row++)
-        spread.fill(1, row * width + from, row * width + to + 1)
+        for (let index = row * width + left; index <= row * width + right; index++)
+          if (b.values[index]! >= 128) return true
     }
-  return b.values.some((value, index) => value >= 128 && spread[index] === 1)
+  return false
 }
 
 /** Pixels that can be reached from the picture's edge without crossing ink of `walls` (half covered or more). */

@@ -1,5 +1,5 @@
 import type { InkRules } from './ink-rules.js'
-import { around, type Extent, inkBetween, type LetterInk } from './letter-ink.js'
+import { around, type Extent, type LetterInk } from './letter-ink.js'
 import type { OutlineFrame, OutlineStyle } from './outline-style.js'
 
 export interface OutlinePlacement {
@@ -35,54 +35,88 @@ export function placeOutline(
   const reach = ink.gapMm + ink.strokeMm / 2
   const inner = around([...enclosed.letters, ...enclosed.marks])!
   const side = reach + style.bulgeEm * sizeMm
-  let frame: OutlineFrame = {
+  const slices = slicesOf(enclosed, sizeMm)
+  const grown = (above: number, below: number): OutlineFrame => ({
     left: inner.left - side,
     right: inner.right + side,
-    top: inner.top - reach,
-    bottom: inner.bottom + reach,
+    top: inner.top - reach - above * growthEm * sizeMm,
+    bottom: inner.bottom + reach + below * growthEm * sizeMm,
     sizeMm,
-  }
-  const step = 0.02 * sizeMm
-  for (let grown = 0; grown < 60; grown++) {
-    const { above, below } = cornersCut(style, frame, enclosed, reach)
-    if (!above && !below) break
-    frame = { ...frame, top: frame.top - (above ? step : 0), bottom: frame.bottom + (below ? step : 0) }
-  }
+  })
+  const clear = (above: number, below: number): boolean =>
+    !cutsCorners(style, grown(above, below), slices, reach)
+  const both = least(mostGrowth, steps => clear(steps, steps))
+  const above = least(both, steps => clear(steps, both))
+  const below = least(both, steps => clear(above, steps))
+  const frame = grown(above, below)
   return { frame, neededMm: spaceNeeded(style, frame, enclosed, surroundings) }
 }
 
-/** Points on a quarter turn: how far up or down, and how far out, a stroke keeps its distance. */
-const quarterTurn = [0, 0.25, 0.5, 0.75, 0.9, 1].map(rise => ({ rise, run: Math.sqrt(1 - rise ** 2) }))
+/** Outlines grow in steps of a fiftieth of an em, up to one em either way. */
+const growthEm = 0.02
+const mostGrowth = 50
 
-/** Whether the line comes nearer than `reach` to what it encloses, above or below its own middle. */
-function cornersCut(
+/** The least of 0 … `most` for which `holds`; `most` where none below it does. */
+function least(most: number, holds: (steps: number) => boolean): number {
+  if (holds(0)) return 0
+  let [failing, holding] = [0, most]
+  while (holding - failing > 1) {
+    const middle = Math.floor((failing + holding) / 2)
+    if (holds(middle)) holding = middle
+    else failing = middle
+  }
+  return holding
+}
+
+/** How far what is enclosed reaches to either side at one height. */
+interface Slice {
+  readonly y: number
+  readonly left: number
+  readonly right: number
+}
+
+const sliceEm = 1 / 64
+
+function slicesOf({ letters, marks }: Enclosed, sizeMm: number): readonly Slice[] {
+  const slices = new Map<number, Slice>()
+  const add = (y: number, left: number, right: number): void => {
+    const index = Math.round(y / (sliceEm * sizeMm))
+    const known = slices.get(index)
+    slices.set(index, {
+      y: index * sliceEm * sizeMm,
+      left: Math.min(left, known?.left ?? Infinity),
+      right: Math.max(right, known?.right ?? -Infinity),
+    })
+  }
+  for (const { rows, firstRow, rowMm } of letters)
+    rows.forEach((row, index) => {
+      if (row.left <= row.right) add((firstRow + index + 0.5) * rowMm, row.left, row.right)
+    })
+  for (const mark of marks) for (const y of [mark.top, mark.bottom]) add(y, mark.left, mark.right)
+  return [...slices.values()]
+}
+
+/** Points on a quarter turn: how far up or down, and how far out, a stroke keeps its distance. */
+const quarterTurn = [0, 0.4, 0.75, 1].map(rise => ({ rise, run: Math.sqrt(1 - rise ** 2) }))
+
+/** Whether the line comes nearer than `reach` to what it encloses. */
+function cutsCorners(
   style: OutlineStyle,
   frame: OutlineFrame,
-  enclosed: Enclosed,
+  slices: readonly Slice[],
   reach: number,
-): { readonly above: boolean; readonly below: boolean } {
+): boolean {
   const middle = (frame.top + frame.bottom) / 2
-  let [above, below] = [false, false]
-  const look = (y: number, left: number, right: number): void => {
-    for (const { rise, run } of quarterTurn) {
+  return slices.some(({ y, left, right }) =>
+    quarterTurn.some(({ rise, run }) => {
       const at = y + (y < middle ? -1 : 1) * rise * reach
-      if (at <= frame.top || at >= frame.bottom) continue
+      if (at <= frame.top || at >= frame.bottom) return false
       const inset = style.inset(frame, at)
-      const cut =
+      return (
         left - run * reach < frame.left + inset - 1e-6 || right + run * reach > frame.right - inset + 1e-6
-      if (cut && y < middle) above = true
-      if (cut && y >= middle) below = true
-    }
-  }
-  for (const letter of enclosed.letters)
-    letter.rows.forEach((row, index) => {
-      if (row.left <= row.right) look((letter.firstRow + index + 0.5) * letter.rowMm, row.left, row.right)
-    })
-  for (const mark of enclosed.marks) {
-    look(mark.top, mark.left, mark.right)
-    look(mark.bottom, mark.left, mark.right)
-  }
-  return { above, below }
+      )
+    }),
+  )
 }
 
 /** How far the neighbours have to move away, shared out over the gaps between. */
@@ -98,15 +132,17 @@ function spaceNeeded(
   for (const letter of outside) {
     const before = letter.end <= enclosed.start
     const gaps = before ? enclosed.start - letter.end + 1 : letter.start - enclosed.end + 1
-    for (let y = frame.top - reach; y <= frame.bottom + reach; y += letter.rowMm) {
-      const row = inkBetween(letter, y, y)
-      if (row === undefined) continue
+    // Letters farther off than the next two cannot reach so far.
+    if (gaps > 2) continue
+    letter.rows.forEach((row, index) => {
+      const y = (letter.firstRow + index + 0.5) * letter.rowMm
+      if (row.left > row.right || y < frame.top - reach || y > frame.bottom + reach) return
       const inset = leastInset(style, frame, y, reach)
       const overlap = before
         ? row.right + reach - (frame.left + inset)
         : frame.right - inset - (row.left - reach)
       needed = Math.max(needed, overlap / gaps)
-    }
+    })
   }
   for (const mark of marks) {
     if (mark.bottom + reach < frame.top || mark.top - reach > frame.bottom) continue
@@ -118,10 +154,9 @@ function spaceNeeded(
   return needed
 }
 
-/** The least inset of the line within reach of height `y`: past its ends, a neighbour meets its edge there. */
+/** The least inset of the line within reach of height `y`: lines bulge most at their middle. */
 function leastInset(style: OutlineStyle, frame: OutlineFrame, y: number, reach: number): number {
-  const heights = [y - reach, y - reach / 2, y, y + reach / 2, y + reach].map(height =>
-    Math.min(frame.bottom, Math.max(frame.top, height)),
-  )
-  return Math.min(...heights.map(height => style.inset(frame, height)))
+  const middle = (frame.top + frame.bottom) / 2
+  const nearest = Math.min(y + reach, Math.max(y - reach, middle))
+  return style.inset(frame, Math.min(frame.bottom, Math.max(frame.top, nearest)))
 }
