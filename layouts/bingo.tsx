@@ -101,7 +101,7 @@ function boardFace(request: LayoutRequest, card: Card, set: CardSet, size: Size)
           marked: request.marked,
           sizeGroup: 'main',
           align: 'centre',
-          paddingMm: 2.5,
+          paddingMm: Math.max(2, size.widthMm / words.length / 14),
         }
   return {
     ...size,

@@ -77,7 +77,7 @@ function callCardFace(request: LayoutRequest, card: Card, set: CardSet, size: Si
         marked: request.marked,
         sizeGroup: 'main',
         align: 'centre',
-        paddingMm: 1.5,
+        paddingMm: size.widthMm / 26,
       },
     },
   }

@@ -59,7 +59,7 @@ export function wordCardFace(request: LayoutRequest, card: Card, set: CardSet, s
         marked: request.marked,
         sizeGroup: 'main',
         align: 'centre',
-        paddingMm: 2.5,
+        paddingMm: size.widthMm / 22,
       },
     },
   }

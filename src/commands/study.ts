@@ -3,11 +3,12 @@ import { typedWordList } from '../plan/typed-words.js'
 import { readWordListFile } from '../plan/word-list.js'
 import type { Problem } from '../problems.js'
 import { openLexicon } from '../words/lexicon/lexicon.js'
-import { patterns } from '../words/patterns/index.js'
+import { patternNames } from '../words/patterns/index.js'
 import { studyWord } from '../words/study.js'
 import { listSummary } from '../words/summary.js'
 import type { Word } from '../words/word.js'
 import { type CommandResult, resultOf, wrongUsage } from './command-result.js'
+import { wordJson } from './word-json.js'
 import { wrapLine } from './wrap-line.js'
 
 export interface StudyOptions {
@@ -26,26 +27,20 @@ export async function studyCommand({ word, file, why, json }: StudyOptions): Pro
     )
   if (file !== undefined && word.length > 0)
     return wrongUsage('study takes words or --file, not both', 'Leave out one of them.')
-  const names = patterns.map(pattern => pattern.name)
   const list =
     file === undefined
-      ? typedWordList({ words: word, files: disk, patterns: names })
-      : readWordListFile({ path: file, files: disk, patterns: names })
+      ? typedWordList({ words: word, files: disk, patterns: patternNames })
+      : readWordListFile({ path: file, files: disk, patterns: patternNames })
   if (!list.ok) return resultOf('', list.problems)
   const lexicon = openLexicon()
   const studied = list.value.map(planWord => studyWord(planWord, lexicon))
   const problems: readonly Problem[] = [...list.problems, ...studied.flatMap(outcome => outcome.problems)]
   const words = studied.flatMap(outcome => (outcome.ok ? [outcome.value] : []))
   if (words.length < studied.length) return resultOf('', problems)
-  if (json) return resultOf(JSON.stringify(words.map(asJson), null, 2), problems)
+  if (json) return resultOf(JSON.stringify(words.map(wordJson), null, 2), problems)
   const blocks = words.map(each => describeWord(each, why).join('\n'))
   const summary = words.length > 1 ? listSummary(words) : []
   return resultOf([...blocks, ...(summary.length === 0 ? [] : [summary.join('\n')])].join('\n\n'), problems)
-}
-
-/** The contract's keys in their order; what the word alone knows (a clue, a picture) stays out. */
-function asJson({ clue: _clue, picture: _picture, ...word }: Word): object {
-  return word
 }
 
 /** A few lines that fit an 80-column terminal. */

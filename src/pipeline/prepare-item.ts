@@ -1,12 +1,12 @@
 import { dirname } from 'node:path'
 import { loadTypeface } from '../../fonts/load-typeface.js'
 import { layouts } from '../../layouts/index.js'
-import type { Layout, LayoutRequest } from '../../layouts/layout.js'
+import type { Layout, LayoutRequest, PiecesPerSheet } from '../../layouts/layout.js'
 import type { StyledMark } from '../pieces/marks/styled-mark.js'
 import { measureTextLine } from '../pieces/text-line.js'
 import { typeScale } from '../pieces/type-scale.js'
 import type { Typeface } from '../pieces/typeface/typeface.js'
-import type { Plan, PlanWord } from '../plan/plan.js'
+import type { Division, Plan, PlanWord } from '../plan/plan.js'
 import { errorAt, type Outcome, type Problem } from '../problems.js'
 import { divideSheet, type Grid, type GridRequest } from '../sheets/grid.js'
 import type { Word } from '../words/word.js'
@@ -63,7 +63,8 @@ export function prepareItem({ plan, words, marks }: StudiedPlan, job: ItemJob): 
   return { ok: true, value: { job, layout, request, grid: grid.value, gridRequest }, problems: grid.problems }
 }
 
-function gridRequestFor({ item }: ItemJob, layout: Layout, large: boolean): GridRequest {
+function gridRequestFor(job: ItemJob, layout: Layout, large: boolean): GridRequest {
+  const { item } = job
   const perSheet =
     layout.kind === 'pages' ? { columns: 1, rows: 1 } : large ? layout.perSheetLarge : layout.perSheet
   return {
@@ -71,10 +72,22 @@ function gridRequestFor({ item }: ItemJob, layout: Layout, large: boolean): Grid
     ...(item.orientation === undefined ? {} : { orientation: item.orientation }),
     ...(item.marginMm === undefined ? {} : { marginMm: item.marginMm }),
     gapMm: item.gapMm,
-    division: layout.kind === 'pages' ? { kind: 'layout' } : item.division,
+    division: layout.kind === 'pages' ? { kind: 'layout' } : divisionFor(job, perSheet, large),
     preferred: perSheet,
     place: item.place,
   }
+}
+
+/**
+ * A group's large print is laid out anew: the class's count of cards a sheet holds for it only while it is no more
+ * than the layout's own count for large print.
+ */
+function divisionFor({ item, group }: ItemJob, perSheet: PiecesPerSheet, large: boolean): Division {
+  const { division } = item
+  const fromGroup = large && item.size === undefined && group?.size !== undefined
+  if (!fromGroup || division.kind !== 'count') return division
+  const { across = 1, down = 1 } = division
+  return across * down > perSheet.columns * perSheet.rows ? { kind: 'layout' } : division
 }
 
 /** A character that the face cannot draw would leave a hole in a word; better said than printed. */

@@ -97,7 +97,7 @@ function coverBlocks(request: CoverRequest): readonly Block[] {
     gap(3),
     heading('Before you print'),
     rulerBlock({ lettering, widthMm: room.widthMm }),
-    ...(cuttings.length > 0 ? [heading('How to cut'), text(PILE_ADVICE, 3)] : []),
+    ...(cuttings.length > 0 ? [heading('How to cut'), { ...text(PILE_ADVICE, 2), keepsWithNext: true }] : []),
     ...cuttings.flatMap(cutting => cuttingBlocks(cutting, request)),
   ]
 }
@@ -113,7 +113,7 @@ const BESIDE_FROM_MM = 120
 function cuttingBlocks(cutting: CoverCutting, { lettering, room }: CoverRequest): readonly Block[] {
   const { name, grid, plan } = cutting
   const beside = room.widthMm >= BESIDE_FROM_MM
-  const longestMm = Math.min(50, beside ? room.widthMm / 3 : room.heightMm / 2)
+  const longestMm = Math.min(40, beside ? room.widthMm / 3 : room.heightMm / 2)
   const diagram = drawCuttingDiagram({ grid, plan, lettering, longestMm })
   const leftMm = beside ? diagram.widthMm + 6 : 0
   const column = { lettering, widthMm: room.widthMm - leftMm, sizeMm: TEXT_MM, spaceAfterMm: 1 }
