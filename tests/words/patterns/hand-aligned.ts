@@ -1,8 +1,9 @@
 /** Words aligned and divided by hand (hand-aligned.tsv), so that the rules are tested apart from the aligner. */
 import { readFileSync } from 'node:fs'
 import { join } from 'node:path'
+import { findPatterns } from '../../../src/words/patterns/find-patterns.js'
 import type { StudiedLetters, WordEvidence } from '../../../src/words/patterns/pattern.js'
-import type { Grapheme } from '../../../src/words/word.js'
+import type { Grapheme, Word } from '../../../src/words/word.js'
 
 export function readTable(name: string): readonly (readonly string[])[] {
   const text = readFileSync(join(import.meta.dirname, name), 'utf8')
@@ -50,4 +51,21 @@ export function aligned(word: string): StudiedLetters {
   const found = handAligned.get(word)
   if (found === undefined) throw new Error(`${word} is not in hand-aligned.tsv`)
   return found
+}
+
+/** The same as a studied word, for the stages that come after the patterns. */
+export function studied(word: string): Word {
+  const { text, graphemes, syllables, pronunciation } = aligned(word)
+  return {
+    text,
+    known: true,
+    source: 'lexicon',
+    pronunciations: [pronunciation],
+    graphemes,
+    soundCount: graphemes.flatMap(grapheme => grapheme.sounds).length,
+    syllables,
+    patterns: findPatterns(aligned(word)),
+    partsOfSpeech: [],
+    plural: null,
+  }
 }
