@@ -114,6 +114,7 @@ mm    M hammer
 mn    M autumn | N mnemonic
 n     N net | NG finger | AH N didn't | N Y senor
 ng    NG sing
+ngh   NG dinghy
 ngue  NG tongue [final]
 nn    N dinner
 o     AA hot | OW go | AO dog | AH son | UW do | UH wolf | IH women | W AH one | - chocolate [between consonants]
@@ -152,7 +153,7 @@ rh    R rhyme
 ro    ER iron
 rr    R carrot
 rrh   R hemorrhage
-s     S sun | Z rose | SH sugar | ZH measure
+s     S sun | Z rose | SH sugar | ZH measure | IH Z fox's [word end] | AH Z boss's [word end]
 sc    S scene | SH fascist
 sch   SH schnitzel
 sci   SH conscious

@@ -120,6 +120,8 @@ ow         AW1
 putting    P UH1 T IH0 NG
 re         R IY1
 really     R IY1 L IY0
+psalm      S AA1 M
+stronger   S T R AO1 NG G ER0
 sometimes  S AH1 M T AY2 M Z
 turret     T ER1 AH0 T
 umbrella   AH0 M B R EH1 L AH0

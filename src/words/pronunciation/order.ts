@@ -1,4 +1,5 @@
 import { alignWord } from '../alignment/graphemes.js'
+import { corrections } from './corrections.js'
 import { firstPronunciations, heteronyms } from './heteronyms.js'
 import { countAgainst } from './preferences.js'
 
@@ -8,6 +9,8 @@ import { countAgainst } from './preferences.js'
  * @param listed ARPABET with stress, in the dictionary's order
  */
 export function orderPronunciations(word: string, listed: readonly string[]): readonly string[] {
+  const corrected = corrections.get(word)
+  if (corrected !== undefined) return [corrected]
   const uses = heteronyms.get(word) ?? firstPronunciations.get(word) ?? []
   const known = uses.map(use => use.pronunciation)
   const rest = listed.filter(pronunciation => !known.includes(pronunciation))
