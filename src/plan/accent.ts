@@ -25,9 +25,9 @@ export const readAccent: Reader<Accent> = entry => {
   const keys = readKeys(entry, {
     what: 'an accent',
     readers: {
-      r: choiceReader('a way with r', ['sounded', 'dropped']),
-      'cot and caught': choiceReader('a way with cot and caught', ['apart', 'merged']),
-      wh: choiceReader('a way with wh', ['own', 'w']),
+      r: choiceReader('a value of "r"', ['sounded', 'dropped']),
+      'cot and caught': choiceReader('a value of "cot and caught"', ['apart', 'merged']),
+      wh: choiceReader('a value of "wh"', ['own', 'w']),
     },
   })
   return andThen(keys, ({ values }) =>

@@ -4,7 +4,7 @@
  */
 import { errorAt, type Outcome } from '../problems.js'
 import { type MapEntry, misfit, type Reader } from './entry.js'
-import { readKeys } from './keys.js'
+import { readKeys, valueAt } from './keys.js'
 import { lengthReader } from './lengths.js'
 import { andThen, fail, succeed } from './outcomes.js'
 import type { TypeSize } from './plan.js'
@@ -61,6 +61,7 @@ const readReserve: Reader<number> = entry => {
 
 /** `{acuity: 20/200, distance: 40 cm}`, with `reserve` where it is not to be 2. */
 export function readAcuitySize(map: MapEntry): Outcome<AcuitySize> {
+  const missing = ['acuity', 'distance'].filter(key => !valueAt(map, key))
   const keys = readKeys(map, {
     what: 'a size made for a child',
     readers: {
@@ -68,18 +69,21 @@ export function readAcuitySize(map: MapEntry): Outcome<AcuitySize> {
       distance: lengthReader('the reading distance', { minMm: 20, maxMm: 6000 }),
       reserve: readReserve,
     },
+    rules: missing.map(key =>
+      errorAt(
+        map.place,
+        `"${key}" is missing in a size made for a child`,
+        'Write for: {acuity: 20/200, distance: 40 cm}.',
+      ),
+    ),
   })
   return andThen(keys, ({ values: { acuity, distance, reserve = usualReserve } }) => {
-    if (acuity === undefined || distance === undefined) {
-      const missing = acuity === undefined ? 'acuity' : 'distance'
-      const advice = 'Write for: {acuity: 20/200, distance: 40 cm}.'
-      return fail(errorAt(map.place, `"${missing}" is missing in a size made for a child`, advice))
-    }
-    const size = { kind: 'acuity', logMar: acuity, distanceMm: distance, reserve } as const
+    const size = { kind: 'acuity', logMar: acuity!, distanceMm: distance!, reserve } as const
     const xHeightMm = xHeightForAcuityMm(size)
     if (xHeightMm <= largestXHeightMm) return succeed(size)
     const message = `an x-height of ${xHeightMm.toFixed(0)} mm comes of this acuity and distance`
-    const advice = `Check the figures; the largest x-height is ${largestXHeightMm} mm.`
-    return fail(errorAt(map.place, message, advice))
+    return fail(
+      errorAt(map.place, message, `Check the figures; the largest x-height is ${largestXHeightMm} mm.`),
+    )
   })
 }

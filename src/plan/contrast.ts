@@ -11,7 +11,10 @@ export const readContrast: Reader<Contrast> = entry => {
   if (entry.kind !== 'text') return misfit(entry, 'two colours', form)
   const { text, place, comment } = entry
   const [ink, ground, ...more] = text.split(/\s+on\s+/i).map(parseColor)
-  if (ink && ground && more.length === 0) return succeed({ ink, ground })
+  if (ink && ground && more.length === 0) {
+    if (ink !== ground) return succeed({ ink, ground })
+    return fail(errorAt(place, `"${text}" shows nothing`, 'Choose two colours that are far apart.'))
+  }
   // YAML takes ` #fff6d5` for a comment, and leaves `black on`.
   const unquoted = comment && /\son$/i.test(text)
   const advice = unquoted ? `A # begins a comment; put it in quotes: "${text} #${comment.trim()}".` : form

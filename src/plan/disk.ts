@@ -1,4 +1,4 @@
-import { closeSync, fstatSync, openSync, readFileSync, readSync } from 'node:fs'
+import { closeSync, openSync, readFileSync, readSync, statSync } from 'node:fs'
 import type { FileAccess, FileContents } from './file-access.js'
 
 /** The files of the machine itself. */
@@ -19,11 +19,11 @@ export const disk: FileAccess = {
 function opened(path: string, take: (descriptor: number, sizeBytes: number) => FileContents): FileContents {
   let descriptor: number | undefined
   try {
-    descriptor = openSync(path, 'r')
-    const status = fstatSync(descriptor)
+    const status = statSync(path)
     if (status.isDirectory()) return { kind: 'folder' }
-    // A pipe or a device has no end that could be waited for.
+    // To open a pipe is to wait for its other end, perhaps for ever.
     if (!status.isFile()) return { kind: 'unreadable' }
+    descriptor = openSync(path, 'r')
     return take(descriptor, status.size)
   } catch (error) {
     const code = (error as NodeJS.ErrnoException).code

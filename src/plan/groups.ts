@@ -3,9 +3,10 @@ import { errorAt, type Outcome, type Problem } from '../problems.js'
 import { readContrast } from './contrast.js'
 import { type Entry, misfit, type Reader, type TextEntry } from './entry.js'
 import { readKeys, valueAt } from './keys.js'
-import { fileNameReader, fileSafeName, foldName } from './names.js'
-import { andThen, fail, outcomeOf, present, succeed, together } from './outcomes.js'
+import { fileNameReader, foldName } from './names.js'
+import { andThen, outcomeOf, present, succeed, together } from './outcomes.js'
 import type { PlanGroup, PlanWord } from './plan.js'
+import { repetitions } from './repetitions.js'
 import { readTypeSize } from './type-size.js'
 import type { WordContext } from './word-entry.js'
 import { readWords, type TypedWord, typedWords, wordEntries } from './word-list.js'
@@ -39,11 +40,11 @@ function readGroup(entry: Entry, context: GroupContext): Outcome<PlanGroup> {
       font: context.font,
       contrast: readContrast,
     },
+    rules: valueAt(entry, 'name') ? [] : [errorAt(entry.place, 'a group has no "name"', form)],
   })
-  return andThen(keys, ({ values: { name, words = [], ...rest } }) => {
-    if (name === undefined) return fail(errorAt(entry.place, 'a group without its "name"', form))
-    return succeed({ name: name.text, place: name.place, words, ...present(rest) })
-  })
+  return andThen(keys, ({ values: { name, words = [], ...rest } }) =>
+    succeed({ name: name!.text, place: name!.place, words, ...present(rest) }),
+  )
 }
 
 /** The words of all groups as typed; of a list that cannot be read, none. */
@@ -66,21 +67,11 @@ export function typedGroups(entry: Entry | undefined): readonly TextEntry[] {
 }
 
 function repeatedNames(names: readonly TextEntry[]): readonly Problem[] {
-  const first = new Map<string, Entry>()
-  return names.flatMap(name => {
-    const folded = foldName(fileSafeName(name.text))
-    const earlier = first.get(folded)
-    if (earlier) {
-      const lines = `on line ${earlier.place.line} and on line ${name.place.line}`
-      return [
-        errorAt(
-          name.place,
-          `the group "${name.text}" stands twice, ${lines}`,
-          'Give each group a name of its own.',
-        ),
-      ]
-    }
-    first.set(folded, name)
-    return []
-  })
+  return repetitions(names, ({ text }) => foldName(text)).map(({ item, lines }) =>
+    errorAt(
+      item.place,
+      `the group "${item.text}" stands twice, ${lines}`,
+      'Give each group a name of its own.',
+    ),
+  )
 }

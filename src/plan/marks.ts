@@ -2,11 +2,12 @@
 import { errorAt, type Outcome, type Problem } from '../problems.js'
 import { readColor } from './colors.js'
 import { type Entry, type MapEntry, misfit, type Reader } from './entry.js'
-import { readKeys } from './keys.js'
+import { readKeys, valueAt } from './keys.js'
 import { choiceReader, nameReader } from './names.js'
 import { andThen, fail, outcomeOf, present, succeed, together } from './outcomes.js'
 import { whereArePatterns } from './pattern-override.js'
 import type { MarkTarget, PlanMark } from './plan.js'
+import { repetitions } from './repetitions.js'
 import { textReader } from './texts.js'
 import type { Vocabulary } from './vocabulary.js'
 import { longestWord, sameWord, wordText } from './word-text.js'
@@ -19,8 +20,11 @@ type MarkNames = Pick<Vocabulary, 'patterns' | 'lines' | 'outlines'>
 export function readMarks(entry: Entry, names: MarkNames): Outcome<readonly PlanMark[]> {
   if (entry.kind === 'empty') return succeed([])
   if (entry.kind !== 'list') return misfit(entry, 'a list of marks', form)
-  const marks = together(entry.items.map(item => readMark(item, names)))
-  return andThen(marks, list => outcomeOf(list, repeatedTargets(list)))
+  const outcomes = entry.items.map(item => readMark(item, names))
+  const good = outcomes.flatMap(outcome => (outcome.ok ? [outcome.value] : []))
+  const marks = together(outcomes)
+  const problems = [...marks.problems, ...repeatedTargets(good)]
+  return marks.ok ? outcomeOf(marks.value, problems) : { ok: false, problems }
 }
 
 function readMark(entry: Entry, { patterns, lines, outlines }: MarkNames): Outcome<PlanMark> {
@@ -40,29 +44,27 @@ function readMark(entry: Entry, { patterns, lines, outlines }: MarkNames): Outco
       color: readColor,
       label: textReader('a label', 60),
       tag: readTag,
-      descenders: choiceReader('a way with descenders', ['clear', 'break']),
+      descenders: choiceReader('a value of "descenders"', ['clear', 'break']),
     },
     synonyms: { colour: 'color' },
+    rules: oneTarget(entry),
   })
-  return andThen(keys, ({ values: { pattern, letters, place, ...style } }) =>
-    andThen(target(entry, pattern, letters), what =>
-      succeed({ place: entry.place, target: { ...what, ...present({ place }) }, ...style }),
-    ),
-  )
+  return andThen(keys, ({ values: { pattern, letters, place, ...style } }) => {
+    const where = present({ place })
+    const target: MarkTarget =
+      pattern === undefined
+        ? { kind: 'letters', letters: letters!, ...where }
+        : { kind: 'pattern', pattern, ...where }
+    return succeed({ place: entry.place, target, ...style })
+  })
 }
 
-function target(
-  map: MapEntry,
-  pattern: string | undefined,
-  letters: string | undefined,
-): Outcome<MarkTarget> {
-  if (pattern !== undefined && letters === undefined) return succeed({ kind: 'pattern', pattern })
-  if (letters !== undefined && pattern === undefined) return succeed({ kind: 'letters', letters })
+function oneTarget(map: MapEntry): readonly Problem[] {
+  const given = ['pattern', 'letters'].filter(key => valueAt(map, key))
+  if (given.length === 1) return []
   const message =
-    pattern === undefined ? 'a mark without "pattern" or "letters"' : 'a mark with "pattern" and "letters"'
-  return fail(
-    errorAt(map.place, message, 'Give each mark one of the two, and make two marks of it for both.'),
-  )
+    given.length === 0 ? 'a mark without "pattern" or "letters"' : 'a mark with "pattern" and "letters"'
+  return [errorAt(map.place, message, 'Give each mark one of the two; for both, make two marks of it.')]
 }
 
 const readLetters: Reader<string> = entry => {
@@ -84,16 +86,11 @@ const readTag: Reader<string> = entry => {
 }
 
 function repeatedTargets(marks: readonly PlanMark[]): readonly Problem[] {
-  const first = new Map<string, PlanMark>()
-  return marks.flatMap(mark => {
-    const identity = JSON.stringify(mark.target)
-    const earlier = first.get(identity)
-    if (!earlier) {
-      first.set(identity, mark)
-      return []
-    }
-    const name = mark.target.kind === 'pattern' ? mark.target.pattern : mark.target.letters
-    const message = `"${name}" is marked twice, on line ${earlier.place.line} and on line ${mark.place.line}`
-    return [errorAt(mark.place, message, 'Join the two marks: one mark may have a line and an outline.')]
-  })
+  return repetitions(marks, ({ target }) => JSON.stringify(target)).map(
+    ({ item: { place, target }, lines }) => {
+      const name = target.kind === 'pattern' ? target.pattern : target.letters
+      const advice = 'Join the two marks: one mark may have a line and an outline.'
+      return errorAt(place, `"${name}" is marked twice, ${lines}`, advice)
+    },
+  )
 }

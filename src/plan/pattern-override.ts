@@ -1,7 +1,7 @@
 /** `not: digraph-blend`, `also: silent-letters st`: findings that the teacher takes away from a word, or adds. */
 import { errorAt, type Outcome } from '../problems.js'
 import { type Entry, misfit, oneOrMore, type Reader } from './entry.js'
-import { readKeys } from './keys.js'
+import { readKeys, valueAt } from './keys.js'
 import { nameReader } from './names.js'
 import { andThen, fail, record, succeed, together } from './outcomes.js'
 import type { PatternOverride } from './plan.js'
@@ -38,13 +38,10 @@ function readOverride(entry: Entry, { patterns, word }: OverridePatterns): Outco
   const pattern = nameReader({ what: 'a pattern', known: patterns, where: whereArePatterns })
   const letters = lettersInWord(word)
   if (entry.kind === 'map') {
-    const keys = readKeys(entry, { what: 'a pattern finding', readers: { pattern, letters } })
-    return andThen(keys, ({ values }) => {
-      if (values.pattern !== undefined) return succeed({ ...values, pattern: values.pattern })
-      return fail(
-        errorAt(entry.place, 'a pattern finding without its "pattern"', 'Write pattern: and its name.'),
-      )
-    })
+    const missing = errorAt(entry.place, 'a pattern finding has no "pattern"', 'Write pattern: and its name.')
+    const rules = valueAt(entry, 'pattern') ? [] : [missing]
+    const keys = readKeys(entry, { what: 'a pattern finding', readers: { pattern, letters }, rules })
+    return andThen(keys, ({ values }) => succeed({ ...values, pattern: values.pattern! }))
   }
   const spaced = entry.kind === 'text' ? /^(\S+)\s+(\S+)$/.exec(entry.text) : null
   const name = spaced ? pattern({ ...entry, kind: 'text', text: spaced[1]! }) : null

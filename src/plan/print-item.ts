@@ -1,29 +1,12 @@
 /** One item under `print:`: the keys that every item takes, and those of its layout. */
-import { errorAt, type Outcome, type Place } from '../problems.js'
-import { readContrast } from './contrast.js'
-import { divisionOf } from './division.js'
-import { type Entry, type MapEntry, misfit, oneOrMore, type Reader } from './entry.js'
+import type { Outcome, Place } from '../problems.js'
+import { type Entry, type MapEntry, misfit, type Reader } from './entry.js'
+import { divisionOf, type ItemContext, itemReaders, itemRules } from './item-keys.js'
 import { readKeys, valueAt } from './keys.js'
-import { lengthReader, sizeReader } from './lengths.js'
-import { choiceReader, fileNameReader, foldName, nameReader } from './names.js'
-import { nearestAdvice } from './nearest.js'
-import { wholeNumberReader } from './numbers.js'
-import { andThen, fail, present, record, succeed, together } from './outcomes.js'
-import { paperReader } from './papers.js'
-import type { Paper, PrintItem } from './plan.js'
-import { readTypeSize } from './type-size.js'
+import { foldName } from './names.js'
+import { andThen, present, record, succeed } from './outcomes.js'
+import type { PrintItem } from './plan.js'
 import type { LayoutVocabulary, Vocabulary } from './vocabulary.js'
-import { sameWord, wordText } from './word-text.js'
-
-export interface ItemContext {
-  readonly vocabulary: Vocabulary
-  readonly font: Reader<string>
-  /** The plan's own paper, for items that name none. */
-  readonly paper: Paper
-  /** The plan's words; left out where the word list could not be read at all. */
-  readonly words?: readonly string[]
-  readonly groups: readonly string[]
-}
 
 /** An item before its name is settled; the name is the teacher's, where she gave one. */
 export interface UnnamedItem {
@@ -31,88 +14,54 @@ export interface UnnamedItem {
   readonly name?: { readonly text: string; readonly place: Place }
 }
 
-const form = 'Begin each item with "- layout:" and a name, such as - layout: word-cards.'
-const whereAreLayouts = '`oaktag list layouts` shows all of them.'
+type ItemReaders = ReturnType<typeof itemReaders>
 
-/** An item with its keys, or the layout's name alone. */
-export function readPrintItem(entry: Entry, context: ItemContext): Outcome<UnnamedItem> {
-  if (entry.kind === 'map') return itemFromKeys(entry, context)
-  if (entry.kind !== 'text') return misfit(entry, 'a thing to print', form)
-  const keyPlace = entry.place
-  return itemFromKeys(
-    { kind: 'map', place: keyPlace, pairs: [{ key: 'layout', keyPlace, value: entry }] },
-    context,
-  )
+/** Reads an item with its keys, or the layout's name alone. */
+export function printItemReader(context: ItemContext): Reader<UnnamedItem> {
+  const readers = itemReaders(context)
+  return entry => {
+    if (entry.kind === 'map') return itemFromKeys(entry, readers, context)
+    if (entry.kind !== 'text') {
+      return misfit(entry, 'a thing to print', 'Write a layout, such as - layout: word-cards.')
+    }
+    return itemFromKeys(layoutAlone(entry), readers, context)
+  }
 }
 
-function generalReaders(context: ItemContext) {
-  const { vocabulary, font } = context
-  const count = wholeNumberReader('a number', 1, 20)
-  return {
-    layout: nameReader({ what: 'a layout', known: [...vocabulary.layouts.keys()], where: whereAreLayouts }),
-    name: fileNameReader("an item's name"),
-    paper: paperReader(vocabulary.papers),
-    orientation: choiceReader('an orientation', ['portrait', 'landscape']),
-    margin: lengthReader('the margin', { minMm: 0, maxMm: 100 }),
-    across: count,
-    down: count,
-    card: sizeReader('the card', { minMm: 10, maxMm: 600 }),
-    gap: lengthReader('the gap', { minMm: 0, maxMm: 50 }),
-    copies: wholeNumberReader('a number', 1, 500),
-    size: readTypeSize,
-    font,
-    marks: choiceReader('a choice of marks', ['all', 'none']),
-    words: subsetReader(context),
-    groups: groupsReader(context.groups),
-    border: nameReader({
-      what: 'a border',
-      known: ['none', ...vocabulary.lines],
-      where: '`oaktag list lines` shows all lines.',
-    }),
-    order: choiceReader('an order', ['rows', 'stack', 'child']),
-    back: choiceReader('a back', ['none', 'name', 'answer', 'clue', 'picture', 'pattern']),
-    flip: choiceReader('a flip', ['long edge', 'short edge']),
-    cut: choiceReader('a way of cutting', ['lines', 'ticks', 'none']),
-    contrast: readContrast,
-  } as const
+function layoutAlone(entry: Entry): MapEntry {
+  const { place } = entry
+  return { kind: 'map', place, pairs: [{ key: 'layout', keyPlace: place, value: entry }] }
 }
 
-function itemFromKeys(map: MapEntry, context: ItemContext): Outcome<UnnamedItem> {
-  const general = generalReaders(context)
+function itemFromKeys(map: MapEntry, readers: ItemReaders, context: ItemContext): Outcome<UnnamedItem> {
   const layout = layoutNamed(map, context.vocabulary)
-  const optionReaders = Object.fromEntries(
-    Object.entries(layout?.options ?? anyOptions(context.vocabulary)).map(([key, { read }]) => [key, read]),
-  )
+  const own = layout?.options ?? anyOptions(context.vocabulary)
+  const ownReaders = Object.fromEntries(Object.entries(own).map(([key, { read }]) => [key, read]))
   const what = layout ? 'this item' : 'an item'
-  const [generalMap, optionMap] = parted(map, Object.keys(general), Object.keys(optionReaders))
-  const keys = readKeys(generalMap, { what, readers: general, furtherKeys: Object.keys(optionReaders) })
-  const options = readKeys(optionMap, { what, readers: optionReaders })
-  return andThen(record({ keys, options }), read => {
-    const { values, places } = read.keys
-    if (values.layout === undefined || !layout)
-      return fail(errorAt(map.place, 'an item without its "layout"', form))
-    const { name, across, down, card, margin, gap = 0, layout: layoutName, ...rest } = values
-    const fallbacks = Object.entries(layout.options).map(([key, option]) => [key, option.fallback])
-    return andThen(divisionOf(present({ across, down, card }), places.get('card')), division =>
-      succeed({
-        ...present({ name }),
-        item: {
-          place: map.place,
-          paper: context.paper,
-          copies: 1,
-          order: 'rows' as const,
-          back: 'none' as const,
-          flip: 'long edge' as const,
-          cut: 'lines' as const,
-          ...rest,
-          layout: layoutName,
-          division,
-          gapMm: gap,
-          ...present({ marginMm: margin }),
-          options: { ...Object.fromEntries(fallbacks), ...read.options.values },
-        },
-      }),
-    )
+  const [general, special] = parted(map, Object.keys(readers), Object.keys(own))
+  const read = record({
+    keys: readKeys(general, { what, readers, rules: itemRules(map), furtherKeys: Object.keys(own) }),
+    options: readKeys(special, { what, readers: ownReaders }),
+  })
+  return andThen(read, ({ keys, options }) => {
+    const { name, across, down, card, margin, gap = 0, layout: layoutName, ...rest } = keys.values
+    const fallbacks = Object.entries(own).map(([key, { fallback }]) => [key, fallback])
+    const item: Omit<PrintItem, 'name'> = {
+      place: map.place,
+      paper: context.paper,
+      copies: 1,
+      order: 'rows',
+      back: 'none',
+      flip: 'long edge',
+      cut: 'lines',
+      ...rest,
+      layout: layoutName!,
+      division: divisionOf(present({ across, down, card })),
+      gapMm: gap,
+      ...present({ marginMm: margin }),
+      options: { ...Object.fromEntries(fallbacks), ...options.values },
+    }
+    return succeed({ item, ...present({ name }) })
   })
 }
 
@@ -132,54 +81,11 @@ function anyOptions({ layouts }: Vocabulary): LayoutVocabulary['options'] {
 
 /** The layout's own keys apart from all others; a key that is both is a general one. */
 function parted(map: MapEntry, general: readonly string[], own: readonly string[]): [MapEntry, MapEntry] {
-  const ownFolded = new Set(own.map(foldName))
-  for (const key of general) ownFolded.delete(foldName(key))
+  const generalFolded = new Set(general.map(foldName))
+  const ownFolded = new Set(own.map(foldName).filter(key => !generalFolded.has(key)))
   const isOwn = (key: string) => ownFolded.has(foldName(key))
   return [
     { ...map, pairs: map.pairs.filter(({ key }) => !isOwn(key)) },
     { ...map, pairs: map.pairs.filter(({ key }) => isOwn(key)) },
   ]
-}
-
-/** Words of the plan, each once, as the plan spells them. */
-function subsetReader({ words }: ItemContext): Reader<readonly string[]> {
-  const known = new Map((words ?? []).map(word => [sameWord(word), word]))
-  const readOne: Reader<string> = entry => {
-    const advice = 'Write words of the plan, a dash and a word on each line.'
-    if (entry.kind !== 'text') return misfit(entry, 'a word of the plan', advice)
-    if (words === undefined) return wordText(entry.text, entry.place)
-    const word = known.get(sameWord(entry.text))
-    if (word !== undefined) return succeed(word)
-    const nearest = nearestAdvice(
-      sameWord(entry.text),
-      [...known.values()],
-      'An item prints words of the plan.',
-    )
-    return fail(errorAt(entry.place, `"${entry.text}" is not among the words of the plan`, nearest))
-  }
-  return entry => listOfNames(entry, readOne, 'word')
-}
-
-/** Groups of the plan, each once; `none` for the class alone. */
-function groupsReader(groups: readonly string[]): Reader<readonly string[]> {
-  const readOne = nameReader({ what: 'a group', known: groups, where: 'Groups are named under "groups:".' })
-  return entry => {
-    if (entry.kind === 'text' && foldName(entry.text) === 'none') return succeed([])
-    return listOfNames(entry, readOne, 'group')
-  }
-}
-
-function listOfNames(entry: Entry, readOne: Reader<string>, what: string): Outcome<readonly string[]> {
-  const items = oneOrMore(entry)
-  if (items.length === 0)
-    return misfit(entry, `at least one ${what}`, `Write a ${what}, or take the key out.`)
-  const seen = new Set<string>()
-  return together(
-    items.map(item =>
-      andThen(readOne(item), name => {
-        if (!seen.has(name)) return succeed(seen.add(name) && name)
-        return fail<string>(errorAt(item.place, `"${name}" stands twice`, 'Take one of the two out.'))
-      }),
-    ),
-  )
 }

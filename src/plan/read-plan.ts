@@ -4,10 +4,11 @@ import { readAccent } from './accent.js'
 import { assembled, usualPaper } from './assemble-plan.js'
 import { readClassFile } from './class-file.js'
 import { readContrast } from './contrast.js'
-import { type Entry, type MapEntry, misfit } from './entry.js'
+import { type Entry, type MapEntry, misfit, type Reader } from './entry.js'
 import type { FileAccess } from './file-access.js'
 import { fontReader } from './fonts.js'
 import { readGroups, typedGroups, typedGroupWords } from './groups.js'
+import { type ItemContext, itemReaders } from './item-keys.js'
 import { readKeys, valueAt } from './keys.js'
 import { readMarks } from './marks.js'
 import { wholeNumberReader } from './numbers.js'
@@ -49,38 +50,48 @@ export function readPlan(source: PlanText): Outcome<Plan> {
 }
 
 function planFrom(root: MapEntry, source: PlanText): Outcome<Plan> {
-  const keys = readKeys(root, { what: 'a plan', readers: planReaders(root, source) })
-  const missing = missingKeys(root)
-  if (missing.length > 0) return fail(...missing, ...keys.problems)
+  const list = valueAt(root, 'words') ?? { kind: 'empty', place: root.place }
+  // Once for the words themselves and for what refers to them: the list may be a long file.
+  const entries = wordEntries(list, wordContext(source))
+  const item = itemContext(root, source, entries)
+  const words = andThen(entries, found => planWords(found, list, wordContext(source)))
+  const keys = readKeys(root, {
+    what: 'a plan',
+    readers: { ...planReaders(source, item), words: () => words },
+    rules: missingKeys(root),
+    belongsTo: keysOfItems(item),
+  })
   return andThen(keys, ({ values }) => {
     const { words = [], print = [] } = values
     return succeed(assembled({ ...values, words, print }, source.file))
   })
 }
 
-function planReaders(root: MapEntry, { file, vocabulary, files }: PlanText) {
-  const context: WordContext = { patterns: vocabulary.patterns, files, file }
-  const font = fontReader({ known: vocabulary.fonts, files, namedIn: file })
-  const paper = paperReader(vocabulary.papers)
-  const [list, groups, planPaper] = ['words', 'groups', 'paper'].map(key => valueAt(root, key))
-  const entries = list && wordEntries(list, context)
-  const words = entries?.ok ? [...typedWords(entries.value), ...typedGroupWords(groups, context)] : undefined
-  const chosenPaper = planPaper && paper(planPaper)
-  const item = {
+/** What items refer to, taken from the text before it is read, so that one bad word hides no other problem. */
+function itemContext(root: MapEntry, source: PlanText, entries: Outcome<WordEntries>): ItemContext {
+  const { vocabulary } = source
+  const [groups, paper] = ['groups', 'paper'].map(key => valueAt(root, key))
+  const ofGroups = typedGroupWords(groups, wordContext(source))
+  const words = entries.ok ? [...typedWords(entries.value), ...ofGroups] : undefined
+  const chosen = paper && paperReader(vocabulary.papers)(paper)
+  return {
     vocabulary,
-    font,
-    paper: chosenPaper?.ok ? chosenPaper.value : usualPaper(vocabulary.papers),
+    font: planFont(source),
+    paper: chosen?.ok ? chosen.value : usualPaper(vocabulary.papers),
     groups: typedGroups(groups).map(({ text }) => text),
     ...present({ words: words?.map(({ text }) => text) }),
   }
+}
+
+function planReaders(source: PlanText, item: ItemContext) {
+  const context = wordContext(source)
+  const { vocabulary, font } = item
   return {
     title: textReader('the title', 120),
     class: textReader('the name of the class', 120),
     seed: wholeNumberReader('the seed', 0, 0xffff_ffff),
     font,
-    paper,
-    words: (entry: Entry) =>
-      andThen(entries ?? wordEntries(entry, context), read => planWords(read, entry, context)),
+    paper: paperReader(vocabulary.papers),
     marks: (entry: Entry) => readMarks(entry, vocabulary),
     print: (entry: Entry) => readPrintList(entry, item),
     groups: (entry: Entry) => readGroups(entry, { ...context, font }),
@@ -89,6 +100,20 @@ function planReaders(root: MapEntry, { file, vocabulary, files }: PlanText) {
     printer: readPrinter,
     contrast: readContrast,
   }
+}
+
+function wordContext({ file, vocabulary, files }: PlanText): WordContext {
+  return { patterns: vocabulary.patterns, files, file }
+}
+
+function planFont({ file, vocabulary, files }: PlanText): Reader<string> {
+  return fontReader({ known: vocabulary.fonts, files, namedIn: file })
+}
+
+function keysOfItems(context: ItemContext): Readonly<Record<string, string>> {
+  const options = [...context.vocabulary.layouts.values()].flatMap(layout => Object.keys(layout.options))
+  const keys = [...Object.keys(itemReaders(context)), ...options]
+  return Object.fromEntries(keys.map(key => [key, 'an item under "print:"']))
 }
 
 function planWords(entries: WordEntries, list: Entry, context: WordContext): Outcome<readonly PlanWord[]> {

@@ -1,17 +1,16 @@
 /** One word of a list: plain text, or keys with the teacher's clue, picture and own analysis. */
-import type { Outcome } from '../problems.js'
-import { errorAt } from '../problems.js'
+import { errorAt, type Outcome, type Problem } from '../problems.js'
 import { type Entry, type MapEntry, misfit, oneOrMore, type Reader } from './entry.js'
 import type { FileAccess } from './file-access.js'
-import { readKeys } from './keys.js'
+import { readKeys, valueAt } from './keys.js'
 import { readDivision } from './letter-division.js'
-import { choiceReader } from './names.js'
-import { andThen, fail, present, record, succeed, together } from './outcomes.js'
+import { choiceReader, foldName } from './names.js'
+import { andThen, fail, present, succeed, together } from './outcomes.js'
 import { readAlsoPatterns, readNotPatterns } from './pattern-override.js'
 import { pictureReader } from './pictures.js'
 import type { PlanWord, WordOverrides } from './plan.js'
 import { textReader } from './texts.js'
-import { wordText } from './word-text.js'
+import { isWord, wordText } from './word-text.js'
 
 export interface WordContext {
   readonly patterns: readonly string[]
@@ -46,55 +45,58 @@ export function readWord(entry: Entry, context: WordContext): Outcome<PlanWord> 
   return fail(errorAt(entry.place, 'a place in the list is empty', 'Write the word, or take the line out.'))
 }
 
-/** Kept unread until the word is known, which their letters must fit. */
-const later: Reader<Entry> = entry =>
-  entry.kind === 'empty' ? misfit(entry, 'a value', 'Write its value.') : succeed(entry)
-
 const readTypedWord: Reader<string> = entry =>
   entry.kind === 'text' ? wordText(entry.text, entry.place) : misfit(entry, 'a word', wordKeys)
 
 function wordFromKeys(map: MapEntry, context: WordContext): Outcome<PlanWord> {
+  const typed = valueAt(map, 'word')
+  const text = typed && readTypedWord(typed)
+  /** What must fit the letters of the word is held against a good word only. */
+  const fitting =
+    <T>(read: (entry: Entry, word: string) => Outcome<T>): Reader<T | undefined> =>
+    entry =>
+      text?.ok ? read(entry, text.value) : succeed(undefined)
+  const { patterns } = context
   const keys = readKeys(map, {
     what: 'a word',
+    rules: typed ? [] : [wordMissing(map)],
     readers: {
       word: readTypedWord,
       clue: textReader('a clue', 300),
       picture: pictureReader(context.files, context.file),
-      sounds: later,
-      syllables: later,
+      sounds: fitting((entry, word) => readDivision('sounds', entry, word)),
+      syllables: fitting((entry, word) => readDivision('syllables', entry, word)),
       'part of speech': readPartsOfSpeech,
       plural: readPlural,
-      not: later,
-      also: later,
+      not: fitting((entry, word) => readNotPatterns(entry, { patterns, word })),
+      also: fitting((entry, word) => readAlsoPatterns(entry, { patterns, word })),
     },
     synonyms: { 'parts of speech': 'part of speech' },
   })
   return andThen(keys, ({ values, places }) => {
-    const { word: text, clue, picture, plural = {} } = values
-    if (text === undefined) return fail(wordMissing(map))
-    const about = { patterns: context.patterns, word: text }
-    const divided = record({
-      sounds: ifGiven(values.sounds, entry => readDivision('sounds', entry, text)),
-      syllables: ifGiven(values.syllables, entry => readDivision('syllables', entry, text)),
-      notPatterns: ifGiven(values.not, entry => readNotPatterns(entry, about)),
-      alsoPatterns: ifGiven(values.also, entry => readAlsoPatterns(entry, about)),
-    })
-    return andThen(divided, read => {
-      const overrides: WordOverrides = {
-        ...present({ ...read, partsOfSpeech: values['part of speech'] }),
-        ...plural,
-      }
-      return succeed({ text, place: places.get('word')!, ...present({ clue, picture }), overrides })
-    })
+    const { word, clue, picture, sounds, syllables, plural = {} } = values
+    const overrides: WordOverrides = {
+      ...present({
+        sounds,
+        syllables,
+        partsOfSpeech: values['part of speech'],
+        notPatterns: values.not,
+        alsoPatterns: values.also,
+      }),
+      ...plural,
+    }
+    return succeed({ text: word!, place: places.get('word')!, ...present({ clue, picture }), overrides })
   })
 }
 
-function ifGiven<T>(entry: Entry | undefined, read: (entry: Entry) => Outcome<T>): Outcome<T | undefined> {
-  return entry === undefined ? succeed(undefined) : read(entry)
-}
-
-function wordMissing(map: MapEntry) {
-  return errorAt(map.place, 'an entry of the word list without its "word"', wordKeys)
+/** A word and its clue written as key and value is the likeliest reason for a missing `word`. */
+function wordMissing(map: MapEntry): Problem {
+  const [pair, ...more] = map.pairs
+  const meant = pair && more.length === 0 && isWord(pair.key) && foldName(pair.key) !== 'clue'
+  const advice = meant
+    ? `For a word with a clue write word: ${pair.key} and, on the next line, clue:.`
+    : wordKeys
+  return errorAt(map.place, 'an entry of the word list has no "word"', advice)
 }
 
 /** One name or several, in a list or divided by commas. */

@@ -8,6 +8,7 @@ import { valueAt } from './keys.js'
 import { andThen, fail, inReadingOrder, outcomeOf, succeed, together } from './outcomes.js'
 import { plainListEntries } from './plain-list.js'
 import type { PlanWord } from './plan.js'
+import { repetitions } from './repetitions.js'
 import { readTextFile } from './text-file.js'
 import { readWord, type WordContext } from './word-entry.js'
 import { sameWord, straightened } from './word-text.js'
@@ -68,16 +69,9 @@ export function typedWords({ items }: WordEntries): readonly TypedWord[] {
 }
 
 function repeated(words: readonly TypedWord[]): readonly Problem[] {
-  const first = new Map<string, TypedWord>()
-  return words.flatMap(({ text, place }) => {
-    const earlier = first.get(sameWord(text))
-    if (!earlier) {
-      first.set(sameWord(text), { text, place })
-      return []
-    }
-    const lines = `on line ${earlier.place.line} and on line ${place.line}`
-    const spelled = earlier.text === text ? '' : `, as "${earlier.text}" and "${text}"`
-    return [errorAt(place, `"${text}" stands twice, ${lines}${spelled}`, 'Take one of the two out.')]
+  return repetitions(words, ({ text }) => sameWord(text)).map(({ item, earlier, lines }) => {
+    const spelled = earlier.text === item.text ? '' : `, as "${earlier.text}" and "${item.text}"`
+    return errorAt(item.place, `"${item.text}" stands twice, ${lines}${spelled}`, 'Take one of the two out.')
   })
 }
 

@@ -13,6 +13,7 @@ const oneLetter = new RegExp(`^${letter}$`, 'u')
  * characters and joined letters that copying from a document brings along.
  */
 export function straightened(text: string): string {
+  if (/^[A-Za-z]+$/.test(text)) return text
   return text
     .normalize('NFC')
     .replaceAll(/[\u00AD\u200B-\u200D\u2060\uFEFF]/g, '')
@@ -49,6 +50,12 @@ function notAWord(text: string, place: Place): Problem {
   if (text === '') return say('a word is missing', 'Write the word, or take the place out.')
   if (/^[^\s]+(?:\s*[,;/]\s*\S+)+$/.test(text)) {
     return say(`"${shown}" is a list of words in one place`, 'Give each word a line of its own.')
+  }
+  if (/\s-\s/.test(text)) {
+    return say(
+      `"${shown}" has a dash in it`,
+      'Begin the dash of each word in the same column as the one above.',
+    )
   }
   if (/\s/.test(text)) {
     return say(

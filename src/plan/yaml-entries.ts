@@ -17,7 +17,7 @@ import { fail, outcomeOf } from './outcomes.js'
 import { yamlProblems } from './yaml-problems.js'
 
 /** Room for a list of thousands of words reused by an alias, and no room for aliases of aliases of aliases. */
-const entriesThroughAliases = 20_000
+const entriesThroughAliases = 100_000
 const deepest = 20
 
 /** `file` is for the places alone. Gives `null` for a text that holds nothing. Never throws. */
@@ -29,7 +29,7 @@ export function yamlEntries(file: string, text: string): Outcome<Entry | null> {
     const { line, col } = lineCounter.linePos(offset)
     return { file, line: Math.max(1, line), column: Math.max(1, col) }
   }
-  const parsed = parse(lines, lineCounter)
+  const parsed = isDeep(lines) ? null : parse(lines, lineCounter)
   if (parsed === null) {
     const advice = 'Indent lists and keys by two spaces a level; a plan needs no more than five levels.'
     return fail(errorAt({ file }, 'the text is nested too deeply to be read', advice))
@@ -38,6 +38,16 @@ export function yamlEntries(file: string, text: string): Outcome<Entry | null> {
   const walk = new Walk(placeAt)
   const entry = parsed.contents === null ? null : walk.entry(parsed.contents, 0)
   return outcomeOf(entry, walk.problems)
+}
+
+/** Brackets inside brackets, or dashes on one line, by the hundred: reading them would take minutes and lead nowhere. */
+function isDeep(text: string): boolean {
+  let depth = 0
+  for (const [sign] of text.matchAll(/[[{\]}]/g)) {
+    depth = sign === '[' || sign === '{' ? depth + 1 : Math.max(0, depth - 1)
+    if (depth > 200) return true
+  }
+  return /^(?:[ \t]*[-?:][ \t]){200}/m.test(text)
 }
 
 function parse(text: string, lineCounter: LineCounter): Document.Parsed | null {
@@ -57,6 +67,7 @@ class Walk {
   private readonly open = new Set<Node>()
   private throughAliases = 0
   private aliasDepth = 0
+  private isCutOff = false
 
   constructor(private readonly placeAt: (offset: number) => Place) {}
 
@@ -99,41 +110,34 @@ class Walk {
 
   private followed(alias: Alias, place: Place, depth: number): Entry {
     const target = this.anchors.get(alias.source)
-    const problem = this.aliasProblem(alias.source, place, target)
-    if (problem || !target) {
-      if (problem) this.problems.push(problem)
-      return { kind: 'empty', place }
+    if (!target) {
+      const advice = `Set the anchor &${alias.source} above, or put a text that begins with a star in quotes.`
+      return this.refused(place, `the alias *${alias.source} stands for nothing`, advice)
     }
+    if (this.open.has(target)) {
+      const message = `the alias *${alias.source} stands inside what it stands for`
+      return this.refused(place, message, 'Write the value out instead.')
+    }
+    if (this.throughAliases > entriesThroughAliases) return this.cutOff(place)
     this.aliasDepth += 1
     const entry = this.entry(target, depth)
     this.aliasDepth -= 1
     return { ...entry, place }
   }
 
-  private aliasProblem(name: string, place: Place, target: Node | undefined): Problem | null {
-    if (!target) {
-      const advice = `Set the anchor &${name} on a line above, or put the text in quotes if it begins with a star.`
-      return errorAt(place, `the alias *${name} stands for nothing`, advice)
-    }
-    if (this.open.has(target)) {
-      return errorAt(
-        place,
-        `the alias *${name} stands inside what it stands for`,
-        'Write the value out instead.',
-      )
-    }
-    // Told once: what comes after is cut off in any case.
-    if (this.throughAliases > entriesThroughAliases) {
-      const told = this.problems.some(({ message }) => message === tooMany)
-      return told
-        ? null
-        : errorAt(place, tooMany, 'Write the values out, or use fewer aliases inside one another.')
-    }
-    return null
+  private refused(place: Place, message: string, advice: string): Entry {
+    this.problems.push(errorAt(place, message, advice))
+    return { kind: 'empty', place }
+  }
+
+  /** Told once: every further alias is cut off in any case. */
+  private cutOff(place: Place): Entry {
+    if (this.isCutOff) return { kind: 'empty', place }
+    this.isCutOff = true
+    const advice = 'Write the values out, or use fewer aliases inside one another.'
+    return this.refused(place, 'the aliases unfold into more than a plan can hold', advice)
   }
 }
-
-const tooMany = 'the aliases unfold into more than the plan could hold'
 
 function textOrEmpty(value: unknown, place: Place, comment: string | null | undefined): Entry {
   const text = typeof value === 'string' ? value.normalize('NFC').trim() : ''

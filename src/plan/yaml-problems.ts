@@ -73,10 +73,14 @@ const missing: readonly (readonly [RegExp, Wording])[] = [
   ],
 ]
 
+/** After the first few, what trips the reader is its own confusion. */
+const mostLines = 10
+
 /** One problem a line, since one slip often trips the reader several times. */
 export function yamlProblems(parsed: Document.Parsed, placeAt: (offset: number) => Place): Problem[] {
   const byLine = new Map<number | undefined, Problem>()
-  for (const error of parsed.errors) {
+  for (const error of parsed.errors.slice(0, 10 * mostLines)) {
+    if (byLine.size === mostLines) break
     const place = placeAt(startOf(error, parsed))
     if (byLine.has(place.line)) continue
     const { message, advice } = wordingOf(error)
