@@ -7,7 +7,10 @@ export interface Margins {
   readonly endMm: number
 }
 
-/** Edge that office printers do not reach: 423 hundredths of mm are typical media margins (IPP, PWG 5100.3). */
+/**
+ * Edge that office printers do not reach: 423 hundredths of a millimetre is a usual value of IPP's media margins
+ * (their definition: PWG 5100.13, section 7.6).
+ */
 export const UNREACHABLE_EDGE_MM = 4.23
 
 /** A quarter of an inch: common practice, no source. */

@@ -1,8 +1,11 @@
 /**
  * Duplex arithmetic on a portrait sheet of R rows and C columns: a long-edge flip sends (row, column) to
  * (row, C − 1 − column); a short-edge flip sends it to (R − 1 − row, column), turned 180°. Computed from the turn of
- * a sheet about an axis in its plane; `long edge` and `short edge` as in PWG 5100.3 and IPP's `two-sided-long-edge`
- * and `two-sided-short-edge` (RFC 8011, 5.2.8). Registration of backs ±1 mm: common practice, no source.
+ * a sheet about an axis in its plane.
+ *
+ * What the edges mean: IPP's `two-sided-long-edge` and `two-sided-short-edge` put each pair of pages on a sheet so
+ * that both read right way up as if bound on that edge of the paper (RFC 8011, `sides`; number of the section, 5.2.8,
+ * from memory). So on a landscape sheet the two change parts. Registration of backs ±1 mm: common practice, no source.
  */
 import { describe, expect, it } from 'vitest'
 import { imposeBacks } from '../../src/sheets/backs.js'
@@ -12,14 +15,8 @@ import { findPaper } from '../../src/sheets/papers.js'
 import type { Sheet } from '../../src/sheets/sheet.js'
 import { samplePieces, somewhere } from '../sheets/sample-pieces.js'
 
-const grid = portraitGrid(3, 4)
-const fronts = imposeFronts({
-  pieces: samplePieces(placesOf(grid), 1, grid.pieceSize),
-  grid,
-  order: 'rows',
-  cut: 'lines',
-  title: 'cards',
-})
+const grid = gridOf('portrait')
+const fronts = frontsOn(grid)
 
 describe('backs on a portrait sheet', () => {
   it('go to (row, C − 1 − column), upright, for a long-edge flip', () => {
@@ -41,11 +38,30 @@ describe('backs on a portrait sheet', () => {
   })
 })
 
-function rowAndColumn(sheet: Sheet, id: string): readonly [number, number] {
+describe('backs on a landscape sheet', () => {
+  const landscape = gridOf('landscape')
+  const fronts = frontsOn(landscape)
+
+  it.each([
+    ['short edge', 'columns', 0],
+    ['long edge', 'rows', 180],
+  ] as const)('for a %s flip have their %s reversed and are turned by %d°', (flip, reversed, turn) => {
+    const [back] = imposeBacks({ fronts, backOf: front => front, flip, title: 'cards' })
+    for (const placed of back!.pieces) {
+      const [row, column] = rowAndColumn(fronts[0]!, placed.piece.id, landscape)
+      const expected =
+        reversed === 'rows' ? [landscape.rows - 1 - row, column] : [row, landscape.columns - 1 - column]
+      expect(rowAndColumn(back!, placed.piece.id, landscape)).toEqual(expected)
+      expect(placed.turn).toBe(turn)
+    }
+  })
+})
+
+function rowAndColumn(sheet: Sheet, id: string, on: Grid = grid): readonly [number, number] {
   const placed = sheet.pieces.find(({ piece }) => piece.id === id)!
   return [
-    countSteps((placed.yMm - grid.originYMm) / (grid.pieceSize.heightMm + grid.gapMm)),
-    countSteps((placed.xMm - grid.originXMm) / (grid.pieceSize.widthMm + grid.gapMm)),
+    countSteps((placed.yMm - on.originYMm) / (on.pieceSize.heightMm + on.gapMm)),
+    countSteps((placed.xMm - on.originXMm) / (on.pieceSize.widthMm + on.gapMm)),
   ]
 }
 
@@ -54,12 +70,18 @@ function countSteps(steps: number): number {
   return Number(Math.abs(steps).toFixed(4))
 }
 
-function portraitGrid(across: number, down: number): Grid {
+function frontsOn(on: Grid): readonly Sheet[] {
+  const pieces = samplePieces(placesOf(on), 1, on.pieceSize)
+  return imposeFronts({ pieces, grid: on, order: 'rows', cut: 'lines', title: 'cards' })
+}
+
+function gridOf(orientation: 'portrait' | 'landscape'): Grid {
   const outcome = divideSheet({
     paper: findPaper('letter')!,
+    orientation,
     gapMm: 0,
-    division: { kind: 'count', across, down },
-    preferred: { columns: across, rows: down },
+    division: { kind: 'count', across: 3, down: 4 },
+    preferred: { columns: 3, rows: 4 },
     place: somewhere,
   })
   if (!outcome.ok) throw new Error('the grid does not fit')

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { type Box, boxContains, type Size } from '../../../src/geometry.js'
 import type { PlacedArt } from '../../../src/pieces/piece.js'
+import { imposeBacks } from '../../../src/sheets/backs.js'
 import { planCuts } from '../../../src/sheets/cutting-plan.js'
 import { behind, turnedSides } from '../../../src/sheets/flip.js'
 import { calibrationSheets, scaleCentres } from '../../../src/sheets/furniture/calibration.js'
@@ -8,10 +9,11 @@ import { checklistSheets } from '../../../src/sheets/furniture/checklist.js'
 import { coverSheets } from '../../../src/sheets/furniture/cover.js'
 import { BAG_LABEL, storageLabelSheets } from '../../../src/sheets/furniture/storage-labels.js'
 import { divideSheet, type Grid, printableBox } from '../../../src/sheets/grid.js'
+import { imposeFronts } from '../../../src/sheets/impose.js'
 import { defaultMargins } from '../../../src/sheets/margins.js'
 import { findPaper, papers } from '../../../src/sheets/papers.js'
-import type { Sheet } from '../../../src/sheets/sheet.js'
-import { sampleLettering, somewhere } from '../sample-pieces.js'
+import { pieceBox, type Sheet } from '../../../src/sheets/sheet.js'
+import { sampleLettering, samplePieces, somewhere } from '../sample-pieces.js'
 
 const letter: Size = { widthMm: 215.9, heightMm: 279.4 }
 const words = 'reed marsh heron pond frog mud thread splash nest wing bulrush pathway'.split(' ')
@@ -97,6 +99,29 @@ describe('the calibration sheet', () => {
       expect(Math.abs(fromMiddle)).toBeCloseTo(Number(placed.art.text[0]!.text), 9)
     }
     expect(alongFoot).toHaveLength(7)
+  })
+
+  it('read as it says, brings the backs of that printer behind their fronts', () => {
+    // A printer that puts everything on the back 1.2 mm too far left and 0.8 mm too high.
+    const miss = { xMm: -1.2, yMm: -0.8 }
+    const [front] = scaleCentres(letter)
+    const hole = behind({ ...front!, widthMm: 0, heightMm: 0 }, letter, 'left and right')
+    const middleOfScale = { xMm: front!.xMm + miss.xMm, yMm: front!.yMm + miss.yMm }
+    const shift = { rightMm: hole.xMm - middleOfScale.xMm, downMm: hole.yMm - middleOfScale.yMm }
+    expect(shift.rightMm).toBeCloseTo(1.2, 9)
+    expect(shift.downMm).toBeCloseTo(0.8, 9)
+
+    const grid = gridOf({ kind: 'count', across: 3, down: 4 })
+    const pieces = samplePieces(12, 1, grid.pieceSize)
+    const fronts = imposeFronts({ pieces, grid, order: 'rows', cut: 'lines', title: 'x' })
+    const [back] = imposeBacks({ fronts, backOf: piece => piece, flip: 'long edge', shift, title: 'x' })
+    for (const placed of back!.pieces) {
+      const onPaper = { xMm: placed.xMm + miss.xMm, yMm: placed.yMm + miss.yMm }
+      const itsFront = fronts[0]!.pieces.find(({ piece }) => piece.id === placed.piece.id)!
+      const wanted = behind(pieceBox(itsFront), letter, 'left and right')
+      expect(onPaper.xMm).toBeCloseTo(wanted.xMm, 6)
+      expect(onPaper.yMm).toBeCloseTo(wanted.yMm, 6)
+    }
   })
 
   it('is one front and one back, without pieces', () => {
