@@ -3,6 +3,7 @@
 import type { Lexicon } from './lexicon/entry.js'
 import { likenessTo } from './likeness.js'
 import { findPattern } from './patterns/find-patterns.js'
+import { patternNamed } from './patterns/index.js'
 import type { Finding, PlaceInWord, Word } from './word.js'
 
 /** Every wish that is given must be met. */
@@ -77,13 +78,18 @@ function nearest(query: FindQuery, model: Word, { words, study }: WordSupply): r
     if (like !== undefined) found.push({ word, why: like.why, rank: like.rank })
   }
   return found
-    .toSorted((a, b) => a.rank - b.rank)
+    .toSorted((a, b) => a.rank - b.rank || soundsApart(a.word, model) - soundsApart(b.word, model))
     .slice(0, query.count)
     .map(({ word, why }) => ({ word, why }))
 }
 
+function soundsApart(word: Word, model: Word): number {
+  return Math.abs(word.soundCount - model.soundCount)
+}
+
 /** A quick look at the spelling, before the word is studied. */
-function maySpell(text: string, { letters }: FindQuery): boolean {
+function maySpell(text: string, { letters, patterns = [] }: FindQuery): boolean {
+  if (patterns.some(name => patternNamed(name)?.spelledWith?.test(text) === false)) return false
   return letters === undefined || letters.split('_').every(part => text.includes(part.toLowerCase()))
 }
 

@@ -4,6 +4,7 @@
  * 1. the same patterns on the same letters: reed, keep
  * 2. the same rime, whatever stands before it: reed, greed
  * 3. the same patterns on other letters, with as many sounds: reed, boat
+ * 4. the same patterns on other letters, with more or fewer sounds: reed, sea
  * All have as many syllables. Common practice, no source.
  */
 import { isVowelSound } from './patterns/sound-names.js'
@@ -11,14 +12,14 @@ import type { Word } from './word.js'
 
 export interface Likeness {
   /** 0 is nearest. */
-  readonly rank: 0 | 1 | 2 | 3
+  readonly rank: 0 | 1 | 2 | 3 | 4
   readonly why: string
 }
 
 /** Patterns that a teacher would not choose a word for; nearly every word shows some of them. */
 const tellsLittle = new Set(['hard-c', 'hard-g', 'schwa', 'homophone', 'long-vowel'])
 
-/** @returns undefined for a word that is not like the model in any of the four ways */
+/** @returns undefined for a word that is not like the model in any of these ways */
 export function likenessTo(model: Word): (word: Word) => Likeness | undefined {
   const names = profile(model, finding => finding.pattern)
   const spelled = profile(model, finding => `${finding.pattern} ${finding.letters}`)
@@ -33,19 +34,16 @@ export function likenessTo(model: Word): (word: Word) => Likeness | undefined {
       return { rank: 1, why: 'the same patterns on the same letters' }
     }
     if (sameRime) return { rank: 2, why: `rhymes with ${model.text} and is spelled like it` }
-    if (samePatterns && word.soundCount === model.soundCount) {
-      return { rank: 3, why: 'the same patterns on other letters, and as many sounds' }
-    }
-    return undefined
+    if (!samePatterns) return undefined
+    return word.soundCount === model.soundCount
+      ? { rank: 3, why: 'the same patterns on other letters, and as many sounds' }
+      : { rank: 4, why: 'the same patterns on other letters' }
   }
 }
 
 function profile(word: Word, describe: (finding: Word['patterns'][number]) => string): string {
-  return word.patterns
-    .filter(finding => !tellsLittle.has(finding.pattern))
-    .map(describe)
-    .toSorted()
-    .join(', ')
+  const telling = word.patterns.filter(finding => !tellsLittle.has(finding.pattern))
+  return [...new Set(telling.map(describe))].toSorted().join(', ')
 }
 
 /** Letters and sounds from the last stressed vowel on: `ead EH D`. Undefined for a word with no vowel sound. */

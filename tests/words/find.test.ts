@@ -79,6 +79,9 @@ describe('words like a word', () => {
     expect(likenessTo(studied('cake'))(studied('wave'))?.rank).toBe(1)
     expect(likenessTo(studied('thread'))(studied('bread'))?.rank).toBe(2)
     expect(likenessTo(studied('cake'))(studied('hole'))?.rank).toBe(3)
+    expect(likenessTo(studied('reed'))(studied('sea'))?.rank).toBe(4)
+    expect(likenessTo(studied('boat'))(studied('snow'))).toBeUndefined()
+    expect(likenessTo(studied('frog'))(studied('sled'))?.rank).toBe(3)
   })
 
   it('never the word itself, and none with another number of syllables', () => {

@@ -33,6 +33,10 @@ const plainSounds: Readonly<Record<string, string>> = {
   w: 'W',
 }
 
+function anyOf(letters: readonly string[]): RegExp {
+  return new RegExp(letters.join('|'))
+}
+
 type BlendName = 'beginning-blend' | 'ending-blend' | 'three-letter-blend' | 'digraph-blend'
 
 export interface BlendRun {
@@ -147,6 +151,7 @@ export const beginningBlend: Pattern = {
   example: { word: 'frog', letters: 'fr' },
   counterExample: { word: 'sword', why: 'its w is silent' },
   source: commonPractice,
+  spelledWith: anyOf([...beginningPairs]),
   find: blendsNamed('beginning-blend'),
 }
 
@@ -158,6 +163,7 @@ export const endingBlend: Pattern = {
   example: { word: 'pond', letters: 'nd' },
   counterExample: { word: 'cats', why: 'its s was added to cat' },
   source: commonPractice,
+  spelledWith: anyOf([...endingPairs]),
   find: blendsNamed('ending-blend'),
 }
 
@@ -170,6 +176,7 @@ export const threeLetterBlend: Pattern = {
   example: { word: 'stream', letters: 'str' },
   counterExample: { word: 'shrimp', why: 'shr is three letters with two sounds, a digraph blend' },
   source: commonPractice,
+  spelledWith: anyOf([...beginningTriples, ...endingTriples]),
   find: blendsNamed('three-letter-blend'),
 }
 
@@ -181,5 +188,6 @@ export const digraphBlend: Pattern = {
   example: { word: 'thread', letters: 'thr' },
   counterExample: { word: 'church', why: 'the r before ch belongs to the vowel ur' },
   source: commonPractice,
+  spelledWith: anyOf([...beginningDigraphBlends, ...endingDigraphBlends]),
   find: blendsNamed('digraph-blend'),
 }

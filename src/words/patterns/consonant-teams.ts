@@ -41,6 +41,7 @@ export const consonantDigraph: Pattern = {
   example: { word: 'marsh', letters: 'sh' },
   counterExample: { word: 'pothole', why: 't and h stand in different syllables and keep their own sounds' },
   source: commonPractice,
+  spelledWith: /[sctwpg]h|ng|ck/,
   find: findDigraphs,
 }
 
@@ -53,6 +54,7 @@ export const trigraph: Pattern = {
   example: { word: 'hatch', letters: 'tch' },
   counterExample: { word: 'courtship', why: 't and sh stand in different syllables and make two sounds' },
   source: commonPractice,
+  spelledWith: /tch|dge|igh|eau/,
   find: findEach('trigraph', ({ letters, sounds }) =>
     sounds.length === 1 && trigraphSounds[letters]?.includes(sounds[0]!)
       ? `the three letters ${letters} spell one sound, ${soundName(sounds[0]!)}`
@@ -73,6 +75,7 @@ export const doubleConsonant: Pattern = {
     why: 'its cc is heard as two sounds, /K/ and /S/ (its ss is a double consonant)',
   },
   source: commonPractice,
+  spelledWith: /([bcdfgklmnprstvz])\1/,
   find: word =>
     spelledSounds(word).flatMap(({ letters, sounds, end }) => {
       const doubled = /^[aeiou]*(([bcdfgklmnprstvz])\2)$/.exec(letters)?.[1]

@@ -64,6 +64,7 @@ export const endingEd: Pattern = {
   example: { word: 'landed', letters: 'ed' },
   counterExample: { word: 'sled', why: 'there is no word sl: its e is the short vowel' },
   source: commonPractice,
+  spelledWith: /ed$/,
   find: findEnding('ed'),
 }
 
@@ -75,6 +76,7 @@ export const endingIng: Pattern = {
   example: { word: 'fishing', letters: 'ing' },
   counterExample: { word: 'spring', why: 'there is no word spr: ing is part of the word' },
   source: commonPractice,
+  spelledWith: /ing$/,
   find: findEnding('ing'),
 }
 
@@ -86,6 +88,7 @@ export const endingEr: Pattern = {
   example: { word: 'baker', letters: 'er' },
   counterExample: { word: 'corner', why: 'a corner has nothing to do with corn' },
   source: commonPractice,
+  spelledWith: /er$/,
   find: findEnding('er'),
 }
 
@@ -97,6 +100,7 @@ export const endingEst: Pattern = {
   example: { word: 'fastest', letters: 'est' },
   counterExample: { word: 'forest', why: 'a forest has nothing to do with for' },
   source: commonPractice,
+  spelledWith: /est$/,
   find: findEnding('est'),
 }
 
@@ -108,6 +112,7 @@ export const endingS: Pattern = {
   example: { word: 'reeds', letters: 's' },
   counterExample: { word: 'bus', why: 'there is no word bu that it was added to' },
   source: commonPractice,
+  spelledWith: /s$/,
   find: findEnding('s'),
 }
 
@@ -120,5 +125,6 @@ export const endingEs: Pattern = {
   example: { word: 'marshes', letters: 'es' },
   counterExample: { word: 'waves', why: 's alone was added: the e belongs to wave' },
   source: commonPractice,
+  spelledWith: /es$/,
   find: findEnding('es'),
 }

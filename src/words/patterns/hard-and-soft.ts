@@ -17,6 +17,7 @@ export const hardC: Pattern = {
   example: { word: 'crab', letters: 'c' },
   counterExample: { word: 'duck', why: 'its c belongs to the digraph ck' },
   source: commonPractice,
+  spelledWith: /c/,
   find: findEach('hard-c', ({ letters, sounds }) =>
     letters === 'c' && sounds.join(' ') === 'K' ? `c spells ${soundName('K')}` : undefined,
   ),
@@ -30,6 +31,7 @@ export const softC: Pattern = {
   example: { word: 'city', letters: 'c' },
   counterExample: { word: 'ocean', why: 'its c is said /SH/' },
   source: 'Clymer 1963, generalisation that c before e or i is /S/; from memory',
+  spelledWith: /c/,
   find: findEach('soft-c', ({ letters, sounds, index }, all) =>
     letters === 'c' && sounds.join(' ') === 'S'
       ? `c spells ${soundName('S')}${softens(all[index + 1])}`
@@ -45,6 +47,7 @@ export const hardG: Pattern = {
   example: { word: 'frog', letters: 'g' },
   counterExample: { word: 'ring', why: 'its g belongs to the digraph ng' },
   source: commonPractice,
+  spelledWith: /g/,
   find: findEach('hard-g', ({ letters, sounds }) =>
     letters === 'g' && sounds.join(' ') === 'G' ? `g spells ${soundName('G')}` : undefined,
   ),
@@ -58,6 +61,7 @@ export const softG: Pattern = {
   example: { word: 'page', letters: 'g' },
   counterExample: { word: 'girl', why: 'its g is hard although i follows' },
   source: 'Clymer 1963, generalisation that g before e or i is often /JH/; from memory',
+  spelledWith: /g/,
   find: findEach('soft-g', ({ letters, sounds, index }, all) =>
     /^(g|dg|gg)$/.test(letters) && sounds.join(' ') === 'JH'
       ? `${letters} spells ${soundName('JH')}${softens(all[index + 1])}`
@@ -73,6 +77,7 @@ export const qu: Pattern = {
   example: { word: 'quilt', letters: 'qu' },
   counterExample: { word: 'mosquito', why: 'its qu is said /K/: the u is silent' },
   source: commonPractice,
+  spelledWith: /qu/,
   find: findEach('qu', ({ letters, sounds }) =>
     letters === 'qu' && sounds.join(' ') === 'K W'
       ? 'q and u go together and spell two sounds, /K W/'
@@ -89,6 +94,7 @@ export const x: Pattern = {
   example: { word: 'box', letters: 'x' },
   counterExample: { word: 'rocks', why: 'the same two sounds, spelled ck and an added s' },
   source: commonPractice,
+  spelledWith: /x/,
   find: findEach('x', ({ letters, sounds }) =>
     /^x[ch]?$/.test(letters) && sounds.length > 0
       ? `${letters} spells ${sounds.length === 1 ? 'one sound' : 'two sounds'}, /${sounds.join(' ')}/`

@@ -12,7 +12,7 @@ export function lexiconEvidence(lexicon: Pick<Lexicon, 'lookUp'>): WordEvidence 
     pronunciationsOf: word => lookUp(word)?.pronunciations ?? [],
     familiarity: word => {
       const entry = lookUp(word)
-      return entry === undefined || entry.pronunciations.length === 0 ? 0 : entry.familiarity
+      return entry === undefined || entry.name || entry.partsOfSpeech.length === 0 ? 0 : entry.familiarity
     },
   }
 }

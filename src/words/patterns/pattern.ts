@@ -20,6 +20,8 @@ export interface Pattern {
   readonly counterExample: CounterExample
   /** A published source, or `common practice, no source`. */
   readonly source: string
+  /** No word without such letters (in lower case) can show it: lets a search pass over most words unstudied. */
+  readonly spelledWith?: RegExp
   /** Findings from left to right. Pure. */
   readonly find: (word: StudiedLetters) => readonly Finding[]
 }

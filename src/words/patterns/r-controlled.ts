@@ -50,6 +50,7 @@ export const rControlled: Pattern = {
   example: { word: 'harbor', letters: 'ar' },
   counterExample: { word: 'around', why: 'its r begins the second syllable' },
   source: 'Moats and Tolman, six types of syllables (LETRS); from memory',
+  spelledWith: /[aeiouy].?r/,
   find: findRControlled,
 }
 
@@ -75,5 +76,6 @@ export const consonantLe: Pattern = {
   example: { word: 'puddle', letters: 'dle' },
   counterExample: { word: 'whale', why: 'its le is l and a silent e after a long vowel' },
   source: 'Moats and Tolman, six types of syllables (LETRS); from memory',
+  spelledWith: /[^aeiou]le/,
   find: findConsonantLe,
 }

@@ -114,5 +114,6 @@ export const silentE: Pattern = {
   example: { word: 'wave', letters: 'a_e' },
   counterExample: { word: 'recipe', why: 'its last e is heard, /IY/' },
   source: commonPractice,
+  spelledWith: /e/,
   find: findSilentE,
 }

@@ -97,6 +97,7 @@ export const vowelTeam: Pattern = {
   example: { word: 'reed', letters: 'ee' },
   counterExample: { word: 'react', why: 'e and a stand in different syllables and make two sounds' },
   source: 'Moats and Tolman, six types of syllables (LETRS); from memory',
+  spelledWith: /[aeiou]{2}|[aeo][wy]|uy|[aeiou]gh/,
   find: findEach('vowel-team', spelled =>
     isVowelTeam(spelled)
       ? `the letters ${spelled.letters} spell one vowel sound together, ${soundNames(spelled.sounds)}`
@@ -113,6 +114,7 @@ export const diphthong: Pattern = {
   example: { word: 'cloud', letters: 'ou' },
   counterExample: { word: 'snow', why: 'its ow is long o, a vowel team' },
   source: commonPractice,
+  spelledWith: /o[iyuw]/,
   find: findEach('diphthong', spelled =>
     isDiphthong(spelled) ? `${spelled.letters} glides: ${soundName(spelled.sounds[0]!)}` : undefined,
   ),
@@ -126,6 +128,7 @@ export const yAsVowel: Pattern = {
   example: { word: 'muddy', letters: 'y' },
   counterExample: { word: 'yarn', why: 'its y is a consonant, /Y/' },
   source: commonPractice,
+  spelledWith: /y/,
   find: findEach('y-as-vowel', ({ letters, sounds, kind }) => {
     if (letters !== 'y' || kind !== 'vowel') return undefined
     const names: Readonly<Record<string, string>> = {

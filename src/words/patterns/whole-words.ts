@@ -116,6 +116,7 @@ export const contraction: Pattern = {
   example: { word: "can't", letters: "n't" },
   counterExample: { word: "heron's", why: "its 's tells whose it is" },
   source: commonPractice,
+  spelledWith: /['\u2019]/,
   find: findContraction,
 }
 

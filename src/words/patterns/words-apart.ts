@@ -28,7 +28,7 @@ export const notInflected = wordList(`
   rover fowler mercer berger hamburger burger customer customers archer elmer simmer sewer tanner banter tinker
   stutter shutter gutter lumber plumber butcher springer duffer conner diaper layer layers rooster roster pewter
   molest everest tempest harvest reed deed heed politics ewing anew corner latter ladder otter meter flier
-  evening morning wedding shilling herring filling inning outing
+  its supper copper spatter manger perrier collier evening morning wedding shilling herring filling inning outing
 `)
 
 export const notPrefixed = wordList(`
@@ -38,7 +38,7 @@ export const notPrefixed = wordList(`
   remorse* recit* relay* repent* retir* retail* refin* redeem* resource* restrain* reflex* relie* relying relent*
   restor* remiss* recourse* relapse* refund* revive* reviving revert* remember* rejoice* repeat* reprise* repress*
   represent* remedy* respond* restrict* resolve* revolt* revolv* resist* research* recollect* recreation* redress*
-  remit* require* result* retort* rebel* receipt* recess* recoil* reserve* review* revile* revise* retract* rebuff*
+  remit* republic* releas* require* result* retort* rebel* receipt* recess* recoil* reserve* review* revile* revise* retract* rebuff*
   instead intend* intens* intent* inspect* inform informed informs inform informing informer information increas*
   intact intel invent* invest* install* inmate* insect* input insight* inhal* income* incoming inland indoor* insist*
   india* injunct* intake inbound invoic* inquest infiltr* insur* inbred infer* inhabit* infract* infidel* inlet inside*
@@ -69,7 +69,7 @@ export const notSuffixed = wordList(`
   teddy panty hefty hanky dolly bitty shelly rocky smiley husky gravy levy property poetry
   mary johnny danny jimmy joey bobby billy tony tommy gary betty sandy terry nancy jenny judy pacey molly sonny peggy
   benny wally sammy germany manny rusty kenny randy nicky willy missy kathy donny toby gregory tammy cordy whisky
-  quincy patsy corky davy ginny granddaddy residency bowery riley woody cady lacy lacey santy coley carney hardy
+  quincy patsy corky davy ginny granddaddy residency bowery riley woody cady telly carey buffy duffy bucky muffy debby lacy lacey santy coley carney hardy
   holy silly sally only early family reply apply supply bully belly rally jelly lily molly polly fly ally
   happen aren chicken garden ellen steven warren warden kitten maiden raven linen mullen loren linden olden galen
   seamen craven holden siren listen token mitten barren omen women heaven haven dozen pollen sullen stamen semen often
@@ -94,7 +94,7 @@ export const notCompound = wordList(`
 /** Both halves are words to a child, but one is short, or has lost some of its sound. */
 export const alsoCompound: ReadonlyMap<string, string> = new Map(
   `some+thing no+thing no+body in+to on+to up+on in+side with+in can+not to+day to+night break+fast cup+board fore+head
-  any+body hand+ker+chief post+man police+man fire+man milk+man sales+man chair+man fisher+man gentle+man work+man
+  any+body post+man police+man fire+man milk+man sales+man chair+man fisher+man gentle+man work+man
   up+stairs up+set up+hill in+doors out+doors sun+day grand+pa grand+ma ice+box ice+berg tea+pot tea+spoon egg+shell
   bee+hive pea+nut eye+brow eye+lid jelly+fish mid+night neck+lace neck+tie quick+sand waste+basket`
     .split(/\s+/)

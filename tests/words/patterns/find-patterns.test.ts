@@ -85,6 +85,14 @@ describe('each pattern', () => {
     },
   )
 
+  it('is found only in words that have the letters it is spelled with', () => {
+    for (const { name, find, spelledWith } of patterns) {
+      if (spelledWith === undefined) continue
+      const without = [...handAligned.values()].filter(({ text }) => !spelledWith.test(text))
+      expect([name, ...without.filter(word => find(word).length > 0).map(({ text }) => text)]).toEqual([name])
+    }
+  })
+
   it('has a name of its own and one line to say what it is', () => {
     expect(new Set(patternNames).size).toBe(patterns.length)
     for (const { definition, condition, source } of patterns) {
