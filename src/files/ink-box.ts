@@ -4,7 +4,7 @@ import { pathBox } from './path-data.js'
 
 /** A box that holds all of the art's ink, which may reach beyond the art's own size; `undefined` for a blank art. */
 export function inkBox(art: Art): Box | undefined {
-  const boxes = art.shapes.map(shapeBox).filter(box => box !== undefined)
+  const boxes = art.shapes.map(shapeInkBox).filter(box => box !== undefined)
   if (boxes.length === 0) return undefined
   const left = Math.min(...boxes.map(box => box.xMm))
   const top = Math.min(...boxes.map(box => box.yMm))
@@ -13,7 +13,8 @@ export function inkBox(art: Art): Box | undefined {
   return { xMm: left, yMm: top, widthMm: right - left, heightMm: bottom - top }
 }
 
-function shapeBox(shape: Shape): Box | undefined {
+/** A box that holds the shape's ink, its stroke included; `undefined` for an empty path. */
+export function shapeInkBox(shape: Shape): Box | undefined {
   if (shape.kind === 'image') return shape.box
   const box = pathBox(shape.d)
   if (box === undefined || shape.stroke === undefined) return box

@@ -1,48 +1,39 @@
 import { mmToPixels } from '../geometry.js'
-import type { Art } from '../pieces/piece.js'
+import type { Shape } from '../pieces/piece.js'
 import type { CutMark, Sheet } from '../sheets/sheet.js'
 import { blankPage, paintRectangle, paintSprite } from './compose.js'
-import { drawArt } from './draw-art.js'
-import { type Drawing, drawingGroups } from './drawing-order.js'
+import { drawingGroups } from './drawing-order.js'
 import type { Pixels } from './png/encode-png.js'
-import { blankSprite, type Sprite, spriteFromPixels } from './sprite.js'
+import { createSpriteStore } from './sprite-store.js'
 
 export interface Rasterizer {
-  readonly dpi: number
   /** The sheet's pixels; the same whatever was drawn before. */
   draw(sheet: Sheet): Promise<Pixels>
 }
 
+/** A shape on the page: where its art's origin lies. */
+interface PlacedShape {
+  readonly shape: Shape
+  readonly xMm: number
+  readonly yMm: number
+  readonly turn: 0 | 180
+}
+
 /**
- * Draws sheets at one resolution. Each distinct art is drawn once by resvg, its origin on a whole pixel, and
- * then copied to every place where it stands, the place rounded to the nearest pixel: half a pixel at most,
- * 0.04 mm at 300 DPI. Drawing the whole page afresh would take twenty times as long.
+ * Draws sheets at one resolution. Each distinct shape is drawn once by resvg, its art's origin on a whole pixel,
+ * and then copied to every place where it stands, the place rounded to the nearest pixel: half a pixel at most,
+ * 0.04 mm at 300 DPI. Drawing every page afresh would take many times as long.
  */
 export function createRasterizer(dpi: number): Rasterizer {
-  const upright = new Map<Art, Promise<Sprite>>()
-  const turned = new Map<Art, Promise<Sprite>>()
-
-  function spriteOf({ art, turn }: Drawing): Promise<Sprite> {
-    const cache = turn === 0 ? upright : turned
-    const known = cache.get(art)
-    if (known) return known
-    const sprite = drawSprite(art, turn, dpi)
-    cache.set(art, sprite)
-    return sprite
-  }
-
+  const store = createSpriteStore(dpi)
+  const toPixel = (mm: number): number => Math.round(mmToPixels(mm, dpi))
   return {
-    dpi,
     async draw(sheet) {
-      const toPixel = (mm: number): number => Math.round(mmToPixels(mm, dpi))
-      const drawings = [
-        ...drawingGroups(sheet).flatMap(group => group.drawings),
-        ...sheet.cuts.filter(isSlanting).map(drawingOfCut),
-      ]
-      const sprites = await Promise.all(drawings.map(spriteOf))
+      const placed = placedShapes(sheet)
+      const sprites = await Promise.all(placed.map(({ shape, turn }) => store.spriteOf(shape, turn)))
       const channels = sprites.some(sprite => sprite.channels === 3) ? 3 : 1
       const page = blankPage(toPixel(sheet.widthMm), toPixel(sheet.heightMm), channels)
-      for (const [index, { xMm, yMm }] of drawings.entries())
+      for (const [index, { xMm, yMm }] of placed.entries())
         paintSprite(page, sprites[index]!, toPixel(xMm), toPixel(yMm))
       for (const cut of sheet.cuts) if (!isSlanting(cut)) paintCut(page, cut, dpi)
       return page
@@ -50,12 +41,21 @@ export function createRasterizer(dpi: number): Rasterizer {
   }
 }
 
-async function drawSprite(art: Art, turn: 0 | 180, dpi: number): Promise<Sprite> {
-  const pixels = await drawArt(art, turn, dpi)
-  return pixels === undefined ? blankSprite : spriteFromPixels(pixels)
+function placedShapes(sheet: Sheet): readonly PlacedShape[] {
+  const drawings = drawingGroups(sheet).flatMap(group => group.drawings)
+  const shapes = drawings.flatMap(({ art, xMm, yMm, turn }) =>
+    art.shapes.map(shape => ({ shape, xMm, yMm, turn })),
+  )
+  return [...shapes, ...sheet.cuts.filter(isSlanting).map(shapeOfCut)]
 }
 
 const isSlanting = (cut: CutMark): boolean => cut.x1Mm !== cut.x2Mm && cut.y1Mm !== cut.y2Mm
+
+function shapeOfCut({ x1Mm, y1Mm, x2Mm, y2Mm, widthMm }: CutMark): PlacedShape {
+  const d = `M0 0L${x2Mm - x1Mm} ${y2Mm - y1Mm}`
+  const stroke = { color: '#000000', widthMm }
+  return { shape: { kind: 'path', d, fill: 'none', stroke }, xMm: x1Mm, yMm: y1Mm, turn: 0 }
+}
 
 /** An upright or level cut is painted on whole pixels, at least one thick, so that it is black and not a smear. */
 function paintCut(page: Pixels, cut: CutMark, dpi: number): void {
@@ -69,15 +69,4 @@ function paintCut(page: Pixels, cut: CutMark, dpi: number): void {
   const right = level ? Math.round(x2) : left + thick
   const bottom = level ? top + thick : Math.round(y2)
   paintRectangle(page, left, top, right, bottom)
-}
-
-function drawingOfCut({ x1Mm, y1Mm, x2Mm, y2Mm, widthMm }: CutMark): Drawing {
-  const d = `M0 0L${x2Mm - x1Mm} ${y2Mm - y1Mm}`
-  const art: Art = {
-    widthMm: Math.abs(x2Mm - x1Mm),
-    heightMm: Math.abs(y2Mm - y1Mm),
-    shapes: [{ kind: 'path', d, fill: 'none', stroke: { color: '#000000', widthMm } }],
-    text: [],
-  }
-  return { art, xMm: x1Mm, yMm: y1Mm, turn: 0 }
 }

@@ -29,20 +29,11 @@ export const blankSprite: Sprite = {
   color: new Uint8Array(0),
 }
 
-export function spriteFromPixels({ rgba, widthPx, heightPx, left, top }: DrawnPixels): Sprite {
-  const runs: number[] = []
-  let inked = 0
-  for (let y = 0, at = 3; y < heightPx; y++)
-    for (let x = 0, start = -1; x <= widthPx; x++) {
-      const ink = x < widthPx && rgba[at] !== 0
-      if (x < widthPx) at += 4
-      if (ink && start < 0) start = x
-      if (!ink && start >= 0) {
-        runs.push(top + y, left + start, x - start, inked)
-        inked += x - start
-        start = -1
-      }
-    }
+export function spriteFromPixels(drawn: DrawnPixels): Sprite {
+  const runs = inkedRuns(drawn)
+  const last = runs.length - 4
+  const inked = last < 0 ? 0 : runs[last + 2]! + runs[last + 3]!
+  const { rgba, widthPx, left, top } = drawn
   const opacity = new Uint8Array(inked)
   const rgb = new Uint8Array(inked * 3)
   let grey = true
@@ -50,7 +41,9 @@ export function spriteFromPixels({ rgba, widthPx, heightPx, left, top }: DrawnPi
     let from = ((runs[run]! - top) * widthPx + runs[run + 1]! - left) * 4
     let to = runs[run + 3]!
     for (const end = to + runs[run + 2]!; to < end; to++, from += 4) {
-      const [red, green, blue] = [rgba[from]!, rgba[from + 1]!, rgba[from + 2]!]
+      const red = rgba[from]!
+      const green = rgba[from + 1]!
+      const blue = rgba[from + 2]!
       opacity[to] = rgba[from + 3]!
       rgb[to * 3] = red
       rgb[to * 3 + 1] = green
@@ -58,6 +51,38 @@ export function spriteFromPixels({ rgba, widthPx, heightPx, left, top }: DrawnPi
       if (red !== green || green !== blue) grey = false
     }
   }
-  const color = grey ? Uint8Array.from({ length: inked }, (_, pixel) => rgb[pixel * 3]!) : rgb
-  return { channels: grey ? 1 : 3, runs: Int32Array.from(runs), opacity, color }
+  return grey
+    ? { channels: 1, runs, opacity, color: firstOfThree(rgb) }
+    : { channels: 3, runs, opacity, color: rgb }
+}
+
+/** Runs of pixels that are not wholly transparent; these are all noughts, their colour being premultiplied. */
+function inkedRuns({ rgba, widthPx, heightPx, left, top }: DrawnPixels): Int32Array {
+  // Whole words can be read only from an address divisible by four.
+  const aligned = rgba.byteOffset % 4 === 0 ? rgba : new Uint8Array(rgba)
+  const words = new Uint32Array(aligned.buffer, aligned.byteOffset, aligned.length / 4)
+  const runs: number[] = []
+  let inked = 0
+  for (let y = 0, at = 0; y < heightPx; y++)
+    for (let x = 0; x < widthPx; ) {
+      while (x < widthPx && words[at] === 0) {
+        x++
+        at++
+      }
+      const start = x
+      while (x < widthPx && words[at] !== 0) {
+        x++
+        at++
+      }
+      if (x === start) continue
+      runs.push(top + y, left + start, x - start, inked)
+      inked += x - start
+    }
+  return Int32Array.from(runs)
+}
+
+function firstOfThree(rgb: Uint8Array): Uint8Array {
+  const grey = new Uint8Array(rgb.length / 3)
+  for (let pixel = 0; pixel < grey.length; pixel++) grey[pixel] = rgb[pixel * 3]!
+  return grey
 }

@@ -46,7 +46,7 @@ function drawingMarkup({ art, xMm, yMm, turn }: Drawing, ids: ArtIds): string {
     : `<use href="#${id}" transform="${place}"/>`
 }
 
-function shapeMarkup(shape: Shape): string {
+export function shapeMarkup(shape: Shape): string {
   if (shape.kind === 'image') {
     const { xMm, yMm, widthMm, heightMm } = shape.box
     const data = Buffer.from(shape.bytes).toString('base64')

@@ -1,14 +1,13 @@
 import { Resvg } from '@resvg/resvg-js'
 import { type Box, MM_PER_INCH } from '../geometry.js'
-import type { Art } from '../pieces/piece.js'
-import { inkBox } from './ink-box.js'
-import { fitPicture } from './picture.js'
+import type { Shape } from '../pieces/piece.js'
+import { shapeInkBox } from './ink-box.js'
 import type { DrawnPixels } from './sprite.js'
-import { artMarkup } from './svg-body.js'
+import { shapeMarkup } from './svg-body.js'
 
-/** The art drawn by resvg, its origin on a corner of pixels; `undefined` for a blank art. */
-export async function drawArt(art: Art, turn: 0 | 180, dpi: number): Promise<DrawnPixels | undefined> {
-  const upright = inkBox(art)
+/** The shape drawn by resvg, its art's origin on a corner of pixels; `undefined` for an empty path. */
+export function drawShape(shape: Shape, turn: 0 | 180, dpi: number): DrawnPixels | undefined {
+  const upright = shapeInkBox(shape)
   if (upright === undefined) return undefined
   const box = turn === 0 ? upright : turnBox(upright)
   const mmPerPixel = MM_PER_INCH / dpi
@@ -17,12 +16,9 @@ export async function drawArt(art: Art, turn: 0 | 180, dpi: number): Promise<Dra
   const widthPx = Math.max(1, Math.ceil((box.xMm + box.widthMm) / mmPerPixel) - left)
   const heightPx = Math.max(1, Math.ceil((box.yMm + box.heightMm) / mmPerPixel) - top)
   const view = [left, top, widthPx, heightPx].map(pixels => pixels * mmPerPixel).join(' ')
-  const fitted = await Promise.all(
-    art.shapes.map(shape => (shape.kind === 'image' ? fitPicture(shape, dpi) : shape)),
-  )
   const svg =
     `<svg xmlns="http://www.w3.org/2000/svg" width="${widthPx}" height="${heightPx}" viewBox="${view}">` +
-    `<g transform="rotate(${turn})">${artMarkup({ ...art, shapes: fitted })}</g></svg>`
+    `<g transform="rotate(${turn})">${shapeMarkup(shape)}</g></svg>`
   const drawn = new Resvg(svg, { font: { loadSystemFonts: false } }).render()
   return { rgba: drawn.pixels, widthPx: drawn.width, heightPx: drawn.height, left, top }
 }
