@@ -17,6 +17,6 @@ export const readContrast: Reader<Contrast> = entry => {
   }
   // YAML takes ` #fff6d5` for a comment, and leaves `black on`.
   const unquoted = comment && /\son$/i.test(text)
-  const advice = unquoted ? `A # begins a comment; put it in quotes: "${text} #${comment.trim()}".` : form
+  const advice = unquoted ? `A # begins a note; put it in quotes: "${text} #${comment.trim()}".` : form
   return fail(errorAt(place, `"${text}" is not one colour on another`, advice))
 }

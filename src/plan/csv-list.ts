@@ -45,8 +45,8 @@ function tooManyCells({ cells, place }: Row, header: Row): readonly Problem[] {
 
 function rows(file: string, text: string): Outcome<readonly Row[]> {
   // A spreadsheet writes what its country divides by.
-  const firstLine = text.slice(0, text.indexOf('\n') >>> 0)
-  const delimiter = [',', ';', '\t'].find(sign => firstLine.includes(sign)) ?? ','
+  const [header = ''] = text.trimStart().split('\n', 1)
+  const delimiter = [',', ';', '\t'].find(sign => header.includes(sign)) ?? ','
   try {
     const records = parse(text, {
       bom: true,
@@ -67,10 +67,19 @@ function rows(file: string, text: string): Outcome<readonly Row[]> {
     )
   } catch (error) {
     if (!(error instanceof CsvError)) throw error
-    const line = typeof error.lines === 'number' ? { line: error.lines } : {}
-    const advice = 'Put a text that holds a double quote in double quotes, and write the inner one twice.'
-    return fail(
-      errorAt({ file, ...line }, 'a double quote in this row is not closed, or stands inside a cell', advice),
-    )
+    return fail(brokenRow(file, text, error))
   }
+}
+
+function brokenRow(file: string, text: string, error: CsvError): Problem {
+  const unclosed = error.code === 'CSV_QUOTE_NOT_CLOSED'
+  // An open quote is noticed at the end of the text; the teacher looks behind the last row that was whole.
+  const whole = Buffer.from(text).subarray(0, Number(error.bytes_records) || 0)
+  const line = unclosed ? whole.toString().split('\n').length : Number(error.lines) || 1
+  const message = unclosed
+    ? 'a double quote in this row is never closed'
+    : 'a double quote stands inside a cell'
+  const advice =
+    'Put the whole cell in double quotes, and write a double quote inside it twice: "a 6"" reed".'
+  return errorAt({ file, line }, message, advice)
 }

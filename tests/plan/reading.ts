@@ -56,3 +56,13 @@ export function adviceFor(text: string, files?: FileAccess): readonly string[] {
 export function weekOf(words: readonly string[], more = ''): string {
   return `words:\n${words.map(word => `  - ${word}\n`).join('')}print:\n  - word-cards\n${more}`
 }
+
+/**
+ * What is told of a text in which `▸` stands before what is wrong (the sign is taken out first): the messages, each
+ * behind a `▸` where it is told of that very place, else behind its own.
+ */
+export function toldAtMark(marked: string, files?: FileAccess): readonly string[] {
+  const before = marked.slice(0, marked.indexOf('▸')).split('\n')
+  const place = `week.yaml:${before.length}:${before.at(-1)!.length + 1}: error: `
+  return problemsOf(marked.replace('▸', ''), files).map(problem => problem.replace(place, '▸ '))
+}

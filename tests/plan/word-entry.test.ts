@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { filesInMemory, planOf, problemsOf, weekOf } from './reading.js'
+import { filesInMemory, planOf, problemsOf, toldAtMark, weekOf } from './reading.js'
 
 const overridesOf = (keys: string) => planOf(weekOf([`{${keys}}`])).words[0]?.overrides
 
@@ -39,29 +39,23 @@ describe('a word with keys', () => {
   })
 
   it.each([
-    ['word: marsh, sounds: m a sh', '27: error: the sounds "m a sh" do not add up to "marsh", but to "mash"'],
-    ['word: lake, sounds: l a k', '26: error: the sounds "l a k" do not add up to "lake", but to "lak"'],
-    ['word: lake, sounds: l k a_e', '26: error: the sounds "l k a_e" do not add up to "lake"'],
-    [
-      'word: marsh, syllables: mash',
-      '30: error: the syllables "mash" do not add up to "marsh", but to "mash"',
-    ],
-    ['word: marsh, sounds: {a: b}', '27: error: expected a division of the word, found a group of keys'],
-    ['word: marsh, part of speech: thing', '35: error: unknown part of speech "thing"'],
-    ['word: marsh, part of speech: []', '35: error: expected a part of speech, found a list'],
-    ['word: marsh, plural: 2', '27: error: "2" has a digit in it'],
-    ['word: marsh, not: digraf-blend', '24: error: unknown pattern "digraf-blend"'],
-    ['word: marsh, not: digraph-blend xy', '24: error: the letters "xy" do not stand in "marsh"'],
-    [
-      'word: marsh, also: digraph-blend',
-      '25: error: it is not said which letters of "marsh" show digraph-blend',
-    ],
-    ['word: marsh, also: [{letters: sh}]', '26: error: a pattern finding has no "pattern"'],
-    ['word: marsh, clue: ""', '19: error: "clue" has no value'],
-    ['clue: wet', '5: error: an entry of the word list has no "word"'],
-    ['word: [marsh]', '12: error: expected a word, found a list'],
-  ])('{%s} is refused', (keys, problem) => {
-    expect(problemsOf(weekOf([`{${keys}}`]))).toEqual([`week.yaml:2:${problem}`])
+    ['{word: marsh, sounds: ▸m a sh}', 'the sounds "m a sh" do not add up to "marsh", but to "mash"'],
+    ['{word: lake, sounds: ▸l a k}', 'the sounds "l a k" do not add up to "lake", but to "lak"'],
+    ['{word: lake, sounds: ▸l k a_e}', 'the sounds "l k a_e" do not add up to "lake"'],
+    ['{word: marsh, syllables: ▸mash}', 'the syllables "mash" do not add up to "marsh", but to "mash"'],
+    ['{word: marsh, sounds: ▸{a: b}}', 'expected a division of the word, found a group of keys'],
+    ['{word: marsh, part of speech: ▸thing}', 'unknown part of speech "thing"'],
+    ['{word: marsh, part of speech: ▸[]}', 'expected a part of speech, found a list'],
+    ['{word: marsh, plural: ▸2}', '"2" has a digit in it'],
+    ['{word: marsh, not: ▸digraf-blend}', 'unknown pattern "digraf-blend"'],
+    ['{word: marsh, not: ▸digraph-blend xy}', 'the letters "xy" do not stand in "marsh"'],
+    ['{word: marsh, also: ▸digraph-blend}', 'it is not said which letters of "marsh" show digraph-blend'],
+    ['{word: marsh, also: [▸{letters: sh}]}', 'a pattern finding has no "pattern"'],
+    ['{word: marsh, ▸clue: ""}', '"clue" has no value'],
+    ['▸{clue: wet}', 'an entry of the word list has no "word"'],
+    ['{word: ▸[marsh]}', 'expected a word, found a list'],
+  ])('%s is refused', (word, message) => {
+    expect(toldAtMark(weekOf([word]))).toEqual([`▸ ${message}`])
   })
 
   it('points at the letters of a finding', () => {
