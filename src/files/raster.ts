@@ -3,16 +3,28 @@ import type { Shape } from '../pieces/piece.js'
 import type { CutMark, Sheet } from '../sheets/sheet.js'
 import { blankPage, paintRectangle, paintSprite } from './compose.js'
 import { drawingGroups } from './drawing-order.js'
-import type { Pixels } from './png/encode-png.js'
+import type { Pixels } from './png/pixels.js'
+import type { Sprite } from './sprite.js'
 import { createSpriteStore } from './sprite-store.js'
 
 export interface Rasterizer {
+  /** Draws the shapes of the sheet that have not been drawn before. */
+  prepare(sheet: Sheet): Promise<PreparedSheet>
+  /** Paints a prepared sheet, in the memory given where that is large enough. */
+  paint(prepared: PreparedSheet, memory?: Uint8Array): Pixels
   /** The sheet's pixels; the same whatever was drawn before. */
   draw(sheet: Sheet): Promise<Pixels>
 }
 
+export interface PreparedSheet {
+  readonly sheet: Sheet
+  readonly placed: readonly PlacedShape[]
+  /** One for each placed shape. */
+  readonly sprites: readonly Sprite[]
+}
+
 /** A shape on the page: where its art's origin lies. */
-interface PlacedShape {
+export interface PlacedShape {
   readonly shape: Shape
   readonly xMm: number
   readonly yMm: number
@@ -27,18 +39,23 @@ interface PlacedShape {
 export function createRasterizer(dpi: number): Rasterizer {
   const store = createSpriteStore(dpi)
   const toPixel = (mm: number): number => Math.round(mmToPixels(mm, dpi))
-  return {
-    async draw(sheet) {
-      const placed = placedShapes(sheet)
-      const sprites = await Promise.all(placed.map(({ shape, turn }) => store.spriteOf(shape, turn)))
-      const channels = sprites.some(sprite => sprite.channels === 3) ? 3 : 1
-      const page = blankPage(toPixel(sheet.widthMm), toPixel(sheet.heightMm), channels)
-      for (const [index, { xMm, yMm }] of placed.entries())
-        paintSprite(page, sprites[index]!, toPixel(xMm), toPixel(yMm))
-      for (const cut of sheet.cuts) if (!isSlanting(cut)) paintCut(page, cut, dpi)
-      return page
-    },
+
+  async function prepare(sheet: Sheet): Promise<PreparedSheet> {
+    const placed = placedShapes(sheet)
+    const sprites = await Promise.all(placed.map(({ shape, turn }) => store.spriteOf(shape, turn)))
+    return { sheet, placed, sprites }
   }
+
+  function paint({ sheet, placed, sprites }: PreparedSheet, memory?: Uint8Array): Pixels {
+    const channels = sprites.some(sprite => sprite.channels === 3) ? 3 : 1
+    const page = blankPage(toPixel(sheet.widthMm), toPixel(sheet.heightMm), channels, memory)
+    for (const [index, { xMm, yMm }] of placed.entries())
+      paintSprite(page, sprites[index]!, toPixel(xMm), toPixel(yMm))
+    for (const cut of sheet.cuts) if (!isSlanting(cut)) paintCut(page, cut, dpi)
+    return page
+  }
+
+  return { prepare, paint, draw: async sheet => paint(await prepare(sheet)) }
 }
 
 function placedShapes(sheet: Sheet): readonly PlacedShape[] {

@@ -5,13 +5,20 @@
 export interface Sprite {
   /** 1 where every pixel is a grey, else 3. */
   readonly channels: 1 | 3
-  /** Four numbers a run: row and first column from the sprite's origin, length in pixels, index of its first pixel. */
+  /**
+   * Five numbers a run: row and first column from the sprite's origin, length in pixels, index of its first pixel
+   * in `opacity` and `color`, and 1 where all its pixels are that one, opaque, else 0.
+   */
   readonly runs: Int32Array
-  /** Opacity of each inked pixel, 1 to 255. */
+  /** Opacity of the pixels that are kept, 1 to 255. */
   readonly opacity: Uint8Array
-  /** Colour of each inked pixel, `channels` bytes each. */
+  /** Colour of the pixels that are kept, `channels` bytes each. */
   readonly color: Uint8Array
 }
+
+export const runNumbers = 5
+/** A run of one opaque colour pays from this length on. */
+const shortestSolid = 8
 
 /** Pixels as resvg gives them: red, green, blue, opacity; `left` and `top` place the first from the origin. */
 export interface DrawnPixels {
@@ -29,60 +36,69 @@ export const blankSprite: Sprite = {
   color: new Uint8Array(0),
 }
 
-export function spriteFromPixels(drawn: DrawnPixels): Sprite {
-  const runs = inkedRuns(drawn)
-  const last = runs.length - 4
-  const inked = last < 0 ? 0 : runs[last + 2]! + runs[last + 3]!
-  const { rgba, widthPx, left, top } = drawn
-  const opacity = new Uint8Array(inked)
-  const rgb = new Uint8Array(inked * 3)
-  let grey = true
-  for (let run = 0; run < runs.length; run += 4) {
-    let from = ((runs[run]! - top) * widthPx + runs[run + 1]! - left) * 4
-    let to = runs[run + 3]!
-    for (const end = to + runs[run + 2]!; to < end; to++, from += 4) {
-      const red = rgba[from]!
-      const green = rgba[from + 1]!
-      const blue = rgba[from + 2]!
-      opacity[to] = rgba[from + 3]!
-      rgb[to * 3] = red
-      rgb[to * 3 + 1] = green
-      rgb[to * 3 + 2] = blue
-      if (red !== green || green !== blue) grey = false
-    }
-  }
-  return grey
-    ? { channels: 1, runs, opacity, color: firstOfThree(rgb) }
-    : { channels: 3, runs, opacity, color: rgb }
-}
-
-/** Runs of pixels that are not wholly transparent; these are all noughts, their colour being premultiplied. */
-function inkedRuns({ rgba, widthPx, heightPx, left, top }: DrawnPixels): Int32Array {
-  // Whole words can be read only from an address divisible by four.
+export function spriteFromPixels({ rgba, widthPx, heightPx, left, top }: DrawnPixels): Sprite {
+  // Whole pixels can be read as words only from an address divisible by four.
   const aligned = rgba.byteOffset % 4 === 0 ? rgba : new Uint8Array(rgba)
   const words = new Uint32Array(aligned.buffer, aligned.byteOffset, aligned.length / 4)
   const runs: number[] = []
-  let inked = 0
-  for (let y = 0, at = 0; y < heightPx; y++)
+  const kept: number[] = []
+  for (let y = 0; y < heightPx; y++)
     for (let x = 0; x < widthPx; ) {
-      while (x < widthPx && words[at] === 0) {
-        x++
-        at++
-      }
-      const start = x
-      while (x < widthPx && words[at] !== 0) {
-        x++
-        at++
-      }
-      if (x === start) continue
-      runs.push(top + y, left + start, x - start, inked)
-      inked += x - start
+      const at = y * widthPx + x
+      const length = words[at] === 0 ? blankLength(words, at, widthPx - x) : 0
+      x += length
+      if (x === widthPx) break
+      const start = at + length
+      const same = sameLength(words, start, widthPx - x)
+      const solid = same >= shortestSolid && aligned[start * 4 + 3] === 255
+      const inked = solid ? same : mixedLength(words, aligned, start, widthPx - x)
+      runs.push(top + y, left + x, inked, kept.length, solid ? 1 : 0)
+      for (let pixel = start; pixel < start + (solid ? 1 : inked); pixel++) kept.push(pixel)
+      x += inked
     }
-  return Int32Array.from(runs)
+  return spriteOfPixels(aligned, kept, Int32Array.from(runs))
 }
 
-function firstOfThree(rgb: Uint8Array): Uint8Array {
-  const grey = new Uint8Array(rgb.length / 3)
-  for (let pixel = 0; pixel < grey.length; pixel++) grey[pixel] = rgb[pixel * 3]!
-  return grey
+function spriteOfPixels(rgba: Uint8Array, kept: readonly number[], runs: Int32Array): Sprite {
+  const opacity = new Uint8Array(kept.length)
+  const rgb = new Uint8Array(kept.length * 3)
+  const grey = new Uint8Array(kept.length)
+  let channels: 1 | 3 = 1
+  for (let to = 0; to < kept.length; to++) {
+    const from = kept[to]! * 4
+    const red = rgba[from]!
+    const green = rgba[from + 1]!
+    const blue = rgba[from + 2]!
+    opacity[to] = rgba[from + 3]!
+    grey[to] = red
+    rgb[to * 3] = red
+    rgb[to * 3 + 1] = green
+    rgb[to * 3 + 2] = blue
+    if (red !== green || green !== blue) channels = 3
+  }
+  return { channels, runs, opacity, color: channels === 1 ? grey : rgb }
+}
+
+/** Pixels wholly transparent are all noughts, their colour being premultiplied. */
+function blankLength(words: Uint32Array, from: number, most: number): number {
+  let length = 0
+  while (length < most && words[from + length] === 0) length++
+  return length
+}
+
+function sameLength(words: Uint32Array, from: number, most: number): number {
+  let length = 1
+  while (length < most && words[from + length] === words[from]) length++
+  return length
+}
+
+/** To the end of the ink, or to where a long run of one opaque colour begins. */
+function mixedLength(words: Uint32Array, rgba: Uint8Array, from: number, most: number): number {
+  let length = 1
+  while (length < most && words[from + length] !== 0) {
+    const same = sameLength(words, from + length, most - length)
+    if (same >= shortestSolid && rgba[(from + length) * 4 + 3] === 255) break
+    length += same
+  }
+  return length
 }

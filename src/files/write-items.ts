@@ -44,15 +44,12 @@ function svgFiles({ printed }: ItemWriting): readonly FileToMake[] {
 }
 
 async function pngFiles({ printed, dpi }: ItemWriting): Promise<readonly FileToMake[]> {
-  const [{ createRasterizer }, { encodePng }] = await Promise.all([
-    import('./raster.js'),
-    import('./png/encode-png.js'),
-  ])
-  const rasterizer = createRasterizer(dpi)
+  const { createPngWriter } = await import('./png-writer.js')
+  const writer = createPngWriter(dpi)
   return printed.items.flatMap(item =>
     item.sheets.map((sheet, index) => ({
       path: sheetPath(item, index + 1, 'png'),
-      make: async () => encodePng(await rasterizer.draw(sheet), dpi),
+      make: () => writer.write(sheet),
     })),
   )
 }

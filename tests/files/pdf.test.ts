@@ -7,6 +7,7 @@ import { sheetsToPdf } from '../../src/files/pdf.js'
 import { createRasterizer } from '../../src/files/raster.js'
 import type { ImageShape, Shape } from '../../src/pieces/piece.js'
 import { art, blueBar, card, marsh, reed, ring, sheet } from './marsh-sheets.js'
+import { pixelBytes } from './page-pixels.js'
 import { hasProgram, runProgram } from './system-program.js'
 
 const star: Shape = {
@@ -183,7 +184,7 @@ describe('a PDF as other programs read it', () => {
       .extract({ left: 0, top: 0, width: ours.widthPx, height: ours.heightPx })
       .raw()
       .toBuffer()
-    const a = darkness(ours.bytes)
+    const a = darkness(pixelBytes(ours))
     const b = darkness(theirs)
     // What is at least half black in one has some ink within a pixel in the other, and as much ink in all.
     expect(astray(a, b, ours.widthPx)).toBe(0)

@@ -1,12 +1,13 @@
 import { Resvg } from '@resvg/resvg-js'
 import sharp from 'sharp'
 import { describe, expect, it } from 'vitest'
-import type { Pixels } from '../../src/files/png/encode-png.js'
+import type { Pixels } from '../../src/files/png/pixels.js'
 import { createRasterizer } from '../../src/files/raster.js'
 import { sheetToSvg } from '../../src/files/svg.js'
 import type { ImageShape } from '../../src/pieces/piece.js'
 import type { Sheet } from '../../src/sheets/sheet.js'
 import { art, blueBar, card, marsh, reed, ring, sheet } from './marsh-sheets.js'
+import { pixelBytes } from './page-pixels.js'
 
 /** resvg's own drawing of the whole page, over white, as grey. */
 function drawnWhole(page: Sheet, dpi: number): { widthPx: number; heightPx: number; grey: Uint8Array } {
@@ -57,11 +58,11 @@ describe('a composed page', () => {
     const composed = await createRasterizer(dpi).draw(page)
     const whole = drawnWhole(page, dpi)
     expect([composed.widthPx, composed.heightPx]).toEqual([whole.widthPx, whole.heightPx])
-    const worst = composed.bytes.reduce(
+    const worst = pixelBytes(composed).reduce(
       (most, grey, at) => Math.max(most, Math.abs(grey - whole.grey[at]!)),
       0,
     )
-    expect(inked(composed.bytes)).toBeGreaterThan(5000)
+    expect(inked(pixelBytes(composed))).toBeGreaterThan(5000)
     expect(worst).toBeLessThanOrEqual(2)
   })
 
@@ -76,9 +77,9 @@ describe('a composed page', () => {
     }
     const astray = (from: Uint8Array, to: Uint8Array): number =>
       from.reduce((count, grey, at) => count + (grey < 128 && !darkNear(to, at) ? 1 : 0), 0)
-    expect(inked(composed.bytes)).toBeGreaterThan(5000)
-    expect(astray(composed.bytes, whole.grey)).toBe(0)
-    expect(astray(whole.grey, composed.bytes)).toBe(0)
+    expect(inked(pixelBytes(composed))).toBeGreaterThan(5000)
+    expect(astray(pixelBytes(composed), whole.grey)).toBe(0)
+    expect(astray(whole.grey, pixelBytes(composed))).toBe(0)
   })
 
   it('is the same whatever was drawn before it', async () => {
@@ -116,7 +117,7 @@ describe('a composed page', () => {
         ],
       }),
     )
-    expect(inked(page.bytes)).toBeGreaterThan(0)
+    expect(inked(pixelBytes(page))).toBeGreaterThan(0)
   })
 
   it.each([72, 300, 600])(
@@ -124,7 +125,8 @@ describe('a composed page', () => {
     async dpi => {
       const cuts = [{ x1Mm: 0, y1Mm: 100.013, x2Mm: 210, y2Mm: 100.013, widthMm: 0.01 }]
       const page = await createRasterizer(dpi).draw(sheet({ pieces: [], furniture: [], cuts }))
-      const column = Array.from({ length: page.heightPx }, (_, y) => page.bytes[y * page.widthPx + 50]!)
+      const bytes = pixelBytes(page)
+      const column = Array.from({ length: page.heightPx }, (_, y) => bytes[y * page.widthPx + 50]!)
       expect(column.filter(grey => grey === 0)).toHaveLength(1)
       expect(column.filter(grey => grey !== 0 && grey !== 255)).toEqual([])
     },
@@ -154,5 +156,5 @@ function pixelAt(page: Pixels, xMm: number, yMm: number): number[] {
   const column = Math.floor((xMm / 210) * page.widthPx)
   const row = Math.floor((yMm / 297) * page.heightPx)
   const at = (row * page.widthPx + column) * page.channels
-  return [...page.bytes.subarray(at, at + page.channels)]
+  return [...pixelBytes(page).subarray(at, at + page.channels)]
 }

@@ -1,27 +1,37 @@
-import { constants, crc32, deflateSync } from 'node:zlib'
-import { filterUp } from './filter-up.js'
-
-/** A page's pixels: rows from the top, grey (1 byte a pixel) or red, green, blue (3 bytes). */
-export interface Pixels {
-  readonly widthPx: number
-  readonly heightPx: number
-  readonly channels: 1 | 3
-  readonly bytes: Uint8Array
-}
+import { promisify } from 'node:util'
+import { constants, crc32, deflate, deflateSync } from 'node:zlib'
+import { filteredBytes, filterUp } from './filter-up.js'
+import type { Pixels } from './pixels.js'
 
 const signature = Buffer.from([0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a])
 
 /**
- * A PNG file (PNG Specification, Third Edition, W3C) of 8 bits a channel, with its true size in `pHYs`.
  * Sheets are mostly white with upright edges: filter Up turns them into runs of noughts, which run-length
  * matching packs about ten times faster than the usual search, at a size that is close.
  */
+const packing = { level: 1, strategy: constants.Z_RLE, chunkSize: 1 << 18 }
+
+/** A PNG file (PNG Specification, Third Edition, W3C) of 8 bits a channel, with its true size in `pHYs`. */
 export function encodePng(pixels: Pixels, dpi: number): Buffer {
+  const filtered = new Uint8Array(filteredBytes(pixels))
+  filterUp(pixels, filtered)
+  return pngFile(pixels, dpi, deflateSync(filtered, packing))
+}
+
+const deflateAside = promisify<Uint8Array, typeof packing, Buffer>(deflate)
+
+/** The same file from rows that are filtered already, packed on another core. */
+export async function encodeFiltered(size: PngSize, dpi: number, filtered: Uint8Array): Promise<Buffer> {
+  return pngFile(size, dpi, await deflateAside(filtered, packing))
+}
+
+export type PngSize = Pick<Pixels, 'widthPx' | 'heightPx' | 'channels'>
+
+function pngFile({ widthPx, heightPx, channels }: PngSize, dpi: number, data: Buffer): Buffer {
   const header = Buffer.alloc(13)
-  header.writeUInt32BE(pixels.widthPx, 0)
-  header.writeUInt32BE(pixels.heightPx, 4)
-  header.set([8, pixels.channels === 1 ? 0 : 2, 0, 0, 0], 8)
-  const data = deflateSync(filterUp(pixels), { level: 1, strategy: constants.Z_RLE, chunkSize: 1 << 18 })
+  header.writeUInt32BE(widthPx, 0)
+  header.writeUInt32BE(heightPx, 4)
+  header.set([8, channels === 1 ? 0 : 2, 0, 0, 0], 8)
   return Buffer.concat([
     signature,
     chunk('IHDR', header),

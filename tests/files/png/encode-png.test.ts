@@ -2,7 +2,9 @@ import fc from 'fast-check'
 import { PNG } from 'pngjs'
 import sharp from 'sharp'
 import { describe, expect, it } from 'vitest'
-import { encodePng, type Pixels } from '../../../src/files/png/encode-png.js'
+import { encodeFiltered, encodePng } from '../../../src/files/png/encode-png.js'
+import { filteredBytes, filterUp } from '../../../src/files/png/filter-up.js'
+import { type Pixels, rowBytes } from '../../../src/files/png/pixels.js'
 
 const pixels = fc
   .record({
@@ -13,8 +15,8 @@ const pixels = fc
   .chain(size =>
     fc
       .uint8Array({
-        minLength: size.widthPx * size.heightPx * size.channels,
-        maxLength: size.widthPx * size.heightPx * size.channels,
+        minLength: rowBytes(size.widthPx, size.channels) * size.heightPx,
+        maxLength: rowBytes(size.widthPx, size.channels) * size.heightPx,
       })
       .map((bytes): Pixels => ({ ...size, bytes })),
   )
@@ -35,18 +37,34 @@ describe('a PNG file', () => {
     )
   })
 
+  it('is the same file when packed beside other work, in memory used before', async () => {
+    await fc.assert(
+      fc.asyncProperty(pixels, async picture => {
+        const filtered = new Uint8Array(filteredBytes(picture)).fill(77)
+        filterUp(picture, filtered)
+        expect((await encodeFiltered(picture, 300, filtered)).equals(encodePng(picture, 300))).toBe(true)
+      }),
+      { numRuns: 30 },
+    )
+  })
+
   it('keeps a grey page to one channel of 8 bits', async () => {
-    const file = encodePng({ widthPx: 2, heightPx: 1, channels: 1, bytes: Uint8Array.of(0, 255) }, 300)
+    const file = encodePng({ widthPx: 2, heightPx: 1, channels: 1, bytes: Uint8Array.of(0, 255, 0, 0) }, 300)
     const { channels, depth, isPalette } = await sharp(file).metadata()
     expect({ channels, depth, isPalette }).toEqual({ channels: 1, depth: 'uchar', isPalette: false })
   })
 
   it('packs a white Letter page at 300 DPI into a few kilobytes', () => {
-    const bytes = new Uint8Array(2550 * 3300).fill(255)
+    const bytes = new Uint8Array(rowBytes(2550, 1) * 3300).fill(255)
     expect(encodePng({ widthPx: 2550, heightPx: 3300, channels: 1, bytes }, 300).length).toBeLessThan(50_000)
   })
 })
 
-function rgbOf({ bytes, channels }: Pixels): Buffer {
-  return Buffer.from(channels === 3 ? bytes : Array.from(bytes).flatMap(grey => [grey, grey, grey]))
+function rgbOf({ bytes, widthPx, heightPx, channels }: Pixels): Buffer {
+  const rows = Array.from({ length: heightPx }, (_, y) => {
+    const start = y * rowBytes(widthPx, channels)
+    const row = Array.from(bytes.subarray(start, start + widthPx * channels))
+    return channels === 3 ? row : row.flatMap(grey => [grey, grey, grey])
+  })
+  return Buffer.from(rows.flat())
 }
