@@ -9,7 +9,8 @@ import { sameWord, wordText } from './word-text.js'
 
 /** Words of the plan, each once, as the plan spells them; any words where the plan's are not known. */
 export function subsetReader(words: readonly string[] | undefined): Reader<readonly string[]> {
-  const known = new Map((words ?? []).map(word => [sameWord(word), word]))
+  // Where a group spells a word of the plan otherwise, the plan's spelling, which comes first, is the one.
+  const known = new Map((words ?? []).toReversed().map(word => [sameWord(word), word]))
   const readOne: Reader<string> = entry => {
     if (entry.kind !== 'text')
       return misfit(entry, 'a word of the plan', 'Write a dash and a word on each line.')

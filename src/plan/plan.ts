@@ -162,7 +162,7 @@ export interface PrintItem {
   readonly size?: TypeSize
   readonly font?: string
   readonly marks?: 'all' | 'none'
-  /** A subset of the plan's words, in this order. */
+  /** A subset of the words of the plan and its groups, in this order. */
   readonly words?: readonly string[]
   /** The groups to print for, by name; where left out: the whole class's words and every group; empty: the class alone. */
   readonly groups?: readonly string[]

@@ -59,10 +59,8 @@ describe('a plan on disk', () => {
   })
 
   it('must be readable', () => {
-    const locked = {
-      read: () => ({ kind: 'unreadable' }),
-      beginning: () => ({ kind: 'unreadable' }),
-    } as const
+    const unreadable = () => ({ kind: 'unreadable' }) as const
+    const locked = { read: unreadable, beginning: unreadable }
     expect(toldBy(loadPlan('week.yaml', vocabulary, locked))).toEqual([
       'week.yaml: error: the plan "week.yaml" cannot be read',
     ])

@@ -63,6 +63,12 @@ describe('an item', () => {
     expect(itemOf('groups: none')?.groups).toEqual([])
   })
 
+  it('spells a word as the plan does, though a group spells it otherwise', () => {
+    const text =
+      'words: [Marsh]\ngroups: [{name: Otters, words: [MARSH]}]\nprint: [{layout: key, words: marsh}]'
+    expect(planOf(text).print[0]?.words).toEqual(['Marsh'])
+  })
+
   it('takes a border that is none', () => {
     expect(itemOf('border: none')?.border).toBe('none')
   })
