@@ -52,6 +52,7 @@ export function studyWord(planWord: PlanWord, lexicon: Lexicon, accent?: Accent)
     partsOfSpeech,
     plural: pluralFor({ text, planWord, partsOfSpeech, pronunciation, entry, lexicon }),
     ...(notes.length === 0 ? {} : { notes }),
+    ...(entry === undefined || entry.glosses.length === 0 ? {} : { clueDrafts: entry.glosses }),
     ...(clue === undefined ? {} : { clue }),
     ...(picture === undefined ? {} : { picture }),
   }

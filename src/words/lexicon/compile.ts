@@ -1,39 +1,67 @@
 /** Part of `npm run build`: gathers what the published sources say on each word into files that open at once. */
 import { mkdirSync, writeFileSync } from 'node:fs'
 import { dirname } from 'node:path'
+import { gatherNames } from '../fitness/gather-names.js'
+import { gatherUnfit } from '../fitness/gather-unfit.js'
 import { gatherPartsOfSpeech } from '../parts-of-speech/gather.js'
+import { readSenses } from '../parts-of-speech/wordnet.js'
 import { heteronyms } from '../pronunciation/heteronyms.js'
 import { jointModelPath, writeJointModel } from '../pronunciation/joint-model-file.js'
 import { orderPronunciations } from '../pronunciation/order.js'
 import { trainJointModel } from '../pronunciation/train-joint-model.js'
+import { gatherSenses } from '../senses/gather.js'
 import type { LexiconEntry } from './entry.js'
 import { lexiconPath } from './lexicon.js'
 import { readFamiliarity, readPronunciations } from './sources.js'
 import { writeLexicon } from './write-lexicon.js'
 
+/** Glosses of rarer words would make the file large and help no child. */
+const mostWithGlosses = 15_000
+
 const pronunciations = readPronunciations()
-const familiarity = readFamiliarity()
-const words = [...pronunciations.keys()]
-const partsOfSpeech = gatherPartsOfSpeech(words, word => familiarity.get(word)?.count ?? 0)
+const heard = readFamiliarity()
+const familiarity = (word: string) => heard.get(word)?.count ?? 0
+const words = candidates()
+const partsOfSpeech = gatherPartsOfSpeech(words, familiarity)
+const unfit = gatherUnfit(words)
+const names = gatherNames({
+  words,
+  isCapitalised: word => heard.get(word)?.capitalised ?? false,
+  hasPartOfSpeech: word => partsOfSpeech.has(word),
+})
+const glosses = gatherSenses({
+  words: words.toSorted((a, b) => familiarity(b) - familiarity(a)).slice(0, mostWithGlosses),
+  partsOfSpeech: word => partsOfSpeech.get(word) ?? [],
+  familiarity,
+  isUnfit: word => unfit.has(word),
+})
 
-const entries: LexiconEntry[] = words.map(word => ({
-  word,
-  pronunciations: orderPronunciations(word, pronunciations.get(word)!),
-  familiarity: familiarity.get(word)?.count ?? 0,
-  partsOfSpeech: partsOfSpeech.get(word) ?? [],
-  glosses: [],
-  unfit: false,
-  name: isName(word),
-  heteronym: heteronyms.has(word),
-}))
-
+const entries = words.filter(isWord).map(
+  (word): LexiconEntry => ({
+    word,
+    pronunciations: orderPronunciations(word, pronunciations.get(word) ?? []),
+    familiarity: familiarity(word),
+    partsOfSpeech: partsOfSpeech.get(word) ?? [],
+    glosses: glosses.get(word) ?? [],
+    unfit: unfit.has(word),
+    name: names.has(word),
+    heteronym: heteronyms.has(word),
+  }),
+)
+const lessons = entries.flatMap(({ word, pronunciations: [pronunciation] }) =>
+  pronunciation === undefined ? [] : [{ word, pronunciation }],
+)
 mkdirSync(dirname(lexiconPath), { recursive: true })
 writeFileSync(lexiconPath, writeLexicon(entries))
-const lessons = entries.map(entry => ({ word: entry.word, pronunciation: entry.pronunciations[0]! }))
 writeFileSync(jointModelPath, writeJointModel(trainJointModel(lessons)))
 
-/** Written with a capital and no part of speech known, or known to no corpus and no dictionary of meanings. */
-function isName(word: string): boolean {
-  const { count, capitalised } = familiarity.get(word) ?? { count: 0, capitalised: false }
-  return (capitalised || count === 0) && !partsOfSpeech.has(word)
+/** Also words without a listed pronunciation (cygnet, dragonfly): what else is known of them is kept. */
+function candidates(): readonly string[] {
+  const others = [...heard.keys(), ...readSenses().keys()].filter(word => /^[a-z]{2,20}$/.test(word))
+  return [...new Set([...pronunciations.keys(), ...others])]
+}
+
+/** Fragments and names that speech alone knows are left out. */
+function isWord(word: string): boolean {
+  return pronunciations.has(word) || (partsOfSpeech.has(word) && !names.has(word))
 }

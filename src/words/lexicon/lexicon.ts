@@ -23,42 +23,70 @@ export function lexiconIn(bytes: Buffer): Lexicon {
     throw new Error('The lexicon was made by another version. Run "npm run build" to make it anew.')
   }
   const size = bytes.readUInt32LE(fileMark.length)
-  const starts = new Map(
-    sections.map((section, index) => [section, bytes.readUInt32LE(fileMark.length + 4 + 4 * index)]),
-  )
-  const number = (section: Section, index: number) => bytes.readUInt32LE(starts.get(section)! + 4 * index)
-  const wordsStart = starts.get('words')!
-  const recordsStart = starts.get('records')!
-  const wordStart = (index: number) => wordsStart + (index === 0 ? 0 : number('wordEnds', index - 1))
-  const wordEnd = (index: number) => wordsStart + number('wordEnds', index)
+  const startOf = (section: Section) =>
+    bytes.readUInt32LE(fileMark.length + 4 + 4 * sections.indexOf(section))
+  const wordEnds = numbersAt(bytes, startOf('wordEnds'), size)
+  const recordEnds = numbersAt(bytes, startOf('recordEnds'), size)
+  const familiarity = numbersAt(bytes, startOf('familiarity'), size)
+  const order = numbersAt(bytes, startOf('order'), size)
+  const words = bytes.subarray(startOf('words'), startOf('records'))
+  const records = bytes.subarray(startOf('records'))
+  const begin = (ends: Uint32Array, index: number) => (index === 0 ? 0 : ends[index - 1]!)
 
-  const indexOf = (word: Buffer): number | undefined => {
+  const entryAt = (index: number): LexiconEntry => ({
+    word: words.toString('latin1', begin(wordEnds, index), wordEnds[index]),
+    familiarity: familiarity[index]!,
+    ...readRecord(records, begin(recordEnds, index)),
+  })
+  const indexOf = (word: string): number | undefined => {
     let low = 0
     let high = size - 1
     while (low <= high) {
       const middle = (low + high) >> 1
-      const order = bytes.compare(word, 0, word.length, wordStart(middle), wordEnd(middle))
+      const order = compare(words, begin(wordEnds, middle), wordEnds[middle]!, word)
       if (order === 0) return middle
       if (order < 0) low = middle + 1
       else high = middle - 1
     }
     return undefined
   }
-  const entryAt = (index: number): LexiconEntry => ({
-    word: bytes.toString('utf8', wordStart(index), wordEnd(index)),
-    familiarity: number('familiarity', index),
-    ...readRecord(bytes, recordsStart + (index === 0 ? 0 : number('recordEnds', index - 1))),
-  })
+  const asked = new Map<string, LexiconEntry | undefined>()
   return {
     size,
-    lookUp(word) {
-      const index = indexOf(Buffer.from(word.toLowerCase()))
-      return index === undefined ? undefined : entryAt(index)
+    lookUp(typed) {
+      const word = typed.toLowerCase()
+      const known = asked.get(word)
+      if (known !== undefined || asked.has(word)) return known
+      const index = indexOf(word)
+      const entry = index === undefined ? undefined : entryAt(index)
+      if (asked.size >= mostRemembered) asked.clear()
+      asked.set(word, entry)
+      return entry
     },
     *entries() {
-      for (let rank = 0; rank < size; rank++) yield entryAt(number('order', rank))
+      for (const index of order) yield entryAt(index)
     },
   }
+}
+
+/** So many answers are kept: the rules ask for the same bases again and again. */
+const mostRemembered = 50_000
+
+/** Order of the bytes from `start` to `end` and a word; the lexicon's words are ASCII. */
+function compare(words: Buffer, start: number, end: number, word: string): number {
+  const length = Math.min(end - start, word.length)
+  for (let index = 0; index < length; index++) {
+    const difference = words[start + index]! - word.charCodeAt(index)
+    if (difference !== 0) return difference
+  }
+  return end - start - word.length
+}
+
+/** Read where they lie when they lie well, which they do in a file read as a whole. */
+function numbersAt(bytes: Buffer, start: number, count: number): Uint32Array {
+  const section = bytes.subarray(start, start + 4 * count)
+  if (section.byteOffset % 4 === 0) return new Uint32Array(section.buffer, section.byteOffset, count)
+  return new Uint32Array(Uint8Array.from(section).buffer)
 }
 
 function readRecord(bytes: Buffer, start: number): Omit<LexiconEntry, 'word' | 'familiarity'> {

@@ -138,8 +138,8 @@ function compound(word: string, known: KnownWords): string | undefined {
 
 function saidAlone(word: string, known: KnownWords): string | undefined {
   const entry = known.lookUp(word)
-  if (entry !== undefined && entry.familiarity > 0) return entry.pronunciations[0]
-  return entry === undefined ? compound(word, known) : undefined
+  if (entry === undefined || entry.pronunciations.length === 0) return compound(word, known)
+  return entry.familiarity > 0 ? entry.pronunciations[0] : undefined
 }
 
 function lastSound(pronunciation: string): string {
