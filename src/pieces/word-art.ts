@@ -1,13 +1,17 @@
-import type { Box } from '../geometry.js'
-import { inkRulesFor } from './marks/ink-rules.js'
-import { around, type Extent, type LetterInk, placeInk } from './marks/letter-ink.js'
+import { type Box, pointsToMm } from '../geometry.js'
+import { type InkRules, inkRulesFor } from './marks/ink-rules.js'
+import { around, type Extent, type LetterInk } from './marks/letter-ink.js'
+import type { MarkPath } from './marks/line-style.js'
 import { type DrawnMark, placeMarks } from './marks/place-marks.js'
+import { placeTag, type Tag } from './marks/place-tag.js'
 import type { MarkSpan } from './marks/styled-mark.js'
 import { pathText, scaleCommands } from './path-text.js'
 import type { Art, PathShape, PlacedMark } from './piece.js'
+import { dotOf, openSyllables } from './syllable-breaks.js'
 import type { PathCommand } from './typeface/glyph-outline.js'
 import type { ShapedRun } from './typeface/shaped-run.js'
 import type { Typeface } from './typeface/typeface.js'
+import { drawLetters, inkOfLetters, spaceForPaint } from './word-letters.js'
 
 export interface WordRequest {
   readonly typeface: Typeface
@@ -19,6 +23,12 @@ export interface WordRequest {
   readonly color?: string
   /** Large print: heavier marks, more space between letters. */
   readonly large?: boolean
+  /** What shows through hollow letters; white where left out. */
+  readonly paper?: string
+  /** No tag may be smaller than this em, unless the word itself is. */
+  readonly leastTextMm?: number
+  /** Text indices at which a new syllable begins, each to be shown by a raised dot. */
+  readonly syllableBreaks?: readonly number[]
 }
 
 /** A word with its marks, drawn. All boxes are in the art's own coordinates. */
@@ -53,9 +63,9 @@ export interface WordMeasure {
 const largeSpacingEm = 0.04
 
 export function drawWord(request: WordRequest): WordArt {
-  const { typeface, word, sizeMm, color = '#000000' } = request
-  const { run, letters, marks, widenedEm } = compose(request)
-  const ink = around([...letters, ...marks]) ?? { left: 0, right: 0, top: 0, bottom: 0 }
+  const { typeface, word, spans, sizeMm, color = '#000000', paper = '#ffffff' } = request
+  const { run, ink: inkRules, letters, marks, tags, breaks, widenedEm } = compose(request)
+  const ink = around([...letters, ...marks, ...tags]) ?? { left: 0, right: 0, top: 0, bottom: 0 }
   const origin = { xMm: -ink.left, yMm: -ink.top }
   const boxOf = (extent: Extent): Box => ({
     xMm: extent.left + origin.xMm,
@@ -63,22 +73,16 @@ export function drawWord(request: WordRequest): WordArt {
     widthMm: extent.right - extent.left,
     heightMm: extent.bottom - extent.top,
   })
-  const glyphs = run.glyphs.map(({ outline, xEm, yEm }) =>
-    pathText(
-      scaleCommands(outline.commands, sizeMm, {
-        xMm: origin.xMm + xEm * sizeMm,
-        yMm: origin.yMm + yEm * sizeMm,
-      }),
-    ),
-  )
   const inkBox = boxOf(ink)
   return {
     art: {
       widthMm: inkBox.widthMm,
       heightMm: inkBox.heightMm,
       shapes: [
-        ...marks.flatMap(mark => markShapes(mark, origin, color)),
-        { kind: 'path', d: glyphs.join(''), fill: color },
+        ...marks.flatMap(mark => pathShapes(mark.paths, mark.span.mark.color ?? color, origin)),
+        ...tags.flatMap(tag => pathShapes(tag.paths, tag.color ?? color, origin)),
+        ...breaks.flatMap(dot => pathShapes([{ commands: dotOf(dot) }], color, origin)),
+        ...drawLetters({ run, spans, ink: inkRules, sizeMm, origin, color, paper }),
       ],
       text: [{ text: word, xMm: origin.xMm, baselineMm: origin.yMm, widthMm: run.widthEm * sizeMm, sizeMm }],
     },
@@ -93,8 +97,8 @@ export function drawWord(request: WordRequest): WordArt {
 }
 
 export function measureWord(request: WordRequest): WordMeasure {
-  const { letters, marks, widenedEm } = compose(request)
-  const ink = around([...letters, ...marks])
+  const { letters, marks, tags, widenedEm } = compose(request)
+  const ink = around([...letters, ...marks, ...tags])
   if (ink === undefined) return { widthMm: 0, aboveMm: 0, belowMm: 0, widenedEm }
   return {
     widthMm: ink.right - ink.left,
@@ -106,40 +110,86 @@ export function measureWord(request: WordRequest): WordMeasure {
 
 interface Composition {
   readonly run: ShapedRun
+  readonly ink: InkRules
   readonly letters: readonly LetterInk[]
   readonly marks: readonly DrawnMark[]
+  readonly tags: readonly (Tag & { readonly color?: string })[]
+  readonly breaks: readonly LetterInk[]
   readonly widenedEm: number
 }
 
 /** Shapes the word and places its marks, opening up the letters until the outlines keep off their neighbours. */
-function compose({ typeface, word, spans, sizeMm, large = false }: WordRequest): Composition {
-  const splitLigaturesAt = [
-    ...new Set(spans.flatMap(span => span.ranges.flatMap(({ start, end }) => [start, end]))),
-  ].sort((a, b) => a - b)
+function compose(request: WordRequest): Composition {
+  const { typeface, word, spans, sizeMm, large = false, syllableBreaks = [] } = request
+  const edges = spans.flatMap(span => span.ranges.flatMap(({ start, end }) => [start, end]))
+  const splitLigaturesAt = [...new Set([...edges, ...syllableBreaks])].sort((a, b) => a - b)
   const ink = inkRulesFor(sizeMm, large)
   const asked = large ? largeSpacingEm : 0
+  const descenderMm = typeface.metrics.descender * sizeMm
+  const outlined = spans.flatMap(({ mark, ranges }) => (mark.outline === undefined ? [] : ranges))
   let widenedEm = 0
   for (let tries = 0; ; tries++) {
-    const run = typeface.shape(word, { letterSpacingEm: asked + widenedEm, splitLigaturesAt })
-    const letters = run.glyphs.flatMap(glyph =>
-      glyph.outline.ink === undefined ? [] : [placeInk(glyph.outline.ink, glyph, sizeMm)],
-    )
-    const descenderMm = typeface.metrics.descender * sizeMm
-    const { marks, neededMm } = placeMarks({ letters, spans, ink, sizeMm, descenderMm })
-    if (neededMm <= 0.002 || tries === 8) return { run, letters, marks, widenedEm }
+    const shaped = typeface.shape(word, { letterSpacingEm: asked + widenedEm, splitLigaturesAt })
+    const { run, breaks } = openSyllables(shaped, syllableBreaks, {
+      ink,
+      sizeMm,
+      xHeightEm: typeface.metrics.xHeight,
+      outlined,
+    })
+    const letters = inkOfLetters(run, spans, ink, sizeMm)
+    const standing = [...letters, ...breaks]
+    const { marks, neededMm: forOutlines } = placeMarks({
+      letters: standing,
+      spans,
+      ink,
+      sizeMm,
+      descenderMm,
+    })
+    const neededMm = Math.max(forOutlines, spaceForPaint(run, spans, letters, ink))
+    if (neededMm <= 0.002 || tries === 8) {
+      const tags = tagsOf(request, letters, marks, ink)
+      return { run, ink, letters, marks, tags, breaks, widenedEm }
+    }
     widenedEm += Math.ceil((neededMm / sizeMm) * 1000) / 1000
   }
 }
 
-function markShapes(
-  mark: DrawnMark,
-  origin: { xMm: number; yMm: number },
-  inkColor: string,
+/** A tag's em, where the word is not smaller still: seven points (our own judgement, no source). */
+const leastTagMm = pointsToMm(7)
+const tagEm = 0.45
+
+function tagsOf(
+  { typeface, sizeMm, leastTextMm = leastTagMm }: WordRequest,
+  letters: readonly LetterInk[],
+  marks: readonly DrawnMark[],
+  ink: InkRules,
+): Composition['tags'] {
+  const tags: (Tag & { readonly color?: string })[] = []
+  for (const beside of marks) {
+    const { tag: text, color } = beside.span.mark
+    if (text === undefined) continue
+    const tag = placeTag({
+      typeface,
+      text,
+      sizeMm: Math.min(sizeMm, Math.max(tagEm * sizeMm, leastTextMm)),
+      beside,
+      letters,
+      marks: [...marks, ...tags],
+      ink,
+    })
+    if (tag !== undefined) tags.push({ ...tag, ...(color === undefined ? {} : { color }) })
+  }
+  return tags
+}
+
+function pathShapes(
+  paths: readonly MarkPath[],
+  color: string,
+  origin: { readonly xMm: number; readonly yMm: number },
 ): readonly PathShape[] {
-  const color = mark.span.mark.color ?? inkColor
   const moved = (commands: readonly PathCommand[]): string => pathText(scaleCommands(commands, 1, origin))
-  const filled = mark.paths.filter(path => path.strokeMm === undefined)
-  const stroked = mark.paths.flatMap(({ commands, strokeMm }): PathShape[] =>
+  const filled = paths.filter(path => path.strokeMm === undefined)
+  const stroked = paths.flatMap(({ commands, strokeMm }): PathShape[] =>
     strokeMm === undefined
       ? []
       : [

@@ -12,6 +12,7 @@ const dotGap = 1.6
 export const dashedLine: LineStyle = {
   name: 'dashed',
   summary: 'a row of dashes',
+  stands: 'under',
   heightMm: ink => 1.25 * ink.strokeMm,
   shortestMm: ink => 4 * ink.strokeMm + ink.gapMm,
   draw: ({ left, top, right, bottom }, ink) => {
@@ -31,6 +32,7 @@ export const dashedLine: LineStyle = {
 export const dottedLine: LineStyle = {
   name: 'dotted',
   summary: 'a row of round dots',
+  stands: 'under',
   heightMm: ink => dotWidth * ink.strokeMm,
   shortestMm: ink => 2 * dotWidth * ink.strokeMm + ink.gapMm,
   draw: ({ left, top, right, bottom }, ink) => {

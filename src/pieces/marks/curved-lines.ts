@@ -11,6 +11,7 @@ const sineHandle = 0.364
 export const wavyLine: LineStyle = {
   name: 'wavy',
   summary: 'a wave',
+  stands: 'under',
   heightMm: ink => (1 + waveHeight) * ink.strokeMm,
   shortestMm: ink => (1 + 2 * halfWave) * ink.strokeMm * 0.8,
   draw: ({ left, top, right, bottom }, { strokeMm }) => {
@@ -34,6 +35,7 @@ export const wavyLine: LineStyle = {
 export const arcLine: LineStyle = {
   name: 'arc',
   summary: 'a shallow curve, open upwards',
+  stands: 'under',
   heightMm: (ink, widthMm) =>
     ink.strokeMm + Math.min(4.5 * ink.strokeMm, Math.max(2 * ink.strokeMm, widthMm * 0.22)),
   shortestMm: ink => 4 * ink.strokeMm,

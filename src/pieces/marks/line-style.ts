@@ -2,16 +2,18 @@ import type { PathCommand } from '../typeface/glyph-outline.js'
 import type { InkRules } from './ink-rules.js'
 import type { Extent } from './letter-ink.js'
 
-/** A line under letters. */
+/** A line under letters or through them. */
 export interface LineStyle {
   readonly name: string
   /** What it looks like, for `oaktag list lines`. */
   readonly summary: string
   /** From its upper to its lower edge, for a run of `widthMm`. */
   readonly heightMm: (ink: InkRules, widthMm: number) => number
+  /** Under the letters, or drawn through them. */
+  readonly stands: 'under' | 'through'
   /** Less than this cannot show what line it is. */
   readonly shortestMm: (ink: InkRules) => number
-  /** Fills `area`, whose height is `heightMm`. */
+  /** Fills `area`: as high as `heightMm`, or as the letters' own ink for a line through them. */
   readonly draw: (area: Extent, ink: InkRules) => readonly MarkPath[]
 }
 

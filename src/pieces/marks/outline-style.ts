@@ -1,8 +1,20 @@
 import type { PathCommand } from '../typeface/glyph-outline.js'
 import type { Extent } from './letter-ink.js'
 
+/** How letters are set apart by their own outline: a line around them, or their own shape drawn otherwise. */
+export type OutlineStyle = FrameStyle | LetterStyle
+
+/** Letters drawn otherwise than their neighbours. */
+export interface LetterStyle {
+  readonly kind: 'letters'
+  readonly name: string
+  readonly summary: string
+  readonly paint: 'hollow' | 'heavy'
+}
+
 /** A closed line around letters. */
-export interface OutlineStyle {
+export interface FrameStyle {
+  readonly kind: 'frame'
   readonly name: string
   /** What it looks like, for `oaktag list outlines`. */
   readonly summary: string

@@ -1,8 +1,9 @@
 import { polygon, rectangle } from '../path-text.js'
 import { quarterCircle } from './broken-lines.js'
-import type { OutlineFrame, OutlineStyle } from './outline-style.js'
+import type { FrameStyle, LetterStyle, OutlineFrame } from './outline-style.js'
 
-export const boxOutline: OutlineStyle = {
+export const boxOutline: FrameStyle = {
+  kind: 'frame',
   name: 'box',
   summary: 'a box with sharp corners',
   bulgeEm: 0,
@@ -16,7 +17,8 @@ function cornerRadius({ left, right, top, bottom, sizeMm }: OutlineFrame): numbe
   return Math.min(cornerEm * sizeMm, (right - left) / 2, (bottom - top) / 2)
 }
 
-export const roundedOutline: OutlineStyle = {
+export const roundedOutline: FrameStyle = {
+  kind: 'frame',
   name: 'rounded',
   summary: 'a box with round corners',
   bulgeEm: 0,
@@ -57,7 +59,8 @@ function endWidth({ left, right, sizeMm }: OutlineFrame): number {
   return Math.min((right - left) / 2, roundEndEm * sizeMm)
 }
 
-export const ovalOutline: OutlineStyle = {
+export const ovalOutline: FrameStyle = {
+  kind: 'frame',
   name: 'oval',
   summary: 'an oval',
   bulgeEm: 0.055,
@@ -86,7 +89,8 @@ function peakHeight({ top, bottom, left, right, sizeMm }: OutlineFrame): number 
   return Math.min(peakEm * sizeMm, (bottom - top) / 2, 0.45 * (right - left))
 }
 
-export const hexagonOutline: OutlineStyle = {
+export const hexagonOutline: FrameStyle = {
+  kind: 'frame',
   name: 'hexagon',
   summary: 'six straight sides, pointed above and below',
   bulgeEm: 0,
@@ -106,4 +110,18 @@ export const hexagonOutline: OutlineStyle = {
       [left, top + peak],
     ])
   },
+}
+
+export const hollowLetters: LetterStyle = {
+  kind: 'letters',
+  name: 'hollow',
+  summary: 'the letters as outlines, white inside',
+  paint: 'hollow',
+}
+
+export const heavyLetters: LetterStyle = {
+  kind: 'letters',
+  name: 'heavy',
+  summary: 'the letters in heavier strokes',
+  paint: 'heavy',
 }

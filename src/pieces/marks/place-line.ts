@@ -1,6 +1,7 @@
 import type { InkRules } from './ink-rules.js'
 import { areNear, comesNear, type Extent, inkBetween, type LetterInk, lowestInk } from './letter-ink.js'
 import type { LineStyle } from './line-style.js'
+import type { StyledMark } from './styled-mark.js'
 
 export interface LinePlacement {
   /** One rectangle, or several where the line breaks around descenders. */
@@ -28,12 +29,14 @@ export function placeLine(
   style: LineStyle,
   own: readonly LetterInk[],
   surroundings: LineSurroundings,
-  descenders: 'clear' | 'break',
+  { descenders, level }: Pick<StyledMark, 'descenders' | 'level'>,
 ): LinePlacement {
-  const { ink, sizeMm } = surroundings
+  const { ink, sizeMm, descenderMm } = surroundings
   const [left, right] = lineEnds(style, own, surroundings)
   const heightMm = style.heightMm(ink, right - left)
-  const firstTop = Math.max(hangEm * sizeMm, ink.gapMm + 0.015 * sizeMm)
+  const near = Math.max(hangEm * sizeMm, ink.gapMm + 0.015 * sizeMm)
+  const reachesDown = surroundings.letters.some(letter => letter.bottom > descenderMm / 2)
+  const firstTop = level === 'even' && reachesDown ? descenderMm + ink.gapMm : near
   let area: Extent = { left, right, top: firstTop, bottom: firstTop + heightMm }
   for (;;) {
     const trimmed = trims(area).find(candidate => nextTop(candidate, surroundings) === undefined)

@@ -37,8 +37,9 @@ interface Part {
   readonly reach: number
 }
 
-interface PlacedPart extends Extent, LetterRange {
-  readonly part: Part
+/** What has been placed for a span: a part of its mark, or the link between its ends. */
+interface Placed extends Extent, LetterRange {
+  readonly span: MarkSpan
   readonly paths: readonly MarkPath[]
 }
 
@@ -47,33 +48,22 @@ interface PlacedPart extends Extent, LetterRange {
  * below what is in its way, an outline encloses the marks that stand within it.
  */
 export function placeMarks(request: MarkRequest): DrawnMarks {
-  const { spans } = request
-  const placed: PlacedPart[] = []
-  const links: (Extent & { readonly span: MarkSpan; readonly paths: readonly MarkPath[] })[] = []
+  const { spans, letters } = request
+  const parts = partsOf(spans).filter(({ range }) => lettersWithin(letters, range).length > 0)
+  const placed: Placed[] = []
   let neededMm = 0
-  for (const part of partsOf(spans)) {
-    if (lettersWithin(request.letters, part.range).length === 0) continue
-    const others = [...placed, ...links]
+  parts.forEach((part, index) => {
     if (part.kind === 'line') {
-      placed.push(linePart(part, request, others))
+      placed.push(placePartLine(part, request, placed))
     } else {
-      const outline = outlinePart(part, request, placed, others)
+      const outline = placePartOutline(part, request, placed)
       placed.push(outline.placed)
       neededMm = Math.max(neededMm, outline.neededMm)
     }
-    const ends = placed.filter(({ part: { span } }) => span === part.span)
-    const isLast = ends.length === partsOf([part.span]).length
-    if (isLast && part.span.ranges.length === 2) {
-      const linked = part.span.ranges.map(range => around(ends.filter(end => end.start === range.start)))
-      if (linked[0] === undefined || linked[1] === undefined) continue
-      const { commands, ...extent } = placeLink([linked[0], linked[1]], {
-        ...request,
-        marks: [...placed, ...links].filter(other => !ends.includes(other as PlacedPart)),
-      })
-      links.push({ ...extent, span: part.span, paths: [{ commands, strokeMm: request.ink.strokeMm }] })
-    }
-  }
-  return { marks: spans.flatMap(span => gather(span, placed, links)), neededMm }
+    const isLast = !parts.slice(index + 1).some(later => later.span === part.span)
+    if (isLast && part.span.ranges.length === 2) placed.push(...placePartLink(part.span, request, placed))
+  })
+  return { marks: spans.flatMap(span => gather(span, placed)), neededMm }
 }
 
 function partsOf(spans: readonly MarkSpan[]): readonly Part[] {
@@ -95,28 +85,36 @@ function lettersWithin(letters: readonly LetterInk[], { start, end }: LetterRang
   return letters.filter(letter => letter.start < end && letter.end > start)
 }
 
-function linePart(part: Part, request: MarkRequest, others: readonly Extent[]): PlacedPart {
+function placePartLine({ span, range }: Part, request: MarkRequest, placed: readonly Placed[]): Placed {
   const { letters, ink } = request
-  const { mark } = part.span
+  const { mark } = span
   const style = lineStyle(mark.line!)
-  const own = lettersWithin(letters, part.range)
-  const { pieces } = placeLine(style, own, { ...request, marks: others }, mark.descenders)
+  const own = lettersWithin(letters, range)
+  const pieces =
+    style.stands === 'through' ? own : placeLine(style, own, { ...request, marks: placed }, mark).pieces
   const paths = pieces.flatMap(piece => style.draw(piece, ink))
-  return { part, ...part.range, paths, ...around(pieces)! }
+  return { span, ...range, paths, ...around(style.stands === 'through' ? paths.map(polygonExtent) : pieces)! }
 }
 
-function outlinePart(
-  part: Part,
+/** Around the corners of a path of straight pieces. */
+function polygonExtent({ commands }: MarkPath): Extent {
+  const x = commands.flatMap(({ values }) => values.filter((_, index) => index % 2 === 0))
+  const y = commands.flatMap(({ values }) => values.filter((_, index) => index % 2 === 1))
+  return { left: Math.min(...x), right: Math.max(...x), top: Math.min(...y), bottom: Math.max(...y) }
+}
+
+function placePartOutline(
+  { span, range }: Part,
   request: MarkRequest,
-  placed: readonly PlacedPart[],
-  others: readonly Extent[],
-): { readonly placed: PlacedPart; readonly neededMm: number } {
+  placed: readonly Placed[],
+): { readonly placed: Placed; readonly neededMm: number } {
   const { letters, ink, sizeMm } = request
-  const { start, end } = part.range
-  const style = outlineStyle(part.span.mark.outline!)
-  const own = lettersWithin(letters, part.range)
+  const { start, end } = range
+  const style = outlineStyle(span.mark.outline!)
+  const own = lettersWithin(letters, range)
+  if (style.kind === 'letters') return { placed: { span, ...range, paths: [], ...around(own)! }, neededMm: 0 }
   const inside = placed.filter(other => other.start >= start && other.end <= end)
-  // Where two outlines share some letters, neither holding the other, the later one passes above and below the first.
+  // Where two marks share some letters, neither holding the other, the later outline passes above and below the first.
   const crossing = placed
     .filter(other => !inside.includes(other) && other.start < end && other.end > start)
     .map(other => ({ ...other, left: own[0]!.left, right: own[0]!.right }))
@@ -134,19 +132,23 @@ function outlinePart(
     bottom: frame.bottom + half,
   }
   const paths = [{ commands: style.draw(frame), strokeMm: ink.strokeMm }]
-  void others
-  return { placed: { part, start, end, paths, ...extent }, neededMm }
+  return { placed: { span, ...range, paths, ...extent }, neededMm }
 }
 
-function gather(
-  span: MarkSpan,
-  placed: readonly PlacedPart[],
-  links: readonly (Extent & { readonly span: MarkSpan; readonly paths: readonly MarkPath[] })[],
-): readonly DrawnMark[] {
-  const mine = [
-    ...placed.filter(({ part }) => part.span === span),
-    ...links.filter(link => link.span === span),
-  ]
+/** The arc between the two ends of a split pattern; none where one end has no ink. */
+function placePartLink(span: MarkSpan, request: MarkRequest, placed: readonly Placed[]): readonly Placed[] {
+  const [from, to] = span.ranges.map(range =>
+    around(placed.filter(part => part.span === span && part.start === range.start)),
+  )
+  if (from === undefined || to === undefined) return []
+  const marks = placed.filter(part => part.span !== span)
+  const { commands, ...extent } = placeLink([from, to], { ...request, marks })
+  const range = { start: span.ranges[0].start, end: span.ranges.at(-1)!.end }
+  return [{ ...extent, ...range, span, paths: [{ commands, strokeMm: request.ink.strokeMm }] }]
+}
+
+function gather(span: MarkSpan, placed: readonly Placed[]): readonly DrawnMark[] {
+  const mine = placed.filter(part => part.span === span)
   const extent = around(mine)
   return extent === undefined ? [] : [{ span, paths: mine.flatMap(({ paths }) => paths), ...extent }]
 }

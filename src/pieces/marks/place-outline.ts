@@ -1,6 +1,6 @@
 import type { InkRules } from './ink-rules.js'
 import { around, type Extent, type LetterInk } from './letter-ink.js'
-import type { OutlineFrame, OutlineStyle } from './outline-style.js'
+import type { FrameStyle, OutlineFrame } from './outline-style.js'
 
 export interface OutlinePlacement {
   readonly frame: OutlineFrame
@@ -27,7 +27,7 @@ export interface Enclosed {
 
 /** The outline that hugs what it encloses, grown up and down until its corners are clear. */
 export function placeOutline(
-  style: OutlineStyle,
+  style: FrameStyle,
   enclosed: Enclosed,
   surroundings: OutlineSurroundings,
 ): OutlinePlacement {
@@ -101,7 +101,7 @@ const quarterTurn = [0, 0.4, 0.75, 1].map(rise => ({ rise, run: Math.sqrt(1 - ri
 
 /** Whether the line comes nearer than `reach` to what it encloses. */
 function cutsCorners(
-  style: OutlineStyle,
+  style: FrameStyle,
   frame: OutlineFrame,
   slices: readonly Slice[],
   reach: number,
@@ -121,7 +121,7 @@ function cutsCorners(
 
 /** How far the neighbours have to move away, shared out over the gaps between. */
 function spaceNeeded(
-  style: OutlineStyle,
+  style: FrameStyle,
   frame: OutlineFrame,
   enclosed: Enclosed,
   { outside, marks, ink }: OutlineSurroundings,
@@ -155,7 +155,7 @@ function spaceNeeded(
 }
 
 /** The least inset of the line within reach of height `y`: lines bulge most at their middle. */
-function leastInset(style: OutlineStyle, frame: OutlineFrame, y: number, reach: number): number {
+function leastInset(style: FrameStyle, frame: OutlineFrame, y: number, reach: number): number {
   const middle = (frame.top + frame.bottom) / 2
   const nearest = Math.min(y + reach, Math.max(y - reach, middle))
   return style.inset(frame, Math.min(frame.bottom, Math.max(frame.top, nearest)))

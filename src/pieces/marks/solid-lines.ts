@@ -6,6 +6,7 @@ const thickness = 2.5
 export const singleLine: LineStyle = {
   name: 'single',
   summary: 'one line',
+  stands: 'under',
   heightMm: ink => ink.strokeMm,
   shortestMm: ink => ink.strokeMm,
   draw: ({ left, top, right, bottom }) => [{ commands: rectangle(left, top, right, bottom) }],
@@ -14,6 +15,7 @@ export const singleLine: LineStyle = {
 export const thickLine: LineStyle = {
   name: 'thick',
   summary: 'one heavy line',
+  stands: 'under',
   heightMm: ink => thickness * ink.strokeMm,
   shortestMm: ink => ink.strokeMm,
   draw: ({ left, top, right, bottom }) => [{ commands: rectangle(left, top, right, bottom) }],
@@ -22,6 +24,7 @@ export const thickLine: LineStyle = {
 export const doubleLine: LineStyle = {
   name: 'double',
   summary: 'two lines, one under the other',
+  stands: 'under',
   heightMm: ink => 2 * ink.strokeMm + ink.gapMm,
   shortestMm: ink => ink.strokeMm,
   draw: ({ left, top, right, bottom }, { strokeMm }) => [
@@ -36,6 +39,7 @@ const bracketReach = 3
 export const bracketLine: LineStyle = {
   name: 'bracket',
   summary: 'a line whose ends turn up',
+  stands: 'under',
   heightMm: ink => (1 + bracketReach) * ink.strokeMm,
   shortestMm: ink => 2 * ink.strokeMm + ink.gapMm,
   draw: ({ left, top, right, bottom }, { strokeMm }) => [

@@ -12,6 +12,8 @@ export interface StyledMark {
   readonly tag?: string
   /** Whether a line hangs clear below descenders or breaks around them. */
   readonly descenders: 'clear' | 'break'
+  /** Whether a line hangs as near to its letters as it can, or on one level with others of its kind in the word. */
+  readonly level?: 'near' | 'even'
   /** Whether oaktag chose the style. */
   readonly assigned: boolean
 }

@@ -2,8 +2,17 @@ import { dashedLine, dottedLine } from './broken-lines.js'
 import { arcLine, wavyLine } from './curved-lines.js'
 import type { LineStyle } from './line-style.js'
 import type { OutlineStyle } from './outline-style.js'
-import { boxOutline, hexagonOutline, ovalOutline, roundedOutline } from './outlines.js'
+import {
+  boxOutline,
+  heavyLetters,
+  hexagonOutline,
+  hollowLetters,
+  ovalOutline,
+  roundedOutline,
+} from './outlines.js'
+import { slashLine } from './slash.js'
 import { bracketLine, doubleLine, singleLine, thickLine } from './solid-lines.js'
+import { soundDot } from './sound-marks.js'
 
 /** In the order of `oaktag list lines`. */
 export const lineStyles: readonly LineStyle[] = [
@@ -15,6 +24,7 @@ export const lineStyles: readonly LineStyle[] = [
   thickLine,
   bracketLine,
   arcLine,
+  slashLine,
 ]
 
 /** In the order of `oaktag list outlines`. */
@@ -23,6 +33,8 @@ export const outlineStyles: readonly OutlineStyle[] = [
   roundedOutline,
   ovalOutline,
   hexagonOutline,
+  hollowLetters,
+  heavyLetters,
 ]
 
 export const lineNames: readonly string[] = lineStyles.map(style => style.name)
@@ -30,7 +42,7 @@ export const outlineNames: readonly string[] = outlineStyles.map(style => style.
 
 /** Names are checked when the plan is read; one that slips through is a mistake in the program. */
 export function lineStyle(name: string): LineStyle {
-  return found(lineStyles, name)
+  return found([...lineStyles, soundDot], name)
 }
 
 export function outlineStyle(name: string): OutlineStyle {
