@@ -41,7 +41,7 @@ export function arrangeEvenly(
   }
   const seen = new Set<string>()
   for (const board of boards) {
-    for (let attempt = 0; attempt < 100 && seen.has(board.join()); attempt++) {
+    for (let attempt = 0; attempt < 1_000 && seen.has(board.join()); attempt++) {
       const [a, b] = twoPlaces(size, generator)
       swap(board, a, b)
     }

@@ -98,6 +98,12 @@ describe('dealing boards', () => {
     expect(new Set(boards.map(String)).size).toBe(25)
   })
 
+  it('uses every arrangement before it repeats one', () => {
+    const { boards, notes } = deal({ ...asked, columns: 2, rows: 2, words: 4, boards: 24 })
+    expect(new Set(boards.map(String)).size).toBe(24)
+    expect(notes).toHaveLength(1)
+  })
+
   it('says so when there are fewer ways to fill a board than boards', () => {
     const { notes } = deal({ ...asked, columns: 3, rows: 3, freeCentre: false, words: 10 })
     expect(notes[0]).toContain('10 ways only')

@@ -111,6 +111,35 @@ describe('sorts by vowel', () => {
   })
 })
 
+describe('sorts by beginnings and endings', () => {
+  const words = wordsByHand(
+    { text: 'wren', sounds: 'wr:R e:EH n:N', patterns: ['silent-letters:wr'] },
+    { text: 'cake', sounds: 'c:K a:EY k:K e:' },
+    { text: 'knot', sounds: 'kn:N o:AA t:T', patterns: ['silent-letters:kn'] },
+    { text: 'bake', sounds: 'b:B a:EY k:K e:' },
+    { text: 'otter', sounds: 'o:AA tt:T er:ER' },
+    { text: 'oar', sounds: 'oar:AO,R' },
+    { text: 'sea', sounds: 's:S ea:IY' },
+    { text: 'pie', sounds: 'p:P ie:AY' },
+  )
+
+  it('tells silent letters, single consonants and vowels apart at the beginning', () => {
+    expect(columnsOf(sortNamed(words, 'how the word begins'))).toEqual({
+      'silent letters': ['wren', 'knot'],
+      'single consonant': ['cake', 'bake', 'sea', 'pie'],
+    })
+  })
+
+  it('tells single consonants, silent e, vowels and vowels with r apart at the end', () => {
+    expect(columnsOf(sortNamed(words, 'how the word ends'))).toEqual({
+      'single consonant': ['wren', 'knot'],
+      'silent e': ['cake', 'bake'],
+      'vowel with r': ['otter', 'oar'],
+      vowel: ['sea', 'pie'],
+    })
+  })
+})
+
 describe('sorts by sound', () => {
   const words = wordsByHand(
     { text: 'reed', sounds: 'r:R ee:IY d:D' },
@@ -230,8 +259,45 @@ describe('ranking', () => {
     expect(rankSorts(firmly).filter(sort => /sounds$|speech/.test(sort.name))).toHaveLength(1)
   })
 
-  it('keeps only sorts that leave at most a third over', () => {
-    for (const sort of rankSorts(firmly)) expect(3 * sort.leftovers.length).toBeLessThanOrEqual(firmly.length)
+  describe('with words left over', () => {
+    const three = (letters: string) => ['a', 'e', 'i'].map(vowel => digraph(`${letters}${vowel}p`, letters))
+    const alone = ['th', 'wh', 'ph', 'ng'].map(letters => digraph(`p${letters}`, letters))
+    const withAlone = (count: number) => wordsByHand(...three('sh'), ...three('ch'), ...alone.slice(0, count))
+
+    it('ranks a sort lower the more words it leaves over', () => {
+      const scores = [0, 1, 2, 3].map(count => sortNamed(withAlone(count), 'which consonant digraph')!.score)
+      expect(scores).toEqual([1, 0.735, 0.563, 0.444])
+    })
+
+    it('keeps it while a third at most are left over', () => {
+      const names = (count: number) => rankSorts(withAlone(count)).map(sort => sort.name)
+      expect(names(3)).toContain('which consonant digraph')
+      expect(names(4)).not.toContain('which consonant digraph')
+    })
+  })
+
+  it('leaves out a sort in which more than two thirds lack the pattern', () => {
+    const lacking = (count: number) =>
+      wordsByHand(...['shed', 'ship', 'shop', 'shut'].map(text => digraph(text, 'sh')), ...words(count))
+    const words = (count: number) => Array.from({ length: count }, (_, index) => `m${'abcdefghijk'[index]}d`)
+    const names = (count: number) => rankSorts(lacking(count)).map(sort => sort.name)
+    expect(names(8)).toContain('consonant digraph or none')
+    expect(names(9)).not.toContain('consonant digraph or none')
+  })
+
+  it('keeps five columns at most, the largest', () => {
+    const six = ['ai', 'ee', 'oa', 'ea', 'oo', 'ie'].flatMap((team, index) =>
+      ['m', 'n', ...(index === 0 ? [] : ['t'])].map(end => ({
+        text: `b${team}${end}`,
+        patterns: [`vowel-team:${team}`],
+      })),
+    )
+    const sort = sortNamed(wordsByHand(...six), 'which vowel team')!
+    expect(sort.columns.map(column => column.title)).toEqual(['ee', 'oa', 'ea', 'oo', 'ie'])
+    expect(sort.leftovers).toEqual(['baim', 'bain'])
+  })
+
+  it('makes no sort of a single column', () => {
     expect(sortNamed(firmly, 'how ea sounds')).toBeUndefined()
   })
 
