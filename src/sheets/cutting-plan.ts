@@ -1,7 +1,8 @@
 /** In which order to cut a pile of sheets, and what to do with the strips, so that few cuts do it. */
+import type { Box } from '../geometry.js'
 import type { CardOrder, CutStyle } from '../plan/plan.js'
 import { straightCuts } from './cuts.js'
-import { blockBox, type Grid, placeBox, placesOf } from './grid.js'
+import { blockBox, type Grid, placeBox, placesOf, usedPart } from './grid.js'
 
 /** A straight cut across the whole sheet or strip, in mm on the sheet. */
 export interface PlannedCut {
@@ -24,12 +25,16 @@ export interface CuttingPlan {
   readonly cuts: number
   /** The same where the strips are cut one by one. */
   readonly cutsStripByStrip: number
+  /** All the pieces of the fullest sheet and the gaps between them. */
+  readonly block: Box
 }
 
 export interface CuttingPlanRequest {
   readonly grid: Grid
   readonly order: CardOrder
   readonly cut: CutStyle
+  /** Places taken on the fullest sheet, where that is not all of them: rows that stay empty need no cut. */
+  readonly used?: number | undefined
 }
 
 /**
@@ -40,7 +45,8 @@ export interface CuttingPlanRequest {
  * Ticks fall off with the outside edges that carry them, so a sheet with ticks loses its sides first and keeps top
  * and bottom until the upright cuts are done; the level cuts go by measure.
  */
-export function planCuts({ grid, order, cut }: CuttingPlanRequest): CuttingPlan {
+export function planCuts({ grid: wholeGrid, order, cut, used }: CuttingPlanRequest): CuttingPlan {
+  const grid = usedPart(wholeGrid, used ?? placesOf(wholeGrid))
   const block = blockBox(grid)
   const boxes = Array.from({ length: placesOf(grid) }, (_, place) => placeBox(grid, place))
   const { columns, rows } = straightCuts(boxes, grid.sheetSize)
@@ -74,6 +80,7 @@ export function planCuts({ grid, order, cut }: CuttingPlanRequest): CuttingPlan 
     steps: [...cutting, { text: gatherText(order, grid), cuts: [] }],
     cuts: total,
     cutsStripByStrip: total + (grid.columns - 1) * across,
+    block,
   }
 }
 
@@ -96,13 +103,13 @@ function throughText(grid: Grid, count: number): string {
 
 function acrossText(grid: Grid, count: number): string {
   const gaps = grid.gapMm > 0 ? ', one on each side of every gap' : ''
-  return `${pileStripsText(grid)}ut straight across: ${cutsInWords(count)}${gaps}. Each card is ${mm(grid.pieceSize.heightMm)} mm high.`
+  return `${pileStripsText(grid)}ut straight across: ${cutsInWords(count)}${gaps}. Each is ${mm(grid.pieceSize.heightMm)} mm high.`
 }
 
 function acrossByMeasureText(grid: Grid, count: number): string {
-  const gaps = grid.gapMm > 0 ? ` and the gaps ${mm(grid.gapMm)} mm` : ''
+  const gaps = grid.gapMm > 0 ? `, the gaps ${mm(grid.gapMm)} mm` : ''
   const first = grid.originYMm > 1e-4 ? `${mm(grid.originYMm)} mm below the top, ` : ''
-  return `${pileStripsText(grid)}ut straight across by your trimmer’s ruler: ${cutsInWords(count)}, beginning ${first || 'at the top, '}the cards ${mm(grid.pieceSize.heightMm)} mm high${gaps}.`
+  return `${pileStripsText(grid)}ut straight across by your trimmer’s ruler: ${cutsInWords(count)}, beginning ${first || 'at the top, '}each ${mm(grid.pieceSize.heightMm)} mm high${gaps}.`
 }
 
 function pileStripsText(grid: Grid): string {
@@ -113,12 +120,12 @@ function gatherText(order: CardOrder, grid: Grid): string {
   switch (order) {
     case 'stack':
       return grid.rows > 1
-        ? 'Lay the little piles one on another, the top one uppermost: the cards are in order, and any blanks come last.'
-        : 'The cards are in order, and any blanks come last.'
+        ? 'Lay the little piles one on another, the top one uppermost: all are in order, and any blanks come last.'
+        : 'All are in order, and any blanks come last.'
     case 'child':
       return 'Cut the sheets of one child at a time, so that each set stays together.'
     case 'rows':
-      return 'Sort the cards by the small numbers at their feet.'
+      return 'Sort them by the small numbers at the foot.'
   }
 }
 

@@ -1,8 +1,8 @@
 /** What a set would take before anything is printed: sheets of card, sides, pieces, cuts. */
 import type { CardOrder } from '../plan/plan.js'
 import { straightCuts } from './cuts.js'
-import { type Grid, placeBox, placesOf } from './grid.js'
-import { orders } from './order.js'
+import { type Grid, placeBox, placesOf, usedPart } from './grid.js'
+import { orders, type SheetPlaces } from './order.js'
 
 export interface EstimateRequest {
   readonly grid: Grid
@@ -37,7 +37,8 @@ export function estimateSheets(request: EstimateRequest): Estimate {
   const places = placesOf(grid)
   const pieces = cards * copies
   const sheetsOfCard = countSheets(request)
-  const boxes = Array.from({ length: places }, (_, place) => placeBox(grid, place))
+  const cut = usedPart(grid, fullestSheet(request))
+  const boxes = Array.from({ length: placesOf(cut) }, (_, place) => placeBox(cut, place))
   const lines = straightCuts(boxes, grid.sheetSize)
   const cutsPerPile = lines.columns.length + lines.rows.length
   const piles = Math.ceil(sheetsOfCard / SHEETS_PER_PILE)
@@ -71,7 +72,16 @@ export function addEstimates(estimates: readonly Estimate[]): Omit<Estimate, 'cu
 }
 
 /** Asked of the orders themselves, so that an estimate cannot differ from what is printed. */
-export function countSheets({ grid, cards, copies, order }: Omit<EstimateRequest, 'backs'>): number {
+export function countSheets(request: Omit<EstimateRequest, 'backs'>): number {
+  return sheetsOf(request).length
+}
+
+/** Pieces on the sheet that holds most. */
+export function fullestSheet(request: Omit<EstimateRequest, 'backs'>): number {
+  return Math.max(0, ...sheetsOf(request).map(sheet => sheet.filter(card => card !== null).length))
+}
+
+function sheetsOf({ grid, cards, copies, order }: Omit<EstimateRequest, 'backs'>): readonly SheetPlaces[] {
   const copyOf = Array.from({ length: cards * copies }, (_, index) => Math.floor(index / cards) + 1)
-  return orders[order]({ copies: copyOf, places: placesOf(grid) }).length
+  return orders[order]({ copies: copyOf, places: placesOf(grid) })
 }

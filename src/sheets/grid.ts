@@ -68,6 +68,15 @@ export function placesOf(grid: Grid): number {
   return grid.columns * grid.rows
 }
 
+/** The rows and columns that the first `used` places take up; every order fills its fullest sheet from the first place on. */
+export function usedPart(grid: Grid, used: number): Grid {
+  return {
+    ...grid,
+    columns: Math.min(grid.columns, Math.max(1, used)),
+    rows: Math.min(grid.rows, Math.max(1, Math.ceil(used / grid.columns))),
+  }
+}
+
 /** The box of a place, counted from 0 by rows from the top left. */
 export function placeBox(grid: Grid, place: number): Box {
   const column = place % grid.columns

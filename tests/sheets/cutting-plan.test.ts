@@ -11,8 +11,8 @@ describe('a cutting plan', () => {
     expect(plan.steps.map(step => step.text)).toEqual([
       'Trim the outside edges of the pile: 4 cuts.',
       'Cut straight through from top to bottom: 2 cuts. This makes 3 strips, 67.7 mm wide.',
-      'Lay the strips one on another, the left one on top, and cut straight across: 3 cuts. Each card is 64.8 mm high.',
-      'Sort the cards by the small numbers at their feet.',
+      'Lay the strips one on another, the left one on top, and cut straight across: 3 cuts. Each is 64.8 mm high.',
+      'Sort them by the small numbers at the foot.',
     ])
   })
 
@@ -38,6 +38,12 @@ describe('a cutting plan', () => {
     expect(plan.steps[0]?.text).toMatch(/^Cut straight through/)
   })
 
+  it('leaves out rows that stay empty on the fullest sheet', () => {
+    const plan = planCuts({ grid: gridOf({}), order: 'stack', cut: 'lines', used: 8 })
+    expect(plan.cuts).toBe(4 + 2 + 2)
+    expect(plan.block.heightMm).toBeCloseTo(3 * 64.85, 6)
+  })
+
   it('leaves the ends on until the upright cuts are done where ticks in the margin mark them', () => {
     const [sides, through, across] = planOf({}, 'ticks').steps
     expect(sides?.cuts.map(cut => cut.direction)).toEqual(['upright', 'upright'])
@@ -50,13 +56,13 @@ describe('a cutting plan', () => {
     const plan = planOf({ division: { kind: 'count', across: 1, down: 1 } })
     expect(plan.steps.map(step => step.text)).toEqual([
       'Trim the outside edges of the pile: 4 cuts.',
-      'Sort the cards by the small numbers at their feet.',
+      'Sort them by the small numbers at the foot.',
     ])
   })
 
   it('says how each order is gathered', () => {
     const lastOf = (order: CardOrder) => planOf({}, 'lines', order).steps.at(-1)?.text
-    expect(lastOf('stack')).toContain('the cards are in order, and any blanks come last')
+    expect(lastOf('stack')).toContain('all are in order, and any blanks come last')
     expect(lastOf('child')).toContain('one child at a time')
   })
 })

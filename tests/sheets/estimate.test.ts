@@ -54,6 +54,26 @@ describe('an estimate', () => {
     expect(half.wasteShare).toBeCloseTo(0.5, 6)
   })
 
+  it('counts the cuts that are drawn', () => {
+    for (const [cards, order] of [
+      [5, 'rows'],
+      [16, 'stack'],
+      [2, 'child'],
+      [30, 'child'],
+    ] as const) {
+      const grid = gridOf(threeByFour)
+      const [first] = imposeFronts({
+        pieces: samplePieces(cards, 3, grid.pieceSize),
+        grid,
+        order,
+        cut: 'lines',
+        title: 'x',
+      })
+      const estimate = estimateSheets({ grid, cards, copies: 3, order, backs: false })
+      expect(estimate.cutsPerPile).toBe(first!.cuts.length)
+    }
+  })
+
   it('adds up over items', () => {
     const one = estimateSheets({
       grid: gridOf(threeByFour),

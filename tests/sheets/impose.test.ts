@@ -166,22 +166,20 @@ function cutAndGather(sheets: readonly Sheet[], grid: Grid): readonly (string | 
   const columns = between(at('upright', grid.sheetSize.widthMm))
   const rows = between(at('level', grid.sheetSize.heightMm))
   const places = Array.from({ length: placesOf(grid) }, (_, place) => placeBox(grid, place))
-  const cardColumns = columns.filter(([left]) => places.some(place => near(place.xMm, left)))
-  const cardRows = rows.filter(([top]) => places.some(place => near(place.yMm, top)))
-  const pileOfStrips = cardColumns.flatMap(([left]) => sheets.map(sheet => ({ sheet, left })))
-  return cardRows.flatMap(([top]) =>
-    pileOfStrips.map(({ sheet, left }) => {
-      const found = sheet.pieces.find(placed => near(placed.xMm, left) && near(placed.yMm, top))
-      return found?.piece.id
+  const cardColumns = columns.filter(x =>
+    places.some(place => x > place.xMm && x < place.xMm + place.widthMm),
+  )
+  const cardRows = rows.filter(y => places.some(place => y > place.yMm && y < place.yMm + place.heightMm))
+  const pileOfStrips = cardColumns.flatMap(x => sheets.map(sheet => ({ sheet, x })))
+  return cardRows.flatMap(y =>
+    pileOfStrips.map(({ sheet, x }) => {
+      const under = { xMm: x, yMm: y, widthMm: 0, heightMm: 0 }
+      return sheet.pieces.find(placed => boxContains(pieceBox(placed), under))?.piece.id
     }),
   )
 }
 
-function between(positions: readonly number[]): readonly (readonly [number, number])[] {
-  return positions.slice(1).map((to, index) => [positions[index]!, to] as const)
-}
-
-/** A sliver of a hundredth of a millimetre at the paper's edge is not cut off. */
-function near(a: number, b: number): boolean {
-  return Math.abs(a - b) < 0.02
+/** The middles of the strips between cuts. */
+function between(positions: readonly number[]): readonly number[] {
+  return positions.slice(1).map((to, index) => (positions[index]! + to) / 2)
 }

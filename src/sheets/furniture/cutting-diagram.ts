@@ -1,8 +1,8 @@
 /** A little drawing of a sheet with its cuts numbered in the order of cutting. */
-import { insetBox } from '../../geometry.js'
+import type { Box } from '../../geometry.js'
 import type { PlacedArt } from '../../pieces/piece.js'
 import type { CuttingPlan, PlannedCut } from '../cutting-plan.js'
-import { blockBox, type Grid } from '../grid.js'
+import type { Grid } from '../grid.js'
 import type { Lettering } from './lettering.js'
 import { drawFrame, drawStrokes, type Segment } from './strokes.js'
 
@@ -44,7 +44,7 @@ export function drawCuttingDiagram({
   const at = (art: PlacedArt['art']): PlacedArt => ({ art, xMm: EDGE_MM, yMm: EDGE_MM })
   return {
     art: [
-      cardsBackground(grid, ratio),
+      cardsBackground(plan.block, ratio),
       at(drawFrame(size, 0.5)),
       at(drawStrokes({ size, segments, widthMm: 0.25 })),
       ...numbersBeside(cuts, ratio, lettering),
@@ -54,8 +54,7 @@ export function drawCuttingDiagram({
   }
 }
 
-function cardsBackground(grid: Grid, ratio: number): PlacedArt {
-  const block = insetBox(blockBox(grid), 0)
+function cardsBackground(block: Box, ratio: number): PlacedArt {
   const [widthMm, heightMm] = [block.widthMm * ratio, block.heightMm * ratio]
   const [w, h] = [widthMm, heightMm].map(value => String(Number(value.toFixed(3))))
   const art = {

@@ -7,10 +7,12 @@ import { drawStrokes, type Segment } from './strokes.js'
 
 export interface RulerRequest {
   readonly lettering: Lettering
-  /** Room from left to right; under 104 mm the scales are 50 mm and 2 in long. */
+  /** Room from left to right; under 110 mm the scales are 50 mm and 2 in long. */
   readonly widthMm: number
 }
 
+/** 4 in, and room for the last number and its unit. */
+const FULL_FROM_MM = 110
 const STROKE_MM = 0.25
 const NUMBER_MM = 2.8
 const EDGE_MM = 1
@@ -18,7 +20,7 @@ const SCALE_HEIGHT_MM = 5
 
 /** 100 mm and 4 in, or half of that on a narrow card. The zero of both lies 1 mm from the block's left. */
 export function rulerBlock({ lettering, widthMm }: RulerRequest): Block {
-  const full = widthMm >= inchesToMm(4) + 2 * EDGE_MM
+  const full = widthMm >= FULL_FROM_MM
   const mm = full ? 100 : 50
   const inches = full ? 4 : 2
   const metric = scale(lettering, { steps: mm, stepMm: 1, numberEvery: 10, lengthAt: metricTick, unit: 'mm' })
@@ -77,7 +79,7 @@ function scale(
     const number = { art, xMm: Math.max(0, middle - art.widthMm / 2), yMm: SCALE_HEIGHT_MM - 0.4 }
     if (!last) return [number]
     const unitArt = lettering({ text: unit, sizeMm: NUMBER_MM })
-    return [number, { art: unitArt, xMm: number.xMm - unitArt.widthMm - 1.2, yMm: number.yMm }]
+    return [number, { art: unitArt, xMm: number.xMm + art.widthMm + 1, yMm: number.yMm }]
   }).flat()
   return [
     { art: drawStrokes({ size, segments: [base, ...ticks], widthMm: STROKE_MM }), xMm: 0, yMm: 0 },
