@@ -74,7 +74,7 @@ an: eleventh twelfth thirteenth twentieth hundredth
 nav: second
 arvn: last
 ar: next
-i: huh oh aha hey hi hooray hurray yay oops ouch ugh yuck phew yippee alas bye uh um hmm shh psst yum yikes gee golly gosh
+i: goodnight yup jeez huh oh aha hey hi hooray hurray yay oops ouch ugh yuck phew yippee alas bye uh um hmm shh psst yum yikes gee golly gosh
 i: eh ha hah ooh er yo uh-oh bravo aw amen
 iv: wow
 in: hello goodbye hurrah ah whoa

@@ -74,12 +74,28 @@ function weightsOf(
   for (const [base, share, part] of irregular.get(word) ?? [])
     add(part, share * (counts.get(base)?.[part] ?? unmet))
   for (const { base, share, part } of regularBases(word)) {
-    const weight = counts.get(base)?.[part]
+    const ofBase = counts.get(base)
+    if (ofBase === undefined || (part === 'verb' && isBookVerb(base, ofBase, familiarity))) continue
+    const weight = ofBase[part]
     // owner, cooler, cleaner are things first, though own, cool and clean are adjectives.
     const isThing = part === 'adjective' && own?.noun !== undefined && own.adjective === undefined
     if (weight !== undefined && !isThing) add(part, share * weight)
   }
   return weights
+}
+
+/** How much of a base form's occurrences are verb, by how common its past and -ing forms are in speech: 0 to 0.95. */
+function verbShareByForms(word: string, familiarity: (word: string) => number): number {
+  const occurrences = familiarity(word)
+  if (occurrences === 0) return 0
+  const past = familiarity(irregularVerbs.get(word)?.past[0] ?? join(word, 'ed').form)
+  const ing = familiarity(join(word, 'ing').form)
+  return Math.min(0.95, (1.2 * (past + Math.min(ing, 2 * past))) / occurrences)
+}
+
+/** A verb that the tagged texts never met and speech hardly: to frog, to gull. */
+function isBookVerb(word: string, own: Weights, familiarity: (word: string) => number): boolean {
+  return own.noun !== undefined && (own.verb ?? 0) < 1 && verbShareByForms(word, familiarity) < 0.03
 }
 
 /** The tagged texts count lemmas; how common a verb's other forms are in speech tells how much of the base is verb. */
@@ -89,15 +105,11 @@ function nounAgainstVerb(
   familiarity: (word: string) => number,
 ): { noun: number; verb: number } {
   const noun = (own.noun ?? 0) * shareOf.singular
-  const verb = (own.verb ?? 0) * shareOf.verbBase
-  const occurrences = familiarity(word)
-  if (noun === 0 || verb === 0 || occurrences === 0) return { noun, verb }
-  const past = familiarity(irregularVerbs.get(word)?.past[0] ?? join(word, 'ed').form)
-  const ing = familiarity(join(word, 'ing').form)
-  const byForms = Math.min(0.95, (1.2 * (past + Math.min(ing, 2 * past))) / occurrences)
+  const verb = isBookVerb(word, own, familiarity) ? 0 : (own.verb ?? 0) * shareOf.verbBase
+  if (noun === 0 || verb === 0 || familiarity(word) === 0) return { noun, verb }
   const byCounts = verb / (noun + verb)
   const trust = noun + verb > 8 ? 0.5 : 0.2
-  const share = trust * byCounts + (1 - trust) * byForms
+  const share = trust * byCounts + (1 - trust) * verbShareByForms(word, familiarity)
   return { noun: (noun + verb) * (1 - share), verb: (noun + verb) * share }
 }
 

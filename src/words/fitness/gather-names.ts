@@ -1,0 +1,78 @@
+/** Names and fragments: in the dictionary of pronunciations, and not words to offer. Build time. */
+import { irregularVerbs } from '../endings/irregular-verbs.js'
+import { closedClasses } from '../parts-of-speech/closed-classes.js'
+import { type OpenClass, readSynsets } from '../parts-of-speech/wordnet.js'
+import { mostlyNames, properAdjectives } from './names-tables.js'
+
+export interface NamesTask {
+  /** Lower case. */
+  readonly words: Iterable<string>
+  /** Whether a corpus of speech writes the word with a capital more often than without. */
+  readonly isCapitalised: (word: string) => boolean
+  /** Parts of speech as gathered; a word without any is a name or a fragment. */
+  readonly hasPartOfSpeech: (word: string) => boolean
+}
+
+/**
+ * Names: WordNet knows them with a capital only, or not at all while speech writes them with one; and a table of
+ * first names and places that are also rare words (john, jersey). Fragments: cut off at an apostrophe (isn, didn, ll),
+ * single letters, and whatever no source calls a word.
+ */
+export function gatherNames({ words, isCapitalised, hasPartOfSpeech }: NamesTask): Set<string> {
+  const { small, capital } = lemmas()
+  const names = new Set<string>()
+  for (const word of words) {
+    if (closedClasses.has(word) && !mostlyNames.has(word) && !fragments.has(word)) {
+      if (word.length === 1 && word !== 'a' && word !== 'i') names.add(word)
+      continue
+    }
+    if (
+      mostlyNames.has(word) ||
+      properAdjectives.has(word) ||
+      fragments.has(word) ||
+      word.length === 1 ||
+      !hasPartOfSpeech(word) ||
+      (!isWordOrForm(word, small) && (capital.has(word) || isCapitalised(word)))
+    )
+      names.add(word)
+  }
+  return names
+}
+
+const fragments = new Set(
+  `ain aren couldn didn doesn don hadn hasn haven isn ll mustn needn re shan shouldn ve wasn weren wouldn mightn em
+  mm hm ng th st nd rd il el la le de du da al ad cd pm tv pa ma ms mr mrs dr sr jr etc vs ps id ai
+  nu xi mu pi phi rho tau chi psi eta si ti mi fa dis se ed ex ha ho lo por sic viz op pus pic ne na
+  bi ab ky ir ls cos gonna wanna gotta ya em`.split(/\s+/),
+)
+
+/** Lower-case and capitalised lemmas of WordNet. */
+function lemmas(): { small: ReadonlySet<string>; capital: ReadonlySet<string> } {
+  const small = new Set<string>()
+  const capital = new Set<string>()
+  for (const partOfSpeech of ['noun', 'verb', 'adjective', 'adverb'] satisfies OpenClass[])
+    readSynsets(partOfSpeech, (_offset, { words }) => {
+      for (const word of words) {
+        const lower = word.toLowerCase()
+        if (word === lower) small.add(word)
+        else capital.add(lower)
+      }
+    })
+  for (const { past, participle } of irregularVerbs.values())
+    for (const form of [...past, ...participle]) small.add(form)
+  return { small, capital }
+}
+
+/** The word, or a base that an ending was joined to, stands in lower case. */
+function isWordOrForm(word: string, small: ReadonlySet<string>): boolean {
+  if (small.has(word)) return true
+  for (const ending of ['s', 'es', 'ed', 'ing', 'er', 'est', 'd', "'s"]) {
+    if (!word.endsWith(ending)) continue
+    const stem = word.slice(0, -ending.length)
+    if (stem.length < 2) continue
+    const undoubled = /([^aeiou])\1$/.test(stem) ? stem.slice(0, -1) : stem
+    const withY = stem.endsWith('i') ? `${stem.slice(0, -1)}y` : stem
+    if ([stem, `${stem}e`, undoubled, withY].some(base => small.has(base))) return true
+  }
+  return /men$/.test(word) && small.has(`${word.slice(0, -3)}man`)
+}
