@@ -1,0 +1,43 @@
+/** The lexicon's most familiar words with the alignment of their first pronunciation, for counting. */
+import { alignWord } from '../../src/words/alignment/graphemes.js'
+import { openLexicon } from '../../src/words/lexicon/lexicon.js'
+import { isVowelSound } from '../../src/words/patterns/sound-names.js'
+
+export interface AlignedLetters {
+  readonly letters: string
+  readonly start: number
+  readonly end: number
+  /** Joined by spaces; empty for silent letters. */
+  readonly sound: string
+  readonly isVowel: boolean
+}
+
+export interface AlignedWord {
+  readonly word: string
+  readonly pronunciation: string
+  readonly letters: readonly AlignedLetters[]
+  /** Number of graphemes with a vowel sound. */
+  readonly vowels: number
+}
+
+/** Names, fragments and words unfit for children are left out. */
+export function familiarAlignedWords(count: number): readonly AlignedWord[] {
+  const words: AlignedWord[] = []
+  for (const { word, pronunciations, partsOfSpeech, name, unfit } of openLexicon().entries()) {
+    if (words.length >= count) break
+    if (name || unfit || partsOfSpeech.length === 0 || pronunciations.length === 0) continue
+    if (/^[a-z]{2,}$/.test(word)) words.push(alignedWord(word, pronunciations[0]!))
+  }
+  return words
+}
+
+function alignedWord(word: string, pronunciation: string): AlignedWord {
+  const letters = alignWord(word, pronunciation).graphemes.map(grapheme => ({
+    letters: grapheme.letters.toLowerCase(),
+    start: grapheme.start,
+    end: grapheme.start + grapheme.letters.length,
+    sound: grapheme.sounds.join(' '),
+    isVowel: grapheme.sounds.some(isVowelSound),
+  }))
+  return { word, pronunciation, letters, vowels: letters.filter(each => each.isVowel).length }
+}
