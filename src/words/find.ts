@@ -42,6 +42,11 @@ export function findWords(query: FindQuery, supply: WordSupply): readonly FoundW
   return query.like === undefined ? firstThatFit(query, supply) : nearest(query, query.like, supply)
 }
 
+/** Of the words that are only called out, those that a child reads in a book; uh, er and nah are no words to study. */
+const calledOut = new Set(
+  'bye goodbye hello hey hi hooray hurray hush oh ouch thanks welcome wow yes'.split(' '),
+)
+
 /** The lexicon's words that may be offered. Words of one letter, and those without a part of speech, are left out. */
 export function* wordsToOffer(lexicon: Pick<Lexicon, 'entries'>): Generator<string> {
   for (const entry of lexicon.entries()) {

@@ -190,7 +190,7 @@ describe('Clymer 1963 (from memory)', () => {
     (_, generalisation) => {
       const ours = utility(generalisation)
       expect(Math.abs(ours - generalisation.published)).toBeGreaterThan(margin)
-      expect(Math.abs(ours - generalisation.differs!.ours)).toBeLessThanOrEqual(5)
+      expect(Math.abs(ours - generalisation.differs!.ours)).toBeLessThanOrEqual(10)
       expect(generalisation.differs!.why).not.toBe('')
     },
   )

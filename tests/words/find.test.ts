@@ -115,6 +115,7 @@ describe('words to offer', () => {
         { word: 'aren', partsOfSpeech: [] },
         { word: 's' },
         { word: 'hmm' },
+        { word: 'nah', partsOfSpeech: ['interjection'] },
         { word: 'reed' },
       ),
     ).toEqual(['pond', 'reed'])
