@@ -191,7 +191,7 @@ function fillRoom(room: Size, request: GridRequest): Filling {
 
 /** How many pieces of a length go into a room with gaps between them; a hair's breadth too little still counts. */
 function howMany(roomMm: number, pieceMm: number, gapMm: number): number {
-  return Math.floor((roomMm + gapMm) / (pieceMm + gapMm) + 1e-6)
+  return Math.floor((roomMm + gapMm) / (pieceMm + gapMm) + 1e-9)
 }
 
 /** Length of each of `count` pieces in a room, rounded down to a millionth of a millimetre. */
@@ -268,7 +268,7 @@ function mm(value: number): string {
   return String(Number(value.toFixed(1)))
 }
 
-/** Rounds away the dust of floating point: positions are kept to a millionth of a millimetre. */
+/** Rounds away the dust of floating point: positions are kept to a billionth of a millimetre. */
 function tidy(value: number): number {
-  return Math.round(value * 1e6) / 1e6
+  return Math.round(value * 1e9) / 1e9
 }
