@@ -1,6 +1,7 @@
 /**
  * The proof page's style. Each paper size gets a named page (CSS Paged Media Module Level 3, §4) without
- * margins, so that a browser prints every sheet at its true size. `sizes` are `215.9x279.4`, in mm.
+ * margins, so that a browser prints every sheet at its true size. Outlines go, since a browser prints the one
+ * that shows the keyboard's place. `sizes` are `215.9x279.4`, in mm.
  */
 export function proofPageStyle(sizes: readonly string[]): string {
   return screenStyle + printStyle + sizes.map(pageRule).join('')
@@ -38,9 +39,12 @@ const printStyle = `@media print {
   body { margin: 0; background: none }
   header, footer, h2, summary, figcaption { display: none }
   .sheets { display: block }
-  .sheet, .sheet:target { break-after: page; break-inside: avoid; overflow: hidden; width: var(--width); height: var(--height) }
+  .sheet, .sheet:target { break-before: page; break-inside: avoid; overflow: hidden; width: var(--width); height: var(--height) }
   .sheet svg, .sheet:target svg { width: var(--width); height: var(--height); box-shadow: none }
+  * { outline: none !important }
+  details:not([open]) { display: none }
   body:has(.item:target) .item:not(:target) { display: none }
+  body:has(.sheet:target) :is(.item, details, .sheets):not(:has(:target)) { display: none }
   body:has(.sheet:target) .sheet:not(:target) { display: none }
 }
 `
