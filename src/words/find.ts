@@ -1,6 +1,6 @@
 /** Words that fit a teacher's wish, the most familiar first. */
 
-import type { Lexicon } from './lexicon/entry.js'
+import type { Lexicon, LexiconEntry } from './lexicon/entry.js'
 import { likenessTo } from './likeness.js'
 import { findPattern } from './patterns/find-patterns.js'
 import { patternNamed } from './patterns/index.js'
@@ -47,14 +47,19 @@ const calledOut = new Set(
   'bye goodbye hello hey hi hooray hurray hush oh ouch thanks welcome wow yes'.split(' '),
 )
 
-/** The lexicon's words that may be offered. Words of one letter, and those without a part of speech, are left out. */
+/** The lexicon's words that may be offered, the most familiar first. */
 export function* wordsToOffer(lexicon: Pick<Lexicon, 'entries'>): Generator<string> {
   for (const entry of lexicon.entries()) {
     if (entry.familiarity < leastFamiliarity) return
-    if (entry.unfit || entry.name || entry.pronunciations.length === 0 || entry.partsOfSpeech.length === 0)
-      continue
-    if (/^[a-z]+$/.test(entry.word) && /[aeiouy]/.test(entry.word) && entry.word.length > 1) yield entry.word
+    if (mayBeOffered(entry)) yield entry.word
   }
+}
+
+/** Not unfit, no name, no fragment (a word without a part of speech), more than one letter, one of them a vowel. */
+function mayBeOffered({ word, unfit, name, pronunciations, partsOfSpeech }: LexiconEntry): boolean {
+  if (unfit || name || pronunciations.length === 0 || partsOfSpeech.length === 0) return false
+  if (partsOfSpeech.every(part => part === 'interjection') && !calledOut.has(word)) return false
+  return /^[a-z]{2,}$/.test(word) && /[aeiouy]/.test(word)
 }
 
 function firstThatFit(query: FindQuery, { words, study }: WordSupply): readonly FoundWord[] {
