@@ -3,10 +3,11 @@ import { bundledFaces } from '../../../fonts/index.js'
 import { loadTypeface } from '../../../fonts/load-typeface.js'
 import { inkRulesFor } from '../../../src/pieces/marks/ink-rules.js'
 import type { MarkSpan, StyledMark } from '../../../src/pieces/marks/styled-mark.js'
-import { lineNames, lineStyle, outlineNames } from '../../../src/pieces/marks/styles.js'
+import { lineStyle, lineStyles, outlineStyles } from '../../../src/pieces/marks/styles.js'
 import { pathText, scaleCommands } from '../../../src/pieces/path-text.js'
 import type { PathShape } from '../../../src/pieces/piece.js'
 import { leastEmMm } from '../../../src/pieces/type-size.js'
+import type { ShapedGlyph } from '../../../src/pieces/typeface/shaped-run.js'
 import type { Typeface } from '../../../src/pieces/typeface/typeface.js'
 import { drawWord } from '../../../src/pieces/word-art.js'
 import { type Coverage, columnsOf, comeWithin, outsideOf, overlap, renderLayers } from '../pixels.js'
@@ -51,11 +52,13 @@ function renderMarked(
     splitLigaturesAt: ranges.flatMap(({ start, end }) => [start, end]),
   })
   const { xMm, baselineMm } = drawn.art.text[0]!
-  const letters = (wanted: boolean): PathShape => ({
+  const isOwn = (glyph: ShapedGlyph): boolean =>
+    ranges.some(({ start, end }) => glyph.start < end && glyph.end > start)
+  const letters = (wanted: (glyph: ShapedGlyph) => boolean): PathShape => ({
     kind: 'path',
     fill: '#000000',
     d: run.glyphs
-      .filter(glyph => ranges.some(({ start, end }) => glyph.start < end && glyph.end > start) === wanted)
+      .filter(wanted)
       .map(({ outline, xEm, yEm }) =>
         pathText(
           scaleCommands(outline.commands, sizeMm, {
@@ -68,8 +71,11 @@ function renderMarked(
   })
   const { art } = drawn
   const canvas = { widthMm: art.widthMm + 2, heightMm: art.heightMm + 2, xMm: 1, yMm: 1, dpi }
+  // What is drawn besides plain letters is the mark, hollow and heavy letters included.
+  const plain = [letters(() => true).d, letters(glyph => !isOwn(glyph)).d]
+  const markShapes = art.shapes.filter(shape => shape.kind === 'path' && !plain.includes(shape.d))
   const [markInk, own, others] = renderLayers(
-    [art.shapes.slice(0, -1), [letters(true)], [letters(false)]],
+    [markShapes, [letters(isOwn)], [letters(glyph => !isOwn(glyph))]],
     canvas,
   )
   const widths = ranges.map(({ start, end }) => {
@@ -110,9 +116,18 @@ function faults(rendered: Rendered, mark: StyledMark, typeface: Typeface, large:
   return found
 }
 
-const styles = [
-  ...lineNames.map(line => ({ name: line, mark: markOf({ line }) })),
-  ...outlineNames.map(outline => ({ name: outline, mark: markOf({ outline }) })),
+const namesOf = (styles: readonly { readonly name: string }[]): readonly string[] =>
+  styles.map(({ name }) => name)
+
+const apart = [
+  ...namesOf(lineStyles.filter(style => style.stands === 'under')).map(line => ({
+    name: line,
+    mark: markOf({ line }),
+  })),
+  ...namesOf(outlineStyles.filter(style => style.kind === 'frame')).map(outline => ({
+    name: outline,
+    mark: markOf({ outline }),
+  })),
 ]
 const sizes = [
   { name: 'normal', large: false },
@@ -121,13 +136,33 @@ const sizes = [
 
 describe.each(faces)('marks in $family, in pixels at the smallest size allowed', typeface => {
   describe.each(sizes)('$name', ({ large }) => {
-    it.each(styles)('$name keeps to its letters', ({ mark }) => {
+    it.each(apart)('$name covers its letters and keeps off all ink', ({ mark }) => {
       const wrong = awkwardSpans.flatMap(span =>
         faults(renderMarked(typeface, span, mark, large), mark, typeface, large).map(
           fault => `${span.written} ${fault}`,
         ),
       )
       expect(wrong).toEqual([])
+    })
+
+    it('a slash crosses its own letters and keeps off the neighbours', () => {
+      const mark = markOf({ line: 'slash' })
+      const wrong = awkwardSpans
+        .filter(({ ranges }) => ranges.length === 1)
+        .filter(span => {
+          const { mark: ink, own, others } = renderMarked(typeface, span, mark, large)
+          return overlap(ink, own) === 0 || comeWithin(ink, others, 1)
+        })
+      expect(wrong.map(({ written }) => written)).toEqual([])
+    })
+
+    it.each(['hollow', 'heavy'])('%s letters keep off their neighbours', outline => {
+      const mark = markOf({ outline })
+      const wrong = awkwardSpans.filter(span => {
+        const { mark: painted, others } = renderMarked(typeface, span, mark, large)
+        return comeWithin(painted, others, 3)
+      })
+      expect(wrong.map(({ written }) => written)).toEqual([])
     })
   })
 })

@@ -1,0 +1,215 @@
+import { join } from 'node:path'
+import { describe, expect, it } from 'vitest'
+import type { PrintedItem } from '../../src/files/printed-plan.js'
+import { itemJobs } from '../../src/pipeline/item-jobs.js'
+import { drawItems, readPlan } from '../../src/pipeline.js'
+import { formatProblem } from '../../src/problems.js'
+import { folderWith, marshPlan } from '../pipeline/plan-folder.js'
+
+const words = [
+  'reed',
+  'marsh',
+  'shrimp',
+  'thrush',
+  'stream',
+  'splash',
+  'gnat',
+  'wren',
+  'leaf',
+  'moth',
+  'frog',
+  'perch',
+]
+
+async function print(item: string, plan = marshPlan): Promise<PrintedItem> {
+  const folder = folderWith({ 'marsh.yaml': `${plan}  - ${item}\n` })
+  const studied = readPlan(join(folder, 'marsh.yaml'))
+  if (!studied.ok) throw new Error(studied.problems.map(formatProblem).join('\n'))
+  const drawn = await drawItems(studied.value, itemJobs(studied.value.plan).jobs)
+  if (!drawn.ok) throw new Error(drawn.problems.map(formatProblem).join('\n'))
+  return drawn.value[0]!.printed
+}
+
+const pieces = (item: PrintedItem) =>
+  item.sheets.filter(sheet => sheet.side === 'front').flatMap(sheet => sheet.pieces.map(({ piece }) => piece))
+const kinds = (item: PrintedItem) => [...new Set(item.sheets.map(sheet => sheet.kind))]
+const textOn = (item: PrintedItem, kind: string) =>
+  item.sheets
+    .filter(sheet => sheet.kind === kind)
+    .flatMap(sheet => sheet.furniture.flatMap(({ art }) => art.text.map(run => run.text)))
+
+describe('word-cards', () => {
+  it('print one card a word, its text the word alone', async () => {
+    const item = await print('{layout: word-cards}')
+    expect(pieces(item).map(piece => piece.text)).toEqual(words.map(word => [word]))
+  })
+
+  it('print as many copies as asked, numbered', async () => {
+    const item = await print('{layout: word-cards, copies: 3}')
+    expect(pieces(item)).toHaveLength(36)
+    expect(
+      pieces(item)
+        .filter(piece => piece.number === 1)
+        .map(piece => piece.copy),
+    ).toEqual([1, 2, 3])
+  })
+
+  it('mark the letters that the plan asks for', async () => {
+    const item = await print('{layout: word-cards}')
+    const marksOn = (word: string) =>
+      pieces(item)
+        .find(piece => piece.text[0] === word)!
+        .marks.map(mark => mark.letters)
+    expect(marksOn('marsh')).toEqual(['sh'])
+    expect(marksOn('gnat')).toEqual(['gn'])
+    expect(marksOn('frog')).toEqual([])
+  })
+
+  it('mark nothing where the item says so', async () => {
+    const item = await print('{layout: word-cards, marks: none}')
+    expect(pieces(item).flatMap(piece => piece.marks)).toEqual([])
+  })
+
+  it('have one size of type over the set', async () => {
+    const sizes = new Set(pieces(await print('{layout: word-cards}')).map(piece => piece.fontPt))
+    expect(sizes.size).toBe(1)
+  })
+
+  it('are exactly as large as the teacher names', async () => {
+    expect(pieces(await print('{layout: word-cards, size: 24 pt}'))[0]!.fontPt).toBeCloseTo(24, 1)
+    expect(pieces(await print('{layout: word-cards, size: x-height 6 mm}'))[0]!.xHeightMm).toBeCloseTo(6, 2)
+  })
+
+  it('carry a small set mark, and none in large print', async () => {
+    const marks = async (item: string) =>
+      pieces(await print(item)).map(
+        piece => piece.art.flatMap(({ art }) => art.text).find(run => run.text.includes('/12'))?.text,
+      )
+    expect((await marks('{layout: word-cards}'))[2]).toBe('Along the marsh 3/12')
+    expect(await marks('{layout: word-cards, size: large}')).toEqual(words.map(() => undefined))
+  })
+
+  it('come with a cover that has the key, the ruler and the cautions', async () => {
+    const text = textOn(await print('{layout: word-cards}'), 'cover').join(' ')
+    for (const part of [
+      'consonant digraph',
+      'latches the blade',
+      '100',
+      'Small pieces are not for children under three',
+    ])
+      expect(text).toContain(part)
+  })
+
+  it('have a back for every front, with the word’s answer, in its front’s place turned over', async () => {
+    const item = await print('{layout: word-cards, back: answer}')
+    const [front, back] = item.sheets
+    expect([front!.side, back!.side]).toEqual(['front', 'back'])
+    const at = (sheet: typeof front, id: string) => sheet!.pieces.find(({ piece }) => piece.id === id)!
+    const id = front!.pieces[0]!.piece.id
+    expect(at(back, id).xMm + at(back, id).piece.widthMm).toBeCloseTo(front!.widthMm - at(front, id).xMm, 6)
+    const text = at(back, id).piece.art.flatMap(({ art }) => art.text.map(run => run.text))
+    expect(text).toContain('3 sounds: r·ee·d')
+  })
+})
+
+describe('open-sort', () => {
+  it('prints every word unmarked, in an order of its own', async () => {
+    const item = await print('{layout: open-sort}')
+    const printed = pieces(item).map(piece => piece.text[0])
+    expect([...printed].sort()).toEqual([...words].sort())
+    expect(printed).not.toEqual(words)
+    expect(pieces(item).flatMap(piece => piece.marks)).toEqual([])
+  })
+
+  it('keeps the sorts that hold on a page of its own', async () => {
+    const item = await print('{layout: open-sort}')
+    expect(kinds(item)).toEqual(['pieces', 'answers', 'cover'])
+    expect(textOn(item, 'answers').some(line => line.includes('marsh'))).toBe(true)
+  })
+})
+
+describe('bingo', () => {
+  it('prints one board a piece with its cells, free in the middle', async () => {
+    const item = await print('{layout: bingo, boards: 5, grid: 3x3}')
+    expect(pieces(item)).toHaveLength(5)
+    for (const { cells, text, kind } of pieces(item)) {
+      expect(kind).toBe('board')
+      expect(cells!.flat().filter(cell => cell === null)).toHaveLength(1)
+      expect(cells![1]![1]).toBeNull()
+      expect(text).toEqual(cells!.flat().filter(cell => cell !== null))
+    }
+  })
+
+  it('has no free space where the teacher wants none', async () => {
+    const item = await print('{layout: bingo, boards: 2, grid: 3x3, free: no}')
+    expect(pieces(item)[0]!.cells!.flat()).not.toContain(null)
+  })
+
+  it('chooses a grid that the words fill', async () => {
+    expect(pieces(await print('{layout: bingo, boards: 2}'))[0]!.cells).toHaveLength(3)
+  })
+
+  it('tells the caller the order and which board wins when', async () => {
+    const item = await print('{layout: bingo, boards: 5, grid: 3x3}')
+    const { callOrder, wins } = item.deal!
+    expect([...callOrder].sort()).toEqual([...words].sort())
+    expect(wins.map(win => win.board)).toEqual(pieces(item).map(piece => piece.id))
+    const first = wins.reduce((a, b) => (b.call < a.call ? b : a))
+    expect(textOn(item, 'caller')).toContain(`first line: board ${first.board.replace('board-', '')}`)
+  })
+})
+
+describe('call-cards', () => {
+  it('print the word and its clue', async () => {
+    const plan = marshPlan.replace('[reed,', '[{word: reed, clue: a tall grass},')
+    const reed = pieces(await print('{layout: call-cards}', plan))[0]!
+    expect(reed.text).toEqual(['reed'])
+    expect(reed.art.flatMap(({ art }) => art.text.map(run => run.text))).toContain('a tall grass')
+  })
+})
+
+describe('key', () => {
+  it('shows only the marks that the words use, in the teacher’s words', async () => {
+    const plan = marshPlan.replace(
+      '  - pattern: vowel-team',
+      '  - {letters: zz, label: never}\n  - label: two vowels\n    pattern: vowel-team',
+    )
+    const text = textOn(await print('{layout: key}', plan), 'key')
+    expect(text).toContain('two vowels')
+    expect(text).not.toContain('never')
+  })
+})
+
+describe('marked-list and blank-list', () => {
+  const wordPlaces = (item: PrintedItem) =>
+    item.sheets.flatMap((sheet, page) =>
+      sheet.furniture.flatMap(({ art, xMm, yMm }) =>
+        art.text
+          .filter(run => words.includes(run.text))
+          .map(run => ({
+            page,
+            word: run.text,
+            x: (xMm + run.xMm).toFixed(1),
+            y: (yMm + run.baselineMm).toFixed(2),
+            size: run.sizeMm,
+          })),
+      ),
+    )
+
+  it('show every word in the same place and size', async () => {
+    const [marked, blank] = [await print('{layout: marked-list}'), await print('{layout: blank-list}')]
+    const withoutX = (item: PrintedItem) => wordPlaces(item).map(({ x: _x, ...place }) => place)
+    expect(wordPlaces(blank).map(place => place.word)).toEqual(words)
+    expect(withoutX(marked)).toEqual(withoutX(blank))
+  })
+
+  it('tell sounds, part of speech and plural on the teacher’s copy', async () => {
+    const text = textOn(await print('{layout: marked-list}'), 'list')
+    for (const fact of ['4: m·ar·sh', 'marshes', 'leaves']) expect(text).toContain(fact)
+  })
+
+  it('say on the teacher’s copy that a guess is one', async () => {
+    const text = textOn(await print('{layout: marked-list}', marshPlan.replace('reed', 'zorpish')), 'list')
+    expect(text.join(' ')).toContain('(a guess)')
+  })
+})

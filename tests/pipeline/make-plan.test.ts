@@ -1,0 +1,144 @@
+import { existsSync, readdirSync, readFileSync, writeFileSync } from 'node:fs'
+import { join, relative } from 'node:path'
+import { describe, expect, it } from 'vitest'
+import { makePlan } from '../../src/pipeline.js'
+import { folderWith, marshPlan } from './plan-folder.js'
+
+const make = (folder: string, more: Partial<Parameters<typeof makePlan>[0]> = {}) =>
+  makePlan({
+    planFile: join(folder, 'marsh.yaml'),
+    outFolder: join(folder, 'out'),
+    formats: ['svg', 'png'],
+    dpi: 100,
+    ...more,
+  })
+
+/** Every file below the folder with its bytes. */
+function contentsOf(folder: string): ReadonlyMap<string, string> {
+  const files = readdirSync(folder, { recursive: true, withFileTypes: true }).filter(entry => entry.isFile())
+  return new Map(
+    files
+      .map(file => join(file.parentPath, file.name))
+      .map(path => [relative(folder, path), readFileSync(path).toString('base64')]),
+  )
+}
+
+const items = `  - {layout: word-cards, back: answer}
+  - {layout: bingo, grid: 3x3, boards: 4}
+  - layout: marked-list
+`
+
+describe('make', () => {
+  it('writes every sheet, the manifest and the page, and nothing else', async () => {
+    const folder = folderWith({ 'marsh.yaml': `${marshPlan}${items}` })
+    const made = await make(folder)
+    expect(made.problems).toEqual([])
+    const manifest = JSON.parse(readFileSync(join(folder, 'out/marsh/manifest.json'), 'utf8'))
+    const named = manifest.items.flatMap((item: { pages: { svg: string; png: string }[] }) =>
+      item.pages.flatMap(page => [page.svg, page.png]),
+    )
+    expect([...contentsOf(join(folder, 'out/marsh')).keys()].sort()).toEqual(
+      [...named, 'index.html', 'manifest.json'].sort(),
+    )
+    expect(readdirSync(join(folder, 'out'))).toEqual(['marsh'])
+  })
+
+  it('gives the same bytes twice, and with one job or two', async () => {
+    const folder = folderWith({ 'marsh.yaml': `${marshPlan}${items}` })
+    const runs = []
+    for (const [index, jobs] of [1, 1, 2].entries()) {
+      const outFolder = join(folder, `out-${index}`)
+      expect((await make(folder, { outFolder, jobs, formats: ['svg', 'png', 'pdf'] })).ok).toBe(true)
+      runs.push(contentsOf(outFolder))
+    }
+    expect(runs[1]).toEqual(runs[0])
+    expect(runs[2]).toEqual(runs[0])
+  })
+
+  it('deals other boards for another seed', async () => {
+    const folder = folderWith({ 'marsh.yaml': `${marshPlan}${items}` })
+    const cells = async (seed: number) => {
+      const made = await make(folder, { seed, formats: ['svg'], only: ['bingo'] })
+      return (
+        made.ok && made.value.manifest.items.find(item => item.name === 'bingo')!.pages[0]!.pieces[0]!.cells
+      )
+    }
+    expect(await cells(1)).not.toEqual(await cells(2))
+  })
+
+  it('leaves the other items as they are with --only', async () => {
+    const folder = folderWith({ 'marsh.yaml': `${marshPlan}${items}` })
+    await make(folder, { formats: ['svg'] })
+    const before = contentsOf(join(folder, 'out/marsh'))
+    writeFileSync(
+      join(folder, 'marsh.yaml'),
+      `${marshPlan.replace('Along the marsh', 'By the marsh')}${items}`,
+    )
+    await make(folder, { formats: ['svg'], only: ['bingo'] })
+    const after = contentsOf(join(folder, 'out/marsh'))
+    expect(after.get('word-cards/word-cards-01.svg')).toBe(before.get('word-cards/word-cards-01.svg'))
+    expect(after.get('bingo/bingo-01.svg')).not.toBe(before.get('bingo/bingo-01.svg'))
+  })
+
+  it('leaves the last good set as it was where a plan has a problem', async () => {
+    const folder = folderWith({ 'marsh.yaml': `${marshPlan}${items}` })
+    await make(folder, { formats: ['svg'] })
+    const before = contentsOf(join(folder, 'out'))
+    writeFileSync(join(folder, 'marsh.yaml'), `${marshPlan}  - {layout: bingo, grid: 5x5}\n`)
+    const made = await make(folder, { formats: ['svg'] })
+    expect(made.ok).toBe(false)
+    expect(contentsOf(join(folder, 'out'))).toEqual(before)
+  })
+
+  it('writes nothing where a first plan has a problem', async () => {
+    const folder = folderWith({ 'marsh.yaml': `${marshPlan}  - {layout: bingo, grid: 5x5}\n` })
+    expect((await make(folder)).ok).toBe(false)
+    expect(existsSync(join(folder, 'out'))).toBe(false)
+  })
+
+  it('tells of a card too small for its longest word, with the item’s line and what would fit', async () => {
+    const folder = folderWith({
+      'marsh.yaml': `${marshPlan.replace('perch]', 'dragonflies]')}  - {layout: word-cards, across: 8, down: 10}\n`,
+    })
+    const made = await make(folder)
+    expect(made.ok).toBe(false)
+    expect(made.problems[0]).toMatchObject({ severity: 'error', place: { line: 12 } })
+    expect(made.problems[0]!.message).toContain('"dragonflies"')
+  })
+
+  it('tells of too few words for the grid asked, with what would do', async () => {
+    const folder = folderWith({ 'marsh.yaml': `${marshPlan}  - {layout: bingo, grid: 5x5}\n` })
+    const { problems } = await make(folder)
+    expect(problems[0]).toMatchObject({ severity: 'error', place: { line: 12 } })
+    expect(problems[0]!.message).toMatch(/24 words.*12/)
+  })
+
+  it('tells of the problems of every item in one go', async () => {
+    const folder = folderWith({
+      'marsh.yaml': `${marshPlan}  - {layout: bingo, grid: 5x5}\n  - {layout: word-cards, size: 200 pt}\n`,
+    })
+    const { problems } = await make(folder)
+    expect(problems.map(problem => problem.place.line)).toEqual([12, 13])
+  })
+
+  it('tells of a folder that cannot be made', async () => {
+    const folder = folderWith({ 'marsh.yaml': `${marshPlan}${items}`, out: 'mine' })
+    const made = await make(folder, { outFolder: join(folder, 'out/below') })
+    expect(made.problems[0]).toMatchObject({ severity: 'error' })
+  })
+
+  it('tells of an output folder that is a file', async () => {
+    const folder = folderWith({ 'marsh.yaml': `${marshPlan}${items}`, out: 'mine' })
+    const made = await make(folder)
+    expect(made.ok).toBe(false)
+    expect(readFileSync(join(folder, 'out'), 'utf8')).toBe('mine')
+  })
+
+  it('refuses a font that lacks a character, naming word and character', async () => {
+    const folder = folderWith({
+      'marsh.yaml': `${marshPlan.replace('title: Along', 'title: ∰ Along')}${items}`,
+    })
+    const { problems } = await make(folder)
+    expect(problems[0]!.message).toContain('"∰"')
+  })
+})
