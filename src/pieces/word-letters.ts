@@ -88,9 +88,11 @@ export function spaceForPaint(
   for (let index = 1; index < letters.length; index++) {
     if (!painted[index - 1] && !painted[index]) continue
     const [before, after] = [letters[index - 1]!, letters[index]!]
+    const near = Math.ceil(ink.gapMm / before.rowMm)
     before.rows.forEach((row, offset) => {
-      const beside = after.rows[before.firstRow + offset - after.firstRow]
-      if (beside !== undefined) needed = Math.max(needed, row.right + ink.gapMm - beside.left)
+      const level = before.firstRow + offset - after.firstRow
+      const beside = after.rows.slice(Math.max(0, level - near), Math.max(0, level + near + 1))
+      for (const other of beside) needed = Math.max(needed, row.right + ink.gapMm - other.left)
     })
   }
   return needed

@@ -4,8 +4,8 @@ import { finestStrokeMm } from './ink-rules.js'
 import type { LineStyle } from './line-style.js'
 
 /** Lengths in strokes. */
-const dashLength = 4.5
-const dashGap = 2.4
+const dashLength = 4
+const dashGap = 3
 const dotWidth = 2
 const dotGap = 1.6
 

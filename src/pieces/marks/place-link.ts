@@ -23,7 +23,8 @@ export function placeLink(
   const { letters, marks, ink, sizeMm } = around
   const [from, to] = ends.map(end => ({
     x: (end.left + end.right) / 2,
-    y: end.bottom + ink.gapMm + ink.strokeMm / 2,
+    // Ink is known by rows a hundred and twenty-eighth of an em high: one row to spare.
+    y: end.bottom + ink.gapMm + ink.strokeMm / 2 + 0.01 * sizeMm,
   })) as [Point, Point]
   for (let tries = 0; ; tries++) {
     const depth = (sagEm + tries * stepEm) * sizeMm
