@@ -1,6 +1,6 @@
 /** Sorts by how words begin and end: with one consonant, a blend, a digraph, silent letters. */
 import { isVowelSound } from '../../words/patterns/sound-names.js'
-import type { Word } from '../../words/word.js'
+import type { Grapheme, Word } from '../../words/word.js'
 import { type BasisFamily, plainName } from './sort-basis.js'
 
 const openings = [
@@ -26,8 +26,8 @@ export const howItBegins: BasisFamily = () => [
     name: 'how the word begins',
     basis: 'what kind of consonants the word begins with',
     sharpness: 0.85,
-    titlesFor: word => [kindAt(word, openings, 'beginning') ?? single(word, 0)],
-    noneBecause: '',
+    titlesFor: word => titles(kindAt(word, openings, 'beginning') ?? single(word.graphemes[0])),
+    noneBecause: 'has no known sounds',
   },
 ]
 
@@ -36,8 +36,8 @@ export const howItEnds: BasisFamily = () => [
     name: 'how the word ends',
     basis: 'what kind of letters the word ends with',
     sharpness: 0.85,
-    titlesFor: word => [kindAt(word, endings, 'end') ?? single(word, -1)],
-    noneBecause: '',
+    titlesFor: word => titles(kindAt(word, endings, 'end') ?? single(word.graphemes.at(-1))),
+    noneBecause: 'has no known sounds',
   },
 ]
 
@@ -48,11 +48,14 @@ function kindAt(word: Word, kinds: readonly string[], place: 'beginning' | 'end'
   return kind === undefined ? undefined : plainName(kind)
 }
 
-function single(word: Word, index: number): string {
-  const grapheme = word.graphemes.at(index)
-  if (grapheme === undefined) return 'unknown'
+function single(grapheme: Grapheme | undefined): string | undefined {
+  if (grapheme === undefined) return undefined
   const { letters, sounds } = grapheme
   if (sounds.length === 0) return letters.toLowerCase() === 'e' ? 'silent e' : 'silent letter'
   if (!sounds.some(isVowelSound)) return 'single consonant'
   return /r$/i.test(letters) ? 'vowel with r' : 'vowel'
+}
+
+function titles(title: string | undefined): readonly string[] {
+  return title === undefined ? [] : [title]
 }
