@@ -33,7 +33,9 @@ export interface ImposeBacksRequest {
 
 /** One back a front, in the same order and with the same number; `interleave` numbers them for printing. */
 export function imposeBacks(request: ImposeBacksRequest): readonly Sheet[] {
-  return request.fronts.map((front, index) => imposeBack(request, front, index))
+  const { bleed } = request
+  const once = bleed && { ...bleed, paint: paintOnce(bleed.paint) }
+  return request.fronts.map((front, index) => imposeBack({ ...request, bleed: once }, front, index))
 }
 
 function imposeBack(request: ImposeBacksRequest, front: Sheet, index: number): Sheet {
@@ -78,6 +80,19 @@ function paintBleed(bleed: Bleed, boxes: readonly Box[], size: Size): readonly P
     xMm: area.xMm,
     yMm: area.yMm,
   }))
+}
+
+/** Equal strips beside equal cards share one art, so that a format draws it once for all sheets. */
+function paintOnce(paint: Bleed['paint']): Bleed['paint'] {
+  const painted = new Map<string, Art>()
+  return (area, corner) => {
+    const key = [area.xMm - corner.xMm, area.yMm - corner.yMm, area.widthMm, area.heightMm]
+      .map(mm => mm.toFixed(6))
+      .join(' ')
+    const art = painted.get(key) ?? paint(area, corner)
+    painted.set(key, art)
+    return art
+  }
 }
 
 function artBox({ art, xMm, yMm }: PlacedArt): Box {

@@ -107,7 +107,6 @@ describe('the bleed of a patterned back', () => {
   it('covers what a shift of up to its width would uncover, keeping off the pieces', () => {
     for (const gapMm of [0, 2, 9]) {
       const fronts = frontsOf(7, letterGrid('portrait', gapMm))
-      const painted: Box[] = []
       const [back] = imposeBacks({
         fronts,
         backOf: front => front,
@@ -115,13 +114,12 @@ describe('the bleed of a patterned back', () => {
         title: 'x',
         bleed: {
           widthMm: 3,
-          paint: area => {
-            painted.push(area)
-            return { ...area, shapes: [], text: [] }
-          },
+          paint: area => ({ ...area, shapes: [], text: [] }),
         },
       })
       const pieces = back!.pieces.map(pieceBox)
+      const painted = back!.furniture.map(({ art, xMm, yMm }): Box => ({ ...art, xMm, yMm }))
+      expect(painted.length).toBeGreaterThan(0)
       for (const [index, area] of painted.entries()) {
         expect([...pieces, ...painted.slice(index + 1)].some(other => boxesOverlap(area, other))).toBe(false)
       }
@@ -141,6 +139,29 @@ describe('the bleed of a patterned back', () => {
         }
       }
     }
+  })
+})
+
+describe('the bleed of many sheets', () => {
+  it('shares its arts between sheets', () => {
+    let paintings = 0
+    const backs = imposeBacks({
+      fronts: frontsOf(48, letterGrid()),
+      backOf: front => front,
+      flip: 'long edge',
+      title: 'x',
+      bleed: {
+        widthMm: 3,
+        paint: area => {
+          paintings += 1
+          return { ...area, shapes: [], text: [] }
+        },
+      },
+    })
+    const arts = new Set(backs.flatMap(back => back.furniture.map(placed => placed.art)))
+    expect(backs).toHaveLength(4)
+    expect(arts.size).toBe(paintings)
+    expect(paintings).toBeLessThan(backs[0]!.furniture.length)
   })
 })
 

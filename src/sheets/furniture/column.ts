@@ -80,17 +80,25 @@ function unbreakableRuns(blocks: readonly Block[]): readonly (readonly [number, 
 /** A line may end at a space, but not between a number and its unit. */
 const BREAKS = / (?!(?:mm|cm|%|×)(?![a-z]))/
 
-function breakLines(request: TextBlockRequest, widthMm: number): readonly string[] {
+/** Words are measured one by one, and each line drawn once at the end: drawing is what takes time. */
+function breakLines(request: TextBlockRequest, roomMm: number): readonly string[] {
   const width = (text: string) => request.lettering(lineOf(request, text)).widthMm
-  const lines: string[] = []
+  if (width(request.text) <= roomMm) return [request.text]
+  const spaceMm = width('n n') - width('nn')
+  const lines: { text: string; widthMm: number }[] = []
   for (const word of request.text.split(BREAKS).filter(part => part !== '')) {
+    const wordMm = width(word)
     const line = lines.at(-1)
-    const longer = `${line} ${word}`
-    if (line !== undefined && width(longer) <= widthMm) lines[lines.length - 1] = longer
-    else lines.push(word)
+    if (line !== undefined && line.widthMm + spaceMm + wordMm <= roomMm - KERNING_MM) {
+      line.text += ` ${word}`
+      line.widthMm += spaceMm + wordMm
+    } else lines.push({ text: word, widthMm: wordMm })
   }
-  return lines
+  return lines.map(line => line.text)
 }
+
+/** What kerning over spaces may add to a line of measured words. */
+const KERNING_MM = 0.5
 
 function lineOf({ sizeMm, color, weight }: LineOfText, text: string): LineOfText {
   return {

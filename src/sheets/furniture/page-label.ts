@@ -1,5 +1,5 @@
 /** The small line in the margin that tells loose sheets apart. */
-import { type Box, boxesOverlap, insetBox, pointsToMm, type Size } from '../../geometry.js'
+import { type Box, boxContains, boxesOverlap, insetBox, pointsToMm, type Size } from '../../geometry.js'
 import type { PlacedArt } from '../../pieces/piece.js'
 import { UNREACHABLE_EDGE_MM } from '../margins.js'
 import type { CutMark } from '../sheet.js'
@@ -14,7 +14,7 @@ export interface PageLabelRequest {
 }
 
 /** Largest first. Below 6 pt it would be of no use, and is left out. */
-const SIZES_MM = [7.5, 7, 6.5, 6].map(pointsToMm)
+const SIZES_MM = [pointsToMm(7.5), pointsToMm(7), pointsToMm(6.5), pointsToMm(6)] as const
 
 /** White space between the label and whatever stands next to it. */
 const CLEAR_MM = 0.5
@@ -24,21 +24,28 @@ export function placePageLabel(request: PageLabelRequest): PlacedArt | undefined
   const { text, lettering, sheetSize, pieces, cuts } = request
   const obstacles = [...pieces, ...cuts.map(cutBox)].map(box => insetBox(box, -CLEAR_MM))
   const reach = insetBox({ xMm: 0, yMm: 0, ...sheetSize }, UNREACHABLE_EDGE_MM)
-  const lefts = [...new Set(pieces.map(piece => piece.xMm))].sort((a, b) => a - b)
+  const lefts = leftsToTry(pieces, reach)
+  const [largestMm] = SIZES_MM
+  const largest = lettering({ text, sizeMm: largestMm })
   for (const sizeMm of SIZES_MM) {
-    const art = lettering({ text, sizeMm })
-    const tops = [reach.yMm, reach.yMm + reach.heightMm - art.heightMm]
-    for (const yMm of tops) {
-      for (const left of lefts.length > 0 ? lefts : [reach.xMm]) {
-        for (const xMm of [left + 2 * CLEAR_MM, left].map(x => Math.max(reach.xMm, x))) {
-          const box = { xMm, yMm, widthMm: art.widthMm, heightMm: art.heightMm }
-          const inReach = xMm + art.widthMm <= reach.xMm + reach.widthMm
-          if (inReach && !obstacles.some(obstacle => boxesOverlap(box, obstacle))) return { art, xMm, yMm }
-        }
-      }
-    }
+    const widthMm = (largest.widthMm * sizeMm) / largestMm
+    const heightMm = (largest.heightMm * sizeMm) / largestMm
+    const tops = [reach.yMm, reach.yMm + reach.heightMm - heightMm]
+    const free = tops
+      .flatMap(yMm => lefts.map(xMm => ({ xMm, yMm, widthMm, heightMm })))
+      .find(box => boxContains(reach, box) && !obstacles.some(obstacle => boxesOverlap(box, obstacle)))
+    if (free === undefined) continue
+    const art = sizeMm === largestMm ? largest : lettering({ text, sizeMm })
+    return { art, xMm: free.xMm, yMm: free.yMm }
   }
   return undefined
+}
+
+/** Just inside each column, where the cut marks of its edges are passed, and at its very edge. */
+function leftsToTry(pieces: readonly Box[], reach: Box): readonly number[] {
+  const columns = [...new Set(pieces.map(piece => piece.xMm))].sort((a, b) => a - b)
+  if (columns.length === 0) return [reach.xMm]
+  return columns.flatMap(left => [left + 2 * CLEAR_MM, left]).map(x => Math.max(reach.xMm, x))
 }
 
 function cutBox(cut: CutMark): Box {
