@@ -16,7 +16,12 @@ export const pluralRule: BasisFamily = () => [
     name: 'how the plural is made',
     basis: 'the rule for the plural',
     sharpness: 0.85,
-    titlesFor: word => (word.plural === null ? [] : [word.plural.rule]),
+    titlesFor: word => (word.plural === null ? [] : [sortedRule(word.plural.rule)]),
     noneBecause: 'has no plural',
   },
 ]
+
+/** Leaf and knife go into one column: children learn f and fe as one change. */
+function sortedRule(rule: string): string {
+  return /^fe? to ve?,/.test(rule) ? 'f or fe to ves' : rule
+}

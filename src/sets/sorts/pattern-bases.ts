@@ -76,10 +76,13 @@ function soundOfLetters(words: readonly Word[], pattern: string, letters: string
   }
 }
 
-/** The sounds of all graphemes that begin within the finding. */
-function soundsUnder(word: Word, { start, end }: Finding): string {
-  return word.graphemes
+/**
+ * The sounds of all graphemes that begin within the finding. In an ending the weak vowel counts as one, for the
+ * dictionary writes it now AH, now IH (kneaded, melted).
+ */
+function soundsUnder(word: Word, { pattern, start, end }: Finding): string {
+  const sounds = word.graphemes
     .filter(grapheme => grapheme.start >= start && grapheme.start < end)
     .flatMap(grapheme => grapheme.sounds)
-    .join(' ')
+  return sounds.map(sound => (sound === 'AH' && pattern.startsWith('ending-') ? 'IH' : sound)).join(' ')
 }

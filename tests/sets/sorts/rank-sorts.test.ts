@@ -200,10 +200,13 @@ describe('sorts by sound', () => {
       { text: 'sailed', sounds: 's:S ai:EY l:L e: d:D', patterns: ['ending-ed:ed'] },
       { text: 'baked', sounds: 'b:B a:EY k:K e: d:T', patterns: ['ending-ed:ed'] },
       { text: 'rowed', sounds: 'r:R ow:OW e: d:D', patterns: ['ending-ed:ed'] },
+      { text: 'melted', sounds: 'm:M e:EH l:L t:T e:AH d:D', patterns: ['ending-ed:ed'] },
+      { text: 'kneaded', sounds: 'kn:N ea:IY d:D e:IH d:D', patterns: ['ending-ed:ed'] },
     )
     expect(columnsOf(sortNamed(past, 'how ed sounds (ending ed)'))).toEqual({
       'ed as in fished': ['fished', 'baked'],
       'ed as in sailed': ['sailed', 'rowed'],
+      'ed as in melted': ['melted', 'kneaded'],
     })
   })
 })
@@ -219,6 +222,19 @@ describe('sorts by grammar', () => {
     expect(columnsOf(sortNamed(words, 'how the plural is made'))).toEqual({
       'add es': ['marsh', 'finch'],
       'add s': ['reed', 'pond'],
+    })
+  })
+
+  it('takes f and fe for one change', () => {
+    const words = wordsByHand(
+      { text: 'loaf', plural: { form: 'loaves', rule: 'f to v, add es' } },
+      { text: 'bun', plural: { form: 'buns', rule: 'add s' } },
+      { text: 'knife', plural: { form: 'knives', rule: 'fe to ve, add s' } },
+      { text: 'pie', plural: { form: 'pies', rule: 'add s' } },
+    )
+    expect(columnsOf(sortNamed(words, 'how the plural is made'))).toEqual({
+      'f or fe to ves': ['loaf', 'knife'],
+      'add s': ['bun', 'pie'],
     })
   })
 
