@@ -29,9 +29,9 @@ const onsets = new Set(
 
 /** Null where the two vowel sounds make one syllable on paper: fire, hour, flour. */
 export function breakBetween(stretch: Stretch): Break | null {
-  const { between, right } = stretch
-  const sign = between.find(unit => /^[-']$/.test(unit.letters))
-  if (sign?.letters === '-') return { at: sign.end, rule: 'hyphen: divide after it' }
+  const { left, between, right } = stretch
+  const beforeHyphen = [left, ...between].find(unit => unit.endsPart)
+  if (beforeHyphen) return { at: beforeHyphen.end, rule: 'hyphen: divide after it' }
   if (right.kind === 'syllabic') {
     const isFire = between.length === 0 && right.sounds.includes('ER')
     return isFire ? null : beforeSyllabic(stretch)

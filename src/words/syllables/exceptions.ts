@@ -42,6 +42,13 @@ guid·ance
 sub·ma·rine
 glob·al
 home·stead
+ham·burg·er
+dis·ease
+loos·en
+dic·tion·ar·y
+thiev·ing
+sail·or
+nerv·ous
 an·y·bod·y
 ac·knowl·edge
 cho·rus

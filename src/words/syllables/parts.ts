@@ -43,8 +43,11 @@ export function seamsOf(
   others: OtherWords | undefined,
 ): readonly Seam[] {
   const sounds = units.flatMap(unit => unit.sounds)
-  const seams = others === undefined ? [] : seamsIn({ text: word, start: 0, sounds }, { units, others }, true)
-  return [...seams, ...endingsBySound(word, sounds.join(' '))]
+  const seams =
+    others === undefined ? [] : [...seamsIn({ text: word, start: 0, sounds }, { units, others }, true)]
+  // trans·port, trans·late; tran·scribe and tran·sit share their s.
+  if (/^trans[bdfglmnpv]/.test(word)) seams.push({ at: 5, rule: 'prefix trans-' })
+  return /e[ds]$/.test(word) ? [...seams, ...endingsBySound(word, sounds.join(' '))] : seams
 }
 
 function seamsIn(part: Part, evidence: Evidence, isWhole = false): readonly Seam[] {
@@ -188,7 +191,9 @@ function joinedBase(
   if (/ng$/.test(stem) && sounds.at(-1) === 'G' && isKnown(stem) && isSaid(stem, sounds.slice(0, -1), others))
     return found(stem, at, rule, sounds.slice(0, -1))
   const doubled = /([bdfgklmnprstvz])\1$/.test(stem)
-  if (isBase(stem) && !(doubled && letters === 'y' && dividesDoubleBeforeY(stem))) return found(stem, at)
+  const keepsDouble = /(?:ll|ss|ff|zz)$/.test(stem) || /^(?:add|egg|err|purr|ebb)$/.test(stem)
+  const dividesInside = doubled && (!keepsDouble || (letters === 'y' && dividesDoubleBeforeY(stem)))
+  if (!dividesInside && isBase(stem)) return found(stem, at)
   if (/[^aeiou]i$/.test(stem) && letters !== 'ing') {
     const withY = `${stem.slice(0, -1)}y`
     if (
@@ -304,7 +309,13 @@ function halvesOf(
 ): { left: Part; seam: Seam; right: Part } | undefined {
   if (part.text.length < 6 || notCompound.has(part.text)) return undefined
   const inside = units.filter(unit => unit.start >= part.start && unit.end <= part.start + part.text.length)
+  const hasVowel = (unit: Unit) => unit.kind === 'vowel' || unit.kind === 'syllabic'
+  const firstVowel = inside.find(hasVowel)
+  const lastStressed = inside.findLast(unit => hasVowel(unit) && (unit.stress ?? 1) > 0)
+  if (firstVowel === undefined || lastStressed === undefined) return undefined
   for (const { start: at } of inside) {
+    // Each half has a vowel, and the second is not said weakly.
+    if (at < firstVowel.end || at > lastStressed.start) continue
     const leftText = part.text.slice(0, at - part.start)
     const rightText = part.text.slice(at - part.start)
     if (rightText.length < 3 || (leftText.length < 3 && !/^(?:up|in|on)$/.test(leftText))) continue
@@ -313,8 +324,7 @@ function halvesOf(
     const sounds = inside.filter(unit => unit.end <= at).flatMap(unit => unit.sounds)
     const left = { text: leftText, start: part.start, sounds }
     const right = { text: rightText, start: at, sounds: part.sounds.slice(sounds.length) }
-    if (weakHalves.has(rightText) || !inside.some(unit => unit.start >= at && (unit.stress ?? 1) > 0))
-      continue
+    if (weakHalves.has(rightText)) continue
     if (isSaid(leftText, left.sounds, others) && isSaid(rightText, right.sounds, others))
       return { left, seam: { at, rule: `compound: ${leftText} + ${rightText}` }, right }
   }

@@ -16,6 +16,8 @@ export interface Unit {
   readonly stress?: number
   /** After /w/, where a stands for short o: quality, wander. */
   readonly followsW: boolean
+  /** A hyphen follows. */
+  readonly endsPart: boolean
 }
 
 const vowelSounds = new Set('AA AE AH AO AW AY EH ER EY IH IY OW OY UH UW'.split(' '))
@@ -28,10 +30,21 @@ export function unitsOf(graphemes: readonly Grapheme[], pronunciation: string | 
   const stresses = stressesOf(graphemes, pronunciation)
   let vowelsBefore = 0
   return graphemes.map(({ letters, start, sounds }, index) => {
-    const lower = letters.toLowerCase()
+    const lower = letters.toLowerCase().replace(/['-]/g, '')
     const followsW = graphemes[index - 1]?.sounds.at(-1) === 'W'
     const kind = kindOf(lower, sounds)
-    const unit = { letters: lower, start, end: start + letters.length, sounds, kind, followsW }
+    const end = start + letters.length
+    // An apostrophe before a consonant stays with the syllable before: o'·clock.
+    const shift = kind === 'consonant' && /^'[a-z]/i.test(letters) ? 1 : 0
+    const unit = {
+      letters: lower,
+      start: start + shift,
+      end,
+      sounds,
+      kind,
+      followsW,
+      endsPart: letters.endsWith('-'),
+    }
     const count = sounds.filter(isVowelSound).length
     const stress = stresses?.slice(vowelsBefore, vowelsBefore + count).find(value => value > 0) ?? 0
     vowelsBefore += count
