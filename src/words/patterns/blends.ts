@@ -9,7 +9,7 @@ import { findingAt, type SpelledSound, spelledSounds } from './spelled-sounds.js
 const beginningPairs = new Set('bl cl fl gl pl sl br cr dr fr gr pr tr sc sk sm sn sp st sw tw dw'.split(' '))
 /** squ counts: s and the two sounds of qu, /S K W/. */
 const beginningTriples = new Set('scr spl spr str squ'.split(' '))
-const beginningDigraphBlends = new Set('chl chr phl phr sch shl shm shr sph thr thw'.split(' '))
+const beginningDigraphBlends = new Set('chl chr phl phr sch shr sph thr thw'.split(' '))
 
 const endingPairs = new Set('ct ft lb ld lf lk lm lp lt mp nc nd nk nt pt sc sk sp st'.split(' '))
 const endingTriples = new Set('dst lpt mpt nct nst'.split(' '))

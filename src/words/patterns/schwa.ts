@@ -16,6 +16,15 @@ function isReduced({ letters, sounds, stress, start }: SpelledSound): boolean {
   return said === 'AH' || (said === 'IH' && !/[iy]/.test(letters))
 }
 
+/** Where the r opens the next syllable (a·round), the dictionary's one sound /ER/ is a schwa and /R/. */
+function losesItsR({ letters, syllable, lastSyllable, stress }: SpelledSound): boolean {
+  return /^[aeiou]r+$/.test(letters) && syllable < lastSyllable && stress === 0
+}
+
+function lettersBeforeR(spelled: SpelledSound): string {
+  return losesItsR(spelled) ? spelled.letters.slice(0, 1) : spelled.letters
+}
+
 function standsInEnding({ letters, start }: SpelledSound, word: StudiedLetters): boolean {
   if (letters !== 'e' || start < word.text.length - 3) return false
   return [endingEd, endingEs, endingEst].some(({ find }) => find(word).some(ending => ending.start === start))
@@ -23,10 +32,12 @@ function standsInEnding({ letters, start }: SpelledSound, word: StudiedLetters):
 
 function findSchwa(word: StudiedLetters): readonly Finding[] {
   return spelledSounds(word)
-    .filter(spelled => isReduced(spelled) && !standsInEnding(spelled, word))
-    .map(({ letters, sounds, start, end }) => {
-      const why = `${letters} has no stress and is reduced to /${sounds.join(' ')}/`
-      return findingAt(word, { pattern: 'schwa', start, end, why })
+    .filter(spelled => (isReduced(spelled) || losesItsR(spelled)) && !standsInEnding(spelled, word))
+    .map(spelled => {
+      const letters = lettersBeforeR(spelled)
+      const why = `${letters} has no stress and is reduced`
+      const { start } = spelled
+      return findingAt(word, { pattern: 'schwa', start, end: start + letters.length, why })
     })
 }
 

@@ -18,7 +18,7 @@ const lengthened: Readonly<Record<string, readonly string[]>> = {
   u: ['UW', 'Y UW'],
   y: ['AY'],
   ar: ['EH R'],
-  er: ['IH R'],
+  er: ['IH R', 'IY R'],
   or: ['AO R'],
   ur: ['UH R', 'Y UH R'],
 }

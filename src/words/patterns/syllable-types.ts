@@ -45,9 +45,11 @@ function kindOf(
   syllable: number,
 ): { readonly type: SyllableType; readonly why: string } {
   if (vowel.letters === 'le') return { type: 'consonant-le', why: 'a consonant and le' }
-  if (/r[eh]?$/.test(vowel.letters) && vowel.sounds.length > 0) {
+  if (/r[eh]?$/.test(vowel.letters) && (vowel.syllable === vowel.lastSyllable || vowel.stress !== 0)) {
     return { type: 'r-controlled', why: `its vowel ${vowel.letters} is changed by r` }
   }
+  if (vowel.syllable < vowel.lastSyllable)
+    return { type: 'open', why: `it ends with its vowel; the r opens the next syllable` }
   if (vowel.letters.length > 1) return { type: 'vowel-team', why: `its vowel is the team ${vowel.letters}` }
   const silentE = after.at(-1)
   if (silentE?.letters === 'e' && silentE.kind === 'silent' && after.length > 1) {
