@@ -4,11 +4,11 @@ import type { Word } from '../../words/word.js'
 export const promptKinds = ['plural', 'clue'] as const
 export type PromptKind = (typeof promptKinds)[number]
 
-/** Undefined where the word has none. */
+/** Undefined where the word has none; a noun that is not counted (mud) has a plural in the dictionary alone. */
 export function promptFor(word: Word, kind: PromptKind): string | undefined {
   switch (kind) {
     case 'plural':
-      return word.plural?.form
+      return word.plural?.rule.startsWith('not counted') ? undefined : word.plural?.form
     case 'clue':
       return word.clue
   }

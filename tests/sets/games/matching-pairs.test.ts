@@ -91,6 +91,12 @@ describe('words that make no pair', () => {
     ])
   })
 
+  it('count among them nouns that are not counted', () => {
+    const mud = wordByHand({ text: 'mud', plural: { form: 'mud', rule: 'not counted: stays the same' } })
+    const { outcome } = pairsFrom({ ...asked, words: [...marsh, mud] })
+    expect(outcome.problems.map(problem => problem.message)).toEqual(['"mud" has no plural'])
+  })
+
   it('are an error where no two pairs are left', () => {
     const outcome = matchingPairs({ ...asked, words: marsh.slice(0, 1) })
     expect(outcome.ok).toBe(false)
