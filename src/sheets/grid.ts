@@ -1,14 +1,9 @@
 /** Divides a sheet of paper into equal places, centred, sharing their edges where there is no gap. */
 import type { Box, Size } from '../geometry.js'
 import type { Division, Paper } from '../plan/plan.js'
-import { errorAt, type Outcome, type Place, type Problem, warningAt } from '../problems.js'
-import {
-  DEFAULT_MARGIN_MM,
-  defaultMargins,
-  evenMargins,
-  type Margins,
-  UNREACHABLE_EDGE_MM,
-} from './margins.js'
+import type { Outcome, Place } from '../problems.js'
+import { nothingFits, reachWarnings, SMALLEST_PIECE_MM } from './grid-problems.js'
+import { DEFAULT_MARGIN_MM, defaultMargins, evenMargins, type Margins } from './margins.js'
 
 export type Orientation = 'portrait' | 'landscape'
 
@@ -47,20 +42,19 @@ export interface Grid {
   readonly wasteShare: number
 }
 
-/** Smaller than this is too small to cut and hold: common practice, no source. */
-export const SMALLEST_PIECE_MM = 8
-
 export function divideSheet(request: GridRequest): Outcome<Grid> {
-  const warnings = reachWarnings(request)
   const grids = orientationsToTry(request).map(orientation => gridFor(request, orientation))
   const fitting = grids.filter(grid => grid !== undefined)
   const [first] = fitting
-  if (first === undefined) return { ok: false, problems: [nothingFits(request)] }
+  if (first === undefined) {
+    const room = printableBox(...paperAndMargins(request, request.orientation ?? 'portrait'))
+    return { ok: false, problems: [nothingFits(request, room, fitsTurned(request))] }
+  }
   const best = fitting.reduce(
     (least, grid) => (grid.wasteShare < least.wasteShare - 1e-9 ? grid : least),
     first,
   )
-  return { ok: true, value: best, problems: warnings }
+  return { ok: true, value: best, problems: reachWarnings(request) }
 }
 
 /** Number of places on a sheet. */
@@ -133,8 +127,7 @@ function orientationsToTry(request: GridRequest): readonly Orientation[] {
 }
 
 function gridFor(request: GridRequest, orientation: Orientation): Grid | undefined {
-  const sheetSize = sheetSizeOf(request.paper, orientation)
-  const margins = marginsFor(request, orientation)
+  const [sheetSize, margins] = paperAndMargins(request, orientation)
   const room = printableBox(sheetSize, margins)
   const { columns, rows, pieceSize } = fillRoom(room, request)
   const tooSmall = Math.min(pieceSize.widthMm, pieceSize.heightMm) < SMALLEST_PIECE_MM
@@ -156,9 +149,18 @@ function gridFor(request: GridRequest, orientation: Orientation): Grid | undefin
   }
 }
 
-function marginsFor(request: GridRequest, orientation: Orientation): Margins {
-  if (request.marginMm !== undefined) return evenMargins(request.marginMm)
-  return defaultMargins(sheetSizeOf(request.paper, orientation), request.division.kind)
+function paperAndMargins(request: GridRequest, orientation: Orientation): readonly [Size, Margins] {
+  const sheetSize = sheetSizeOf(request.paper, orientation)
+  const { marginMm, division } = request
+  return [
+    sheetSize,
+    marginMm === undefined ? defaultMargins(sheetSize, division.kind) : evenMargins(marginMm),
+  ]
+}
+
+function fitsTurned(request: GridRequest): boolean {
+  if (request.orientation === undefined) return false
+  return gridFor(request, request.orientation === 'portrait' ? 'landscape' : 'portrait') !== undefined
 }
 
 interface Filling {
@@ -207,65 +209,6 @@ function shape(room: Size, preferred: PreferredGrid, gapMm: number): number {
 /** The count the other way that comes nearest to the layout's own shape of piece. */
 function companion(roomMm: number, otherSideMm: number, gapMm: number, ratio: number): number {
   return Math.max(1, Math.round((roomMm + gapMm) / (otherSideMm * ratio + gapMm)))
-}
-
-function reachWarnings(request: GridRequest): readonly Problem[] {
-  const { marginMm, place } = request
-  if (marginMm === undefined || marginMm >= UNREACHABLE_EDGE_MM) return []
-  return [
-    warningAt(
-      place,
-      `a margin of ${marginMm} mm is narrower than most office printers can reach`,
-      `Many leave about ${UNREACHABLE_EDGE_MM} mm at the edge unprinted; print one sheet to see, or set a margin of 6.35 mm.`,
-    ),
-  ]
-}
-
-function nothingFits(request: GridRequest): Problem {
-  const { division, paper, place } = request
-  const orientation = request.orientation ?? 'portrait'
-  const room = printableBox(sheetSizeOf(paper, orientation), marginsFor(request, orientation))
-  if (Math.min(room.widthMm, room.heightMm) <= 0) {
-    return errorAt(
-      place,
-      `the margins leave nothing of the ${paper.name} paper`,
-      'Choose a narrower margin or larger paper.',
-    )
-  }
-  const roomText = `${mm(room.widthMm)} × ${mm(room.heightMm)} mm within the margins`
-  if (division.kind === 'card') {
-    const { widthMm, heightMm } = division.size
-    if (Math.min(widthMm, heightMm) < SMALLEST_PIECE_MM) {
-      return errorAt(
-        place,
-        `a card of ${mm(widthMm)} × ${mm(heightMm)} mm is too small to cut and hold`,
-        `Make each edge at least ${SMALLEST_PIECE_MM} mm.`,
-      )
-    }
-    return errorAt(
-      place,
-      `a card of ${mm(widthMm)} × ${mm(heightMm)} mm does not fit on ${paper.name} paper (${roomText})`,
-      fitsTurned(request)
-        ? 'It fits with the paper turned the other way: leave `orientation` out.'
-        : 'Choose a smaller card, larger paper or a narrower margin.',
-    )
-  }
-  const across = division.kind === 'count' ? (division.across ?? 'any number') : request.preferred.columns
-  const down = division.kind === 'count' ? (division.down ?? 'any number') : request.preferred.rows
-  return errorAt(
-    place,
-    `${across} across and ${down} down make pieces too small to cut on ${paper.name} paper (${roomText})`,
-    `Ask for fewer across or down, a smaller gap or larger paper; a piece needs at least ${SMALLEST_PIECE_MM} mm each way.`,
-  )
-}
-
-function fitsTurned(request: GridRequest): boolean {
-  if (request.orientation === undefined) return false
-  return gridFor(request, request.orientation === 'portrait' ? 'landscape' : 'portrait') !== undefined
-}
-
-function mm(value: number): string {
-  return String(Number(value.toFixed(1)))
 }
 
 /** Rounds away the dust of floating point: positions are kept to a billionth of a millimetre. */
