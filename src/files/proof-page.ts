@@ -66,7 +66,7 @@ function contents(items: readonly ManifestItem[]): string {
 function sheetsOfPaper({ pages }: ManifestItem): string {
   const fronts = pages.filter(page => page.side === 'front').length
   const backs = pages.length - fronts
-  return backs === 0 ? `${fronts}` : `${fronts}, and ${backs} backs`
+  return backs === 0 ? `${fronts}` : `${fronts}, ${backs} of them with a back`
 }
 
 /** `215.9x279.4` for every size of paper that stands in the sections. */

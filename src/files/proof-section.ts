@@ -50,7 +50,7 @@ export function itemAnchor(name: string): string {
 }
 
 function sheetFigure(name: string, sheet: Sheet, page: number, ids: ArtIds): string {
-  const id = `${anchor(name)}-${page}`
+  const id = `sheet-${anchor(name)}-${page}`
   const [width, height] = [toDecimal(sheet.widthMm), toDecimal(sheet.heightMm)]
   const side = sheet.side === 'back' ? ', back' : ''
   return [

@@ -75,7 +75,7 @@ describe('the proof page', () => {
 
   it('says what to print, for whom, on which paper and how', () => {
     expect(page()).toContain(
-      '<th scope="row"><a href="#item-bingo">bingo</a></th><td>Otters</td><td>2, and 1 backs</td>' +
+      '<th scope="row"><a href="#item-bingo">bingo</a></th><td>Otters</td><td>2, 1 of them with a back</td>' +
         '<td>letter, 215.9 × 279.4 mm</td><td>Print on card stock &amp; trim.</td>',
     )
   })
@@ -126,11 +126,11 @@ describe('printed from Chromium', () => {
 
   it.runIf(programs)('an item or a sheet that was chosen is printed alone', async () => {
     expect((await printedSizes('index.html', '#item-word-cards')).map(roughly)).toEqual(['595 x 842'])
-    expect((await printedSizes('index.html', '#bingo-2')).map(roughly)).toEqual(['612 x 792'])
+    expect((await printedSizes('index.html', '#sheet-bingo-2')).map(roughly)).toEqual(['612 x 792'])
   })
 
   it.runIf(programs)('its ink stands where our PNG has it, to a pixel at 300 DPI', async () => {
-    await printedSizes('index.html', '#word-cards-1')
+    await printedSizes('index.html', '#sheet-word-cards-1')
     await expectSameInk(join(folder, 'printed.pdf'))
   })
 
