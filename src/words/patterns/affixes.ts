@@ -97,11 +97,18 @@ const suffixes: readonly {
   { letters: 'y', sounds: /IY$/, baseNeeded: true },
 ]
 
+/** The dictionary wavers between reduced vowels (different, differently), and between AA and AO. */
+function alike(first: string, second: string | undefined): boolean {
+  const reduced = /^(?:AH|IH|EH)$/
+  if (second === undefined || first === second) return first === second
+  return (reduced.test(first) && reduced.test(second)) || (/^A[AO]$/.test(first) && /^A[AO]$/.test(second))
+}
+
 /** The base's sounds stand at the beginning; a last /IY/ (happy, happily) or /AH L/ (simple, simply) may change. */
 function keepsSounds(base: readonly string[], sounds: readonly string[]): boolean {
   const fixed =
     base.at(-1) === 'IY' ? base.slice(0, -1) : base.slice(-2).join(' ') === 'AH L' ? base.slice(0, -2) : base
-  return fixed.length > 0 && fixed.every((sound, index) => sounds[index] === sound)
+  return fixed.length > 0 && fixed.every((sound, index) => alike(sound, sounds[index]))
 }
 
 function findSuffix(word: StudiedLetters): readonly Finding[] {

@@ -3,7 +3,7 @@ import { type Ending, type EndingName, endingOf } from '../endings/recognise.js'
 import type { Finding } from '../word.js'
 import { isFamiliar, soundsOf } from './base-words.js'
 import { oncePerWord } from './once-per-word.js'
-import type { Pattern, StudiedLetters } from './pattern.js'
+import type { Pattern, StudiedLetters, WordEvidence } from './pattern.js'
 import { commonPractice } from './pattern.js'
 import { findingAt } from './spelled-sounds.js'
 import { notInflected } from './words-apart.js'
@@ -30,6 +30,12 @@ function soundsAfter(ending: EndingName, last: string): readonly string[] {
   }
 }
 
+/** passes is pass and -es, although passe is a word as well. */
+function hasFamiliarStem(base: string, evidence: WordEvidence): boolean {
+  if (!/(?:ss|x|zz|ch|sh)e$/.test(base)) return false
+  return evidence.familiarity(base.slice(0, -1)) > evidence.familiarity(base)
+}
+
 /** The ending is heard as it should be after the base: -ed of wick would be /T/, so wicked is not wick and -ed. */
 function isHeard({ ending, base }: Ending, word: StudiedLetters): string | undefined {
   const sounds = soundsOf(word.pronunciation).join(' ')
@@ -45,7 +51,7 @@ function findEnding(ending: EndingName): (word: StudiedLetters) => readonly Find
     const found = endingOf({
       text,
       pronunciation,
-      isWord: base => isFamiliar(base, evidence),
+      isWord: base => isFamiliar(base, evidence) && !hasFamiliarStem(base, evidence),
       pronunciationOf: base => evidence.pronunciationsOf(base)[0],
     })
     const heard = found?.ending === ending ? isHeard(found, word) : undefined

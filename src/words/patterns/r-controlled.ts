@@ -4,9 +4,9 @@ import type { Pattern, StudiedLetters } from './pattern.js'
 import { soundNames } from './sound-names.js'
 import { findingAt, type SpelledSound, spelledSounds } from './spelled-sounds.js'
 
-/** The first and the last letter's syllables differ where the r opens the next one: a·round. With rr and stress: hur·ry. */
-function keepsItsR({ letters, syllable, lastSyllable, stress }: SpelledSound): boolean {
-  return syllable === lastSyllable || (letters.endsWith('rr') && stress !== 0)
+/** Where the r opens the next syllable it leaves a vowel without stress alone (a·round), and colors one with stress (sto·ry). */
+function keepsItsR({ syllable, lastSyllable, stress }: SpelledSound): boolean {
+  return syllable === lastSyllable || stress !== 0
 }
 
 function isSilentE(spelled: SpelledSound | undefined): spelled is SpelledSound {
@@ -46,9 +46,9 @@ export const rControlled: Pattern = {
   scope: 'letters',
   definition: 'a vowel changed by the r after it: ar er ir or ur, and air ear eer are ire ore …',
   condition:
-    'vowel letters and r in one grapheme, said /ER/ or as a vowel and /R/ in one syllable, with a silent e that follows (care, fire); not where the r begins the next syllable',
+    'vowel letters and r in one grapheme, said /ER/ or as a vowel and /R/, with a silent e that follows (care, fire); not where the vowel has no stress and the r begins the next syllable',
   example: { word: 'harbor', letters: 'ar' },
-  counterExample: { word: 'around', why: 'its r begins the second syllable' },
+  counterExample: { word: 'around', why: 'its a has no stress, and the r begins the second syllable' },
   source: 'Moats and Tolman, six types of syllables (LETRS); from memory',
   spelledWith: /[aeiouy].?r/,
   find: findRControlled,
