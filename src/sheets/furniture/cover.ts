@@ -95,7 +95,7 @@ function coverBlocks(request: CoverRequest): readonly Block[] {
     heading('Take care'),
     ...[...cautions, ...(request.moreCautions ?? [])].map(line => text(line)),
     gap(3),
-    heading('Before you print'),
+    heading('Is it true to size?'),
     rulerBlock({ lettering, widthMm: room.widthMm }),
     ...(cuttings.length > 0 ? [heading('How to cut'), { ...text(PILE_ADVICE, 2), keepsWithNext: true }] : []),
     ...cuttings.flatMap(cutting => cuttingBlocks(cutting, request)),

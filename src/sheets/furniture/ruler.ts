@@ -34,7 +34,7 @@ export function rulerBlock({ lettering, widthMm }: RulerRequest): Block {
   const advice = textBlock({
     lettering,
     widthMm,
-    text: `Measure this: ${mm} mm and ${inches} in. If it is not, print at 100 %, “actual size”.`,
+    text: `Measure this: ${mm} mm and ${inches} in. If they measure otherwise, print again at 100 %, “actual size”.`,
     sizeMm: NUMBER_MM,
   })
   const topMm = advice.heightMm + 1
