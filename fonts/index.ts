@@ -27,14 +27,14 @@ export const bundledFaces: readonly BundledFace[] = [
     name: 'lexend',
     family: 'Lexend',
     summary: 'wide letters and generous spaces between them; words come out long',
-    letterShapes: { a: 'book', g: 'schoolbook' },
+    letterShapes: { a: 'schoolbook', g: 'schoolbook' },
   },
   {
     name: 'opendyslexic',
     family: 'OpenDyslexic',
     summary:
       'heavy feet on the letters, so that none can be turned about; chosen by some readers with dyslexia',
-    letterShapes: { a: 'book', g: 'schoolbook' },
+    letterShapes: { a: 'schoolbook', g: 'schoolbook' },
   },
 ]
 

@@ -30,7 +30,7 @@ function rangesOfFinding({ letters, start, end }: Finding): Ranges {
 
 /**
  * Every occurrence of exact letters, capitals and small letters alike. An underscore stands for the consonant letters
- * between the two parts of a split pattern: `a_e` is found in *lake* and in *bathe*, not in *area*.
+ * between the two parts of a split pattern: `a_e` is found in *lake* and in *paste*, not in *idea*.
  */
 function rangesOfLetters(text: string, letters: string): readonly Ranges[] {
   const [before = '', after] = letters.toLowerCase().split('_')

@@ -1,0 +1,24 @@
+import { describe, expect, it } from 'vitest'
+import { bundledFaces } from '../../../fonts/index.js'
+import { drawWord } from '../../../src/pieces/word-art.js'
+import { bundledTypeface } from '../bundled-typefaces.js'
+import { render } from '../pixels.js'
+
+/** How many strokes a line down the middle of the letter crosses: two in a schoolbook a, three in a book a. */
+function strokesDownTheMiddle(face: string, letter: string): number {
+  const { art } = drawWord({ typeface: bundledTypeface(face), word: letter, spans: [], sizeMm: 20 })
+  const picture = render(art.shapes, { ...art, heightMm: art.heightMm + 2, xMm: 0, yMm: 1, dpi: 300 })
+  const middle = Math.floor(picture.width / 2)
+  const inked = Array.from(
+    { length: picture.height },
+    (_, y) => picture.values[y * picture.width + middle]! >= 128,
+  )
+  return inked.filter((ink, y) => ink && inked[y - 1] !== true).length
+}
+
+describe('what the list of fonts says of a and g', () => {
+  it.each(bundledFaces)('$family', ({ name, letterShapes }) => {
+    expect(strokesDownTheMiddle(name, 'a')).toBe(letterShapes.a === 'schoolbook' ? 2 : 3)
+    expect(strokesDownTheMiddle(name, 'g')).toBe(letterShapes.g === 'schoolbook' ? 3 : 4)
+  })
+})
