@@ -21,6 +21,7 @@ const ownEnding: Readonly<Record<string, string>> = {
   child: 'children',
   ox: 'oxen',
   person: 'people persons',
+  money: 'moneys monies',
   die: 'dice dies',
   alumnus: 'alumni',
   stimulus: 'stimuli',
@@ -137,7 +138,7 @@ export const alwaysPlural: ReadonlySet<string> = new Set(
 export const notCounted: ReadonlySet<string> = new Set(
   `furniture homework housework schoolwork information luggage baggage equipment advice traffic news mathematics
   maths math physics gymnastics athletics economics politics genetics linguistics ethics aerobics mechanics
-  electronics acoustics tennis chess soccer hockey wildlife weather cutlery machinery scenery poultry mankind
+  electronics acoustics tennis chess golf soccer hockey wildlife weather cutlery machinery scenery poultry mankind
   software hardware underwear laughter sunshine moonlight sunlight daylight knowledge rice mud butter music
   electricity garbage rubbish happiness sadness fun health wealth gravity clothing jewelry research nonsense
   applause luck courage oxygen hydrogen`.split(/\s+/),
@@ -188,6 +189,13 @@ export const singularInS: ReadonlySet<string> = new Set(
   summons ares pus yes mantis lens herpes rabies diabetes hercules molasses bus plus minus isosceles sas
   cosmos chaos ethos pathos asbestos thermos rhinoceros albatross mas vas carcass sis mrs ms dais ibis
   bathos cutlass reis gris las apropos oops alas whereas perhaps always`.split(/\s+/),
+)
+
+/** One thing that ends in -men; other words in -men are plurals of -man. */
+export const endsInMen: ReadonlySet<string> = new Set(
+  'specimen omen abdomen regimen stamen acumen ramen amen cyclamen dolmen bitumen albumen lumen foramen'.split(
+    ' ',
+  ),
 )
 
 /** ch is /k/: for words whose pronunciation is not given. */

@@ -3,6 +3,7 @@ import { inTheCaseOf } from './letter-case.js'
 import {
   alwaysPlural,
   chIsK,
+  endsInMen,
   fKeeps,
   fToVes,
   fTwoForms,
@@ -72,6 +73,7 @@ function alreadyPlural(word: string, question: PluralQuestion): Plural | null {
 }
 
 function singularInText(word: string, { isNoun }: PluralQuestion): string | undefined {
+  if (/men$/.test(word) && !endsInMen.has(word)) return `${word.slice(0, -2)}an`
   if (!word.endsWith('s') || /(?:ss|us|is)$/.test(word) || singularInS.has(word) || word.length < 4)
     return undefined
   return possibleSingulars(word).find(base => !isNoun || isNoun(base))
