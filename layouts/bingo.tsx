@@ -112,7 +112,7 @@ function boardFace(request: LayoutRequest, card: Card, set: CardSet, size: Size)
     text: card.words.map(word => word.text),
     cells: cells.map(row => row.map(word => word?.text ?? null)),
     tree: (
-      <CardFrame type={type}>
+      <CardFrame type={type} border={undefined}>
         <div style={{ display: 'flex', flexDirection: 'column', flexGrow: 1, position: 'relative' }}>
           <OverlaySlot name="border" />
           {cells.map((words, row) => (
@@ -127,7 +127,7 @@ function boardFace(request: LayoutRequest, card: Card, set: CardSet, size: Size)
             </div>
           ))}
         </div>
-        <SetMark setName={request.setName} card={card} set={set} type={type} />
+        <SetMark setName={request.setName} card={card} set={set} type={type} border={undefined} />
       </CardFrame>
     ),
     slots,

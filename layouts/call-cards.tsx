@@ -41,7 +41,7 @@ function callCardFace(request: LayoutRequest, card: Card, set: CardSet, size: Si
   const word = card.words[0]!
   const { type, item, measure, words } = request
   const style = { sizeMm: type.textMm, align: 'centre' as const }
-  const room = { widthMm: contentWidthMm(size.widthMm) - 2, maximum: CLUE_LINES }
+  const room = { widthMm: contentWidthMm(size.widthMm, item.border) - 2, maximum: CLUE_LINES }
   const anyClue = words.some(other => other.clue !== undefined)
   const lines = breakLinesWithin(word.clue ?? '', room, style, measure)
   return {
@@ -52,7 +52,7 @@ function callCardFace(request: LayoutRequest, card: Card, set: CardSet, size: Si
     copy: card.copy,
     text: [word.text],
     tree: (
-      <CardFrame type={type}>
+      <CardFrame type={type} border={item.border}>
         <OverlaySlot name="border" />
         <Slot name="word" style={{ flexGrow: 1, width: '100%' }} />
         {anyClue ? (
@@ -66,7 +66,7 @@ function callCardFace(request: LayoutRequest, card: Card, set: CardSet, size: Si
             }}
           />
         ) : null}
-        <SetMark setName={request.setName} card={card} set={set} type={type} />
+        <SetMark setName={request.setName} card={card} set={set} type={type} border={item.border} />
       </CardFrame>
     ),
     slots: {

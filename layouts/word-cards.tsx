@@ -45,10 +45,10 @@ export function wordCardFace(request: LayoutRequest, card: Card, set: CardSet, s
     copy: card.copy,
     text: [word.text],
     tree: (
-      <CardFrame type={type}>
+      <CardFrame type={type} border={item.border}>
         <OverlaySlot name="border" />
         <Slot name="word" style={{ flexGrow: 1, width: '100%' }} />
-        <SetMark setName={request.setName} card={card} set={set} type={type} />
+        <SetMark setName={request.setName} card={card} set={set} type={type} border={item.border} />
       </CardFrame>
     ),
     slots: {

@@ -65,10 +65,10 @@ function patternContent({ drawPattern }: CardBackRequest): BackContent {
 
 function textContent({ type, measure, size }: CardBackRequest, text: string): BackContent {
   const style: TextStyle = { sizeMm: type.textMm * (type.large ? 1 : 1.3), align: 'centre' }
-  const lines = breakLines(text, contentWidthMm(size.widthMm) - 4, style, measure)
+  const lines = breakLines(text, contentWidthMm(size.widthMm, undefined) - 4, style, measure)
   return {
     tree: (
-      <CardFrame type={type}>
+      <CardFrame type={type} border={undefined}>
         <div
           style={{
             display: 'flex',
@@ -92,10 +92,10 @@ function answerContent({ type, measure, size }: CardBackRequest, word: Word): Ba
   const sounds = word.graphemes.map(grapheme => grapheme.letters).join('·')
   const guess = word.source === 'guess' ? ' (a guess)' : ''
   const text = `${word.soundCount} ${word.soundCount === 1 ? 'sound' : 'sounds'}: ${sounds}${guess}`
-  const lines = breakLines(text, contentWidthMm(size.widthMm) - 4, style, measure)
+  const lines = breakLines(text, contentWidthMm(size.widthMm, undefined) - 4, style, measure)
   return {
     tree: (
-      <CardFrame type={type}>
+      <CardFrame type={type} border={undefined}>
         <Slot name="word" style={{ flexGrow: 1, width: '100%' }} />
         <Lines lines={lines} style={style} />
       </CardFrame>
@@ -108,7 +108,7 @@ function pictureContent({ type, pictures }: CardBackRequest, word: Word): BackCo
   const picture = word.picture === undefined ? undefined : pictures.get(word.picture)
   return {
     tree: (
-      <CardFrame type={type}>
+      <CardFrame type={type} border={undefined}>
         <Slot name="picture" style={{ flexGrow: 1, width: '100%' }} />
       </CardFrame>
     ),

@@ -1,23 +1,60 @@
-import { borderNamed, drawBorder } from './borders.js'
+import { insetBox, type Size } from '../geometry.js'
+import {
+  type BorderCorners,
+  type BorderLine,
+  borderCorners,
+  borderLines,
+  borderWidthMm,
+  drawBorder,
+} from './borders.js'
 import type { ArtSlot } from './face.js'
 import { moveArt } from './move-art.js'
-import { CARD_BORDER_INSET_MM } from './set-mark.js'
+import type { Art } from './piece.js'
 
-const strokeMm = 0.4
+/** How far a card's border stands inside its edge: trimming by hand is good to about 1 mm (common practice, no source). */
+export const CARD_BORDER_INSET_MM = 2.5
 
-/** The border's outer edge; the widest border at this stroke, wavy, reaches 1.44 mm inwards from there. */
-const outerEdgeMm = CARD_BORDER_INSET_MM - 0.7
+/** What `border:` may name: a line, or a line and the shape of its corners (`dashed-round`). */
+export const borderNames: readonly string[] = [
+  ...borderLines,
+  ...borderLines.flatMap(line =>
+    borderCorners.filter(corners => corners !== 'square').map(corners => `${line}-${corners}`),
+  ),
+]
 
-/** A slot over the whole face for the card's border: a name from `borderNames`, or none. */
-export function cardBorder(style: string | undefined): ArtSlot {
-  const border = style === undefined ? undefined : borderNamed(style)
-  return {
-    kind: 'art',
-    draw: room => {
-      if (border === undefined) return { ...room, shapes: [], text: [] }
-      const size = { widthMm: room.widthMm - 2 * outerEdgeMm, heightMm: room.heightMm - 2 * outerEdgeMm }
-      const shapes = drawBorder({ ...border, size, strokeMm })
-      return moveArt({ ...size, shapes, text: [] }, outerEdgeMm, outerEdgeMm, room)
-    },
+interface NamedBorder {
+  readonly line: BorderLine
+  readonly corners: BorderCorners
+}
+
+/** Names are checked when the plan is read; undefined where there is to be no border. */
+function borderNamed(name: string | undefined): NamedBorder | undefined {
+  const [line, corners = 'square'] = (name ?? 'none').split('-')
+  const known = borderLines.find(each => each === line)
+  const shape = borderCorners.find(each => each === corners)
+  return known === undefined || shape === undefined ? undefined : { line: known, corners: shape }
+}
+
+/** From the piece's edge to where its content may begin. */
+export function borderDepthMm(name: string | undefined): number {
+  const border = borderNamed(name)
+  return CARD_BORDER_INSET_MM + (border === undefined ? 0 : borderWidthMm(border.line))
+}
+
+/** A slot over the whole face that draws the card's border inside its edges; empty where the teacher asked for none. */
+export function cardBorder(name: string | undefined): ArtSlot {
+  return { kind: 'art', draw: room => drawCardBorder(name, room) }
+}
+
+function drawCardBorder(name: string | undefined, room: Size): Art {
+  const border = borderNamed(name)
+  if (border === undefined) return { ...room, shapes: [], text: [] }
+  const frame = insetBox({ xMm: 0, yMm: 0, ...room }, CARD_BORDER_INSET_MM)
+  const art: Art = {
+    widthMm: frame.widthMm,
+    heightMm: frame.heightMm,
+    shapes: drawBorder({ ...border, size: frame }),
+    text: [],
   }
+  return moveArt(art, frame.xMm, frame.yMm, room)
 }

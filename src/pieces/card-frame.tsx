@@ -1,27 +1,31 @@
 import type { CSSProperties, JSXNode } from 'satori/jsx'
+import { borderDepthMm } from './card-border.js'
 import { mm } from './face.js'
-import { CARD_BORDER_INSET_MM, setMarkHeightMm } from './set-mark.js'
+import { setMarkHeightMm } from './set-mark.js'
 import type { TypeScale } from './type-scale.js'
 
 /** Between the place of a border and whatever stands inside it. */
 const INSIDE_MM = 1
 
 /** How much of a piece's width is left for its content. */
-export function contentWidthMm(pieceWidthMm: number): number {
-  return pieceWidthMm - 2 * (CARD_BORDER_INSET_MM + INSIDE_MM)
+export function contentWidthMm(pieceWidthMm: number, border: string | undefined): number {
+  return pieceWidthMm - 2 * (borderDepthMm(border) + INSIDE_MM)
 }
 
 /** A piece's outermost box: its content keeps clear of the border, of the cut and of the set mark at the foot. */
 export function CardFrame({
   type,
+  border,
   direction = 'column',
   children,
 }: {
   readonly type: TypeScale
+  /** The card's border, inside which the content stands. */
+  readonly border: string | undefined
   readonly direction?: CSSProperties['flexDirection']
   readonly children: JSXNode
 }) {
-  const inset = CARD_BORDER_INSET_MM + INSIDE_MM
+  const inset = borderDepthMm(border) + INSIDE_MM
   return (
     <div
       style={{

@@ -1,4 +1,5 @@
 import { type Box, moveBox } from '../geometry.js'
+import type { Contrast } from '../plan/plan.js'
 import type { Outcome, Place, Problem } from '../problems.js'
 import type { Word } from '../words/word.js'
 import type { Face, WordSlot } from './face.js'
@@ -7,6 +8,7 @@ import { faceLayouter } from './lay-out-face.js'
 import { targetsOf } from './marks/find-targets.js'
 import type { MarkSpan, StyledMark } from './marks/styled-mark.js'
 import type { PlacedArt, PlacedMark } from './piece.js'
+import { recolourer } from './recolour.js'
 import { noFitProblem } from './size-problem.js'
 import type { TypeScale } from './type-scale.js'
 import type { Typeface } from './typeface/typeface.js'
@@ -18,6 +20,8 @@ export interface FaceDrawing {
   readonly type: TypeScale
   /** Where the item stands in the plan. */
   readonly place: Place
+  /** Ink and ground; black on white where left out. */
+  readonly contrast?: Contrast | undefined
 }
 
 /** A face drawn: its art in paint order, its marks in the face's own coordinates. */
@@ -62,6 +66,7 @@ export async function drawFaces<F extends Face>(
   const fits = fitGroups(wordSlots.flat(), spansOf, drawing)
   if (!fits.ok) return fits
   const drawn = wordDrawer(drawing)
+  const recolour = recolourer(drawing.contrast)
   return {
     ok: true,
     problems: [],
@@ -84,7 +89,7 @@ export async function drawFaces<F extends Face>(
           marks.push(...word.marks.map(mark => ({ ...mark, ...moveBox(mark, at.xMm, at.yMm) })))
           if (slot.sizeGroup === 'main') mainWord = { sizeMm: fit.sizeMm, xHeightMm: word.xHeightMm }
         }
-        return { face, art: placed, marks, ...(mainWord === undefined ? {} : { mainWord }) }
+        return { face, art: recolour(placed, face), marks, ...(mainWord === undefined ? {} : { mainWord }) }
       }),
     },
   }

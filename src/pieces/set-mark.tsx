@@ -1,9 +1,7 @@
 import type { Card, CardSet } from '../sets/card-set.js'
+import { borderDepthMm } from './card-border.js'
 import { mm } from './face.js'
 import type { TypeScale } from './type-scale.js'
-
-/** How far a card's border stands inside its edge: trimming by hand is good to about 1 mm (common practice, no source). */
-export const CARD_BORDER_INSET_MM = 2.5
 
 /** Kept free at the foot of a piece for its set mark, so that no word comes near it. */
 export function setMarkHeightMm(type: TypeScale): number {
@@ -12,18 +10,21 @@ export function setMarkHeightMm(type: TypeScale): number {
 
 /**
  * The small mark that lets a dropped pile be sorted: the set's name, this piece's number and how many there are.
- * It stands at the foot on the right, inside the border, in grey that still copies.
+ * It stands in the middle of the foot, inside the border and clear of its corners, in a grey that still copies.
  */
 export function SetMark({
   setName,
   card,
   set,
   type,
+  border,
 }: {
   readonly setName: string
   readonly card: Card
   readonly set: CardSet
   readonly type: TypeScale
+  /** The card's border, inside which the mark stands. */
+  readonly border: string | undefined
 }) {
   if (type.setMarkMm === null) return null
   const count = set.cards.reduce((most, other) => Math.max(most, other.number), 0)
@@ -32,8 +33,10 @@ export function SetMark({
       style={{
         display: 'flex',
         position: 'absolute',
-        right: mm(CARD_BORDER_INSET_MM + 1.5),
-        bottom: mm(CARD_BORDER_INSET_MM + 0.8),
+        left: 0,
+        right: 0,
+        justifyContent: 'center',
+        bottom: mm(borderDepthMm(border) + 1),
         height: mm(setMarkHeightMm(type)),
         alignItems: 'center',
         fontSize: mm(type.setMarkMm),

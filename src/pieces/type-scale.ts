@@ -20,7 +20,7 @@ export interface TypeScale {
 }
 
 /** No word need be larger, in points of a face whose x is half its em: our own judgement, no source. */
-const MOST_POINTS = { normal: 64, large: 120 } as const
+const MOST_POINTS = { normal: 96, large: 140 } as const
 const TEXT_PT = 11
 const ADULT_TEXT_PT = 10.5
 /** Small, and only ever for whoever sorts the pieces: common practice, no source. */

@@ -11,7 +11,7 @@ import { drawLattice } from '../sheets/furniture/lattice.js'
 import type { Sheet } from '../sheets/sheet.js'
 import type { Word } from '../words/word.js'
 import { letteringFor } from './item-cover.js'
-import type { PreparedItem } from './prepare-item.js'
+import { contrastOf, type PreparedItem } from './prepare-item.js'
 
 /** The backs of an item's sheets, in the order of their fronts; none where the teacher asked for none. */
 export async function drawBacks(
@@ -42,7 +42,7 @@ export async function drawBacks(
         drawLattice({ area: { xMm: 0, yMm: 0, ...size }, corner: { xMm: 0, yMm: 0 }, pieceSize: size }),
     }),
   )
-  const drawn = await drawFaces(faces, { ...request, place: item.place })
+  const drawn = await drawFaces(faces, { ...request, place: item.place, contrast: contrastOf(prepared) })
   if (!drawn.ok) return { ok: false, problems: [...problems, ...drawn.problems] }
   const pieces = new Map<string, Piece>(drawn.value.faces.map(face => [face.face.id, pieceOf(face)]))
   const backs = imposeBacks({

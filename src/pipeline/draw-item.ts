@@ -11,6 +11,7 @@ import type { Sheet } from '../sheets/sheet.js'
 import { drawBacks } from './draw-backs.js'
 import { itemCover, letteringFor, sizeNote } from './item-cover.js'
 import type { PreparedItem } from './prepare-item.js'
+import { contrastOf } from './prepare-item.js'
 
 /** An item on its sheets, with what `check` tells of it. */
 export interface DrawnItem {
@@ -25,6 +26,7 @@ export async function drawItem(prepared: PreparedItem): Promise<Outcome<DrawnIte
   const { item } = job
   const room = printableBox(grid.sheetSize, grid.margins)
   const drawing = { ...request, place: item.place }
+  const contrast = contrastOf(prepared)
   if (layout.kind === 'pages') {
     const pages = await drawFaces(layout.pages(request, room), drawing)
     if (!pages.ok) return pages
@@ -42,7 +44,7 @@ export async function drawItem(prepared: PreparedItem): Promise<Outcome<DrawnIte
   const set = dealt.value
   const problems: Problem[] = [...dealt.problems]
   const faces = set.cards.map(card => layout.face(request, card, set, grid.pieceSize))
-  const drawn = await drawFaces(faces, drawing)
+  const drawn = await drawFaces(faces, { ...drawing, contrast })
   const pages = await drawFaces(layout.pages(request, set, room), drawing)
   if (!drawn.ok || !pages.ok)
     return { ok: false, problems: [...problems, ...drawn.problems, ...pages.problems] }

@@ -6,7 +6,7 @@ import type { StyledMark } from '../pieces/marks/styled-mark.js'
 import { measureTextLine } from '../pieces/text-line.js'
 import { typeScale } from '../pieces/type-scale.js'
 import type { Typeface } from '../pieces/typeface/typeface.js'
-import type { Division, Plan, PlanWord } from '../plan/plan.js'
+import type { Contrast, Division, Plan, PlanWord } from '../plan/plan.js'
 import { errorAt, type Outcome, type Problem } from '../problems.js'
 import { divideSheet, type Grid, type GridRequest } from '../sheets/grid.js'
 import type { Word } from '../words/word.js'
@@ -61,6 +61,11 @@ export function prepareItem({ plan, words, marks }: StudiedPlan, job: ItemJob): 
       measureTextLine({ typeface, text, sizeMm, weight: weight === 700 ? 'bold' : 'regular' }),
   }
   return { ok: true, value: { job, layout, request, grid: grid.value, gridRequest }, problems: grid.problems }
+}
+
+/** Ink and ground of the item's pieces, where any are named. */
+export function contrastOf({ job, request }: Pick<PreparedItem, 'job' | 'request'>): Contrast | undefined {
+  return job.item.contrast ?? job.group?.contrast ?? request.plan.contrast
 }
 
 function gridRequestFor(job: ItemJob, layout: Layout, large: boolean): GridRequest {

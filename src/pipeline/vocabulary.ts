@@ -1,6 +1,7 @@
 import { bundledFaces } from '../../fonts/index.js'
 import { droppedInFaces } from '../../fonts/load-typeface.js'
 import { layouts } from '../../layouts/index.js'
+import { borderNames } from '../pieces/card-border.js'
 import { lineStyles, outlineStyles } from '../pieces/marks/styles.js'
 import type { Vocabulary } from '../plan/vocabulary.js'
 import { papers } from '../sheets/papers.js'
@@ -14,6 +15,7 @@ export function planVocabulary(): Vocabulary {
     papers,
     fonts: [...bundledFaces.map(face => face.name), ...droppedInFaces()],
     lines: lineStyles.map(style => style.name),
+    borders: borderNames,
     outlines: outlineStyles.map(style => style.name),
   }
 }

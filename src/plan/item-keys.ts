@@ -48,8 +48,9 @@ export function itemReaders({ vocabulary, font, words, groups }: ItemContext) {
     groups: groupsReader(groups),
     border: nameReader({
       what: 'a border',
-      known: ['none', ...vocabulary.lines],
-      where: '`oaktag list lines` shows all lines.',
+      known: ['none', ...vocabulary.borders],
+      where:
+        'It can be none, or a line such as single, with the shape of its corners where they are not square: dashed round.',
     }),
     order: choiceReader('a value of "order"', ['rows', 'stack', 'child']),
     back: choiceReader('a value of "back"', ['none', 'name', 'answer', 'clue', 'picture', 'pattern']),

@@ -8,6 +8,8 @@ export interface Vocabulary {
   readonly papers: readonly Paper[]
   readonly fonts: readonly string[]
   readonly lines: readonly string[]
+  /** Lines around a card; `none` is always known. */
+  readonly borders: readonly string[]
   readonly outlines: readonly string[]
 }
 

@@ -26,5 +26,6 @@ export const vocabulary: Vocabulary = {
   ],
   fonts: ['andika', 'lexend', 'opendyslexic', 'atkinson-hyperlegible'],
   lines: ['single', 'double', 'dashed', 'dotted', 'wavy', 'thick'],
+  borders: ['single', 'double', 'dashed', 'dotted', 'wavy', 'thick', 'dashed-round'],
   outlines: ['box', 'rounded', 'oval', 'hexagon'],
 }
