@@ -47,6 +47,14 @@ const calledOut = new Set(
   'bye goodbye hello hey hi hooray hurray hush oh ouch thanks welcome wow yes'.split(' '),
 )
 
+/** No count of single words holds them: SUBTLEX-US cuts at the apostrophe. Common practice, no source. */
+const contractions =
+  `don't it's I'm can't that's you're didn't I'll he's we're what's let's there's isn't won't she's
+  they're doesn't I've who's wasn't you'll couldn't we'll here's wouldn't haven't you've aren't we've where's I'd he'll
+  shouldn't she'll weren't they'll you'd hasn't they've hadn't he'd she'd we'd they'd it'll how's`.split(
+    /\s+/,
+  )
+
 /** The lexicon's words that may be offered, the most familiar first. */
 export function* wordsToOffer(lexicon: Pick<Lexicon, 'entries'>): Generator<string> {
   for (const entry of lexicon.entries()) {
@@ -64,7 +72,7 @@ function mayBeOffered({ word, unfit, name, pronunciations, partsOfSpeech }: Lexi
 
 function firstThatFit(query: FindQuery, { words, study }: WordSupply): readonly FoundWord[] {
   const found: FoundWord[] = []
-  for (const text of words) {
+  for (const text of query.patterns?.includes('contraction') ? contractions : words) {
     if (found.length >= query.count) break
     if (!maySpell(text, query)) continue
     const word = study(text)

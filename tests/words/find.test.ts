@@ -44,6 +44,12 @@ describe('words by pattern', () => {
     expect(found({ patterns: ['open-syllable'], syllables: 1 })).toEqual(['ski', 'go', 'who'])
   })
 
+  it('offers contractions, which no count of single words holds', () => {
+    const study = (text: string) => (text === "can't" ? studied(text) : undefined)
+    const [first] = findWords({ patterns: ['contraction'], count: 5 }, { words: [], study })
+    expect(first?.word.text).toBe("can't")
+  })
+
   it('says which rule fired', () => {
     const [first] = findWords({ patterns: ['soft-c'], count: 1 }, supply)
     expect(first?.word.text).toBe('success')

@@ -32,7 +32,7 @@ export const notInflected = wordList(`
 `)
 
 export const notPrefixed = wordList(`
-  unless uncanny unis* unit* unif* uniq* univ* until under uncle
+  understand* understood unless uncanny unis* unit* unif* uniq* univ* until under uncle
   relax* report* record* release* remain* request* refuse* refusing reward* remote* reverse* reversing reversal
   retreat* reveal* repair* recommend* recover* regard* reply* relate* relating relation* rehears* remark* reduc*
   remorse* recit* relay* repent* retir* retail* refin* redeem* resource* restrain* reflex* relie* relying relent*
@@ -63,8 +63,8 @@ export const notPrefixed = wordList(`
 export const notSuffixed = wordList(`
   every ready baby happy party story daddy buddy army copy study lucy merry county kitty navy penny pity steady bunny
   factory fairy daisy lobby battery ruby puppy brandy forty eighty nanny dummy mummy mommy petty phony phoney sissy
-  booty fatty fanny fully felony grocery yummy doggy piggy poppy caddy paddy unity levy pansy putty rummy livery matey
-  belly filly birdy gully tabby gory hubby warranty monarchy testy treaty nutty pussy booby pottery tidy corny goody
+  fatty fanny fully felony grocery yummy doggy piggy poppy caddy paddy unity levy pansy putty rummy livery matey
+  belly filly birdy gully tabby gory hubby warranty monarchy testy treaty nutty pottery tidy corny goody
   gallery misery fury tiny pony candy glory rally jelly holly curry hobby dizzy posy entry pantry lottery patty potty
   teddy panty hefty hanky dolly bitty shelly rocky smiley husky gravy levy property poetry
   mary johnny danny jimmy joey bobby billy tony tommy gary betty sandy terry nancy jenny judy pacey molly sonny peggy
