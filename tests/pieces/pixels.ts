@@ -128,3 +128,23 @@ export function outsideOf(walls: Coverage): Uint8Array {
   }
   return outside
 }
+
+/** How far in mm the art's ink lies outside its own size on the worst side; negative where all lies inside. */
+export function spillMm(art: {
+  readonly widthMm: number
+  readonly heightMm: number
+  readonly shapes: readonly Shape[]
+}) {
+  const [marginMm, dpi] = [8, 300]
+  const [widthMm, heightMm] = [art.widthMm + 2 * marginMm, art.heightMm + 2 * marginMm]
+  const picture = render(art.shapes, { widthMm, heightMm, xMm: marginMm, yMm: marginMm, dpi })
+  const [columns, rows] = [columnsOf(picture), rowsOf(picture)]
+  if (columns === undefined || rows === undefined) throw new Error('nothing was drawn')
+  const mm = (pixels: number): number => (pixels / dpi) * 25.4
+  return Math.max(
+    marginMm - mm(columns.first),
+    marginMm - mm(rows.first),
+    mm(columns.last + 1) - (marginMm + art.widthMm),
+    mm(rows.last + 1) - (marginMm + art.heightMm),
+  )
+}
