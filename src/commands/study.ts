@@ -39,7 +39,7 @@ export async function studyCommand({ word, file, why, json }: StudyOptions): Pro
   if (words.length < studied.length) return resultOf('', problems)
   if (json) return resultOf(JSON.stringify(words.map(wordJson), null, 2), problems)
   const blocks = words.map(each => describeWord(each, why).join('\n'))
-  const summary = words.length > 1 ? listSummary(words) : []
+  const summary = words.length > 1 ? listSummary(words).flatMap(line => wrapLine(line, 80)) : []
   return resultOf([...blocks, ...(summary.length === 0 ? [] : [summary.join('\n')])].join('\n\n'), problems)
 }
 

@@ -4,7 +4,7 @@ import { type DrawnFace, drawFaces } from '../pieces/draw-faces.js'
 import { pieceOf } from '../pieces/piece-of.js'
 import type { Outcome, Problem } from '../problems.js'
 import type { CardSet } from '../sets/card-set.js'
-import { printableBox } from '../sheets/grid.js'
+import { pageRoom } from '../sheets/grid.js'
 import { imposeFronts } from '../sheets/impose.js'
 import { interleave } from '../sheets/print-order.js'
 import type { Sheet } from '../sheets/sheet.js'
@@ -24,7 +24,7 @@ export interface DrawnItem {
 export async function drawItem(prepared: PreparedItem): Promise<Outcome<DrawnItem>> {
   const { job, layout, request, grid } = prepared
   const { item } = job
-  const room = printableBox(grid.sheetSize, grid.margins)
+  const room = pageRoom(grid)
   const drawing = { ...request, place: item.place }
   const contrast = contrastOf(prepared)
   if (layout.kind === 'pages') {
@@ -89,7 +89,7 @@ function printedItem(
 
 /** A page without loose pieces: everything on it is furniture, within the margins. */
 function pageSheet({ face, art }: DrawnFace<PageFace>, { grid }: PreparedItem): Sheet {
-  const room = printableBox(grid.sheetSize, grid.margins)
+  const room = pageRoom(grid)
   return {
     ...grid.sheetSize,
     number: 1,

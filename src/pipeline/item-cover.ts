@@ -4,11 +4,12 @@ import { keyEntries } from '../pieces/marks/key-entries.js'
 import { drawTextLine } from '../pieces/text-line.js'
 import type { CardSet } from '../sets/card-set.js'
 import { planCuts } from '../sheets/cutting-plan.js'
+import { fullestSheet } from '../sheets/estimate.js'
 import { largePrintCaution } from '../sheets/furniture/cautions.js'
 import { coverSheets } from '../sheets/furniture/cover.js'
 import { keyBlocks } from '../sheets/furniture/key-block.js'
 import type { Lettering } from '../sheets/furniture/lettering.js'
-import { printableBox } from '../sheets/grid.js'
+import { pageRoom } from '../sheets/grid.js'
 import type { Sheet } from '../sheets/sheet.js'
 import type { PreparedItem } from './prepare-item.js'
 
@@ -22,8 +23,9 @@ export function itemCover(prepared: PreparedItem, set: CardSet, sheetsOfCard: nu
   const { job, request, grid } = prepared
   const { item } = job
   const lettering = letteringFor(prepared)
-  const room = printableBox(grid.sheetSize, grid.margins)
+  const room = pageRoom(grid)
   const pieces = set.cards.length
+  const used = fullestSheet({ grid, cards: cardsOnce(set), copies: item.copies, order: item.order })
   const kind = set.cards[0]?.kind ?? 'card'
   return coverSheets({
     title: `${request.setName}: ${item.name}`,
@@ -35,7 +37,7 @@ export function itemCover(prepared: PreparedItem, set: CardSet, sheetsOfCard: nu
         sheetsOfCard,
       },
     ],
-    cuttings: [{ name: item.name, grid, plan: planCuts({ grid, order: item.order, cut: item.cut }) }],
+    cuttings: [{ name: item.name, grid, plan: planCuts({ grid, order: item.order, cut: item.cut, used }) }],
     words: request.words.map(word => word.text),
     key: request.marked
       ? keyBlocks({
@@ -50,6 +52,11 @@ export function itemCover(prepared: PreparedItem, set: CardSet, sheetsOfCard: nu
     sheetSize: grid.sheetSize,
     room,
   })
+}
+
+/** How many different cards the set has. */
+export function cardsOnce(set: CardSet): number {
+  return set.cards.filter(card => card.copy === 1).length
 }
 
 /** What decided the size of the words, in a plain sentence. */

@@ -1,6 +1,7 @@
 import { adviseOnSheets } from '../sheets/advice.js'
 import { type Estimate, estimateSheets } from '../sheets/estimate.js'
 import type { DrawnItem } from './draw-item.js'
+import { cardsOnce } from './item-cover.js'
 
 /** What an item would take, for `oaktag check`. */
 export interface ItemReport {
@@ -24,7 +25,7 @@ export interface ItemReport {
 export function reportItems(items: readonly DrawnItem[]): readonly ItemReport[] {
   return items.map(({ prepared, set, printed }) => {
     const { item } = prepared.job
-    const cards = set.cards.filter(card => card.copy === 1).length
+    const cards = cardsOnce(set)
     const request = { grid: prepared.grid, cards, copies: item.copies, order: item.order }
     const estimate: Estimate | null =
       cards === 0 ? null : estimateSheets({ ...request, backs: item.back !== 'none' })

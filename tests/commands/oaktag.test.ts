@@ -1,0 +1,196 @@
+import { existsSync, readFileSync } from 'node:fs'
+import { join } from 'node:path'
+import { describe, expect, it } from 'vitest'
+import { folderWith, marshPlan } from '../pipeline/plan-folder.js'
+import { oaktag } from './run-oaktag.js'
+
+const empty = () => folderWith({})
+
+describe('wrong usage', () => {
+  it.each([
+    ['no command', []],
+    ['an unknown command', ['mkae', 'plan.yaml']],
+    ['an unknown option', ['make', 'plan.yaml', '--frobnicate']],
+    ['make without a plan', ['make']],
+    ['an unknown format', ['make', 'plan.yaml', '--format', 'gif']],
+    ['a resolution that is none', ['make', 'plan.yaml', '--dpi', 'many']],
+    ['study without words', ['study']],
+    ['study with words and a file', ['study', 'reed', '--file', 'words.txt']],
+    ['find without a wish', ['find']],
+    ['find with an unknown pattern', ['find', '--pattern', 'digraf']],
+    ['sorts without words', ['sorts']],
+    ['list of an unknown kind', ['list', 'colours']],
+  ])('%s exits with 2, says so on standard error and prints nothing else', (_what, args) => {
+    const { code, out, err } = oaktag(args, empty())
+    expect(code).toBe(2)
+    expect(out).toBe('')
+    expect(err).toMatch(/^oaktag: /)
+  })
+})
+
+describe('make', () => {
+  it('makes svg and png in out/ and says where they are', () => {
+    const folder = folderWith({ 'marsh.yaml': `${marshPlan}  - word-cards\n` })
+    const { code, out, err } = oaktag(['make', 'marsh.yaml', '--dpi', '100'], folder)
+    expect([code, err]).toEqual([0, ''])
+    expect(out).toContain(join('out', 'marsh', 'index.html'))
+    for (const ending of ['svg', 'png'])
+      expect(existsSync(join(folder, `out/marsh/word-cards/word-cards-01.${ending}`))).toBe(true)
+  })
+
+  it('writes only the formats asked for', () => {
+    const folder = folderWith({ 'marsh.yaml': `${marshPlan}  - word-cards\n` })
+    expect(oaktag(['make', 'marsh.yaml', '--format', 'pdf', '--out', 'here'], folder).code).toBe(0)
+    expect(existsSync(join(folder, 'here/marsh/word-cards/word-cards.pdf'))).toBe(true)
+    expect(existsSync(join(folder, 'here/marsh/word-cards/word-cards-01.svg'))).toBe(false)
+  })
+
+  it('tells every problem with file, line, column and what to do, and exits with 1', () => {
+    const folder = folderWith({
+      'marsh.yaml':
+        'words: [reed, "two words", reed]\nmarks:\n  - pattern: digraff\nprint:\n  - layout: word-card\n',
+    })
+    const { code, out, err } = oaktag(['make', 'marsh.yaml'], folder)
+    expect([code, out]).toEqual([1, ''])
+    const problems = err.split('\n').filter(line => !line.startsWith('  ') && line !== '')
+    expect(problems.map(line => line.split(' ')[0])).toEqual([
+      'marsh.yaml:1:15:',
+      'marsh.yaml:1:28:',
+      'marsh.yaml:3:14:',
+      'marsh.yaml:5:13:',
+    ])
+    expect(err).toContain('word-cards')
+    expect(existsSync(join(folder, 'out'))).toBe(false)
+  })
+
+  it('makes the good plans of several and exits with 1 for the bad one', () => {
+    const folder = folderWith({ 'good.yaml': `${marshPlan}  - key\n`, 'bad.yaml': '' })
+    const { code, out, err } = oaktag(['make', 'bad.yaml', 'good.yaml', '--format', 'svg'], folder)
+    expect(code).toBe(1)
+    expect(out).toContain('good')
+    expect(err).toMatch(/^bad\.yaml(:1:1)?: error: /)
+  })
+})
+
+describe('study', () => {
+  it('prints the analysis as JSON with the keys that must not drift', () => {
+    const { code, out } = oaktag(['study', 'thread', '--json'], empty())
+    expect(code).toBe(0)
+    expect(JSON.parse(out)).toMatchObject([
+      {
+        word: 'thread',
+        known: true,
+        source: 'lexicon',
+        pronunciations: ['TH R EH1 D'],
+        graphemes: [
+          { letters: 'th', start: 0, sounds: ['TH'] },
+          { letters: 'r', start: 2, sounds: ['R'] },
+          { letters: 'ea', start: 3, sounds: ['EH'] },
+          { letters: 'd', start: 5, sounds: ['D'] },
+        ],
+        soundCount: 4,
+        syllables: ['thread'],
+        patterns: [
+          { pattern: 'digraph-blend', letters: 'thr', start: 0, end: 3, place: 'beginning' },
+          { pattern: 'vowel-team', letters: 'ea', start: 3, end: 5, place: 'middle' },
+        ],
+        partsOfSpeech: ['noun', 'verb'],
+        plural: { form: 'threads', rule: 'add s' },
+      },
+    ])
+  })
+
+  it('says of a word that the lexicon lacks that everything is a guess', () => {
+    expect(oaktag(['study', 'zorpish'], empty()).out).toContain('a guess')
+    expect(JSON.parse(oaktag(['study', 'zorpish', '--json'], empty()).out)).toMatchObject([
+      { known: false, source: 'guess' },
+    ])
+  })
+
+  it('fits a terminal of 80 columns', () => {
+    const { out } = oaktag(['study', 'thunderstorm', 'neighborhood', 'thread', '--why'], empty())
+    expect(Math.max(...out.split('\n').map(line => line.length))).toBeLessThanOrEqual(80)
+  })
+
+  it('reads a list, and names the line of a word that is none', () => {
+    const folder = folderWith({ 'words.txt': '\ufeffreed\r\nma3sh\r\nfrog\r\n' })
+    const { code, err } = oaktag(['study', '--file', 'words.txt'], folder)
+    expect(code).toBe(1)
+    expect(err).toMatch(/^words\.txt:2:1: error: /)
+  })
+})
+
+describe('find', () => {
+  it('finds familiar words that show a pattern', () => {
+    const { out } = oaktag(
+      [
+        'find',
+        '--pattern',
+        'digraph-blend',
+        '--letters',
+        'thr',
+        '--place',
+        'beginning',
+        '--json',
+        '--count',
+        '5',
+      ],
+      empty(),
+    )
+    const words = JSON.parse(out) as { word: string }[]
+    expect(words).toHaveLength(5)
+    for (const { word } of words) expect(word).toMatch(/^thr/)
+  })
+})
+
+describe('sorts', () => {
+  it('prints the ranked sorts of a list as JSON', () => {
+    const folder = folderWith({ 'words.txt': 'ship\nfish\nchin\nrich\nshell\nlunch\n' })
+    const sorts = JSON.parse(oaktag(['sorts', '--file', 'words.txt', '--json'], folder).out) as {
+      columns: { words: string[] }[]
+    }[]
+    expect(sorts.length).toBeGreaterThan(0)
+    expect(sorts[0]!.columns.length).toBeGreaterThan(1)
+  })
+})
+
+describe('check', () => {
+  it('tells what a plan would take and makes nothing', () => {
+    const folder = folderWith({ 'marsh.yaml': `${marshPlan}  - word-cards\n` })
+    const { code, out } = oaktag(['check', 'marsh.yaml', '--json'], folder)
+    expect(code).toBe(0)
+    expect(JSON.parse(out)).toMatchObject([
+      { title: 'Along the marsh', sheetsOfCard: 1, pieces: 12, cuts: 9 },
+    ])
+    expect(existsSync(join(folder, 'out'))).toBe(false)
+  })
+})
+
+describe('new', () => {
+  it('writes a plan that make accepts as it stands', () => {
+    const folder = empty()
+    expect(oaktag(['new', 'week.yaml'], folder).code).toBe(0)
+    const { code, err } = oaktag(['make', 'week.yaml', '--format', 'svg'], folder)
+    expect([code, err]).toEqual([0, ''])
+  })
+
+  it('never writes over a file', () => {
+    const folder = folderWith({ 'week.yaml': 'mine' })
+    const { code, err } = oaktag(['new', 'week.yaml'], folder)
+    expect(code).toBe(1)
+    expect(err).toContain('week.yaml: error:')
+    expect(readFileSync(join(folder, 'week.yaml'), 'utf8')).toBe('mine')
+  })
+})
+
+describe('list', () => {
+  it.each(['papers', 'fonts', 'patterns', 'layouts', 'lines', 'outlines'])(
+    'shows %s, each with a line of its own',
+    kind => {
+      const { code, out } = oaktag(['list', kind], empty())
+      expect(code).toBe(0)
+      expect(out.split('\n').length).toBeGreaterThan(3)
+      expect(Math.max(...out.split('\n').map(line => line.length))).toBeLessThanOrEqual(80)
+    },
+  )
+})
