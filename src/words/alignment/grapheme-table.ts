@@ -32,7 +32,7 @@ export function pairingKey(letters: string, sounds: readonly string[]): string {
 /** What a pairing costs that no word of the lessons showed. */
 const unseenCost = 16
 /** By convention a vowel and its r are one grapheme even where a cut between them would be as likely. */
-const rControlledPreference = 4
+const rControlledPreference = 6
 
 export function graphemeTable(weights: ReadonlyMap<string, number>): GraphemeTable {
   const pairings: Pairing[] = []

@@ -6,19 +6,19 @@
  */
 export const inventory = `
 a     AE hat | EY paper | AA father | AO ball | AH about | EH any | IH message | - basically [between consonants] | AY naive
-aa    AA baa | AH isaac
+aa    AA salaam | AH isaac
 aar   AA R bazaar | EH R aaron
 ae    EY reggae | EH aesthetic | IY algae | AY maestro | AH michael
 aer   EH R aerial | ER aerobics
 ah    AA hurrah | AH sarah
 ai    EY rain | EH said | AH mountain | AY aisle | AE plaid | IH bargain
 aigh  EY straight
-air   EH R hair | ER mohair
+air   EH R hair
 ao    AW lao
 aoh   OW pharaoh
 aor   AO R extraordinary
 ar    AA R car | AO R warm | EH R care | ER dollar
-arr   AA R barred [closed] | AO R warred [closed] | ER arrive
+arr   AA R barred [closed] | ER arrive
 arrh  ER diarrhea
 au    AO sauce | AE aunt | AH because | AA because | EY gauge | OW chauffeur | AW sauerkraut
 augh  AO caught | AA caught
@@ -41,7 +41,7 @@ ck    K duck
 cqu   K W acquire | K lacquer
 ct    T indict
 cz    Z czar | CH czech
-d     D dog | JH education | T handkerchief
+d     D dog | JH education
 dd    D ladder
 ddh   D buddha
 dg    JH badger
@@ -52,17 +52,17 @@ dj    JH adjust
 e     EH bed | IY me | AH taken | IH pretty | EY cafe | AA entree | - make [silent e]
 ea    IY sea | EH head | EY great | IH really
 eah   AE yeah
-ear   IH R hear | IY R ear | EH R bear | AA R heart | ER earth
+ear   IH R year | IY R ear | EH R bear | AA R heart | ER earth
 earr  IH R earring | IY R earring
 eau   Y UW beauty | OW bureau | AH bureaucratic
 ed    D played [past] | T jumped [past]
 ee    IY see | IH been | EY matinee
-eer   IH R deer | IY R eerie
+eer   IH R deer | IY R seer
 eh    EH eh
 ei    IY ceiling | EY vein | AY either | EH heifer | AH foreign | IH forfeit
 eigh  EY eight | AY height
 eir   EH R their | IH R weird
-eo    IY people | EH leopard | AH luncheon
+eo    IY people | EH leopard | AH luncheon | OW yeoman
 eor   IH R theory
 er    ER her | EH R there [closed] | IH R hero [not at the beginning] | IY R here [closed] | AA R sergeant
 err   ER deferred | EH R err [closed]
@@ -87,19 +87,19 @@ gue   G league [final]
 h     HH hat | - honest [first or after a vowel]
 i     IH sit | AY mind | IY ski | AH animal | Y million | - aspirin [between consonants]
 ia    IH marriage | AH parliament | AY diamond
-ie    IY field | AY pie | EH friend | IH mischief | AH mischief
+ie    IY field | AY pie | EH friend | IH sieve | AH mischief
 ier   IH R pier | IY R tier
 ieu   UW lieu
 iew   Y UW view
 igh   AY night
 ir    ER bird | IH R souvenir [closed]
-irr   ER squirrel | ER whirr
-j     JH jam | Y hallelujah | ZH bijou | HH marijuana
+irr   ER squirrel
+j     JH jam | Y hallelujah | ZH bonjour | HH navajo
 k     K kit
 kh    K khaki
 kk    K trekked
 kn    N knee
-l     L leg | AH L pedaling
+l     L leg | AH L ticklish
 ld    D could
 le    AH L table [after a consonant]
 lf    F half
@@ -153,14 +153,14 @@ rh    R rhyme
 ro    ER iron
 rr    R carrot
 rrh   R hemorrhage
-s     S sun | Z rose | SH sugar | ZH measure | IH Z fox's [word end] | AH Z boss's [word end]
+s     S sun | Z rose | SH sugar | ZH measure | IH Z boss's [word end] | AH Z fox's [word end]
 sc    S scene | SH fascist
-sch   SH schnitzel
+sch   SH kirsch
 sci   SH conscious
 se    SH nauseous [before a o u]
 sh    SH ship | ZH cashmere
 shi   SH fashion
-si    ZH vision | SH tension | CH mansions
+si    ZH vision | SH tension
 ss    S grass | Z scissors | SH pressure
 ssi   SH mission
 st    S listen
@@ -175,8 +175,8 @@ tsch  CH kitsch
 tt    T kitten
 tth   TH matthew
 tw    T two
-u     AH cup | UW flu | Y UW music | UH put | Y AH regular | Y UH occupy | IH busy | EH bury | W language | AH W actually | - awfully [between consonants] | Y AH W evacuate
-ua    Y AH valuable | Y UW invaluable
+u     AH cup | UW flu | Y UW music | UH put | Y AH regular | IH busy | EH bury | W language | AH W usually | - awfully [between consonants] | Y AH W genuine
+ua    Y AH valuable
 ue    UW blue | Y UW value
 ueue  Y UW queue
 ui    UW fruit | IH build | AH biscuit
@@ -192,11 +192,11 @@ vv    V savvy
 w     W wet
 wh    W when | HH who | HH W wheat
 wr    R write
-x     K S box | G Z exam | Z xylophone | K SH luxury | G ZH luxury
+x     K S box | G Z exam | Z xylophone | G ZH luxury
 xc    K S excellent
 xh    G Z exhibit | K S exhibition
 xi    K SH anxious
-y     Y yes | IY happy | AY my | IH gym | AH syringe
+y     Y yes | IY happy | AY my | IH gym | AH vinyl
 ye    AY bye [word end]
 yr    ER martyr
 z     Z zip | S waltz | T S nazi | ZH seizure

@@ -46,6 +46,14 @@ export function guesserOf(model: JointModel): Guesser {
     stressed: from.stressed || stresses[token]!,
   })
 
+  /** For runs of letters that are no spelling: each letter's likeliest sounds. */
+  const letterByLetter = (letters: string): readonly string[] =>
+    [...letters].flatMap(letter => {
+      const sounding = (tokensOf.get(letter) ?? []).filter(token => model.tokens[token]!.sounds.length > 0)
+      const likeliest = sounding.toSorted((a, b) => costOf(model, [], a) - costOf(model, [], b))[0]
+      return likeliest === undefined ? [] : model.tokens[likeliest]!.sounds
+    })
+
   return {
     guess({ letters, breaks }) {
       const beams: Hypothesis[][] = Array.from({ length: letters.length + 1 }, () => [])
@@ -80,8 +88,9 @@ export function guesserOf(model: JointModel): Guesser {
         if (!tokensOf.has(letters[start]!)) beams[start + 1]!.push(...beam)
       }
       const ended = narrowed(beams[letters.length]!.map(hypothesis => extend(hypothesis, ending)))
-      const best = ended.find(hypothesis => hypothesis.stressed) ?? ended[0]
-      return withMainStress(best?.sounds ?? []).join(' ')
+      const said = ended.filter(({ sounds }) => sounds.length > 0)
+      const best = said.find(hypothesis => hypothesis.stressed) ?? said[0]
+      return withMainStress(best?.sounds ?? letterByLetter(letters)).join(' ')
     },
   }
 }

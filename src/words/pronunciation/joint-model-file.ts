@@ -1,6 +1,6 @@
 /**
  * The joint model as one file: the mark, the length of the head, the head as JSON (the tokens and how many runs there
- * are of each length), then for each length the keys, the counts and the followers, little-endian as in memory.
+ * are of each length), then for each length the keys, the counts, the followers and how often they follow, little-endian as in memory.
  */
 import { existsSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
@@ -24,7 +24,7 @@ export function writeJointModel({ tokens, runs }: JointModel): Buffer {
   const text = Buffer.from(JSON.stringify(head))
   const length = Buffer.alloc(4)
   length.writeUInt32LE(text.length)
-  const arrays = runs.flatMap(({ keys, counts, followers }) => [keys, counts, followers])
+  const arrays = runs.flatMap(({ keys, counts, followers, followed }) => [keys, counts, followers, followed])
   const bytes = arrays.map(({ buffer, byteOffset, byteLength }) =>
     Buffer.from(buffer, byteOffset, byteLength),
   )
@@ -46,6 +46,7 @@ export function readJointModel(file: Buffer): JointModel {
     keys: new Float64Array(ownBytes(take(8 * length))),
     counts: new Uint32Array(ownBytes(take(4 * length))),
     followers: new Uint32Array(ownBytes(take(4 * length))),
+    followed: new Uint32Array(ownBytes(take(4 * length))),
   }))
   return { tokens, runs }
 }

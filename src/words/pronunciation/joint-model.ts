@@ -9,11 +9,15 @@ export interface JointToken {
   readonly sounds: readonly string[]
 }
 
-/** Runs of one to `order` tokens, sorted by key, with how often each was seen and how many kinds of token follow it. */
+/**
+ * Runs of one to `order` tokens, sorted by key: how often each was seen, how many kinds of token follow it, and how
+ * often one of the runs kept follows it.
+ */
 export interface RunCounts {
   readonly keys: Float64Array
   readonly counts: Uint32Array
   readonly followers: Uint32Array
+  readonly followed: Uint32Array
 }
 
 export interface JointModel {
@@ -47,11 +51,11 @@ function probabilityOf(model: JointModel, history: readonly number[], token: num
   const shorter = probabilityOf(model, history.slice(1), token)
   const runs = model.runs[history.length - 1]!
   const at = indexOf(runs, keyOf(history))
-  if (at < 0) return shorter
+  if (at < 0 || runs.followers[at] === 0) return shorter
   const longer = model.runs[history.length]!
   const found = indexOf(longer, keyOf([...history, token]))
   const count = found < 0 ? 0 : longer.counts[found]!
-  return (count + runs.followers[at]! * shorter) / (runs.counts[at]! + runs.followers[at]!)
+  return (count + runs.followers[at]! * shorter) / (runs.followed[at]! + runs.followers[at]!)
 }
 
 const totals = new WeakMap<JointModel, number>()

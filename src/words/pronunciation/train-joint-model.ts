@@ -74,20 +74,22 @@ function countRuns(run: readonly number[], counts: readonly Map<number, number>[
 }
 
 function sortedRuns(counts: readonly Map<number, number>[], index: number): RunCounts {
-  const longest = index === order - 1
-  const table = counts[index]!
   const followers = new Map<number, number>()
-  if (!longest) {
-    for (const key of counts[index + 1]!.keys()) {
-      const history = Math.floor(key / tokenSpan)
-      followers.set(history, (followers.get(history) ?? 0) + 1)
-    }
+  const followed = new Map<number, number>()
+  for (const [key, count] of counts[index + 1] ?? []) {
+    const history = Math.floor(key / tokenSpan)
+    followers.set(history, (followers.get(history) ?? 0) + 1)
+    if (isKept(index + 1, count)) followed.set(history, (followed.get(history) ?? 0) + count)
   }
-  const kept = [...table].filter(([, count]) => !longest || count >= leastCountOfLongest)
-  kept.sort((a, b) => a[0] - b[0])
+  const kept = [...counts[index]!].filter(([, count]) => isKept(index, count)).sort((a, b) => a[0] - b[0])
   return {
     keys: Float64Array.from(kept, ([key]) => key),
     counts: Uint32Array.from(kept, ([, count]) => count),
     followers: Uint32Array.from(kept, ([key]) => followers.get(key) ?? 0),
+    followed: Uint32Array.from(kept, ([key]) => followed.get(key) ?? 0),
   }
+}
+
+function isKept(index: number, count: number): boolean {
+  return index < order - 1 || count >= leastCountOfLongest
 }

@@ -1,0 +1,23 @@
+import { describe, expect, test } from 'vitest'
+import { openLexicon } from '../../../src/words/lexicon/lexicon.js'
+import { derivePronunciation } from '../../../src/words/pronunciation/derive.js'
+
+const lexicon = openLexicon()
+
+describe('a word that the lexicon lacks, from parts that it holds', () => {
+  test.each([
+    ["herons'", 'HH EH1 R AH0 N Z', 'as its base'],
+    ["sedge's", 'S EH1 JH IH0 Z', 'the sound of -s follows the last sound'],
+    ["sloop's", 'S L UW1 P S', 'the sound of -s follows the last sound'],
+    ['reed-bed', 'R IY1 D B EH1 D', 'part by part'],
+    ['mudflat', 'M AH1 D F L AE2 T', 'two familiar words'],
+    ['mudflats', 'M AH1 D F L AE2 T S', 'a plural of two familiar words'],
+    ['dragonfly', 'D R AE1 G AH0 N F L AY2', 'two familiar words'],
+    ['reedless', 'R IY1 D L AH0 S', 'an ending'],
+    ['squelchier', undefined, 'no base that the lexicon holds'],
+    ['blorp', undefined, 'no part is known'],
+  ])('%s is %s: %s', (word, pronunciation) => {
+    expect(lexicon.lookUp(word)?.pronunciations ?? []).toEqual([])
+    expect(derivePronunciation(word, lexicon)).toBe(pronunciation)
+  })
+})
