@@ -20,8 +20,8 @@ export interface PdfPart {
 
 /**
  * The sheets as one vector PDF of true page sizes. Every piece is a tagged figure whose alternative text is its
- * words; the words also lie unseen over their outlines, so that they can be searched and copied. Printing is
- * set to no scaling. The creation date is fixed: the same sheets give the same bytes.
+ * words, and everything else with words a paragraph; the words lie unseen over their outlines, so that they can
+ * be read aloud, searched and copied. Printing is set to no scaling. The creation date is fixed: the same sheets give the same bytes.
  */
 export async function sheetsToPdf({ title, parts }: PdfRequest): Promise<Buffer> {
   const doc = newDocument(title)
@@ -76,16 +76,21 @@ interface PdfkitInside {
 function addGroup(
   doc: PDFKit.PDFDocument,
   section: PDFKit.PDFStructureElement,
-  { words, drawings }: DrawingGroup,
+  { piece, words, drawings }: DrawingGroup,
   operatorsOf: (art: Art) => string,
 ): void {
   const operators = drawings.map(drawing => drawingOperators(drawing, operatorsOf(drawing.art))).join('\n')
   if (words === '') addArtifact(doc, operators)
-  else
+  else {
+    const figure = piece !== undefined || drawings.some(({ art }) => hasPicture(art))
+    const content = [() => doc.addContent(inMillimetres(operators))]
     section.add(
-      doc.struct('Figure', { title: words, alt: words }, [() => doc.addContent(inMillimetres(operators))]),
+      figure ? doc.struct('Figure', { title: words, alt: words }, content) : doc.struct('P', {}, content),
     )
+  }
 }
+
+const hasPicture = (art: Art): boolean => art.shapes.some(shape => shape.kind === 'image')
 
 /** Marks on the paper that mean nothing to a reader: frames without words, cut lines. */
 function addArtifact(doc: PDFKit.PDFDocument, operators: string): void {

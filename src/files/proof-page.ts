@@ -63,10 +63,19 @@ function contents(items: readonly ManifestItem[]): string {
   ].join('\n')
 }
 
+/** Sheets with pieces to cut out go on card stock, the rest on paper. A back is printed on its front's sheet. */
 function sheetsOfPaper({ pages }: ManifestItem): string {
-  const fronts = pages.filter(page => page.side === 'front').length
-  const backs = pages.length - fronts
-  return backs === 0 ? `${fronts}` : `${fronts}, ${backs} of them with a back`
+  const fronts = pages.filter(page => page.side === 'front')
+  const stock = fronts.filter(page => page.kind === 'pieces' || page.kind === 'labels').length
+  const plain = fronts.length - stock
+  const backs = pages.length - fronts.length
+  return [
+    stock > 0 ? `${stock} on card stock` : [],
+    backs > 0 ? `${backs} of them with a back` : [],
+    plain > 0 ? `${plain} on paper` : [],
+  ]
+    .flat()
+    .join(', ')
 }
 
 /** `215.9x279.4` for every size of paper that stands in the sections. */

@@ -68,7 +68,7 @@ async function writeAndSwap(
     const completed = await completeSet(request, printed, request.only ? previous.value : null, folder, work)
     if (!completed.ok) return completed
     await swapIn(work, folder)
-    const warnings = (await work.discardReplaced()).map(otherFileWarning)
+    const warnings = await discardReplaced(work)
     const value = { folder, indexFile: join(folder, 'index.html'), manifest: completed.value }
     return { ok: true, value, problems: warnings }
   })
@@ -118,6 +118,22 @@ async function completeSet(
 function itemsToMake({ printed, only }: WriteRequest): PrintedPlan {
   if (only === undefined) return printed
   return { ...printed, items: printed.items.filter(item => only.includes(item.name)) }
+}
+
+/** The new set is in place by now: an old one that cannot be removed is no failure, and the next run clears it up. */
+async function discardReplaced(work: WorkFolder): Promise<readonly Problem[]> {
+  try {
+    return (await work.discardReplaced()).map(otherFileWarning)
+  } catch (error) {
+    const { message } = fileProblem(error, work.replaced)
+    return [
+      warningAt(
+        { file: work.replaced },
+        `the set that was replaced could not be removed: ${message}`,
+        'The new set is in place. The next run tries again to remove the old one.',
+      ),
+    ]
+  }
 }
 
 function otherFileWarning(path: string): Problem {
