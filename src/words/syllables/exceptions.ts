@@ -42,6 +42,10 @@ guid·ance
 sub·ma·rine
 glob·al
 home·stead
+shep·herd
+out·ra·geous
+con·gress·man
+anx·ious
 ham·burg·er
 dis·ease
 loos·en

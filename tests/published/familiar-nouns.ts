@@ -1,0 +1,24 @@
+import { pluralOf } from '../../src/words/endings/plural.js'
+import { openLexicon } from '../../src/words/lexicon/lexicon.js'
+import type { Plural } from '../../src/words/word.js'
+
+export interface FamiliarNoun {
+  readonly word: string
+  readonly plural: Plural
+}
+
+/** The most familiar words that are nouns first, with our plural. */
+export function familiarNouns(count: number): readonly FamiliarNoun[] {
+  const lexicon = openLexicon()
+  const isNoun = (text: string) => lexicon.lookUp(text)?.partsOfSpeech.includes('noun') ?? false
+  const found: FamiliarNoun[] = []
+  for (const { word, name, unfit, partsOfSpeech, pronunciations } of lexicon.entries()) {
+    const [pronunciation] = pronunciations
+    if (name || unfit || partsOfSpeech[0] !== 'noun' || pronunciation === undefined || word.length < 2)
+      continue
+    const plural = pluralOf({ text: word, partsOfSpeech, pronunciation, isNoun })
+    if (plural) found.push({ word, plural })
+    if (found.length === count) break
+  }
+  return found
+}
