@@ -1,0 +1,26 @@
+import { mkdir } from 'node:fs/promises'
+import { join } from 'node:path'
+import sharp from 'sharp'
+import { installationFolder } from '../installation.js'
+
+/** The README's pictures: small copies of demo sheets, made after `npm run demo` by `npm run pictures`. */
+const pictures = [
+  { name: 'word-cards', sheet: 'marsh/word-cards/word-cards-01' },
+  { name: 'bingo', sheet: 'marsh/bingo/bingo-01' },
+  { name: 'marked-list', sheet: 'bakery/marked-list/marked-list-01' },
+  { name: 'key', sheet: 'marsh/key/key-01' },
+  { name: 'large-print', sheet: 'marsh/word-cards-otters/word-cards-otters-01' },
+  { name: 'cover', sheet: 'harbour/word-cards/word-cards-03' },
+] as const
+
+const WIDTH_PX = 420
+
+const folder = join(installationFolder, '.pictures')
+await mkdir(folder, { recursive: true })
+for (const { name, sheet } of pictures)
+  await sharp(join(installationFolder, 'out', `${sheet}.png`))
+    .resize({ width: WIDTH_PX })
+    .extend({ top: 1, bottom: 1, left: 1, right: 1, background: '#999999' })
+    .png({ palette: true, colours: 32, effort: 10 })
+    .toFile(join(folder, `${name}.png`))
+process.stdout.write(`${pictures.length} pictures in .pictures\n`)
