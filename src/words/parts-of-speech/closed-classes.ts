@@ -26,10 +26,11 @@ ad: own
 e: of at from with into onto upon among amongst amid amidst toward towards during via despite concerning unto
 e: underneath versus beside without against throughout alongside atop per
 ec: until till than except
-er: in on by about under through across along around behind below beneath between beyond above near inside outside off
-er: up within aboard
+er: in on by about under through across along around behind below beneath between beyond above near inside outside
+er: within aboard
 ern: over
 ren: down
+re: up off
 erc: after before
 reav: past
 anve: round

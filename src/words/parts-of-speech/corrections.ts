@@ -9,9 +9,9 @@ n: b c d e f g h j k l m p q s t u v w x y z
 n: piano plane animal owner choice stranger bay union nonsense subtitles pants crook idiot bus heron marsh stomach
 n: wizard cleaner teenager elder umbrella submarine elbow spoon jar puppy rocket feather bean cookie pancake
 n: dinosaur pirate engineer knight orphan ant gentlemen heck rehab popcorn wolf whale snake goose scissors kitten
-n: ladder basket jacket pocket candle bottle saddle insect butterfly mitten carrot tomato
+n: cherry plum ladder basket jacket pocket candle bottle saddle insect butterfly mitten carrot tomato
 np: others
-nv: step box ring train stick park bear lock search load crash rescue swing sink base crack cross wound file deal act
+nv: leaves step box ring train stick park bear lock search load crash rescue swing sink base crack cross wound file deal act
 nv: figure dream point bank test record guard star radio level champion boss top key size trap trick trade jam drum
 nv: seed pump drill seal bump tire mug wreck glue flood cast curse guide tie clip sail harbor match dress copy study
 nv: flower brush comb paint nest fish shower milk color butter nail ship rain snow storm wind water map plant garden
@@ -21,12 +21,21 @@ nv: question race rank report reward rhyme roof root rope row rule scale score s
 nv: steam stem string stripe sum surf target taste thumb ticket tip toast tool tour towel toy track trail trash trip
 nv: tunnel twin view voice vote wage wave wax weed wing wire yard zip leaf lunch bat bats pin peel pen cap cart crowd
 nv: fork fan fool heat pedal pick pile plug print ruler sand screen screw sock spray spot spring station swarm
-nva: sound pet salt iron bone sponsor
+nva: rose sound pet salt iron bone sponsor
 nav: front bottom present light second gold
 na: kind honey future middle criminal patient grave official expert metal plastic material magic chief darling
 nr: way part
 nrv: home
 nra: north south east west
+na: peanut cereal sunset sunrise antique dummy teen canary vanilla fossil textbook asteroid chestnut lavender caramel
+na: sapphire pedestrian comic rental runaway mystic ginger takeout newborn juvenile adolescent grizzly
+nv: hook stack grill strap plaster bruise drain leak dye lodge dove stitch bully puff arch cramp programme
+v: fell stole tore lent
+va: chosen accused bent
+vn: roast cheering
+ra: sideways barefoot inland
+r: beforehand
+ar: weekly
 npr: plenty
 ni: thanks
 nvar: pop
@@ -47,7 +56,7 @@ veanc: like
 venar: following
 vna: set running
 a: interesting amazing boring asleep willing likely
-ar: bright sure real hard high deep low loud wide tight quick straight early longer soft true
+ar: pretty bright sure real hard high deep low loud wide tight quick straight early longer soft true
 ra: alone
 an: dead white black red brown green blue yellow pink gray purple orange silver sweet wild fat evil secret
 anv: cool calm empty blind total smooth fancy quiet

@@ -1,0 +1,62 @@
+import { readFileSync } from 'node:fs'
+import { join } from 'node:path'
+import { describe, expect, test } from 'vitest'
+import { readFamiliarity } from '../../../src/words/lexicon/sources.js'
+import { readCodedTable } from '../../../src/words/parts-of-speech/codes.js'
+import { gatherPartsOfSpeech } from '../../../src/words/parts-of-speech/gather.js'
+import { readSenses } from '../../../src/words/parts-of-speech/wordnet.js'
+
+const text = readFileSync(join(import.meta.dirname, 'familiar-words.txt'), 'utf8')
+const byHand = readCodedTable(
+  text
+    .split('\n')
+    .filter(line => line !== '' && !line.startsWith('#'))
+    .join('\n'),
+)
+const heard = readFamiliarity()
+const familiarity = (word: string) => heard.get(word)?.count ?? 0
+const gathered = gatherPartsOfSpeech(byHand.keys(), familiarity)
+
+describe('familiar words tagged by hand', () => {
+  test('are more than 500', () => expect(byHand.size).toBeGreaterThan(500))
+
+  test('95 % and more have the right one first', () => {
+    const wrong = [...byHand].filter(([word, parts]) => gathered.get(word)?.[0] !== parts[0])
+    expect(1 - wrong.length / byHand.size).toBeGreaterThan(0.95)
+  })
+
+  test('99 % and more have every one', () => {
+    const missing = [...byHand].filter(
+      ([word, parts]) => !parts.every(part => gathered.get(word)?.includes(part)),
+    )
+    expect(1 - missing.length / byHand.size).toBeGreaterThan(0.99)
+  })
+
+  test('the order of senses alone would not do', () => {
+    const senses = readSenses()
+    const firstBySenses = (word: string) =>
+      senses.get(word)?.toSorted((a, b) => b.count - a.count || a.rank - b.rank)[0]?.partOfSpeech
+    const right = [...byHand].filter(([word, parts]) => firstBySenses(word) === parts[0])
+    expect(right.length / byHand.size).toBeLessThan(0.85)
+  })
+})
+
+describe('forms with endings', () => {
+  test.each([
+    ['otters', ['noun']],
+    ['jumped', ['verb']],
+    ['happier', ['adjective']],
+    ['oxen', ['noun']],
+    ['swam', ['verb']],
+    ['quickly', ['adverb']],
+  ])('%s', (word, parts) => expect(gatherPartsOfSpeech([word], familiarity).get(word)).toEqual(parts))
+})
+
+test('what no source lists has none', () => {
+  expect(gatherPartsOfSpeech(['snorfle'], familiarity).has('snorfle')).toBe(false)
+})
+
+test('a table with a letter that is no code, or a word twice, is refused', () => {
+  expect(() => readCodedTable('z: reed')).toThrow('"z" is no part of speech')
+  expect(() => readCodedTable('n: reed\nv: reed')).toThrow('"reed" stands twice')
+})
