@@ -56,17 +56,28 @@ interface LayoutBasics {
   readonly marks: 'all' | 'none'
 }
 
-/** A layout of loose pieces: a set of cards or boards, a face for each, and pages that go with the set. */
-export interface PieceLayout extends LayoutBasics {
+interface PieceLayoutBasics extends LayoutBasics {
   readonly kind: 'pieces'
   readonly perSheet: PiecesPerSheet
   /** The same in large print: fewer and larger. */
   readonly perSheetLarge: PiecesPerSheet
   readonly set: (request: LayoutRequest) => Outcome<CardSet>
-  readonly face: (request: LayoutRequest, card: Card, set: CardSet, size: Size) => CardFace
   /** Pages that go with the set, each no larger than `room`. */
   readonly pages: (request: LayoutRequest, set: CardSet, room: Size) => readonly PageFace[]
 }
+
+/** Each card's face is made by itself; only its words share a size with the others. */
+interface FaceByFace {
+  readonly face: (request: LayoutRequest, card: Card, set: CardSet, size: Size) => CardFace
+}
+
+/** The faces are made together, in the order of the cards, because their texts share a size, or may not fit. */
+interface FacesTogether {
+  readonly faces: (request: LayoutRequest, set: CardSet, size: Size) => Outcome<readonly CardFace[]>
+}
+
+/** A layout of loose pieces: a set of cards or boards, a face for each, and pages that go with the set. */
+export type PieceLayout = PieceLayoutBasics & (FaceByFace | FacesTogether)
 
 /** A layout of whole pages without loose pieces. */
 export interface PageLayout extends LayoutBasics {

@@ -7,10 +7,10 @@ import type { LayoutRequest, PageLayout } from './layout.js'
 
 /** What the list says of a word, left to right, each with its share of the room beside the word. */
 const columns: readonly { heading: string; share: number; of: (word: Word) => readonly string[] }[] = [
-  { heading: 'sounds', share: 0.24, of: word => [`${word.soundCount}: ${soundsOf(word)}`] },
-  { heading: 'part of speech', share: 0.2, of: word => [word.partsOfSpeech.slice(0, 2).join(', ')] },
-  { heading: 'plural', share: 0.26, of: pluralOf },
-  { heading: 'clue', share: 0.3, of: word => [word.clue ?? ''] },
+  { heading: 'sounds', share: 0.21, of: word => [`${word.soundCount}: ${soundsOf(word)}`] },
+  { heading: 'part of speech', share: 0.17, of: word => [word.partsOfSpeech.slice(0, 2).join(', ')] },
+  { heading: 'plural', share: 0.34, of: pluralOf },
+  { heading: 'clue', share: 0.28, of: word => [word.clue ?? ''] },
 ]
 
 /** The teacher's copy: every word marked, with its sounds, part of speech, plural and clue. */

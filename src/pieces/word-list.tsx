@@ -60,7 +60,7 @@ interface RowMeasure {
 }
 
 /** Rows are never closer than this, so that a pencil can work between them: our own judgement, no source. */
-const LEAST_ROW_MM = 11.5
+const LEAST_ROW_MM = 10.5
 const MOST_ROW_MM = 17
 
 /** Rows as high as fill one page where they can; a longer list runs on over pages. */

@@ -1,7 +1,6 @@
 import type { InkRules } from './ink-rules.js'
 import { areNear, comesNear, type Extent, inkBetween, type LetterInk, lowestInk } from './letter-ink.js'
 import type { LineStyle } from './line-style.js'
-import type { StyledMark } from './styled-mark.js'
 
 export interface LinePlacement {
   /** One rectangle, or several where the line breaks around descenders. */
@@ -18,8 +17,19 @@ export interface LineSurroundings {
   readonly descenderMm: number
 }
 
+export interface LineWishes {
+  readonly descenders: 'clear' | 'break'
+  /** On one level with others in the word, below all letters that reach down. */
+  readonly even?: boolean
+  /** Under this height, whatever room there is above it. */
+  readonly belowMm?: number
+}
+
 /** How far below the baseline a line hangs under letters that do not reach down, in em. */
 const hangEm = 0.085
+
+/** Round letters reach a little below the baseline; and ink is known by rows a hundred and twenty-eighth of an em high. */
+const overshootEm = 0.026
 
 /** How much a line may fall short of its letters' ink at either end to keep off a neighbour. */
 const trimMm = 0.15
@@ -29,14 +39,15 @@ export function placeLine(
   style: LineStyle,
   own: readonly LetterInk[],
   surroundings: LineSurroundings,
-  { descenders, level }: Pick<StyledMark, 'descenders' | 'level'>,
+  { descenders, even = false, belowMm = -Infinity }: LineWishes,
 ): LinePlacement {
   const { ink, sizeMm, descenderMm } = surroundings
   const [left, right] = lineEnds(style, own, surroundings)
   const heightMm = style.heightMm(ink, right - left)
-  const near = Math.max(hangEm * sizeMm, ink.gapMm + 0.015 * sizeMm)
+  const near = Math.max(hangEm * sizeMm, ink.gapMm + overshootEm * sizeMm)
   const reachesDown = surroundings.letters.some(letter => letter.bottom > descenderMm / 2)
-  const firstTop = level === 'even' && reachesDown ? descenderMm + ink.gapMm : near
+  const level = even && reachesDown ? descenderMm + ink.gapMm : near
+  const firstTop = Math.max(level, belowMm + ink.gapMm)
   let area: Extent = { left, right, top: firstTop, bottom: firstTop + heightMm }
   for (;;) {
     const trimmed = trims(area).find(candidate => nextTop(candidate, surroundings) === undefined)

@@ -1,6 +1,6 @@
 import type { PathCommand } from '../typeface/glyph-outline.js'
 import type { InkRules } from './ink-rules.js'
-import { areNear, comesNear, type Extent, type LetterInk } from './letter-ink.js'
+import { areNear, around, comesNear, type Extent, type LetterInk } from './letter-ink.js'
 
 export interface Link extends Extent {
   readonly commands: readonly PathCommand[]
@@ -11,48 +11,55 @@ const sagEm = 0.17
 const stepEm = 0.025
 
 /** The arc that joins the two ends of a split pattern, from under one mark to under the other. */
-export function placeLink(
-  ends: readonly [Extent, Extent],
-  around: {
-    readonly letters: readonly LetterInk[]
-    readonly marks: readonly Extent[]
-    readonly ink: InkRules
-    readonly sizeMm: number
-  },
-): Link {
-  const { letters, marks, ink, sizeMm } = around
+export function placeLink(ends: readonly [Extent, Extent], surroundings: LinkSurroundings): Link {
+  const { letters, marks, ink, sizeMm } = surroundings
+  // Ink is known by rows a hundred and twenty-eighth of an em high: one row to spare.
   const [from, to] = ends.map(end => ({
     x: (end.left + end.right) / 2,
-    // Ink is known by rows a hundred and twenty-eighth of an em high: one row to spare.
     y: end.bottom + ink.gapMm + ink.strokeMm / 2 + 0.01 * sizeMm,
   })) as [Point, Point]
-  for (let tries = 0; ; tries++) {
-    const depth = (sagEm + tries * stepEm) * sizeMm
-    const low = Math.max(from.y, to.y) + depth
-    // The middle of a cubic reaches three quarters of the way to its handles.
-    const handle = { y1: from.y + ((low - from.y) * 4) / 3, y2: to.y + ((low - to.y) * 4) / 3 }
-    const lean = (to.x - from.x) * 0.12
-    const curve: Curve = [from, { x: from.x + lean, y: handle.y1 }, { x: to.x - lean, y: handle.y2 }, to]
-    const beads = beadsOf(curve, ink.strokeMm / 2)
-    const near =
-      tries < 60 &&
-      beads.some(
-        bead =>
-          letters.some(letter => comesNear(letter, bead, ink.gapMm)) ||
-          marks.some(mark => areNear(mark, bead, ink.gapMm * 0.99)),
-      )
-    if (near) continue
-    return {
-      commands: [
-        { type: 'M', values: [from.x, from.y] },
-        { type: 'C', values: curve.slice(1).flatMap(({ x, y }) => [x, y]) },
-      ],
-      left: Math.min(...beads.map(bead => bead.left)),
-      right: Math.max(...beads.map(bead => bead.right)),
-      top: Math.min(...beads.map(bead => bead.top)),
-      bottom: Math.max(...beads.map(bead => bead.bottom)),
-    }
-  }
+  const arcs = Array.from({ length: mostTries }, (_, tries) =>
+    arcOf(from, to, (sagEm + tries * stepEm) * sizeMm, ink.strokeMm),
+  )
+  const offLetters = arcs.filter(arc =>
+    arc.beads.every(bead => !letters.some(letter => comesNear(letter, bead, ink.gapMm))),
+  )
+  const clear = offLetters.find(arc =>
+    arc.beads.every(bead => !marks.some(mark => areNear(mark, bead, ink.gapMm * 0.99))),
+  )
+  return (clear ?? offLetters[0] ?? arcs[0]!).link
+}
+
+export interface LinkSurroundings {
+  readonly letters: readonly LetterInk[]
+  readonly marks: readonly Extent[]
+  readonly ink: InkRules
+  readonly sizeMm: number
+}
+
+const mostTries = 40
+
+function arcOf(
+  from: Point,
+  to: Point,
+  depth: number,
+  strokeMm: number,
+): { readonly link: Link; readonly beads: readonly Extent[] } {
+  const low = Math.max(from.y, to.y) + depth
+  const lean = (to.x - from.x) * 0.12
+  // The middle of a cubic reaches three quarters of the way to its handles.
+  const curve: Curve = [
+    from,
+    { x: from.x + lean, y: from.y + ((low - from.y) * 4) / 3 },
+    { x: to.x - lean, y: to.y + ((low - to.y) * 4) / 3 },
+    to,
+  ]
+  const beads = beadsOf(curve, strokeMm / 2)
+  const commands: readonly PathCommand[] = [
+    { type: 'M', values: [from.x, from.y] },
+    { type: 'C', values: curve.slice(1).flatMap(({ x, y }) => [x, y]) },
+  ]
+  return { beads, link: { commands, ...around(beads)! } }
 }
 
 interface Point {

@@ -90,10 +90,23 @@ function placePartLine({ span, range }: Part, request: MarkRequest, placed: read
   const { mark } = span
   const style = lineStyle(mark.line!)
   const own = lettersWithin(letters, range)
+  const wishes = {
+    descenders: mark.descenders,
+    even: mark.level === 'even',
+    // The arc that joins two ends starts below them: nothing may hang between.
+    ...(span.ranges.length === 2 ? { belowMm: lowestUnder(own, placed) } : {}),
+  }
   const pieces =
-    style.stands === 'through' ? own : placeLine(style, own, { ...request, marks: placed }, mark).pieces
+    style.stands === 'through' ? own : placeLine(style, own, { ...request, marks: placed }, wishes).pieces
   const paths = pieces.flatMap(piece => style.draw(piece, ink))
   return { span, ...range, paths, ...around(style.stands === 'through' ? paths.map(polygonExtent) : pieces)! }
+}
+
+/** The lower edge of the lowest mark under these letters; -Infinity where there is none. */
+function lowestUnder(own: readonly LetterInk[], placed: readonly Placed[]): number {
+  const { left, right } = around(own)!
+  const under = placed.filter(mark => mark.left < right && mark.right > left)
+  return Math.max(-Infinity, ...under.map(mark => mark.bottom))
 }
 
 /** Around the corners of a path of straight pieces. */
