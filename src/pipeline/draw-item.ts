@@ -1,6 +1,7 @@
-import type { PageFace } from '../../layouts/layout.js'
+import type { PageFace, PieceLayout } from '../../layouts/layout.js'
 import type { PrintedItem } from '../files/printed-plan.js'
 import { type DrawnFace, drawFaces } from '../pieces/draw-faces.js'
+import type { CardFace } from '../pieces/face.js'
 import { pieceOf } from '../pieces/piece-of.js'
 import type { Outcome, Problem } from '../problems.js'
 import type { CardSet } from '../sets/card-set.js'
@@ -43,8 +44,10 @@ export async function drawItem(prepared: PreparedItem): Promise<Outcome<DrawnIte
   if (!dealt.ok) return dealt
   const set = dealt.value
   const problems: Problem[] = [...dealt.problems]
-  const faces = set.cards.map(card => layout.face(request, card, set, grid.pieceSize))
-  const drawn = await drawFaces(faces, { ...drawing, contrast })
+  const faces = facesOf(layout, prepared, set)
+  problems.push(...faces.problems)
+  if (!faces.ok) return { ok: false, problems }
+  const drawn = await drawFaces(faces.value, { ...drawing, contrast })
   const pages = await drawFaces(layout.pages(request, set, room), drawing)
   if (!drawn.ok || !pages.ok)
     return { ok: false, problems: [...problems, ...drawn.problems, ...pages.problems] }
@@ -68,6 +71,16 @@ export async function drawItem(prepared: PreparedItem): Promise<Outcome<DrawnIte
   ]
   const notes = [...sizeNote(drawn.value.fits), ...(set.notes ?? [])]
   return { ok: true, value: { prepared, set, printed: printedItem(prepared, set, sheets, notes) }, problems }
+}
+
+function facesOf(
+  layout: PieceLayout,
+  { request, grid }: PreparedItem,
+  set: CardSet,
+): Outcome<readonly CardFace[]> {
+  if ('faces' in layout) return layout.faces(request, set, grid.pieceSize)
+  const value = set.cards.map(card => layout.face(request, card, set, grid.pieceSize))
+  return { ok: true, value, problems: [] }
 }
 
 function printedItem(
