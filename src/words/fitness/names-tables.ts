@@ -1,6 +1,7 @@
 /** First names, surnames and places that are also rare words; speech nearly always means the name. From general knowledge. */
 export const mostlyNames: ReadonlySet<string> = new Set(
-  `hank parker john jack harry mike tom ben bob christ jimmy henry max bobby billy nick martin phoebe carter anna brad sue mac
+  `hank parker harris wally hayes slater sanders bannister hicks tucker toby chester trey ana les li sol rube bullock mack
+  felicity jasmine pat ling min bonnie gale harper palmer coca buster jade drake mills hicks pierre lois stella lana lola leah joyce iris john jack harry mike tom ben bob christ jimmy henry max bobby billy nick martin phoebe carter anna brad sue mac
   sally rick marshall maria donna charlotte terry ruth jenny josh kirk jersey victor jean daphne ken benny meg beth
   murphy troy manhattan dexter homer randy franklin hector roman august collins benjamin dale chad
   perry bailey walt jock jerry tony joe peter paul steve jim larry veronica

@@ -13,6 +13,7 @@ export const fitAfterAll: ReadonlySet<string> = new Set(
 
 /** Bases by topic; their regular endings are left out with them. */
 const blockedBases = `
+violence: poison poisonous fatal lethal deceased
 violence: kill murder shoot gun gunman rifle pistol revolver shotgun handgun machinegun bullet bomb bomber grenade
 violence: missile warhead weapon ammo ammunition holster sniper dynamite explosive explode explosion
 violence: stab strangle choke suffocate torture abuse assault victim massacre slaughter slay slayer assassin
@@ -26,14 +27,14 @@ violence: cruelty shootout shooting gunshot gunfire gunpoint gunned stabbed drow
 crime: crime criminal convict felony felon prison prisoner inmate jail jailer parole rob robber robbery burglar
 crime: burglary mugger mugging blackmail ransom bribe bribery smuggle smuggler fugitive handcuff handcuffs custody
 crime: suspect warrant alibi fraud forgery theft extortion accomplice perjury traitor treason
-drugs: drug addict addiction addictive cocaine heroin morphine opium marijuana cannabis meth amphetamine steroid
+drugs: coke drug addict addiction addictive cocaine heroin morphine opium marijuana cannabis meth amphetamine steroid
 drugs: narcotic cigarette cigar tobacco nicotine vape overdose junkie dealer dope stoned stoner hash hashish pill
 drugs: crackhead smoker smoking ecstasy hangover sedate sedative rehab
 alcohol: beer wine whiskey whisky vodka rum gin liquor bourbon brandy tequila champagne cocktail booze boozer drunk
 alcohol: drunken drunkard alcohol alcoholic alcoholism saloon martini keg brewery brewer ale pub tavern bartender
 alcohol: barmaid sherry cognac scotch liqueur margarita sober intoxicate intoxicated tipsy
 gambling: casino poker gamble gambler gambling bookie roulette blackjack jackpot
-sex: sex sexy sexual sexually sexuality naked nude nudity lover lust breast bra panty panties lingerie thong virgin
+sex: condom moan flirt sex sexy sexual sexually sexuality naked nude nudity lover lust breast bra panty panties lingerie thong virgin
 sex: virginity erotic seduce seduction orgasm intimate intimacy mistress prostitute prostitution brothel pimp porn
 sex: hooker stripper striptease pregnant pregnancy puberty womb abortion adultery affair incest fetish bosom
 sex: nipple testicle penis vagina genital rectum anus groin crotch hump horny kinky arouse aroused erect erection
@@ -43,7 +44,7 @@ body: butt bum buttocks pee poop poo fart puke vomit barf snot turd urine urinat
 body: enema feces manure armpit constipated menstrual tampon
 illness: cancer tumor leukemia aids hiv syphilis herpes plague leprosy insane insanity lunatic psycho psychotic
 illness: psychopath coma amputate amputation paralyzed schizophrenia
-unkind: lame stupid stupidity idiot idiotic dumb dummy moron loser jerk ugly fat fatso fatty retard retarded freak weirdo
+unkind: freaky ghetto chubby lame stupid stupidity idiot idiotic dumb dummy moron loser jerk ugly fat fatso fatty retard retarded freak weirdo
 unkind: imbecile dimwit nitwit cripple crippled geek dork sissy wimp brat scum filthy filth bastard bitch crap damn
 unkind: damned damnation goddamn hell hellish ass arse asshole piss pissed suck sucker screwed shit whore
 unkind: hag spinster hobo hillbilly redneck gypsy midget heathen pervert creep creepy
