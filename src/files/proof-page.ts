@@ -50,7 +50,7 @@ function contents(items: readonly ManifestItem[]): string {
     item =>
       `<tr><th scope="row"><a href="#${itemAnchor(item.name)}">${escapeXml(item.name)}</a></th>` +
       `<td>${escapeXml(item.group ?? 'whole class')}</td><td>${sheetsOfPaper(item)}</td>` +
-      `<td>${escapeXml(item.paper.name)}, ${item.paper.widthMm} × ${item.paper.heightMm} mm</td>` +
+      `<td>${escapeXml(item.paper.name)}</td>` +
       `<td>${item.notes.map(escapeXml).join(' ')}</td></tr>`,
   )
   return [

@@ -68,7 +68,9 @@ export function sizeNote(fits: readonly GroupFit[]): readonly string[] {
       const size = `Words are ${points(fit.sizeMm)}`
       if (fit.decidedBy === undefined) return `${size}.`
       const without =
-        fit.sizeWithoutMm === undefined ? '' : `; without it they would be ${points(fit.sizeWithoutMm)}`
+        fit.sizeWithoutMm === undefined || mmToPoints(fit.sizeWithoutMm - fit.sizeMm) < 1
+          ? ''
+          : `; without it they would be ${points(fit.sizeWithoutMm)}`
       return `${size}: "${fit.decidedBy}" decides${without}.`
     })
 }

@@ -76,7 +76,7 @@ describe('the proof page', () => {
   it('says what to print, for whom, on which paper and how', () => {
     expect(page()).toContain(
       '<th scope="row"><a href="#item-bingo">bingo</a></th><td>Otters</td><td>1 on card stock, 1 of them with a back, 1 on paper</td>' +
-        '<td>letter, 215.9 × 279.4 mm</td><td>Print on card stock &amp; trim.</td>',
+        '<td>letter</td><td>Print on card stock &amp; trim.</td>',
     )
   })
 
