@@ -134,7 +134,7 @@ function compoundOfIrregular(word: string): Plural | null {
 }
 
 function endingF(word: string): Plural | null {
-  const both = fTwoForms[word]
+  const both = Object.hasOwn(fTwoForms, word) ? fTwoForms[word] : undefined
   if (both) return { form: both[0], rule: 'two forms in use', alternatives: [both[1]] }
   if (fKeeps.has(word) || !fToVes.some(listed => word.endsWith(listed))) return null
   return word.endsWith('fe')
@@ -144,7 +144,7 @@ function endingF(word: string): Plural | null {
 
 function endingO(word: string): Plural | null {
   if (oAddsEs.has(word)) return { form: `${word}es`, rule: 'ends in o: add es' }
-  const both = oTwoForms[word]
+  const both = Object.hasOwn(oTwoForms, word) ? oTwoForms[word] : undefined
   return both ? { form: both[0], rule: 'two forms in use', alternatives: [both[1]] } : null
 }
 
