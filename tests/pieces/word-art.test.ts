@@ -11,6 +11,12 @@ const andika = bundledTypeface('andika')
 
 type Looks = Partial<Pick<StyledMark, 'line' | 'outline' | 'tag' | 'color' | 'descenders'>>
 
+/** As the property tests make them up. */
+interface ChosenMark {
+  readonly looks: Looks
+  readonly range: readonly [start: number, length: number, between: number | null]
+}
+
 let marksMade = 0
 function span(looks: Looks, ...ranges: (readonly [number, number])[]): MarkSpan {
   const target = { kind: 'letters', letters: 'x' } as const
@@ -88,6 +94,15 @@ describe('lines', () => {
     const [sh, ing] = marks
     expect(sh!.yMm - baselineMm).toBeLessThan(1.2)
     expect(ing!.yMm - baselineMm).toBeGreaterThan(andika.metrics.descender * 10)
+  })
+
+  it.each(bundledTypefaces)('stand near the letters at the smallest size too, in $family', typeface => {
+    for (const word of ['sheen', 'sour', 'moss', 'cove'])
+      for (const { name } of lineStyles.filter(style => style.stands === 'under')) {
+        const spans = [span({ line: name }, [0, 2]), span({ line: name }, [2, 4])]
+        const { baselineMm, marks } = drawWord({ typeface, word, spans, sizeMm: 4.94 })
+        for (const mark of marks) expect(mark.yMm - baselineMm).toBeLessThan(0.13 * 4.94)
+      }
   })
 
   it('hang at one depth below descenders, whichever letter reaches down', () => {
@@ -208,10 +223,16 @@ describe('any marks on any word, in pixels', () => {
       ...outlineStyles.filter(style => style.kind === 'frame').map(({ name }) => ({ outline: name })),
     ),
   )
-  const range = fc.tuple(fc.nat(5), fc.integer({ min: 1, max: 4 }))
+  /** Where it starts, how many letters, and for a split pattern how many letters lie between its ends. */
+  const range = fc.tuple(fc.nat(5), fc.integer({ min: 1, max: 4 }), fc.option(fc.integer({ min: 1, max: 3 })))
+  const spanOn = (word: string, { looks: chosen, range: [start, length, between] }: ChosenMark): MarkSpan => {
+    const end = Math.min(word.length, start + length)
+    if (between === null || end + between + 1 > word.length) return span(chosen, [start, end])
+    return span(chosen, [start, end], [end + between, end + between + 1])
+  }
   const marked = fc.record({
     word: fc.constantFrom(...words),
-    typeface: fc.constantFrom(...bundledTypefaces),
+    face: fc.constantFrom(...bundledTypefaces.map(({ name }) => name)),
     sizeMm: fc.double({ min: 4.94, max: 20, noNaN: true }),
     large: fc.boolean(),
     marks: fc.array(fc.record({ looks, range }), { minLength: 1, maxLength: 3 }),
@@ -219,10 +240,9 @@ describe('any marks on any word, in pixels', () => {
 
   it('no mark covers a letter', () => {
     fc.assert(
-      fc.property(marked, ({ word, typeface, sizeMm, large, marks }) => {
-        const spans = marks.map(({ looks: chosen, range: [start, length] }) =>
-          span(chosen, [start, Math.min(word.length, start + length)]),
-        )
+      fc.property(marked, ({ word, face, sizeMm, large, marks }) => {
+        const typeface = bundledTypeface(face)
+        const spans = marks.map(mark => spanOn(word, mark))
         const { art } = drawWord({ typeface, word, sizeMm, large, spans })
         const canvas = { widthMm: art.widthMm + 2, heightMm: art.heightMm + 2, xMm: 1, yMm: 1, dpi: 200 }
         const [ink, letters] = renderLayers([art.shapes.slice(0, -1), art.shapes.slice(-1)], canvas)
@@ -233,31 +253,33 @@ describe('any marks on any word, in pixels', () => {
   })
 
   it('lines of different marks never touch', () => {
+    const colours = ['#ff0000', '#00ff00', '#0000ff']
     const lines = marked.filter(({ marks }) => marks.length > 1 && marks.every(mark => 'line' in mark.looks))
     fc.assert(
-      fc.property(lines, ({ word, typeface, sizeMm, large, marks }) => {
-        const spans = marks.map(({ looks: chosen, range: [start, length] }) =>
-          span(chosen, [start, Math.min(word.length, start + length)]),
+      fc.property(lines, ({ word, face, sizeMm, large, marks }) => {
+        const spans = marks.map((mark, index) =>
+          spanOn(word, { ...mark, looks: { ...mark.looks, color: colours[index]! } }),
         )
-        const drawn = drawWord({ typeface, word, sizeMm, large, spans })
-        drawn.marks.forEach((mark, index) => {
-          for (const other of drawn.marks.slice(0, index)) {
-            const besides = other.xMm - right(mark) >= 0.39 || mark.xMm - right(other) >= 0.39
-            const under = other.yMm - bottom(mark) >= 0.39 || mark.yMm - bottom(other) >= 0.39
-            expect(besides || under).toBe(true)
-          }
+        const { art } = drawWord({ typeface: bundledTypeface(face), word, sizeMm, large, spans })
+        const canvas = { widthMm: art.widthMm + 2, heightMm: art.heightMm + 2, xMm: 1, yMm: 1, dpi: 200 }
+        const inColour = (colour: string) =>
+          art.shapes.filter(
+            shape => shape.kind === 'path' && (shape.fill === colour || shape.stroke?.color === colour),
+          )
+        const layers = renderLayers(colours.slice(0, spans.length).map(inColour), canvas)
+        layers.forEach((layer, index) => {
+          for (const other of layers.slice(0, index)) expect(comeWithin(layer, other, 1)).toBe(false)
         })
       }),
-      { seed: 7, numRuns: 100 },
+      { seed: 7, numRuns: 150 },
     )
   })
 
   it('is the same drawing every time', () => {
     fc.assert(
-      fc.property(marked, ({ word, typeface, sizeMm, large, marks }) => {
-        const spans = marks.map(({ looks: chosen, range: [start, length] }) =>
-          span(chosen, [start, Math.min(word.length, start + length)]),
-        )
+      fc.property(marked, ({ word, face, sizeMm, large, marks }) => {
+        const typeface = bundledTypeface(face)
+        const spans = marks.map(mark => spanOn(word, mark))
         const request = { typeface, word, sizeMm, large, spans }
         expect(drawWord(request)).toEqual(drawWord(request))
       }),

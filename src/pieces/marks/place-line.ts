@@ -17,10 +17,19 @@ export interface LineSurroundings {
   readonly descenderMm: number
 }
 
+interface Besides {
+  readonly before: boolean
+  readonly after: boolean
+}
+
+const nobody: Besides = { before: false, after: false }
+
 export interface LineWishes {
   readonly descenders: 'clear' | 'break'
   /** On one level with others in the word, below all letters that reach down. */
   readonly even?: boolean
+  /** Whether the letters right before and right after have lines of their own. */
+  readonly besides?: Besides
   /** Under this height, whatever room there is above it. */
   readonly belowMm?: number
 }
@@ -39,10 +48,10 @@ export function placeLine(
   style: LineStyle,
   own: readonly LetterInk[],
   surroundings: LineSurroundings,
-  { descenders, even = false, belowMm = -Infinity }: LineWishes,
+  { descenders, even = false, belowMm = -Infinity, besides = nobody }: LineWishes,
 ): LinePlacement {
   const { ink, sizeMm, descenderMm } = surroundings
-  const [left, right] = lineEnds(style, own, surroundings)
+  const [left, right] = shareEnds(lineEnds(style, own, surroundings), own, surroundings, besides)
   const heightMm = style.heightMm(ink, right - left)
   const near = Math.max(hangEm * sizeMm, ink.gapMm + overshootEm * sizeMm)
   const reachesDown = surroundings.letters.some(letter => letter.bottom > descenderMm / 2)
@@ -78,6 +87,20 @@ function lineEnds(
     left - Math.max(0, Math.min(lacking / 2, (left - before) / 2)),
     right + Math.max(0, Math.min(lacking / 2, (after - right) / 2)),
   ]
+}
+
+/** Two lines side by side give up an even share each where their letters stand nearer than a gap. */
+function shareEnds(
+  [left, right]: [number, number],
+  own: readonly LetterInk[],
+  { letters, ink }: LineSurroundings,
+  { before, after }: Besides,
+): [number, number] {
+  const others = letters.filter(letter => !own.includes(letter))
+  const previous = Math.max(-Infinity, ...others.filter(other => other.left < left).map(other => other.right))
+  const next = Math.min(Infinity, ...others.filter(other => other.right > right).map(other => other.left))
+  const share = (white: number): number => Math.min(trimMm, Math.max(0, (ink.gapMm - white) / 2 + 0.001))
+  return [left + (before ? share(left - previous) : 0), right - (after ? share(next - right) : 0)]
 }
 
 function trims(area: Extent): readonly Extent[] {

@@ -18,16 +18,15 @@ export function placeLink(ends: readonly [Extent, Extent], surroundings: LinkSur
     x: (end.left + end.right) / 2,
     y: end.bottom + ink.gapMm + ink.strokeMm / 2 + 0.01 * sizeMm,
   })) as [Point, Point]
-  const arcs = Array.from({ length: mostTries }, (_, tries) =>
-    arcOf(from, to, (sagEm + tries * stepEm) * sizeMm, ink.strokeMm),
-  )
-  const offLetters = arcs.filter(arc =>
-    arc.beads.every(bead => !letters.some(letter => comesNear(letter, bead, ink.gapMm))),
-  )
-  const clear = offLetters.find(arc =>
-    arc.beads.every(bead => !marks.some(mark => areNear(mark, bead, ink.gapMm * 0.99))),
-  )
-  return (clear ?? offLetters[0] ?? arcs[0]!).link
+  let offLetters: Link | undefined
+  for (let tries = 0; tries < mostTries; tries++) {
+    const { link, beads } = arcOf(from, to, (sagEm + tries * stepEm) * sizeMm, ink.strokeMm)
+    if (beads.some(bead => letters.some(letter => comesNear(letter, bead, ink.gapMm)))) continue
+    if (!beads.some(bead => marks.some(mark => areNear(mark, bead, ink.gapMm * 0.99)))) return link
+    offLetters ??= link
+  }
+  // No arc is clear of all marks: off the letters is what counts.
+  return offLetters ?? arcOf(from, to, sagEm * sizeMm, ink.strokeMm).link
 }
 
 export interface LinkSurroundings {

@@ -54,7 +54,7 @@ export function placeMarks(request: MarkRequest): DrawnMarks {
   let neededMm = 0
   parts.forEach((part, index) => {
     if (part.kind === 'line') {
-      placed.push(placePartLine(part, request, placed))
+      placed.push(placePartLine(part, request, placed, parts))
     } else {
       const outline = placePartOutline(part, request, placed)
       placed.push(outline.placed)
@@ -85,7 +85,13 @@ function lettersWithin(letters: readonly LetterInk[], { start, end }: LetterRang
   return letters.filter(letter => letter.start < end && letter.end > start)
 }
 
-function placePartLine({ span, range }: Part, request: MarkRequest, placed: readonly Placed[]): Placed {
+function placePartLine(
+  { span, range }: Part,
+  request: MarkRequest,
+  placed: readonly Placed[],
+  parts: readonly Part[],
+): Placed {
+  const lined = parts.filter(({ kind }) => kind === 'line')
   const { letters, ink } = request
   const { mark } = span
   const style = lineStyle(mark.line!)
@@ -93,6 +99,10 @@ function placePartLine({ span, range }: Part, request: MarkRequest, placed: read
   const wishes = {
     descenders: mark.descenders,
     even: mark.level === 'even',
+    besides: {
+      before: lined.some(other => other.span !== span && other.range.end === range.start),
+      after: lined.some(other => other.span !== span && other.range.start === range.end),
+    },
     // The arc that joins two ends starts below them: nothing may hang between.
     ...(span.ranges.length === 2 ? { belowMm: lowestUnder(own, placed) } : {}),
   }
