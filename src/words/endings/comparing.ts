@@ -32,7 +32,7 @@ export function superlativeOf(question: AdjectiveQuestion): BuiltForm | null {
 
 function compared({ text, pronunciation }: AdjectiveQuestion, ending: 'er' | 'est'): BuiltForm | null {
   const base = text.toLowerCase()
-  const special = (Object.hasOwn(irregular, base) ? irregular[base] : undefined)
+  const special = Object.hasOwn(irregular, base) ? irregular[base] : undefined
   if (special) return { form: inTheCaseOf(text, special[ending === 'er' ? 0 : 1]), rule: 'irregular ending' }
   if (!takesAnEnding(base, pronunciation)) return null
   const joined = join(base, ending, pronunciation)

@@ -81,13 +81,14 @@ function singularInText(word: string, { isNoun }: PluralQuestion): string | unde
 
 function possibleSingulars(word: string): readonly string[] {
   const found: string[] = []
+  const withoutEs = word.endsWith('es') ? word.slice(0, -2) : ''
   if (word.endsWith('ies')) found.push(`${word.slice(0, -3)}y`)
   if (word.endsWith('ves'))
     found.push(...[`${word.slice(0, -3)}f`, `${word.slice(0, -3)}fe`].filter(isInVesList))
-  if (/(?:ss|x|zz|sh|ch)es$/.test(word) || oAddsEs.has(word.slice(0, -2)) || word.slice(0, -2) in oTwoForms)
-    found.push(word.slice(0, -2))
+  if (/(?:ss|x|zz|sh|ch)$/.test(withoutEs) || oAddsEs.has(withoutEs) || withoutEs in oTwoForms)
+    found.push(withoutEs)
   found.push(word.slice(0, -1))
-  if (word.endsWith('ses') || word.endsWith('zes')) found.push(word.slice(0, -2))
+  if (/[sz]$/.test(withoutEs)) found.push(withoutEs)
   return found
 }
 

@@ -149,6 +149,9 @@ teen   T IY N`
     return base === undefined ? suffix : { ...suffix, base: new RegExp(base) }
   })
 
+/** Endings so clear that a rare base will do: knead, kneading. */
+const sureEndings = new Set('ing ed est s es ful less ness ship hood'.split(' '))
+
 interface Suffixed {
   readonly base: Part
   /** Absent when the ending has no vowel sound of its own. */
@@ -183,7 +186,7 @@ function joinedBase(
   const isKnown = (text: string) =>
     text.length > 1 &&
     /[aeiouy]/.test(text) &&
-    others.familiarity(text) >= familiarEnough &&
+    others.familiarity(text) >= (sureEndings.has(letters) ? 1 : familiarEnough) &&
     base?.test(text) !== false
   const isBase = (text: string) => isKnown(text) && isSaid(text, sounds, others)
 
