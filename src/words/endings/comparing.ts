@@ -2,17 +2,17 @@ import { join } from './adding.js'
 import { inTheCaseOf } from './letter-case.js'
 import { type BuiltForm, ruleBefore } from './verb-endings.js'
 
-const irregular: Readonly<Record<string, readonly [string, string]>> = {
-  good: ['better', 'best'],
-  well: ['better', 'best'],
-  bad: ['worse', 'worst'],
-  badly: ['worse', 'worst'],
-  ill: ['worse', 'worst'],
-  far: ['farther', 'farthest'],
-  little: ['less', 'least'],
-  much: ['more', 'most'],
-  many: ['more', 'most'],
-}
+const irregular: ReadonlyMap<string, readonly [string, string]> = new Map([
+  ['good', ['better', 'best']],
+  ['well', ['better', 'best']],
+  ['bad', ['worse', 'worst']],
+  ['badly', ['worse', 'worst']],
+  ['ill', ['worse', 'worst']],
+  ['far', ['farther', 'farthest']],
+  ['little', ['less', 'least']],
+  ['much', ['more', 'most']],
+  ['many', ['more', 'most']],
+])
 
 export interface AdjectiveQuestion {
   readonly text: string
@@ -32,7 +32,7 @@ export function superlativeOf(question: AdjectiveQuestion): BuiltForm | null {
 
 function compared({ text, pronunciation }: AdjectiveQuestion, ending: 'er' | 'est'): BuiltForm | null {
   const base = text.toLowerCase()
-  const special = Object.hasOwn(irregular, base) ? irregular[base] : undefined
+  const special = irregular.get(base)
   if (special) return { form: inTheCaseOf(text, special[ending === 'er' ? 0 : 1]), rule: 'irregular ending' }
   if (!takesAnEnding(base, pronunciation)) return null
   const joined = join(base, ending, pronunciation)

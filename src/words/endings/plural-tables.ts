@@ -149,12 +149,12 @@ export const fToVes: readonly string[] =
   'calf half elf self shelf leaf sheaf loaf thief wolf wife knife life'.split(' ')
 
 /** Both forms are in use; the commoner first (the choice is from memory of American dictionaries). */
-export const fTwoForms: Readonly<Record<string, readonly [string, string]>> = {
-  scarf: ['scarves', 'scarfs'],
-  hoof: ['hooves', 'hoofs'],
-  dwarf: ['dwarves', 'dwarfs'],
-  wharf: ['wharves', 'wharfs'],
-}
+export const fTwoForms: ReadonlyMap<string, readonly [string, string]> = new Map([
+  ['scarf', ['scarves', 'scarfs']],
+  ['hoof', ['hooves', 'hoofs']],
+  ['dwarf', ['dwarves', 'dwarfs']],
+  ['wharf', ['wharves', 'wharfs']],
+])
 
 /** They end like one of the list above and are no compound of it. */
 export const fKeeps: ReadonlySet<string> = new Set(['lowlife', 'still-life', 'behalf'])
@@ -163,17 +163,14 @@ export const oAddsEs: ReadonlySet<string> = new Set(
   'potato tomato hero superhero antihero echo torpedo veto embargo no go negro'.split(' '),
 )
 
-export const oTwoForms: Readonly<Record<string, readonly [string, string]>> = Object.fromEntries(
+export const oTwoForms: ReadonlyMap<string, readonly [string, string]> = new Map(
   `volcano:es tornado:es mosquito:es mango:es cargo:s zero:s domino:es halo:s motto:s flamingo:s desperado:es
   grotto:es innuendo:es memento:s fresco:es lasso:s banjo:s manifesto:s avocado:s hobo:es tuxedo:s portico:es
   archipelago:s dodo:s ghetto:s`
     .split(/\s+/)
     .map(entry => {
       const [word = '', first] = entry.split(':')
-      return [
-        word,
-        first === 'es' ? ([`${word}es`, `${word}s`] as const) : ([`${word}s`, `${word}es`] as const),
-      ]
+      return [word, first === 'es' ? [`${word}es`, `${word}s`] : [`${word}s`, `${word}es`]]
     }),
 )
 

@@ -85,7 +85,7 @@ function possibleSingulars(word: string): readonly string[] {
   if (word.endsWith('ies')) found.push(`${word.slice(0, -3)}y`)
   if (word.endsWith('ves'))
     found.push(...[`${word.slice(0, -3)}f`, `${word.slice(0, -3)}fe`].filter(isInVesList))
-  if (/(?:ss|x|zz|sh|ch)$/.test(withoutEs) || oAddsEs.has(withoutEs) || withoutEs in oTwoForms)
+  if (/(?:ss|x|zz|sh|ch)$/.test(withoutEs) || oAddsEs.has(withoutEs) || oTwoForms.has(withoutEs))
     found.push(withoutEs)
   found.push(word.slice(0, -1))
   if (/[sz]$/.test(withoutEs)) found.push(withoutEs)
@@ -93,7 +93,7 @@ function possibleSingulars(word: string): readonly string[] {
 }
 
 function isInVesList(base: string): boolean {
-  return fToVes.some(word => base.endsWith(word)) || base in fTwoForms
+  return fToVes.some(word => base.endsWith(word)) || fTwoForms.has(base)
 }
 
 /** The rules proper, on a single word or on the last part of a hyphenated one. */
@@ -135,7 +135,7 @@ function compoundOfIrregular(word: string): Plural | null {
 }
 
 function endingF(word: string): Plural | null {
-  const both = Object.hasOwn(fTwoForms, word) ? fTwoForms[word] : undefined
+  const both = fTwoForms.get(word)
   if (both) return { form: both[0], rule: 'two forms in use', alternatives: [both[1]] }
   if (fKeeps.has(word) || !fToVes.some(listed => word.endsWith(listed))) return null
   return word.endsWith('fe')
@@ -145,7 +145,7 @@ function endingF(word: string): Plural | null {
 
 function endingO(word: string): Plural | null {
   if (oAddsEs.has(word)) return { form: `${word}es`, rule: 'ends in o: add es' }
-  const both = Object.hasOwn(oTwoForms, word) ? oTwoForms[word] : undefined
+  const both = oTwoForms.get(word)
   return both ? { form: both[0], rule: 'two forms in use', alternatives: [both[1]] } : null
 }
 

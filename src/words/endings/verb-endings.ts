@@ -40,17 +40,18 @@ export function ingFormOf({ text, pronunciation }: VerbQuestion): BuiltForm {
   return { form: inTheCaseOf(text, joined.form), rule: `${ruleBefore(joined.rule)}add ing` }
 }
 
+const irregularS: ReadonlyMap<string, string> = new Map([
+  ['be', 'is'],
+  ['have', 'has'],
+  ['do', 'does'],
+  ['go', 'goes'],
+  ['quiz', 'quizzes'],
+])
+
 /** The third person: he jumps, she watches, it flies. */
 export function sFormOf({ text }: VerbQuestion): BuiltForm {
   const base = text.toLowerCase()
-  const special: Readonly<Record<string, string>> = {
-    be: 'is',
-    have: 'has',
-    do: 'does',
-    go: 'goes',
-    quiz: 'quizzes',
-  }
-  const found = special[base]
+  const found = irregularS.get(base)
   if (found) return { form: inTheCaseOf(text, found), rule: 'irregular ending' }
   if (/(?:[^aeiou]|qu)y$/.test(base))
     return { form: inTheCaseOf(text, `${base.slice(0, -1)}ies`), rule: 'y to i, add es' }
