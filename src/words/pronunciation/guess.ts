@@ -4,7 +4,7 @@ import type { Condition } from '../alignment/conditions.js'
 import { pairingKey } from '../alignment/grapheme-table.js'
 import { learnedTable } from '../alignment/graphemes.js'
 import type { Spelling } from '../alignment/spelling.js'
-import { beginning, costOf, ending, type JointModel, order } from './joint-model.js'
+import { beginning, costOf, ending, type JointModel, keyOf, order } from './joint-model.js'
 
 interface Hypothesis {
   readonly cost: number
@@ -21,7 +21,7 @@ export interface Guesser {
 }
 
 /** So many hypotheses are followed from each letter on. */
-const beamWidth = 24
+const beamWidth = 12
 const longestGrapheme = 5
 
 export function guesserOf(model: JointModel): Guesser {
@@ -67,19 +67,15 @@ export function guesserOf(model: JointModel): Guesser {
         const beam = narrowed(beams[start]!)
         for (let end = start + 1; end <= Math.min(letters.length, start + longestGrapheme); end++) {
           for (const token of tokensOf.get(letters.slice(start, end)) ?? []) {
+            const mayStand = conditions[token]
             for (const hypothesis of beam) {
               if (hypothesis.stressed && stresses[token]) continue
-              const extended = extend(hypothesis, token)
-              const sounds = extended.sounds.map(withoutStress)
-              const context = {
-                letters,
-                start,
-                end,
-                sounds,
-                from: hypothesis.sounds.length,
-                to: sounds.length,
+              if (mayStand !== undefined) {
+                const sounds = [...hypothesis.sounds, ...model.tokens[token]!.sounds].map(withoutStress)
+                const from = hypothesis.sounds.length
+                if (!mayStand({ letters, start, end, sounds, from, to: sounds.length })) continue
               }
-              if (conditions[token]?.(context) !== false) beams[end]!.push(extended)
+              beams[end]!.push(extend(hypothesis, token))
             }
           }
           if (breaks.has(end)) break
@@ -97,9 +93,9 @@ export function guesserOf(model: JointModel): Guesser {
 
 /** The likeliest hypotheses, one for each history. */
 function narrowed(beam: readonly Hypothesis[]): readonly Hypothesis[] {
-  const best = new Map<string, Hypothesis>()
+  const best = new Map<number, Hypothesis>()
   for (const hypothesis of beam) {
-    const name = `${hypothesis.history.join(' ')} ${hypothesis.stressed}`
+    const name = 2 * keyOf(hypothesis.history) + Number(hypothesis.stressed)
     const rival = best.get(name)
     if (rival === undefined || hypothesis.cost < rival.cost) best.set(name, hypothesis)
   }
