@@ -1,11 +1,25 @@
 import { bingo } from './bingo.js'
 import { blankList } from './blank-list.js'
 import { callCards } from './call-cards.js'
+import { chainCards } from './chain-cards.js'
+import { closedSort } from './closed-sort.js'
 import { key } from './key.js'
 import type { Layout } from './layout.js'
 import { markedList } from './marked-list.js'
+import { matchingPairs } from './matching-pairs.js'
 import { openSort } from './open-sort.js'
 import { wordCards } from './word-cards.js'
 
 /** Every printable, in the order in which `oaktag list layouts` shows them. */
-export const layouts: readonly Layout[] = [wordCards, openSort, bingo, callCards, key, markedList, blankList]
+export const layouts: readonly Layout[] = [
+  wordCards,
+  openSort,
+  closedSort,
+  bingo,
+  callCards,
+  matchingPairs,
+  chainCards,
+  key,
+  markedList,
+  blankList,
+]

@@ -3,6 +3,7 @@ import type { GroupFit } from '../pieces/draw-faces.js'
 import { keyEntries } from '../pieces/marks/key-entries.js'
 import { drawTextLine } from '../pieces/text-line.js'
 import type { CardSet } from '../sets/card-set.js'
+import { contentsOf } from '../sets/set-contents.js'
 import { planCuts } from '../sheets/cutting-plan.js'
 import { fullestSheet } from '../sheets/estimate.js'
 import { largePrintCaution } from '../sheets/furniture/cautions.js'
@@ -24,16 +25,14 @@ export function itemCover(prepared: PreparedItem, set: CardSet, sheetsOfCard: nu
   const { item } = job
   const lettering = letteringFor(prepared)
   const room = pageRoom(grid)
-  const pieces = set.cards.length
   const used = fullestSheet({ grid, cards: cardsOnce(set), copies: item.copies, order: item.order })
-  const kind = set.cards[0]?.kind ?? 'card'
   return coverSheets({
     title: `${request.setName}: ${item.name}`,
     subtitles: request.subtitle === '' ? [] : [request.subtitle],
     entries: [
       {
         name: item.name,
-        holds: `${pieces} ${kind}${pieces === 1 ? '' : 's'}${item.copies > 1 ? `, ${item.copies} of each` : ''}`,
+        holds: `${contentsOf(set)}${item.copies > 1 ? `, ${item.copies} of each` : ''}`,
         sheetsOfCard,
       },
     ],

@@ -1,0 +1,178 @@
+import type { Size } from '../src/geometry.js'
+import { balancedLines } from '../src/pieces/balanced-lines.js'
+import { cardBorder } from '../src/pieces/card-border.js'
+import { CardFrame, contentWidthMm } from '../src/pieces/card-frame.js'
+import { type CardFace, mm } from '../src/pieces/face.js'
+import { fitTexts } from '../src/pieces/fit-texts.js'
+import { flowPages } from '../src/pieces/flow-page.js'
+import { Rule } from '../src/pieces/rules.js'
+import { SetMark, setMarkHeightMm } from '../src/pieces/set-mark.js'
+import { OverlaySlot, Slot } from '../src/pieces/slot.js'
+import { tableRows, textRow } from '../src/pieces/table-rows.js'
+import { Lines, linesHeight } from '../src/pieces/text-lines.js'
+import { choice } from '../src/plan/options.js'
+import type { Outcome } from '../src/problems.js'
+import type { Card, CardSet } from '../src/sets/card-set.js'
+import { chainCards as chainOfCards } from '../src/sets/games/chain-cards.js'
+import { type PromptKind, promptKinds } from '../src/sets/games/prompt.js'
+import type { LayoutRequest, PieceLayout } from './layout.js'
+
+/** Cards that answer one another round in a loop: each has a word, and the clue or plural of the next one. */
+export const chainCards: PieceLayout = {
+  kind: 'pieces',
+  name: 'chain-cards',
+  summary:
+    'cards that call one another round the class: a word, and the clue or plural of the next card’s word',
+  options: { ask: choice(promptKinds, 'clue') },
+  marks: 'none',
+  perSheet: { columns: 2, rows: 4 },
+  perSheetLarge: { columns: 1, rows: 3 },
+  set: request => {
+    const { words, item, itemName, plan } = request
+    return chainOfCards({
+      words,
+      ask: askedBy(request),
+      copies: item.copies,
+      seed: plan.seed,
+      label: itemName,
+      place: item.place,
+    })
+  },
+  faces: chainFaces,
+  pages: (request, set, room) => {
+    const { plan, subtitle, type, measure } = request
+    const title = `${plan.title}: chain, answers`
+    const cards = new Map(set.cards.filter(card => card.copy === 1).map(card => [card.number, card]))
+    const named = (number: number) => {
+      const word = cards.get(number)!.words[0]!.text
+      // Large-print cards carry no number.
+      return type.large ? word : `${number} ${word}`
+    }
+    const rows = [
+      textRow(
+        'Hand out all the cards. Whoever begins reads the foot of the card; the child with the word for it reads on. The last card leads back to the first.',
+        { style: { sizeMm: type.adultTextMm }, widthMm: room.widthMm, measure },
+      ),
+      ...tableRows({
+        columns: [
+          { heading: 'card', share: 0.25 },
+          { heading: `reads the ${askedBy(request)}`, share: 0.5 },
+          { heading: 'which calls', share: 0.25 },
+        ],
+        cells: (set.answers ?? []).map(({ numbers: [from = 0, to = 0] }) => [
+          named(from),
+          cards.get(from)!.title!,
+          named(to),
+        ]),
+        widthMm: room.widthMm,
+        textMm: type.adultTextMm,
+        measure,
+      }),
+    ]
+    const heading = { title, subtitle, textMm: type.adultTextMm }
+    return flowPages({ heading, rows, room }).map(face => ({ ...face, kind: 'answers', title }))
+  },
+}
+
+function askedBy({ item }: LayoutRequest): PromptKind {
+  return item.options.ask as PromptKind
+}
+
+/** How the lower half of a card divides its room. */
+interface PromptPart {
+  readonly leadIn: string
+  readonly leadInMm: number
+  readonly room: Size
+}
+
+/** White kept beside the prompt. */
+const PADDING_MM = 2.5
+
+function promptPart(request: LayoutRequest, size: Size): PromptPart {
+  const { type, item } = request
+  const insideMm = contentWidthMm(size.heightMm, item.border) - setMarkHeightMm(type)
+  return {
+    leadIn: askedBy(request) === 'clue' ? 'Next clue:' : 'Next plural:',
+    leadInMm: type.textMm,
+    room: {
+      widthMm: contentWidthMm(size.widthMm, item.border) - 2 * PADDING_MM,
+      heightMm: insideMm * PROMPT_SHARE - linesHeight(1, type.textMm) - 1,
+    },
+  }
+}
+
+/** The prompt's share of a card: a word stands on one line, a clue on two or three. */
+const PROMPT_SHARE = 0.56
+
+function chainFaces(request: LayoutRequest, set: CardSet, size: Size): Outcome<readonly CardFace[]> {
+  const { type, item, measure } = request
+  const part = promptPart(request, size)
+  const fit = fitTexts({
+    texts: set.cards
+      .filter(card => card.copy === 1)
+      .map(card => ({ text: card.title!, on: `card ${card.number}`, room: part.room })),
+    minimumMm: type.textMm,
+    // A sentence larger than this only makes more lines; a plural is one word.
+    maximumMm: Math.max(type.textMm, size.heightMm / (askedBy(request) === 'clue' ? 9 : 5)),
+    weight: 400,
+    measure,
+    place: item.place,
+  })
+  if (!fit.ok) return fit
+  const faces = set.cards.map(card => chainFace(request, card, set, { size, part, textMm: fit.value }))
+  return { ok: true, value: faces, problems: [] }
+}
+
+function chainFace(
+  request: LayoutRequest,
+  card: Card,
+  set: CardSet,
+  { size, part, textMm }: { readonly size: Size; readonly part: PromptPart; readonly textMm: number },
+): CardFace {
+  const { type, item, measure } = request
+  const word = card.words[0]!
+  const style = { sizeMm: textMm, align: 'centre' } as const
+  const lines = balancedLines(card.title!, part.room.widthMm, style, measure)
+  return {
+    ...size,
+    id: card.id,
+    kind: card.kind,
+    number: card.number,
+    copy: card.copy,
+    text: [word.text, card.title!],
+    tree: (
+      <CardFrame type={type} border={item.border}>
+        <OverlaySlot name="border" />
+        <div style={{ display: 'flex', flexGrow: 1, flexBasis: 0, position: 'relative' }}>
+          <Slot name="word" style={{ flexGrow: 1, height: '100%' }} />
+          <Rule color="#404040" />
+        </div>
+        <div
+          style={{
+            display: 'flex',
+            flexDirection: 'column',
+            flexShrink: 0,
+            height: mm(part.room.heightMm + linesHeight(1, part.leadInMm) + 1),
+            paddingTop: mm(1),
+            boxSizing: 'border-box',
+          }}
+        >
+          <Lines lines={[part.leadIn]} style={{ sizeMm: part.leadInMm, align: 'centre', color: '#404040' }} />
+          <Lines lines={lines} style={style} box={{ flexGrow: 1, justifyContent: 'center' }} />
+        </div>
+        <SetMark setName={request.setName} card={card} set={set} type={type} border={item.border} />
+      </CardFrame>
+    ),
+    slots: {
+      border: cardBorder(item.border),
+      word: {
+        kind: 'word',
+        word,
+        marked: request.marked,
+        sizeGroup: 'main',
+        align: 'centre',
+        paddingMm: size.heightMm / 24,
+      },
+    },
+  }
+}

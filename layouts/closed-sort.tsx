@@ -1,0 +1,170 @@
+import type { Size } from '../src/geometry.js'
+import type { CardFace } from '../src/pieces/face.js'
+import { fitTexts } from '../src/pieces/fit-texts.js'
+import { flowPages, type Row } from '../src/pieces/flow-page.js'
+import { tableRows, textRow } from '../src/pieces/table-rows.js'
+import { textCardFace, textRoom } from '../src/pieces/text-card.js'
+import { nearestAdvice } from '../src/plan/nearest.js'
+import { choice, text } from '../src/plan/options.js'
+import { errorAt, type Outcome } from '../src/problems.js'
+import type { Answer, CardSet } from '../src/sets/card-set.js'
+import { closedSort as closedSortSet } from '../src/sets/sorts/closed-sort.js'
+import { rankSorts, sortNamed } from '../src/sets/sorts/rank-sorts.js'
+import type { Sort } from '../src/sets/sorts/sort.js'
+import type { LayoutRequest, PieceLayout } from './layout.js'
+import { wordCardFace } from './word-cards.js'
+
+/** What the header of the words that stand in no column says. */
+const LEFTOVERS_TITLE = 'other words'
+
+/** Headers that name the columns, unmarked cards to lay under them, and the answers on a page of their own. */
+export const closedSort: PieceLayout = {
+  kind: 'pieces',
+  name: 'closed-sort',
+  summary: 'headers that name the columns, cards to lay under them, the answers on a page of their own',
+  options: {
+    sort: text(undefined),
+    leftovers: choice(['own header', 'leave out'], 'own header'),
+  },
+  marks: 'none',
+  perSheet: { columns: 3, rows: 6 },
+  perSheetLarge: { columns: 2, rows: 4 },
+  set: request => {
+    const chosen = chooseSort(request)
+    if (!chosen.ok) return chosen
+    const sort = chosen.value
+    const { words, item, itemName, plan } = request
+    const set = closedSortSet({
+      sort,
+      words,
+      leftovers: item.options.leftovers as 'own header' | 'leave out',
+      leftoversTitle: LEFTOVERS_TITLE,
+      copies: item.copies,
+      seed: plan.seed,
+      label: itemName,
+    })
+    return {
+      ok: true,
+      value: { ...set, notes: [`The sort is "${sort.name}". ${sort.why}`] },
+      problems: chosen.problems,
+    }
+  },
+  faces: closedSortFaces,
+  pages: (request, set, room) => {
+    const { plan, subtitle, type, measure } = request
+    const chosen = chooseSort(request)
+    if (!chosen.ok) return []
+    const sort = chosen.value
+    const title = `${plan.title}: ${sort.name}, answers`
+    const heading = { title, subtitle, textMm: type.adultTextMm }
+    const paragraph = (said: string) =>
+      textRow(said, { style: { sizeMm: type.adultTextMm }, widthMm: room.widthMm, measure })
+    const rows = [
+      paragraph(
+        `The columns differ in ${sort.basis}.${type.large ? '' : ' The numbers are those on the cards.'}`,
+      ),
+      ...columnTables(request, set, room.widthMm),
+      ...(sort.leftoverReasons.length === 0
+        ? []
+        : [
+            paragraph('Words that stand in none of its columns:'),
+            ...sort.leftoverReasons.map(({ word, why }) => paragraph(`${word}: ${why}`)),
+          ]),
+    ]
+    return flowPages({ heading, rows, room }).map(face => ({ ...face, kind: 'answers', title }))
+  },
+}
+
+/** The sort that the teacher names, as `oaktag sorts` names it; the best that the words support where she names none. */
+function chooseSort({ words, item }: LayoutRequest): Outcome<Sort> {
+  const ranked = rankSorts(words)
+  const name = item.options.sort as string | undefined
+  const sort = name === undefined ? ranked[0] : sortNamed(words, name)
+  if (sort !== undefined) return { ok: true, value: sort, problems: [] }
+  const names = ranked.map(each => each.name)
+  if (name === undefined || names.length === 0)
+    return {
+      ok: false,
+      problems: [
+        errorAt(
+          item.place,
+          'the words support no sort: nothing divides them into two fair columns',
+          'Add words that share a pattern, so that at least two columns have two words each.',
+        ),
+      ],
+    }
+  const known = `The words support ${names.map(each => `"${each}"`).join(', ')}.`
+  return {
+    ok: false,
+    problems: [
+      errorAt(item.place, `the words support no sort named "${name}"`, nearestAdvice(name, names, known)),
+    ],
+  }
+}
+
+function closedSortFaces(request: LayoutRequest, set: CardSet, size: Size): Outcome<readonly CardFace[]> {
+  const { type, item, measure } = request
+  const border = headerBorder(item.border)
+  const fit = fitTexts({
+    texts: set.cards
+      .filter(card => card.kind === 'header' && card.copy === 1)
+      .map(card => ({
+        text: card.title!,
+        on: `header ${card.number}`,
+        room: textRoom(size, border, type),
+      })),
+    minimumMm: type.textMm,
+    maximumMm: Math.min(type.wordMaximumMm, size.heightMm * 0.28),
+    weight: 700,
+    measure,
+    place: item.place,
+  })
+  if (!fit.ok) return fit
+  const style = { sizeMm: fit.value, weight: 700, align: 'centre' } as const
+  const faces = set.cards.map(card =>
+    card.kind === 'header'
+      ? textCardFace({ ...request, card, set, size, text: card.title!, style, border })
+      : wordCardFace(request, card, set, size),
+  )
+  return { ok: true, value: faces, problems: [] }
+}
+
+/** A heavy line around each header; another one where the words have a heavy line themselves. */
+function headerBorder(wordBorder: string | undefined): string {
+  return wordBorder?.startsWith('thick') ? 'double-cut' : 'thick-round'
+}
+
+/** Side by side as they lie on the desk, at most so many to a row of the page. */
+const COLUMNS_ABREAST = 5
+
+/** Words under their headers, with the numbers of their cards; large-print cards carry none. */
+function columnTables({ type, measure }: LayoutRequest, set: CardSet, widthMm: number): readonly Row[] {
+  const answers = set.answers ?? []
+  const wordOf = new Map(set.cards.flatMap(card => card.words.map(word => [card.number, word.text] as const)))
+  const abreast = Math.ceil(answers.length / Math.ceil(answers.length / COLUMNS_ABREAST))
+  return inGroups(answers, abreast).flatMap(group => {
+    const longest = Math.max(...group.map(answer => answer.numbers.length))
+    const cell = (answer: Answer | undefined, row: number) => {
+      const number = answer?.numbers[row]
+      if (number === undefined) return ''
+      return type.large ? wordOf.get(number)! : `${number} ${wordOf.get(number)}`
+    }
+    const places = Array.from({ length: abreast }, (_, place) => group[place])
+    return [
+      ...tableRows({
+        columns: places.map(answer => ({ heading: answer?.text ?? '', share: 1 / abreast })),
+        cells: Array.from({ length: longest }, (_, row) => places.map(answer => cell(answer, row))),
+        widthMm,
+        textMm: type.adultTextMm,
+        measure,
+      }),
+      { heightMm: type.adultTextMm * 1.5, tree: <div style={{ display: 'flex' }} /> },
+    ]
+  })
+}
+
+function inGroups<T>(items: readonly T[], size: number): readonly (readonly T[])[] {
+  return Array.from({ length: Math.ceil(items.length / size) }, (_, index) =>
+    items.slice(index * size, (index + 1) * size),
+  )
+}
