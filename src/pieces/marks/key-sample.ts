@@ -30,7 +30,7 @@ export function drawKeySample(request: KeySampleRequest): Art {
 }
 
 function drawSample({ typeface, mark, letters, color, large }: KeySampleRequest, sizeMm: number): WordArt {
-  const { word, ranges } = sampleOf(letters)
+  const { word, ranges } = sampleOf(letters, typeface)
   return drawWord({
     typeface,
     word,
@@ -41,11 +41,14 @@ function drawSample({ typeface, mark, letters, color, large }: KeySampleRequest,
   })
 }
 
-/** A split pattern is shown with an n in its gap. */
-function sampleOf(letters: string): { readonly word: string; readonly ranges: MarkSpan['ranges'] } {
+/** A split pattern is shown with a dash in its gap, where the face has one. */
+function sampleOf(
+  letters: string,
+  typeface: Typeface,
+): { readonly word: string; readonly ranges: MarkSpan['ranges'] } {
   const gap = letters.indexOf('_')
   if (gap <= 0) return { word: letters, ranges: [{ start: 0, end: letters.length }] }
-  const word = letters.replace('_', 'n')
+  const word = letters.replace('_', typeface.missing('–').length === 0 ? '–' : '-')
   return {
     word,
     ranges: [
