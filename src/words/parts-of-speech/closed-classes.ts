@@ -21,11 +21,12 @@ d: a an the every
 dra: enough
 dprn: more most less least
 dpra: much
-dapr: little
+adpr: little
 ad: own
 e: of at from with into onto upon among amongst amid amidst toward towards during via despite concerning unto
 e: underneath versus beside without against throughout alongside atop per
-ec: until till than except
+ec: until till except
+ce: than
 er: in on by about under through across along around behind below beneath between beyond above near inside outside
 er: within aboard
 ern: over
@@ -80,10 +81,10 @@ i: eh ha hah ooh er yo uh-oh bravo aw amen
 iv: wow
 in: hello goodbye hurrah ah whoa
 ir: yep yeah nope nah
-rin: yes
+irn: yes
 drin: no
 air: okay
 airn: ok
 irv: please
-irna: well
+rina: well
 `)

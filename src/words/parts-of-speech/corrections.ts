@@ -36,12 +36,14 @@ vn: roast cheering
 ra: sideways barefoot inland
 r: beforehand
 ar: weekly
+nv: answer work
+ra: pretty
 npr: plenty
 ni: thanks
 nvar: pop
 rnav: back
-vn: love help work need care guess hope hate check drink change wish wake works blow trust hurry needs dance touch
-vn: answer lives smell share loves smile regret kiss count means excuse fight blame sneak drag swim cheer hug laugh
+vn: love help need care guess hope hate check drink change wish wake works blow trust hurry needs dance touch
+vn: lives smell share loves smile regret kiss count means excuse fight blame sneak drag swim cheer hug laugh
 vn: claim doubt dare rush shout visit bake hop skip jump climb splash sip scrub rub spill drip yawn giggle sniff
 v: sits bring
 van: hurt cut standing drunk
@@ -56,7 +58,7 @@ veanc: like
 venar: following
 vna: set running
 a: interesting amazing boring asleep willing likely
-ar: pretty bright sure real hard high deep low loud wide tight quick straight early longer soft true
+ar: bright sure real hard high deep low loud wide tight quick straight early longer soft true
 ra: alone
 an: dead white black red brown green blue yellow pink gray purple orange silver sweet wild fat evil secret
 anv: cool calm empty blind total smooth fancy quiet
