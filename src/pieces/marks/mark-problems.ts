@@ -1,6 +1,7 @@
-import { type Problem, warningAt } from '../../problems.js'
+import type { Contrast } from '../../plan/plan.js'
+import { type Place, type Problem, warningAt } from '../../problems.js'
 import { colourDifference, leastColourDifference, type Viewing } from './colour-vision.js'
-import { contrastRatio, leastMarkContrast, shownRatio } from './contrast.js'
+import { contrastRatio, leastMarkContrast, leastTypeContrast, shownRatio } from './contrast.js'
 import type { StyledMark } from './styled-mark.js'
 
 const black = '#000000'
@@ -12,6 +13,26 @@ export function markProblems(marks: readonly StyledMark[], paper: string): reado
   return [...pale, ...alike]
 }
 
+/** Warnings where type, or a mark in the type's colour or its own, is too faint on the ground that is printed. */
+export function contrastProblems(
+  { ink, ground }: Contrast,
+  marks: readonly StyledMark[],
+  place: Place,
+): readonly Problem[] {
+  const ratio = contrastRatio(ink, ground)
+  const type =
+    ratio >= leastTypeContrast
+      ? []
+      : [
+          warningAt(
+            place,
+            `${ink} on ${ground} has a contrast of ${shownRatio(ratio)} to 1`,
+            `Take a darker colour on a paler one: type needs ${leastTypeContrast} to 1 or more (WCAG 2.2).`,
+          ),
+        ]
+  return [...type, ...marks.flatMap(mark => tooPale(mark, ground))]
+}
+
 function tooPale(styled: StyledMark, paper: string): readonly Problem[] {
   if (styled.color === undefined) return []
   const ratio = contrastRatio(styled.color, paper)
@@ -20,7 +41,7 @@ function tooPale(styled: StyledMark, paper: string): readonly Problem[] {
     warningAt(
       styled.mark.place,
       `the colour ${styled.color} of ${markName(styled)} has a contrast of ${shownRatio(ratio)} to 1 with the paper`,
-      `Take a darker colour: marks need ${leastMarkContrast} to 1 or more (WCAG 2.2).`,
+      `Take a colour further from the paper's: marks need ${leastMarkContrast} to 1 or more (WCAG 2.2).`,
     ),
   ]
 }

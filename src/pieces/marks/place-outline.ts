@@ -39,8 +39,8 @@ export function placeOutline(
   const grown = (above: number, below: number): OutlineFrame => ({
     left: inner.left - side,
     right: inner.right + side,
-    top: inner.top - reach - above * growthEm * sizeMm,
-    bottom: inner.bottom + reach + below * growthEm * sizeMm,
+    top: inner.top - reach - (airEm + above * growthEm) * sizeMm,
+    bottom: inner.bottom + reach + (airEm + below * growthEm) * sizeMm,
     sizeMm,
   })
   const clear = (above: number, below: number): boolean =>
@@ -51,6 +51,9 @@ export function placeOutline(
   const frame = grown(above, below)
   return { frame, neededMm: spaceNeeded(style, frame, enclosed, surroundings) }
 }
+
+/** Above and below there is room for a little more air than a gap. */
+const airEm = 0.025
 
 /** Outlines grow in steps of a fiftieth of an em, up to one em either way. */
 const growthEm = 0.02

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { assignStyles } from '../../../src/pieces/marks/assign-styles.js'
+import { contrastProblems } from '../../../src/pieces/marks/mark-problems.js'
 import { lineNames, outlineNames } from '../../../src/pieces/marks/styles.js'
 import type { PlanMark } from '../../../src/plan/plan.js'
 
@@ -107,5 +108,23 @@ describe('warnings', () => {
       place: { line: 4 },
       message: '"quiet sound" and "ee" look the same',
     })
+  })
+})
+
+describe('type and marks on the colours that a plan asks for', () => {
+  const place = { file: 'plan.yaml', line: 9 }
+
+  it('is warned of below 7 to 1 for type', () => {
+    const [problem, ...rest] = contrastProblems({ ink: '#767676', ground: '#ffffff' }, [], place)
+    expect(rest).toEqual([])
+    expect(problem).toMatchObject({ place, message: '#767676 on #ffffff has a contrast of 4.54 to 1' })
+    expect(contrastProblems({ ink: '#595959', ground: '#ffffff' }, [], place)).toEqual([])
+  })
+
+  it('is warned of where a mark in its own colour fades into the ground', () => {
+    const { marks } = assignStyles([mark('sh', { color: '#00205b' })])
+    expect(contrastProblems({ ink: '#000000', ground: '#fff6d5' }, marks, place)).toEqual([])
+    const [problem] = contrastProblems({ ink: '#ffffff', ground: '#000000' }, marks, place)
+    expect(problem!.message).toContain('"sh"')
   })
 })
