@@ -8,6 +8,7 @@ import type { Layout } from './layout.js'
 import { markedList } from './marked-list.js'
 import { matchingPairs } from './matching-pairs.js'
 import { openSort } from './open-sort.js'
+import { pathBoard } from './path-board.js'
 import { wordCards } from './word-cards.js'
 
 /** Every printable, in the order in which `oaktag list layouts` shows them. */
@@ -19,6 +20,7 @@ export const layouts: readonly Layout[] = [
   callCards,
   matchingPairs,
   chainCards,
+  pathBoard,
   key,
   markedList,
   blankList,
