@@ -1,5 +1,6 @@
 /** What a printable is. Each file beside this one holds one; `index.ts` lists them. */
 import type { Size } from '../src/geometry.js'
+import type { Picture } from '../src/pieces/card-back.js'
 import type { CardFace, Face } from '../src/pieces/face.js'
 import type { StyledMark } from '../src/pieces/marks/styled-mark.js'
 import type { TextMeasure } from '../src/pieces/text-lines.js'
@@ -32,6 +33,8 @@ export interface LayoutRequest {
   readonly typeface: Typeface
   readonly type: TypeScale
   readonly measure: TextMeasure
+  /** The teacher's picture of a word, where she gave one that can be read. */
+  readonly pictureOf: (word: Word) => Picture | undefined
 }
 
 /** How many pieces stand on a sheet where the teacher does not say. */

@@ -1,4 +1,3 @@
-import { readFileSync } from 'node:fs'
 import { cardBackFace, type Picture } from '../pieces/card-back.js'
 import { drawFaces } from '../pieces/draw-faces.js'
 import type { Piece } from '../pieces/piece.js'
@@ -12,6 +11,7 @@ import type { Sheet } from '../sheets/sheet.js'
 import type { Word } from '../words/word.js'
 import { letteringFor } from './item-cover.js'
 import { contrastOf, type PreparedItem } from './prepare-item.js'
+import { readPicture } from './read-picture.js'
 
 /** The backs of an item's sheets, in the order of their fronts; none where the teacher asked for none. */
 export async function drawBacks(
@@ -74,13 +74,12 @@ function missingOnBacks(
   return words.length === 0 ? [] : [{ what: back, words }]
 }
 
-/** Files were checked when the plan was read; one that has gone since leaves its back empty. */
 function readPictures(words: readonly Word[]): ReadonlyMap<string, Picture> {
-  const paths = words.flatMap(word => (word.picture === undefined ? [] : [word.picture]))
+  const paths = [...new Set(words.flatMap(word => (word.picture === undefined ? [] : [word.picture])))]
   return new Map(
-    [...new Set(paths)].map(path => {
-      const bytes = readFileSync(path)
-      return [path, { bytes, mediaType: bytes[0] === 0x89 ? 'image/png' : 'image/jpeg' }]
+    paths.flatMap(path => {
+      const picture = readPicture(path)
+      return picture === undefined ? [] : [[path, picture] as const]
     }),
   )
 }
