@@ -43,7 +43,7 @@ export const conditions: Readonly<Record<string, Condition>> = {
   'word end': ({ letters, end }) =>
     endsWord(letters, end) || (end === letters.length - 1 && letters[end] === 'd'),
   'before a o u': ({ letters, end }) => 'aou'.includes(letters[end] ?? '-'),
-  'before a e i o y': ({ letters, end }) => 'aeioy'.includes(letters[end] ?? '-'),
+  'before a e i o': ({ letters, end }) => 'aeio'.includes(letters[end] ?? '-'),
   /** The past ending, all of it one sound: jumped, played, plagued; not need, tied, argued. */
   past: ({ letters, start, end, sounds, from }) =>
     end === letters.length &&

@@ -54,7 +54,7 @@ export const conventions: readonly Convention[] = [
     reason: 'Two silent letters go with the consonant that they follow',
   },
   {
-    rule: 'gu before e, i, y or a spells G, the u silent',
+    rule: 'gu before e, i or a spells G, the u silent; in guy the u goes with the y, as in buy',
     word: 'guess',
     graphemes: 'gu:G e:EH ss:S',
     reason: 'The u only keeps the g hard',

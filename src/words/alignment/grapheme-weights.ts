@@ -3,12 +3,12 @@
  * Each line: letters, sounds, cost (negative natural logarithm of the share of all graphemes), uses in the lessons.
  */
 export const graphemeWeights = `
-a AE          3.67 4642
+a AE          3.67 4646
 a EY          4.27 2570
-a AA          5.90 499
-a AO          6.51 272
+a AA          5.90 500
+a AO          6.51 271
 a AH          3.75 4291
-a EH          8.01 61
+a EH          8.07 57
 a IH          7.18 139
 a -           8.56 35
 a AY         11.00 3
@@ -56,10 +56,10 @@ aur AO R      9.72 11
 aur ER       11.00 3
 aw AO         7.15 143
 aw AA        10.50 5
-ay EY         6.43 295
+ay EY         6.43 296
 ay EH        12.07 1
 ay AY         9.91 9
-ay IY        11.00 3
+ay IY        11.40 2
 aye AY       12.07 1
 aye EY       10.98 3
 ayer EH R    11.40 2
@@ -100,8 +100,8 @@ di JH        10.50 5
 dj JH         9.41 15
 e EH          3.72 4422
 e IY          5.11 1101
-e AH          4.33 2421
-e IH          4.25 2618
+e AH          4.32 2422
+e IH          4.25 2617
 e EY          7.93 66
 e AA          9.71 11
 e -           3.77 4201
@@ -169,7 +169,7 @@ f F           4.27 2565
 f V          11.40 2
 ff F          6.51 272
 ft F         10.32 6
-g G           4.53 1965
+g G           4.53 1967
 g JH          5.38 842
 g ZH          8.78 28
 ge JH         8.83 27
@@ -184,14 +184,14 @@ gi JH         8.78 28
 gm M         11.00 3
 gn N          7.97 63
 gn N Y       10.32 6
-gu G          7.82 74
+gu G          7.84 72
 gue G         8.75 29
 h HH          4.83 1455
 h -           8.35 43
 i IH          2.96 9447
 i AY          4.54 1958
 i IY          5.13 1080
-i AH          4.75 1579
+i AH          4.75 1581
 i Y           7.37 115
 i -           9.91 9
 ia IH        10.08 8
@@ -207,7 +207,7 @@ ier IY R     11.42 2
 ieu UW       10.72 4
 iew Y UW      9.07 21
 igh AY        6.90 184
-ir ER         6.76 213
+ir ER         6.77 211
 ir IH R      10.14 7
 irr ER       10.32 6
 j JH          6.02 445
@@ -243,9 +243,9 @@ ng NG         4.20 2747
 ngh NG       11.40 2
 ngue NG      11.00 3
 nn N          6.50 275
-o AA          4.43 2175
+o AA          4.43 2180
 o OW          4.41 2227
-o AO          6.26 350
+o AO          6.27 345
 o AH          4.02 3293
 o UW          7.76 78
 o UH          9.28 17
@@ -275,8 +275,8 @@ oo AH         8.94 24
 oo OW        12.07 1
 ooh UW       11.45 2
 oor AO R      9.12 20
-oor UH R     10.50 5
-oor UW R     10.17 7
+oor UH R      9.81 10
+oor UW R     11.42 2
 or AO R       5.19 1020
 or ER         5.54 716
 orr ER        8.82 27
@@ -319,7 +319,7 @@ q K          10.50 5
 qu K W        6.45 288
 qu K          8.78 28
 que K         8.68 31
-r R           3.36 6329
+r R           3.36 6331
 r ER          7.90 68
 re ER         9.02 22
 rh R          9.17 19
@@ -383,7 +383,7 @@ ue UW         8.10 56
 ue Y UW       8.62 33
 ueue Y UW    12.07 1
 ui UW         8.31 45
-ui IH         9.68 11
+ui IH         9.67 11
 ui AH        10.50 5
 uo UW        12.04 1
 uor UH R     12.07 1
@@ -395,7 +395,7 @@ ur Y UH R     8.04 59
 ur Y ER       8.65 32
 urr ER        8.06 58
 uu Y UW      11.00 3
-uy AY        10.31 6
+uy AY        10.03 8
 v V           4.36 2346
 vv V         11.00 3
 w W           5.05 1178
@@ -413,7 +413,7 @@ xh K S       12.07 1
 xi K SH      10.50 5
 y Y           7.09 153
 y IY          4.43 2186
-y AY          6.36 316
+y AY          6.37 314
 y IH          6.71 223
 y AH          8.98 23
 ye AY         9.81 10

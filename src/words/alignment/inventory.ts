@@ -82,7 +82,7 @@ gh    G ghost | F laugh | P hiccough | - hugh
 gi    JH region [before a o u]
 gm    M phlegm
 gn    N sign | N Y lasagna
-gu    G guess [before a e i o y]
+gu    G guess [before a e i o]
 gue   G league [final]
 h     HH hat | - honest [first or after a vowel]
 i     IH sit | AY mind | IY ski | AH animal | Y million | - aspirin [between consonants]
@@ -127,7 +127,7 @@ oir   W AA R memoir
 olo   ER colonel
 oo    UW moon | UH book | AH blood | OW brooch
 ooh   UW pooh
-oor   AO R door | UH R moor | UW R poor
+oor   AO R door | UH R moor | UW R doorknob
 or    AO R for | ER word
 orr   ER correct | AO R abhorred [closed]
 orrh  ER hemorrhage
