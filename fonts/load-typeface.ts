@@ -4,7 +4,7 @@ import { basename, dirname, extname, isAbsolute, join, resolve } from 'node:path
 import { closest } from 'fastest-levenshtein'
 import { installationFolder } from '../src/installation.js'
 import { openTypeface, type Typeface, type TypefaceFiles } from '../src/pieces/typeface/typeface.js'
-import { errorAt, type Outcome, type Place } from '../src/problems.js'
+import { errorAt, type Outcome, type Place, type Problem } from '../src/problems.js'
 import { bundledFaces } from './index.js'
 
 export interface FaceRequest {
@@ -25,20 +25,7 @@ const opened = new Map<string, Typeface>()
 export function loadTypeface(request: FaceRequest): Outcome<Typeface> {
   const { name, place } = request
   const found = findFiles(request)
-  if (found === undefined) {
-    const near = closest(name.toLowerCase(), [...bundledFaces.map(face => face.name), ...droppedInFaces()])
-    const message = `there is no font called "${name}"`
-    return {
-      ok: false,
-      problems: [
-        errorAt(
-          place,
-          message,
-          `Did you mean ${near}? "oaktag list fonts" shows all; a path to a TTF or OTF works too.`,
-        ),
-      ],
-    }
-  }
+  if (found === undefined) return { ok: false, problems: [notFound(request)] }
   const known = opened.get(found.key)
   if (known !== undefined) return { ok: true, value: known, problems: [] }
   let typeface: ReturnType<typeof openTypeface>
@@ -57,6 +44,21 @@ export function loadTypeface(request: FaceRequest): Outcome<Typeface> {
   }
   opened.set(found.key, typeface)
   return { ok: true, value: typeface, problems: [] }
+}
+
+function notFound({ name, place }: FaceRequest): Problem {
+  if (fontEnding.test(name))
+    return errorAt(
+      place,
+      `the font file "${name}" is not there`,
+      'Give its path from the folder of the plan, or drop the file into the fonts folder.',
+    )
+  const near = closest(name.toLowerCase(), [...bundledFaces.map(face => face.name), ...droppedInFaces()])
+  return errorAt(
+    place,
+    `there is no font called "${name}"`,
+    `Did you mean ${near}? "oaktag list fonts" shows all; a path to a TTF or OTF works too.`,
+  )
 }
 
 /** Names of the fonts that a teacher dropped into `fonts/`, without their endings. */

@@ -35,6 +35,13 @@ describe('the face that a plan names', () => {
     expect(loaded.problems[0]!.advice).toContain('andika')
   })
 
+  it('is an error where the file is not there', () => {
+    const loaded = loadTypeface({ name: 'fonts/Reedmace.ttf', place, folder })
+    expect(loaded.problems.map(({ message }) => message)).toEqual([
+      'the font file "fonts/Reedmace.ttf" is not there',
+    ])
+  })
+
   it('is an error where the file cannot be read as a font', () => {
     const loaded = loadTypeface({ name: 'broken.ttf', place, folder })
     expect(loaded).toMatchObject({ ok: false, problems: [{ severity: 'error', place }] })
