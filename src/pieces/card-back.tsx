@@ -22,8 +22,7 @@ export interface CardBackRequest {
   readonly setName: string
   readonly type: TypeScale
   readonly measure: TextMeasure
-  /** By absolute path. */
-  readonly pictures: ReadonlyMap<string, Picture>
+  readonly pictureOf: (word: Word) => Picture | undefined
   /** A pattern over the whole piece. */
   readonly drawPattern: (size: Size) => Art
 }
@@ -104,8 +103,8 @@ function answerContent({ type, measure, size }: CardBackRequest, word: Word): Ba
   }
 }
 
-function pictureContent({ type, pictures }: CardBackRequest, word: Word): BackContent {
-  const picture = word.picture === undefined ? undefined : pictures.get(word.picture)
+function pictureContent({ type, pictureOf }: CardBackRequest, word: Word): BackContent {
+  const picture = pictureOf(word)
   return {
     tree: (
       <CardFrame type={type} border={undefined}>

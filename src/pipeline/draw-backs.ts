@@ -1,4 +1,4 @@
-import { cardBackFace, type Picture } from '../pieces/card-back.js'
+import { cardBackFace } from '../pieces/card-back.js'
 import { drawFaces } from '../pieces/draw-faces.js'
 import type { Piece } from '../pieces/piece.js'
 import { pieceOf } from '../pieces/piece-of.js'
@@ -11,7 +11,6 @@ import type { Sheet } from '../sheets/sheet.js'
 import type { Word } from '../words/word.js'
 import { letteringFor } from './item-cover.js'
 import { contrastOf, type PreparedItem } from './prepare-item.js'
-import { readPicture } from './read-picture.js'
 
 /** The backs of an item's sheets, in the order of their fronts; none where the teacher asked for none. */
 export async function drawBacks(
@@ -37,7 +36,6 @@ export async function drawBacks(
       back,
       card,
       size: grid.pieceSize,
-      pictures: readPictures(request.words),
       drawPattern: size =>
         drawLattice({ area: { xMm: 0, yMm: 0, ...size }, corner: { xMm: 0, yMm: 0 }, pieceSize: size }),
     }),
@@ -72,14 +70,4 @@ function missingOnBacks(
   if (!oneWordEach || (back !== 'clue' && back !== 'picture')) return []
   const words = request.words.filter(word => word[back] === undefined)
   return words.length === 0 ? [] : [{ what: back, words }]
-}
-
-function readPictures(words: readonly Word[]): ReadonlyMap<string, Picture> {
-  const paths = [...new Set(words.flatMap(word => (word.picture === undefined ? [] : [word.picture])))]
-  return new Map(
-    paths.flatMap(path => {
-      const picture = readPicture(path)
-      return picture === undefined ? [] : [[path, picture] as const]
-    }),
-  )
 }

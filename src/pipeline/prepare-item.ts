@@ -11,7 +11,7 @@ import { errorAt, type Outcome, type Problem } from '../problems.js'
 import { divideSheet, type Grid, type GridRequest } from '../sheets/grid.js'
 import type { Word } from '../words/word.js'
 import type { ItemJob } from './item-jobs.js'
-import { readPicture } from './read-picture.js'
+import { pictureReader } from './read-picture.js'
 
 /** An item with all that is decided before anything is drawn. */
 export interface PreparedItem {
@@ -46,6 +46,7 @@ export function prepareItem({ plan, words, marks }: StudiedPlan, job: ItemJob): 
   const gridRequest = gridRequestFor(job, layout, type.large)
   const grid = divideSheet(gridRequest)
   if (!grid.ok) return grid
+  const picture = pictureReader()
   const request: LayoutRequest = {
     plan,
     item,
@@ -60,7 +61,7 @@ export function prepareItem({ plan, words, marks }: StudiedPlan, job: ItemJob): 
     type,
     measure: (text, sizeMm, weight) =>
       measureTextLine({ typeface, text, sizeMm, weight: weight === 700 ? 'bold' : 'regular' }),
-    pictureOf: word => (word.picture === undefined ? undefined : readPicture(word.picture)),
+    pictureOf: word => (word.picture === undefined ? undefined : picture(word.picture)),
   }
   return { ok: true, value: { job, layout, request, grid: grid.value, gridRequest }, problems: grid.problems }
 }

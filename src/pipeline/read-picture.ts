@@ -1,12 +1,16 @@
 import { readFileSync } from 'node:fs'
 import type { Picture } from '../pieces/card-back.js'
 
-const read = new Map<string, Picture | undefined>()
-
-/** A teacher's picture, read once; files were checked when the plan was read, and one that has gone since is undefined. */
-export function readPicture(path: string): Picture | undefined {
-  if (!read.has(path)) read.set(path, openPicture(path))
-  return read.get(path)
+/**
+ * Opens the teacher's pictures, each once. Files were checked when the plan was read; one that has gone since is
+ * undefined.
+ */
+export function pictureReader(): (path: string) => Picture | undefined {
+  const opened = new Map<string, Picture | undefined>()
+  return path => {
+    if (!opened.has(path)) opened.set(path, openPicture(path))
+    return opened.get(path)
+  }
 }
 
 function openPicture(path: string): Picture | undefined {
