@@ -46,9 +46,9 @@ const unstressedYetDoubled = new Set([
 ])
 /** Stressed at the end; needed where no pronunciation is given. */
 const stressedAtTheEnd = new Set(
-  `begin forget admit permit submit commit omit regret upset occur prefer refer transfer confer defer control patrol
-  compel expel propel rebel equip abhor concur deter incur infer forbid allot acquit outrun rerun reset unzip
-  unplug unwrap babysit`.split(/\s+/),
+  `begin forget admit permit submit commit omit regret upset occur prefer refer transfer confer defer control
+  patrol compel expel propel rebel equip abhor concur deter incur infer forbid allot acquit outrun rerun
+  reset unzip unplug unwrap babysit`.split(/\s+/),
 )
 
 /** One vowel letter, then one consonant letter other than w, x, y, in a stressed last syllable. */

@@ -127,21 +127,21 @@ const sameFormOrRegular: Readonly<Record<string, string>> = {
 
 /** Nouns that have no singular of their own in this sense. */
 export const alwaysPlural: ReadonlySet<string> = new Set(
-  `scissors jeans trousers pants shorts pajamas pyjamas tights leggings overalls dungarees tweezers pliers tongs
-  shears binoculars goggles spectacles sunglasses eyeglasses clothes belongings surroundings thanks
-  cattle police panties undies knickers slacks briefs suspenders headphones earphones outskirts remains riches
-  congratulations greetings goods premises savings valuables vitals whereabouts fireworks folks
-  odds suds measles mumps`.split(/\s+/),
+  `scissors jeans trousers pants shorts pajamas pyjamas tights leggings overalls dungarees tweezers pliers
+  tongs shears binoculars goggles spectacles sunglasses eyeglasses clothes belongings surroundings thanks
+  cattle police panties undies knickers slacks briefs suspenders headphones earphones outskirts remains
+  riches congratulations greetings goods premises savings valuables vitals whereabouts fireworks folks odds
+  suds measles mumps`.split(/\s+/),
 )
 
 /** Not counted: a plural is hardly ever met, so a child would not be asked for one. */
 export const notCounted: ReadonlySet<string> = new Set(
-  `furniture homework housework schoolwork information luggage baggage equipment advice traffic news mathematics
-  maths math physics gymnastics athletics economics politics genetics linguistics ethics aerobics mechanics
-  electronics acoustics tennis chess golf soccer hockey wildlife weather cutlery machinery scenery poultry mankind
-  software hardware underwear laughter sunshine moonlight sunlight daylight knowledge rice mud butter music
-  electricity garbage rubbish happiness sadness fun health wealth gravity clothing jewelry research nonsense
-  applause luck courage oxygen hydrogen`.split(/\s+/),
+  `furniture homework housework schoolwork information luggage baggage equipment advice traffic news
+  mathematics maths math physics gymnastics athletics economics politics genetics linguistics ethics
+  aerobics mechanics electronics acoustics tennis chess golf soccer hockey wildlife weather cutlery
+  machinery scenery poultry mankind software hardware underwear laughter sunshine moonlight sunlight
+  daylight knowledge rice mud butter music electricity garbage rubbish happiness sadness fun health wealth
+  gravity clothing jewelry research nonsense applause luck courage oxygen hydrogen`.split(/\s+/),
 )
 
 /** f or fe to ves: a short closed list (common practice, no source). Compounds of these follow them. */

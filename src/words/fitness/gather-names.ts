@@ -40,10 +40,10 @@ export function gatherNames({ words, isCapitalised, hasPartOfSpeech }: NamesTask
 }
 
 const fragments = new Set(
-  `ain aren couldn didn doesn don hadn hasn haven isn ll mustn needn re shan shouldn ve wasn weren wouldn mightn em
-  mm hm ng th st nd rd il el la le de du da al ad cd pm tv pa ma ms mr mrs dr sr jr etc vs ps id ai
-  nu xi mu pi phi rho tau chi psi eta si ti mi fa dis se ed ex ha ho lo por sic viz op pus pic ne na
-  bi ab ky ir ls cos gonna wanna gotta ya em`.split(/\s+/),
+  `ain aren couldn didn doesn don hadn hasn haven isn ll mustn needn re shan shouldn ve wasn weren wouldn
+  mightn em mm hm ng th st nd rd il el la le de du da al ad cd pm tv pa ma ms mr mrs dr sr jr etc vs ps id
+  ai nu xi mu pi phi rho tau chi psi eta si ti mi fa dis se ed ex ha ho lo por sic viz op pus pic ne na bi
+  ab ky ir ls cos gonna wanna gotta ya em`.split(/\s+/),
 )
 
 /** Lower-case and capitalised lemmas of WordNet. */

@@ -5,10 +5,10 @@
 
 /** Words that the published list flags and that are ordinary school words. */
 export const fitAfterAll: ReadonlySet<string> = new Set(
-  `balls banging crack cracker dike flasher gross guinea guineas nook oral peck pixie pixy radical radicals ribbed
-  smack snatch spades stroking swallow swallower swallows tinkle tinkers trap whites septic septics fruitcake
-  flange jig jigs kumquat cumquat nip scallywag sooty spit spitter welfare whiz squinty chunky beanbag beanbags
-  rigger stringer screw`.split(/\s+/),
+  `balls banging crack cracker dike flasher gross guinea guineas nook oral peck pixie pixy radical radicals
+  ribbed smack snatch spades stroking swallow swallower swallows tinkle tinkers trap whites septic septics
+  fruitcake flange jig jigs kumquat cumquat nip scallywag sooty spit spitter welfare whiz squinty chunky
+  beanbag beanbags rigger stringer screw`.split(/\s+/),
 )
 
 /** Bases by topic; their regular endings are left out with them. */

@@ -23,8 +23,8 @@ export interface Break {
 
 /** Two or three consonant graphemes that can begin a syllable together. */
 const onsets = new Set(
-  `bl br cl cr dr fl fr gl gr pl pr tr thr shr phr phl chr chl sc sk scr shm sl sm sn sp spl spr squ st str sw tw
-  sch qu gu gw`.split(/\s+/),
+  `bl br cl cr dr fl fr gl gr pl pr tr thr shr phr phl chr chl sc sk scr shm sl sm sn sp spl spr squ st str
+  sw tw sch qu gu gw`.split(/\s+/),
 )
 
 /** Null where the two vowel sounds make one syllable on paper: fire, hour, flour. */

@@ -1,0 +1,60 @@
+/** Prefixes before a word that keeps its sounds. */
+import { type Evidence, familiarEnough, isSaid, type Part, type Seam } from './word-parts.js'
+
+/** A prefix with the sounds it opens the word with. */
+const prefixes: readonly { readonly letters: string; readonly sounds: RegExp }[] = Object.entries({
+  un: /^AH N$/,
+  re: /^R (?:IY|IH|AH)$/,
+  dis: /^D IH S$/,
+  mis: /^M IH S$/,
+  pre: /^P R (?:IY|IH|AH)$/,
+  in: /^IH N$/,
+  im: /^IH M$/,
+  non: /^N AA N$/,
+  over: /^OW V ER$/,
+  under: /^AH N D ER$/,
+  sub: /^S AH B$/,
+  out: /^AW T$/,
+  up: /^AH P$/,
+  fore: /^F AO R$/,
+  ex: /^(?:IH|EH) (?:K S|G Z)$/,
+  en: /^(?:IH|EH) N$/,
+  a: /^AH$/,
+  be: /^B (?:IH|IY|AH)$/,
+  de: /^D (?:IY|IH|AH)$/,
+  mid: /^M IH D$/,
+  inter: /^IH N T ER$/,
+  super: /^S UW P ER$/,
+  trans: /^T R AE N [SZ]$/,
+  self: /^S EH L F$/,
+  anti: /^AE N T (?:IY|AY)$/,
+  semi: /^S EH M (?:IY|AY)$/,
+  bi: /^B AY$/,
+  tri: /^T R AY$/,
+}).map(([letters, sounds]) => ({ letters, sounds }))
+
+export function prefixOf(part: Part, { units, others }: Evidence): { seam: Seam; rest: Part } | undefined {
+  if (notPrefixed.has(part.text)) return undefined
+
+  for (const { letters, sounds } of prefixes) {
+    const base = part.text.slice(letters.length)
+    const at = part.start + letters.length
+    if (!part.text.startsWith(letters) || base.length < 3 || !units.some(unit => unit.start === at)) continue
+    if (others.familiarity(base) < familiarEnough) continue
+    const opening = units
+      .filter(unit => unit.start >= part.start && unit.end <= at)
+      .flatMap(unit => unit.sounds)
+    const rest = part.sounds.slice(opening.length)
+    if (!sounds.test(opening.join(' ')) || !isSaid(base, rest, others)) continue
+    return { seam: { at, rule: `prefix ${letters}-` }, rest: { text: base, start: at, sounds: rest } }
+  }
+  return undefined
+}
+
+const notPrefixed = new Set(
+  `uncle under reach read real ready reason rest red rent reel dear deal deep debt deck desk bean bear beat
+  bed beg bell belt bend best bet apart ally are art ask ate ace ache inter into inch ink over miss mist
+  missile repent record present second secret never upper inner outer record preface invent intent event
+  estate escape extra enter entry engine energy enemy address animal anise amend united unit union uniform
+  unique island demon denim dentist alien apple arena avenue acre acorn asp ash also area`.split(/\s+/),
+)

@@ -1,0 +1,167 @@
+/** Endings: what they are, how they join, and which words only look as if they had one. */
+import { isVowelSound } from './units.js'
+import {
+  alike,
+  type Evidence,
+  endsWith,
+  familiarEnough,
+  isSaid,
+  type Part,
+  type Seam,
+  soundsOf,
+  startsWith,
+} from './word-parts.js'
+
+interface Suffix {
+  readonly letters: string
+  readonly sounds: readonly (readonly string[])[]
+  /** Joined also after a dropped e or a doubled consonant; otherwise only after the whole base. */
+  readonly joins: boolean
+  /** Where only some bases take it. */
+  readonly base?: RegExp
+}
+
+/** Letters, then how they are said, joined by `|`. Those with * also stand after a dropped e or a doubled letter. */
+const suffixes: readonly Suffix[] = `
+ing*   IH NG | IY NG
+est*   AH S T | IH S T | EH S T
+er*    ER
+y*     IY
+ie*    IY
+ed*    IH D | AH D | D | T
+es*    IH Z | AH Z
+s      S | Z
+en     AH N | IH N
+ish    IH SH
+able*  AH B AH L
+ist    IH S T | AH S T
+ern    ER N
+ess    AH S | IH S | EH S
+ous    AH S
+al*    AH L       (?:on|[aiou][sv]e)$
+ize    AY Z
+ure    Y ER
+age    IH JH | AH JH
+ly     L IY
+ful    F AH L
+less   L AH S | L IH S
+ness   N AH S | N IH S
+ment   M AH N T
+ship   SH IH P
+hood   HH UH D
+ward   W ER D
+some   S AH M
+teen   T IY N`
+  .trim()
+  .split('\n')
+  .map(line => {
+    const [letters = '', ...rest] = line.trim().split(/\s+/)
+    const base = /[a-z$]/.test(rest.at(-1) ?? '') ? rest.pop() : undefined
+    const suffix = {
+      letters: letters.replace('*', ''),
+      joins: letters.endsWith('*'),
+      sounds: rest
+        .join(' ')
+        .split(' | ')
+        .map(said => said.split(' ')),
+    }
+    return base === undefined ? suffix : { ...suffix, base: new RegExp(base) }
+  })
+
+/** Endings so clear that a rare base will do: knead, kneading. */
+const sureEndings = new Set('ing ed est s es ful less ness ship hood'.split(' '))
+
+export interface Suffixed {
+  readonly base: Part
+  /** Absent when the ending has no vowel sound of its own. */
+  readonly seam?: Seam
+}
+
+/** The ending of a part and the base before it, when that base is a word. */
+export function suffixOf(part: Part, evidence: Evidence): Suffixed | undefined {
+  if (notSuffixed.has(part.text)) return undefined
+  for (const suffix of suffixes) {
+    if (part.text.length < suffix.letters.length + 2 || !part.text.endsWith(suffix.letters)) continue
+    const said = suffix.sounds.find(sounds => endsWith(part.sounds, sounds))
+    const found = said && joinedBase(part, suffix, said, evidence)
+    if (found) return found
+  }
+  return undefined
+}
+
+function joinedBase(
+  part: Part,
+  { letters, joins, base }: Suffix,
+  said: readonly string[],
+  { others }: Evidence,
+): Suffixed | undefined {
+  const stem = part.text.slice(0, -letters.length)
+  const sounds = part.sounds.slice(0, part.sounds.length - said.length)
+  const at = part.start + stem.length
+  const rule = `ending -${letters}`
+  const found = (text: string, seamAt: number, why = rule, ofBase = sounds): Suffixed => {
+    const whole = { text, start: part.start, sounds: ofBase }
+    return said.some(isVowelSound) ? { base: whole, seam: { at: seamAt, rule: why } } : { base: whole }
+  }
+  const isKnown = (text: string) =>
+    text.length > 1 &&
+    /[aeiouy]/.test(text) &&
+    others.familiarity(text) >= (sureEndings.has(letters) ? 1 : familiarEnough) &&
+    base?.test(text) !== false
+  const isBase = (text: string) => isKnown(text) && isSaid(text, sounds, others)
+
+  // long, longer: the dictionary gives the longer form a /g/.
+  if (/ng$/.test(stem) && sounds.at(-1) === 'G' && isKnown(stem) && isSaid(stem, sounds.slice(0, -1), others))
+    return found(stem, at, rule, sounds.slice(0, -1))
+  const doubled = /([bdfgklmnprstvz])\1$/.test(stem)
+  const keepsDouble = /(?:ll|ss|ff|zz)$/.test(stem) || /^(?:add|egg|err|purr|ebb)$/.test(stem)
+  const dividesInside = doubled && (!keepsDouble || (letters === 'y' && dividesDoubleBeforeY(stem)))
+  if (!dividesInside && isBase(stem)) return found(stem, at)
+  if (/[^aeiou]i$/.test(stem) && letters !== 'ing') {
+    const withY = `${stem.slice(0, -1)}y`
+    if (
+      isKnown(withY) &&
+      others.pronunciationsOf(withY).some(one => alike(soundsOf(one).slice(0, -1), sounds.slice(0, -1)))
+    )
+      return found(withY, at, rule, [...sounds.slice(0, -1), 'IY'])
+  }
+  if (!joins) return undefined
+  if (doubled)
+    return isBase(stem.slice(0, -1))
+      ? found(stem.slice(0, -1), at - 1, `${rule} after a doubled consonant`)
+      : undefined
+  if (/[^aeiour]l$/.test(stem)) {
+    // handle, handling: the l keeps the consonant before it.
+    const keepsTeam = /(?:ck|x)l$/.test(stem)
+    const withLe = `${stem}e`
+    const fits =
+      isKnown(withLe) &&
+      others.pronunciationsOf(withLe).some(one => startsWith(sounds, soundsOf(one).slice(0, -2)))
+    return fits ? found(withLe, at - (keepsTeam ? 1 : 2), `${rule} after a consonant + le`) : undefined
+  }
+  return isBase(`${stem}e`) ? found(`${stem}e`, at) : undefined
+}
+
+/** Dictionaries print sil·ly and bel·ly but hill·y and mess·y; a double l is divided unless listed. */
+function dividesDoubleBeforeY(stem: string): boolean {
+  return stem.endsWith('ll') ? !/^(?:hill|frill|smell|thrill)$/.test(stem) : !/(?:ss|ff|zz)$/.test(stem)
+}
+
+/** Look-alikes: the base is a word and sounds right, and the dictionary divides otherwise. */
+const notSuffixed = new Set(
+  `corner number hunger finger anger linger after offer center former water inner wander difficulty festival
+  phony worthy factory victory gorgeous outrageous counter master mister sister winter temper tender gender
+  fender render quarter porter barber charter clover crater liter meter cider taper caper saucer poster
+  butter letter matter bitter better litter latter utter butcher summer hammer banner plaster order border
+  murder super tuber sober party county forty tardy lady baby navy gravy story pony tidy crazy lazy cozy
+  tiny duty puny army bounty early jelly belly bully tally ivy levy glory ruby fiery forest tempest harvest
+  honest modest earnest even raven haven siren token broken oven linen garbage cabbage cottage message
+  passage mustard lightning evening morning ceiling darling shilling ally rally family jolly holly folly
+  reply apply supply july fully cartridge moment cement comment princess actress mattress access success
+  process express address brandy candy dandy randy handsome sober powder thunder wonder rudder fluent talent
+  garden warden burden sudden capable notable vegetable pastry pantry entry angry hungry country monkey
+  donkey jockey hockey seven eleven heaven kitchen chicken happen listen often soften fasten glisten
+  cartoonist dentist fifty liver silver river ever never over cover tablet scarlet cutlet hatchet bucket`.split(
+    /\s+/,
+  ),
+)

@@ -1,0 +1,58 @@
+/** A word's parts and the evidence for them: another word that is spelled and sounds alike. */
+import type { Unit } from './units.js'
+
+/** What is known of other words; asked for in lower case. */
+export interface OtherWords {
+  /** ARPABET with or without stress; empty where the word is unknown. */
+  readonly pronunciationsOf: (word: string) => readonly string[]
+  /** How familiar; 0 for names, fragments and unknown words. */
+  readonly familiarity: (word: string) => number
+}
+
+export interface Seam {
+  /** Index of the first letter after the seam. */
+  readonly at: number
+  readonly rule: string
+}
+
+/** About once in a million words of SUBTLEX-US; rarer look-alikes are mostly chance. */
+export const familiarEnough = 20
+
+/** A stretch of the word that is a word, or has lost a letter to what follows it. */
+export interface Part {
+  readonly text: string
+  /** Index of its first letter in the whole word. */
+  readonly start: number
+  readonly sounds: readonly string[]
+}
+
+export interface Evidence {
+  readonly units: readonly Unit[]
+  readonly others: OtherWords
+}
+
+export function isSaid(word: string, sounds: readonly string[], others: OtherWords): boolean {
+  return others.pronunciationsOf(word).some(said => alike(soundsOf(said), sounds))
+}
+
+export function soundsOf(pronunciation: string): readonly string[] {
+  return pronunciation.split(' ').map(sound => sound.replace(/\d$/, ''))
+}
+
+export function startsWith(sounds: readonly string[], opening: readonly string[]): boolean {
+  return sounds.length > opening.length && alike(sounds.slice(0, opening.length), opening)
+}
+
+export function endsWith(sounds: readonly string[], ending: readonly string[]): boolean {
+  return sounds.length > ending.length && alike(sounds.slice(sounds.length - ending.length), ending)
+}
+
+/** Sounds between which the dictionary wavers count as the same. */
+const wavering = new Set(['AA AO', 'AO AA', 'IH AH', 'AH IH', 'TH DH', 'DH TH', 'IY IH', 'IH IY', 'S Z'])
+
+export function alike(first: readonly string[], second: readonly string[]): boolean {
+  return (
+    first.length === second.length &&
+    first.every((sound, index) => sound === second[index] || wavering.has(`${sound} ${second[index]}`))
+  )
+}
