@@ -188,16 +188,3 @@ function waves(run: Run, amplitudeMm: number, wavelengthMm: number): readonly Po
     return [at[0] + heading[1] * swing, at[1] - heading[0] * swing] as const
   })
 }
-
-/** Names for a plan: a line alone has square corners; the others say theirs first, as in `round double`. */
-export const borderNames: readonly string[] = borderCorners.flatMap(corners =>
-  borderLines.map(line => (corners === 'square' ? line : `${corners} ${line}`)),
-)
-
-/** Undefined where there is no border of that name. */
-export function borderNamed(name: string): Pick<BorderRequest, 'line' | 'corners'> | undefined {
-  const words = name.split(' ')
-  const line = borderLines.find(candidate => candidate === words.at(-1))
-  const corners = words.length === 1 ? 'square' : borderCorners.find(candidate => candidate === words[0])
-  return line === undefined || corners === undefined || words.length > 2 ? undefined : { line, corners }
-}

@@ -1,5 +1,11 @@
 import { describe, expect, it } from 'vitest'
-import { borderCorners, borderLines, borderNamed, borderNames, drawBorder } from '../../src/pieces/borders.js'
+import {
+  type BorderCorners,
+  type BorderLine,
+  borderCorners,
+  borderLines,
+  drawBorder,
+} from '../../src/pieces/borders.js'
 import { type Coverage, columnsOf, render, rowsOf } from './pixels.js'
 
 const size = { widthMm: 50, heightMm: 34 }
@@ -7,13 +13,15 @@ const dpi = 300
 const pixels = (mm: number): number => (mm / 25.4) * dpi
 
 /** A border with 2 mm of paper around it. */
-function printed(name: string, strokeMm = 0.5): Coverage {
-  const shapes = drawBorder({ ...borderNamed(name)!, size, strokeMm })
+function printed(line: BorderLine, corners: BorderCorners): Coverage {
+  const shapes = drawBorder({ line, corners, size })
   return render(shapes, { widthMm: 54, heightMm: 38, xMm: 2, yMm: 2, dpi })
 }
 
-describe.each(borderNames)('the border %s', name => {
-  const picture = printed(name)
+const borders = borderLines.flatMap(line => borderCorners.map(corners => ({ line, corners })))
+
+describe.each(borders)('a $line border with $corners corners', ({ line, corners }) => {
+  const picture = printed(line, corners)
 
   it('reaches the edges of its room and stays within them', () => {
     const [columns, rows] = [columnsOf(picture)!, rowsOf(picture)!]
@@ -32,23 +40,9 @@ describe.each(borderNames)('the border %s', name => {
   })
 })
 
-describe('border names', () => {
-  it('are a line, or corners and a line', () => {
-    expect(borderNames).toHaveLength(borderLines.length * borderCorners.length)
-    expect(borderNamed('wavy')).toEqual({ line: 'wavy', corners: 'square' })
-    expect(borderNamed('round double')).toEqual({ line: 'double', corners: 'round' })
-  })
-
-  it('that are none are not drawn', () => {
-    expect(['none', 'bracket', 'double round', 'round', ''].map(borderNamed)).toEqual(
-      Array(5).fill(undefined),
-    )
-  })
-})
-
 describe('dashes', () => {
   it('meet in square corners', () => {
-    const { values, width } = printed('dashed')
+    const { values, width } = printed('dashed', 'square')
     const inkAt = (xMm: number, yMm: number): boolean =>
       values[Math.round(pixels(yMm)) * width + Math.round(pixels(xMm))]! >= 128
     for (const [x, y] of [
