@@ -52,7 +52,10 @@ export function itemReaders({ vocabulary, font, words, groups }: ItemContext) {
       where:
         'It can be none, or a line such as single, with the shape of its corners where they are not square: dashed round.',
     }),
-    order: choiceReader('a value of "order"', ['rows', 'stack', 'child']),
+    order: choiceReader('a value of "order"', ['rows', 'stack', 'child'], {
+      collate: 'child',
+      'cut and stack': 'stack',
+    }),
     back: choiceReader('a value of "back"', ['none', 'name', 'answer', 'clue', 'picture', 'pattern']),
     flip: choiceReader('a value of "flip"', ['long edge', 'short edge']),
     cut: choiceReader('a value of "cut"', ['lines', 'ticks', 'none']),

@@ -37,10 +37,15 @@ export function nameReader({ what, known, where }: NameKind): Reader<string> {
   }
 }
 
-/** A choice among a few words that need no list of their own. */
-export function choiceReader<const C extends string>(what: string, choices: readonly C[]): Reader<C> {
-  const read = nameReader({ what, known: choices, where: `It can be ${inWords(choices)}.` })
-  return entry => andThen(read(entry), name => succeed(name as C))
+/** A choice among a few words that need no list of their own; `synonyms` are taken too, each for its choice. */
+export function choiceReader<const C extends string>(
+  what: string,
+  choices: readonly C[],
+  synonyms: Readonly<Record<string, C>> = {},
+): Reader<C> {
+  const known = [...choices, ...Object.keys(synonyms)]
+  const read = nameReader({ what, known, where: `It can be ${inWords(choices)}.` })
+  return entry => andThen(read(entry), name => succeed(synonyms[name] ?? (name as C)))
 }
 
 /** `a, b or c`. */

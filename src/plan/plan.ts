@@ -22,7 +22,7 @@ export interface Plan {
   readonly accent?: Accent
   /** Path of the class file whose word overrides were taken over, as the teacher would type it from where she stands. */
   readonly classFile?: string
-  /** What the teacher measured on her printer's calibration sheet. */
+  /** What the teacher knows of her printer, some of it measured on its calibration sheet. */
   readonly printer?: PrinterSetting
   /** Ink and ground of the pieces; black on white where left out. */
   readonly contrast?: Contrast
@@ -41,6 +41,11 @@ export interface Accent {
 export interface PrinterSetting {
   /** How the back is to be moved on the page, right and down positive, so that it lands behind its front. */
   readonly backShift?: { readonly rightMm: number; readonly downMm: number }
+  /** The card is fed by hand a second time for its backs: all fronts are printed first, then all backs. */
+  readonly handFed?: {
+    /** Which sheet the printer takes first from the pile that is put back. */
+    readonly pile: 'in order' | 'last sheet first'
+  }
 }
 
 /** Two colours, each `#rrggbb` in lower case. */

@@ -1,7 +1,8 @@
-import { errorAt, type Outcome } from '../problems.js'
+import { errorAt, type Outcome, type Problem } from '../problems.js'
 import { type MapEntry, misfit, type Reader } from './entry.js'
-import { readKeys } from './keys.js'
+import { readKeys, valueAt } from './keys.js'
 import { parseLength } from './lengths.js'
+import { choiceReader, foldName } from './names.js'
 import { andThen, fail, present, succeed } from './outcomes.js'
 import type { PrinterSetting } from './plan.js'
 
@@ -18,11 +19,31 @@ const directions: Readonly<Record<string, { readonly axis: keyof Shift; readonly
   up: { axis: 'downMm', sign: -1 },
 }
 
-/** `printer: {back shift: 1.2 mm right, 0.8 mm down}` */
+const readers = {
+  'back shift': (entry => readBackShift(entry)) as Reader<Shift>,
+  passes: choiceReader('a value of "passes"', ['one', 'two']),
+  pile: choiceReader('a value of "pile"', ['in order', 'last sheet first']),
+}
+
+/** `printer: {back shift: 1.2 mm right, 0.8 mm down, passes: two, pile: last sheet first}` */
 export const readPrinter: Reader<PrinterSetting> = entry => {
   if (entry.kind !== 'map') return misfit(entry, 'what is known of the printer', form)
-  const keys = readKeys(rejoined(entry), { what: 'the printer', readers: { 'back shift': readBackShift } })
-  return andThen(keys, ({ values }) => succeed(present({ backShift: values['back shift'] })))
+  const keys = readKeys(rejoined(entry), { what: 'the printer', readers, rules: pileRules(entry) })
+  return andThen(keys, ({ values }) => {
+    const { passes, pile = 'in order' } = values
+    const handFed = passes === 'two' ? { pile } : undefined
+    return succeed(present({ backShift: values['back shift'], handFed }))
+  })
+}
+
+/** How a pile goes back matters only to a printer that it goes back into. */
+function pileRules(map: MapEntry): readonly Problem[] {
+  const pile = valueAt(map, 'pile')
+  const passes = valueAt(map, 'passes')
+  const twice = passes?.kind === 'text' && foldName(passes.text) === 'two'
+  if (pile === undefined || twice) return []
+  const advice = 'Write passes: two beside it if you feed your card a second time for its backs.'
+  return [errorAt(pile.place, '"pile" says nothing without "passes: two"', advice)]
 }
 
 /** Between braces YAML ends a value at the comma: what follows, a key with nothing behind it, belongs to the shift. */

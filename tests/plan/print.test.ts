@@ -50,6 +50,13 @@ describe('an item', () => {
     expect(itemOf(keys)?.division).toEqual(division)
   })
 
+  it.each([
+    ['collate', 'child'],
+    ['cut-and-stack', 'stack'],
+  ])('takes {order: %s} for %s', (order, meant) => {
+    expect(itemOf(`order: ${order}`)?.order).toBe(meant)
+  })
+
   it('takes a paper of any size, the shorter edge across', () => {
     expect(itemOf('paper: 150 x 100 mm')?.paper).toEqual({
       name: '150 x 100 mm',

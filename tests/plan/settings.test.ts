@@ -50,6 +50,28 @@ describe('the printer’s shift', () => {
   })
 })
 
+describe('card fed a second time by hand', () => {
+  it.each([
+    ['printer: {passes: two}', { handFed: { pile: 'in order' } }],
+    ['printer: {passes: Two, pile: last-sheet-first}', { handFed: { pile: 'last sheet first' } }],
+    ['printer: {passes: one}', {}],
+    [
+      'printer: {back shift: 1 mm right, 2 mm up, passes: two}',
+      { backShift: { rightMm: 1, downMm: -2 }, handFed: { pile: 'in order' } },
+    ],
+  ])('%s', (more, printer) => {
+    expect(plan(more).printer).toEqual(printer)
+  })
+
+  it.each([
+    ['printer: {passes: ▸three}', 'unknown value of "passes" "three"'],
+    ['printer: {passes: two, pile: ▸upside down}', 'unknown value of "pile" "upside down"'],
+    ['printer: {pile: ▸in order}', '"pile" says nothing without "passes: two"'],
+  ])('%s is refused', (more, message) => {
+    expect(toldAtMark(weekOf(['reed'], more))).toEqual([`▸ ${message}`])
+  })
+})
+
 describe('the contrast', () => {
   it.each([
     ['black on white', '#000000', '#ffffff'],
