@@ -11,6 +11,7 @@ import { interleave } from '../sheets/print-order.js'
 import type { Sheet } from '../sheets/sheet.js'
 import { drawBacks } from './draw-backs.js'
 import { itemCover, letteringFor, sizeNote } from './item-cover.js'
+import { withKeyStrip } from './item-strip.js'
 import type { PreparedItem } from './prepare-item.js'
 import { contrastOf } from './prepare-item.js'
 
@@ -53,7 +54,7 @@ export async function drawItem(prepared: PreparedItem): Promise<Outcome<DrawnIte
     return { ok: false, problems: [...problems, ...drawn.problems, ...pages.problems] }
 
   const title = `${request.setName}: ${item.name}`
-  const fronts = imposeFronts({
+  const imposed = imposeFronts({
     pieces: drawn.value.faces.map(pieceOf),
     grid,
     order: item.order,
@@ -61,13 +62,14 @@ export async function drawItem(prepared: PreparedItem): Promise<Outcome<DrawnIte
     title,
     label: { text: title, lettering: letteringFor(prepared) },
   })
+  const fronts = withKeyStrip(prepared, imposed)
   const backs = await drawBacks(prepared, set, fronts, title)
   problems.push(...backs.problems)
   if (!backs.ok) return { ok: false, problems }
   const sheets = [
     ...interleave(fronts, backs.value),
     ...pages.value.faces.map(page => pageSheet(page, prepared)),
-    ...itemCover(prepared, set, fronts.length),
+    ...(item.cover ? itemCover(prepared, set, fronts.length) : []),
   ]
   const notes = [...sizeNote(drawn.value.fits), ...(set.notes ?? [])]
   return { ok: true, value: { prepared, set, printed: printedItem(prepared, set, sheets, notes) }, problems }

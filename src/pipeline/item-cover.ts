@@ -38,14 +38,15 @@ export function itemCover(prepared: PreparedItem, set: CardSet, sheetsOfCard: nu
     ],
     cuttings: [{ name: item.name, grid, plan: planCuts({ grid, order: item.order, cut: item.cut, used }) }],
     words: request.words.map(word => word.text),
-    key: request.marked
-      ? keyBlocks({
-          entries: keyEntries(request.words, request.marks),
-          typeface: request.typeface,
-          lettering,
-          widthMm: room.widthMm,
-        })
-      : [],
+    key:
+      request.marked && item.key === 'cover'
+        ? keyBlocks({
+            entries: keyEntries(request.words, request.marks),
+            typeface: request.typeface,
+            lettering,
+            widthMm: room.widthMm,
+          })
+        : [],
     moreCautions: request.type.large ? [largePrintCaution] : [],
     lettering,
     sheetSize: grid.sheetSize,

@@ -8,9 +8,10 @@ import { typeScale } from '../pieces/type-scale.js'
 import type { Typeface } from '../pieces/typeface/typeface.js'
 import type { Contrast, Division, Plan, PlanWord } from '../plan/plan.js'
 import { errorAt, type Outcome, type Problem } from '../problems.js'
-import { divideSheet, type Grid, type GridRequest } from '../sheets/grid.js'
+import { divideSheet, type Grid, type GridRequest, sheetSizeOf } from '../sheets/grid.js'
 import type { Word } from '../words/word.js'
 import type { ItemJob } from './item-jobs.js'
+import { stripHeightMm } from './item-strip.js'
 import { pictureReader } from './read-picture.js'
 
 /** An item with all that is decided before anything is drawn. */
@@ -43,9 +44,6 @@ export function prepareItem({ plan, words, marks }: StudiedPlan, job: ItemJob): 
   const missing = missingGlyphs(job.words, plan, typeface)
   if (missing.length > 0) return { ok: false, problems: missing }
   const type = typeScale(item.size ?? group?.size ?? { kind: 'normal' }, typeface)
-  const gridRequest = gridRequestFor(job, layout, type.large)
-  const grid = divideSheet(gridRequest)
-  if (!grid.ok) return grid
   const picture = pictureReader()
   const request: LayoutRequest = {
     plan,
@@ -63,6 +61,9 @@ export function prepareItem({ plan, words, marks }: StudiedPlan, job: ItemJob): 
       measureTextLine({ typeface, text, sizeMm, weight: weight === 700 ? 'bold' : 'regular' }),
     pictureOf: word => (word.picture === undefined ? undefined : picture(word.picture)),
   }
+  const gridRequest = gridRequestFor(job, layout, request)
+  const grid = divideSheet(gridRequest)
+  if (!grid.ok) return grid
   return { ok: true, value: { job, layout, request, grid: grid.value, gridRequest }, problems: grid.problems }
 }
 
@@ -71,8 +72,10 @@ export function contrastOf({ job, request }: Pick<PreparedItem, 'job' | 'request
   return job.item.contrast ?? job.group?.contrast ?? request.plan.contrast
 }
 
-function gridRequestFor(job: ItemJob, layout: Layout, large: boolean): GridRequest {
+function gridRequestFor(job: ItemJob, layout: Layout, request: LayoutRequest): GridRequest {
   const { item } = job
+  const { large } = request.type
+  const { paper, orientation } = item
   const perSheet =
     layout.kind === 'pages' ? { columns: 1, rows: 1 } : large ? layout.perSheetLarge : layout.perSheet
   return {
@@ -82,6 +85,11 @@ function gridRequestFor(job: ItemJob, layout: Layout, large: boolean): GridReque
     gapMm: item.gapMm,
     division: layout.kind === 'pages' ? { kind: 'layout' } : divisionFor(job, perSheet, large),
     preferred: perSheet,
+    // Measured on the narrow side where the way the paper lies is still open: there the strip is highest.
+    stripMm:
+      layout.kind === 'pages'
+        ? 0
+        : stripHeightMm(request, sheetSizeOf(paper, orientation ?? 'portrait').widthMm),
     place: item.place,
   }
 }

@@ -8,6 +8,7 @@ import { valueAt } from './keys.js'
 import { lengthReader, sizeReader } from './lengths.js'
 import { choiceReader, fileNameReader, nameReader } from './names.js'
 import { wholeNumberReader } from './numbers.js'
+import { yesNo } from './options.js'
 import { present } from './outcomes.js'
 import { paperReader } from './papers.js'
 import type { Division, Paper } from './plan.js'
@@ -59,6 +60,8 @@ export function itemReaders({ vocabulary, font, words, groups }: ItemContext) {
     back: choiceReader('a value of "back"', ['none', 'name', 'answer', 'clue', 'picture', 'pattern']),
     flip: choiceReader('a value of "flip"', ['long edge', 'short edge']),
     cut: choiceReader('a value of "cut"', ['lines', 'ticks', 'none']),
+    key: choiceReader('a value of "key"', ['cover', 'strip', 'none']),
+    cover: yesNo(true).read,
     contrast: readContrast,
   } as const
 }

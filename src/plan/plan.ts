@@ -177,6 +177,10 @@ export interface PrintItem {
   readonly back: BackKind
   readonly flip: 'long edge' | 'short edge'
   readonly cut: CutStyle
+  /** Where the key of the marks stands: on the set's cover, on a strip at the foot of every sheet, or nowhere. */
+  readonly key: 'cover' | 'strip' | 'none'
+  /** Whether a cover goes with the set. */
+  readonly cover: boolean
   readonly contrast?: Contrast
   /** The layout's own options, read by the readers that the layout declares. */
   readonly options: Readonly<Record<string, unknown>>

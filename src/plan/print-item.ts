@@ -54,6 +54,8 @@ function itemFromKeys(map: MapEntry, readers: ItemReaders, context: ItemContext)
       back: 'none',
       flip: 'long edge',
       cut: 'lines',
+      key: 'cover',
+      cover: true,
       ...rest,
       layout: layoutName!,
       division: divisionOf(present({ across, down, card })),

@@ -23,6 +23,8 @@ export interface GridRequest {
   readonly gapMm: number
   readonly division: Division
   readonly preferred: PreferredGrid
+  /** Kept free at top and bottom beyond the margins: for a strip at the foot, and as much at the head, so that the grid stays centred. */
+  readonly stripMm?: number | undefined
   /** Where the item stands in the plan, for messages. */
   readonly place: Place
 }
@@ -151,11 +153,9 @@ function gridFor(request: GridRequest, orientation: Orientation): Grid | undefin
 
 function paperAndMargins(request: GridRequest, orientation: Orientation): readonly [Size, Margins] {
   const sheetSize = sheetSizeOf(request.paper, orientation)
-  const { marginMm, division } = request
-  return [
-    sheetSize,
-    marginMm === undefined ? defaultMargins(sheetSize, division.kind) : evenMargins(marginMm),
-  ]
+  const { marginMm, division, stripMm = 0 } = request
+  const margins = marginMm === undefined ? defaultMargins(sheetSize, division.kind) : evenMargins(marginMm)
+  return [sheetSize, { ...margins, endMm: margins.endMm + stripMm }]
 }
 
 function fitsTurned(request: GridRequest): boolean {

@@ -213,3 +213,31 @@ describe('marked-list and blank-list', () => {
     expect(text.join(' ')).toContain('(a guess)')
   })
 })
+
+describe('the key of a set', () => {
+  const footOf = (item: PrintedItem) =>
+    item.sheets[0]!.furniture.filter(({ yMm }) => {
+      const lowest = Math.max(...item.sheets[0]!.pieces.map(piece => piece.yMm + piece.piece.heightMm))
+      return yMm > lowest
+    })
+
+  it('stands on a strip under the pieces of every sheet where the teacher wants it there', async () => {
+    const item = await print('{layout: word-cards, key: strip, across: 2, down: 2}')
+    const text = footOf(item).flatMap(({ art }) => art.text.map(run => run.text))
+    expect(text).toEqual(expect.arrayContaining(['consonant digraph', 'silent letters', 'vowel team']))
+    expect(textOn(item, 'cover')).not.toContain('consonant digraph')
+  })
+
+  it('keeps the grid in the middle of the paper, so that backs still meet their fronts', async () => {
+    const { sheets } = await print('{layout: word-cards, key: strip, across: 2, down: 2}')
+    const { pieces: placed, heightMm } = sheets[0]!
+    const top = Math.min(...placed.map(piece => piece.yMm))
+    const bottom = Math.max(...placed.map(piece => piece.yMm + piece.piece.heightMm))
+    expect(top).toBeCloseTo(heightMm - bottom, 6)
+  })
+
+  it('and the cover are left out where the teacher says so', async () => {
+    expect(kinds(await print('{layout: word-cards, cover: no}'))).toEqual(['pieces'])
+    expect(textOn(await print('{layout: word-cards, key: none}'), 'cover')).not.toContain('consonant digraph')
+  })
+})
