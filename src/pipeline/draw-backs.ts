@@ -8,7 +8,6 @@ import { imposeBacks } from '../sheets/backs.js'
 import { DEFAULT_BLEED_MM } from '../sheets/bleed.js'
 import { drawLattice } from '../sheets/furniture/lattice.js'
 import type { Sheet } from '../sheets/sheet.js'
-import type { Word } from '../words/word.js'
 import { letteringFor } from './item-cover.js'
 import { contrastOf, type PreparedItem } from './prepare-item.js'
 
@@ -23,7 +22,7 @@ export async function drawBacks(
   const { item } = job
   const { back } = item
   if (back === 'none') return { ok: true, value: [], problems: [] }
-  const problems = missingOnBacks(prepared, back).map(({ what, words }) =>
+  const problems = missingOnBacks(prepared, set, back).map(({ what, words }) =>
     warningAt(
       item.place,
       `no ${what} for ${words.map(word => `"${word.text}"`).join(', ')}: the back stays empty`,
@@ -62,12 +61,14 @@ export async function drawBacks(
   return { ok: true, value: backs, problems }
 }
 
+/** A board or a header has no one word whose back could be missing. */
 function missingOnBacks(
-  { request, layout }: PreparedItem,
+  { request }: PreparedItem,
+  { cards }: CardSet,
   back: 'name' | 'answer' | 'clue' | 'picture' | 'pattern',
 ) {
-  const oneWordEach = layout.kind === 'pieces' && layout.name !== 'bingo'
-  if (!oneWordEach || (back !== 'clue' && back !== 'picture')) return []
-  const words = request.words.filter(word => word[back] === undefined)
+  if (back !== 'clue' && back !== 'picture') return []
+  const alone = new Set(cards.flatMap(card => (card.words.length === 1 ? card.words : [])))
+  const words = request.words.filter(word => alone.has(word) && word[back] === undefined)
   return words.length === 0 ? [] : [{ what: back, words }]
 }
