@@ -7,7 +7,7 @@ import type { Outcome, Problem } from '../problems.js'
 import type { CardSet } from '../sets/card-set.js'
 import { pageRoom } from '../sheets/grid.js'
 import { imposeFronts } from '../sheets/impose.js'
-import { interleave } from '../sheets/print-order.js'
+import { orderSides } from '../sheets/print-order.js'
 import type { Sheet } from '../sheets/sheet.js'
 import { drawBacks } from './draw-backs.js'
 import { itemCover, letteringFor, sizeNote } from './item-cover.js'
@@ -66,12 +66,14 @@ export async function drawItem(prepared: PreparedItem): Promise<Outcome<DrawnIte
   const backs = await drawBacks(prepared, set, fronts, title)
   problems.push(...backs.problems)
   if (!backs.ok) return { ok: false, problems }
+  const pile = request.plan.printer?.handFed?.pile
+  const sides = orderSides({ fronts, backs: backs.value, flip: item.flip, pile })
   const sheets = [
-    ...interleave(fronts, backs.value),
+    ...sides.sheets,
     ...pages.value.faces.map(page => pageSheet(page, prepared)),
     ...(item.cover ? itemCover(prepared, set, fronts.length) : []),
   ]
-  const notes = [...sizeNote(drawn.value.fits), ...(set.notes ?? [])]
+  const notes = [...sides.notes, ...sizeNote(drawn.value.fits), ...(set.notes ?? [])]
   return { ok: true, value: { prepared, set, printed: printedItem(prepared, set, sheets, notes) }, problems }
 }
 

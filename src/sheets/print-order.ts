@@ -1,5 +1,46 @@
-/** The order in which sides go through the printer. */
+/** The order in which sides go through the printer, and what to do with the pile between fronts and backs. */
+import type { Flip } from './flip.js'
 import type { Sheet } from './sheet.js'
+
+/** Which sheet the printer takes first from the pile that is put back for its backs. */
+export type Pile = 'in order' | 'last sheet first'
+
+export interface SidesRequest {
+  readonly fronts: readonly Sheet[]
+  /** One a front, in the same order; none where nothing is printed on the back. */
+  readonly backs: readonly Sheet[]
+  readonly flip: Flip
+  /** Where the card is fed by hand a second time; left out: the printer turns each sheet itself. */
+  readonly pile?: Pile | undefined
+}
+
+export interface PrintedSides {
+  /** Numbered from 1 in the order of printing. */
+  readonly sheets: readonly Sheet[]
+  /** How to feed them, in plain sentences; none where nothing is printed on the back. */
+  readonly notes: readonly string[]
+}
+
+export function orderSides({ fronts, backs, flip, pile }: SidesRequest): PrintedSides {
+  if (backs.length === 0) return { sheets: numberSheets(fronts), notes: [] }
+  if (pile === undefined) {
+    const note = `Print on both sides, turned over on the ${flip}: every second page is the back of the page before it.`
+    return { sheets: interleave(fronts, backs), notes: [note] }
+  }
+  return { sheets: inTwoPasses(fronts, backs, pile), notes: [handFedNote(fronts.length, flip, pile)] }
+}
+
+function handFedNote(sheets: number, flip: Flip, pile: Pile): string {
+  const pages = (first: number, last: number) =>
+    first === last ? `page ${first}` : `pages ${first} to ${last}`
+  const turn = `turn ${sheets === 1 ? 'it' : 'the whole pile'} over on the ${flip}`
+  const order =
+    pile === 'in order'
+      ? `, put it back so that the printer takes sheet 1 first`
+      : `, put it back so that the printer takes the last sheet first`
+  const backs = `${turn}${sheets === 1 ? ', put it back' : order}, then print ${pages(sheets + 1, 2 * sheets)} on the backs.`
+  return `Fed twice by hand: print ${pages(1, sheets)}, ${backs} Try it with one sheet of plain paper first.`
+}
 
 /** Front, its back, next front, …, numbered from 1: for a printer that prints both sides. */
 export function interleave(fronts: readonly Sheet[], backs: readonly Sheet[]): readonly Sheet[] {
@@ -10,11 +51,7 @@ export function interleave(fronts: readonly Sheet[], backs: readonly Sheet[]): r
  * All fronts, then all backs: for card that is fed by hand a second time. Printers differ in whether the pile comes
  * back in order or with its last sheet first; `pile` says which.
  */
-export function inTwoPasses(
-  fronts: readonly Sheet[],
-  backs: readonly Sheet[],
-  pile: 'in order' | 'last sheet first',
-): readonly Sheet[] {
+export function inTwoPasses(fronts: readonly Sheet[], backs: readonly Sheet[], pile: Pile): readonly Sheet[] {
   return numberSheets([...fronts, ...(pile === 'in order' ? backs : backs.toReversed())])
 }
 

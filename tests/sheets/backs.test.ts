@@ -6,7 +6,7 @@ import type { Flip } from '../../src/sheets/flip.js'
 import { divideSheet } from '../../src/sheets/grid.js'
 import { imposeFronts } from '../../src/sheets/impose.js'
 import { findPaper } from '../../src/sheets/papers.js'
-import { inTwoPasses, interleave } from '../../src/sheets/print-order.js'
+import { inTwoPasses, interleave, orderSides } from '../../src/sheets/print-order.js'
 import { pieceBox, type Sheet } from '../../src/sheets/sheet.js'
 import { anyGridRequest, sampleLettering, samplePieces, somewhere } from './sample-pieces.js'
 
@@ -190,6 +190,44 @@ describe('print order', () => {
     expect(backsOf('in order')[0]).toBe('x, back of sheet 1 of 3')
     expect(backsOf('last sheet first')[0]).toBe('x, back of sheet 3 of 3')
   })
+})
+
+describe('sides for printing', () => {
+  const request = { fronts: frontsOf(30, letterGrid()), flip: 'long edge' } as const
+  const backs = imposeBacks({ ...request, backOf: front => front, title: 'x' })
+
+  it('say how the printer is to turn the sheets', () => {
+    expect(orderSides({ ...request, backs }).notes).toEqual([
+      'Print on both sides, turned over on the long edge: every second page is the back of the page before it.',
+    ])
+    expect(orderSides({ ...request, backs: [] }).notes).toEqual([])
+  })
+
+  it.each([
+    ['in order', 'takes sheet 1 first'],
+    ['last sheet first', 'takes the last sheet first'],
+  ] as const)('say how a pile is to be fed again (%s)', (pile, told) => {
+    const { sheets, notes } = orderSides({ ...request, backs, pile })
+    expect(sheets.map(sheet => sheet.side)).toEqual(['front', 'front', 'front', 'back', 'back', 'back'])
+    expect(notes).toHaveLength(1)
+    for (const part of ['print pages 1 to 3', 'over on the long edge', told, 'print pages 4 to 6'])
+      expect(notes[0]).toContain(part)
+  })
+
+  it.each(['in order', 'last sheet first'] as const)(
+    'bring every back behind its own front when the pile is fed as told (%s)',
+    pile => {
+      const { sheets } = orderSides({ ...request, backs, pile })
+      const printed = sheets.slice(0, 3)
+      const taken = pile === 'in order' ? printed : printed.toReversed()
+      for (const [pass, front] of taken.entries()) {
+        const back = sheets[3 + pass]!
+        expect(back.pieces.map(({ piece }) => piece.id).toSorted()).toEqual(
+          front.pieces.map(({ piece }) => piece.id).toSorted(),
+        )
+      }
+    },
+  )
 })
 
 function letterGrid(orientation: 'portrait' | 'landscape' = 'portrait', gapMm = 0) {
