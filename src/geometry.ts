@@ -36,6 +36,16 @@ export function mmToPixels(mm: number, dpi: number): number {
   return (mm / MM_PER_INCH) * dpi
 }
 
+/** A length as it is said in words: at most one decimal, halves upwards (64.85 is 64.9, although floating point lies below). */
+export function sayMm(mm: number): string {
+  return String(Math.round(mm * 10 + 1e-6) / 10)
+}
+
+/** A size in words: `63 × 88 mm`. */
+export function saySize({ widthMm, heightMm }: Size): string {
+  return `${sayMm(widthMm)} × ${sayMm(heightMm)} mm`
+}
+
 /** The box moved by (`xMm`, `yMm`). */
 export function moveBox(box: Box, xMm: number, yMm: number): Box {
   return { ...box, xMm: box.xMm + xMm, yMm: box.yMm + yMm }

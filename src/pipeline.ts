@@ -11,7 +11,7 @@ import { studyPlanWords } from './pipeline/study-plan.js'
 import { planVocabulary } from './pipeline/vocabulary.js'
 import { loadPlan } from './plan/load-plan.js'
 import type { Plan } from './plan/plan.js'
-import { hasErrors, type Outcome, type Problem } from './problems.js'
+import { eachOnce, hasErrors, type Outcome, type Problem } from './problems.js'
 import { openLexicon } from './words/lexicon/lexicon.js'
 
 export interface MakeRequest {
@@ -73,7 +73,8 @@ export async function drawItems(
     problems.push(...(prepared.ok ? prepared.problems : []), ...drawn.problems)
     if (drawn.ok) items.push(drawn.value)
   }
-  return hasErrors(problems) ? { ok: false, problems } : { ok: true, value: items, problems }
+  const told = eachOnce(problems)
+  return hasErrors(told) ? { ok: false, problems: told } : { ok: true, value: items, problems: told }
 }
 
 function printedPlan(plan: Plan, drawn: readonly DrawnItem[]): PrintedPlan {

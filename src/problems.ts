@@ -32,6 +32,15 @@ export function hasErrors(problems: readonly Problem[]): boolean {
   return problems.some(problem => problem.severity === 'error')
 }
 
+/** Each problem once: what is wrong with an item is found again for every group that it is printed for. */
+export function eachOnce(problems: readonly Problem[]): readonly Problem[] {
+  const told = new Set<string>()
+  return problems.filter(problem => {
+    const text = formatProblem(problem)
+    return !told.has(text) && told.add(text)
+  })
+}
+
 /** `FILE:LINE:COLUMN: error: MESSAGE`, then an indented line that says what to do. */
 export function formatProblem(problem: Problem): string {
   const { file, line, column } = problem.place

@@ -1,5 +1,5 @@
 /** Ways to save sheets of card, or to have larger cards for as many, told before printing. */
-import type { Size } from '../geometry.js'
+import { type Size, saySize } from '../geometry.js'
 import { countSheets, type EstimateRequest } from './estimate.js'
 import { divideSheet, type Grid, type GridRequest } from './grid.js'
 
@@ -89,7 +89,7 @@ function largerCards(request: AdviceRequest, now: number): readonly Advice[] {
     .sort((a, b) => area(b.pieceSize) - area(a.pieceSize))
   const [best] = larger
   if (best === undefined) return []
-  const text = `${best.columns} across and ${best.rows} down would give larger cards (${inWords(best.pieceSize)}) on as many sheets.`
+  const text = `${best.columns} across and ${best.rows} down would give larger cards (${saySize(best.pieceSize)}) on as many sheets.`
   return [{ text, savedSheets: 0 }]
 }
 
@@ -103,15 +103,11 @@ function fitsOn(piece: Size, least: Size): boolean {
 
 function sizeNote(before: Grid, after: Grid): string {
   const same = fitsOn(before.pieceSize, after.pieceSize) && fitsOn(after.pieceSize, before.pieceSize)
-  return same ? '' : ` (cards of ${inWords(after.pieceSize)})`
+  return same ? '' : ` (cards of ${saySize(after.pieceSize)})`
 }
 
 function sheetsInWords(count: number): string {
   return count === 1 ? '1 sheet' : `${count} sheets`
-}
-
-function inWords(size: Size): string {
-  return `${Number(size.widthMm.toFixed(1))} × ${Number(size.heightMm.toFixed(1))} mm`
 }
 
 function area(size: Size): number {

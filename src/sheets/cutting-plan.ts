@@ -1,5 +1,5 @@
 /** In which order to cut a pile of sheets, and what to do with the strips, so that few cuts do it. */
-import type { Box } from '../geometry.js'
+import { type Box, sayMm } from '../geometry.js'
 import type { CardOrder, CutStyle } from '../plan/plan.js'
 import { straightCuts } from './cuts.js'
 import { blockBox, type Grid, placeBox, placesOf, usedPart } from './grid.js'
@@ -98,18 +98,18 @@ function outsideText(count: number, what: 'edges' | 'sides'): string {
 
 function throughText(grid: Grid, count: number): string {
   const gaps = grid.gapMm > 0 ? ', one on each side of every gap' : ''
-  return `Cut straight through from top to bottom: ${cutsInWords(count)}${gaps}. This makes ${grid.columns} strips, ${mm(grid.pieceSize.widthMm)} mm wide.`
+  return `Cut straight through from top to bottom: ${cutsInWords(count)}${gaps}. This makes ${grid.columns} strips, ${sayMm(grid.pieceSize.widthMm)} mm wide.`
 }
 
 function acrossText(grid: Grid, count: number): string {
   const gaps = grid.gapMm > 0 ? ', one on each side of every gap' : ''
-  return `${pileStripsText(grid)}ut straight across: ${cutsInWords(count)}${gaps}. Each is ${mm(grid.pieceSize.heightMm)} mm high.`
+  return `${pileStripsText(grid)}ut straight across: ${cutsInWords(count)}${gaps}. Each is ${sayMm(grid.pieceSize.heightMm)} mm high.`
 }
 
 function acrossByMeasureText(grid: Grid, count: number): string {
-  const gaps = grid.gapMm > 0 ? `, the gaps ${mm(grid.gapMm)} mm` : ''
-  const first = grid.originYMm > 1e-4 ? `${mm(grid.originYMm)} mm below the top, ` : ''
-  return `${pileStripsText(grid)}ut straight across by your trimmer’s ruler: ${cutsInWords(count)}, beginning ${first || 'at the top, '}each ${mm(grid.pieceSize.heightMm)} mm high${gaps}.`
+  const gaps = grid.gapMm > 0 ? `, the gaps ${sayMm(grid.gapMm)} mm` : ''
+  const first = grid.originYMm > 1e-4 ? `${sayMm(grid.originYMm)} mm below the top, ` : ''
+  return `${pileStripsText(grid)}ut straight across by your trimmer’s ruler: ${cutsInWords(count)}, beginning ${first || 'at the top, '}each ${sayMm(grid.pieceSize.heightMm)} mm high${gaps}.`
 }
 
 function pileStripsText(grid: Grid): string {
@@ -135,8 +135,4 @@ function cutsInWords(count: number): string {
 
 function near(a: number, b: number): boolean {
   return Math.abs(a - b) < 1e-4
-}
-
-function mm(value: number): string {
-  return String(Number(value.toFixed(1)))
 }

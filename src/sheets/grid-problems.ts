@@ -1,5 +1,5 @@
 /** What to tell a teacher whose sheet cannot be divided as she asked. */
-import type { Size } from '../geometry.js'
+import { type Size, saySize } from '../geometry.js'
 import type { Division, Paper } from '../plan/plan.js'
 import { errorAt, type Place, type Problem, warningAt } from '../problems.js'
 import { UNREACHABLE_EDGE_MM } from './margins.js'
@@ -51,13 +51,13 @@ function cardProblem({ paper, place }: AskedFor, card: Size, room: Size, fitsTur
   if (Math.min(card.widthMm, card.heightMm) < SMALLEST_PIECE_MM) {
     return errorAt(
       place,
-      `a card of ${inWords(card)} is too small to cut and hold`,
+      `a card of ${saySize(card)} is too small to cut and hold`,
       `Make each edge at least ${SMALLEST_PIECE_MM} mm.`,
     )
   }
   return errorAt(
     place,
-    `a card of ${inWords(card)} does not fit on ${paper.name} paper (${within(room)})`,
+    `a card of ${saySize(card)} does not fit on ${paper.name} paper (${within(room)})`,
     fitsTurned
       ? 'It fits with the paper turned the other way: leave `orientation` out.'
       : 'Choose a smaller card, larger paper or a narrower margin.',
@@ -65,9 +65,5 @@ function cardProblem({ paper, place }: AskedFor, card: Size, room: Size, fitsTur
 }
 
 function within(room: Size): string {
-  return `${inWords(room)} within the margins`
-}
-
-function inWords({ widthMm, heightMm }: Size): string {
-  return `${Number(widthMm.toFixed(1))} × ${Number(heightMm.toFixed(1))} mm`
+  return `${saySize(room)} within the margins`
 }

@@ -55,6 +55,23 @@ describe('make', () => {
     expect(runs[2]).toEqual(runs[0])
   })
 
+  it('tells a problem of an item once, for however many groups it is printed', async () => {
+    const plan = `${marshPlan}  - {layout: word-cards, margin: 2}\ngroups: [{name: Otters}, {name: Terns}]\n`
+    const made = await make(folderWith({ 'marsh.yaml': plan }), { formats: ['svg'] })
+    expect(made.problems.map(problem => problem.message)).toEqual([
+      'a margin of 2 mm is narrower than most office printers can reach',
+    ])
+  })
+
+  it('says on an item how its backs are printed', async () => {
+    const plan = `${marshPlan}  - {layout: word-cards, back: pattern}\nprinter: {passes: two, pile: last sheet first}\n`
+    const made = await make(folderWith({ 'marsh.yaml': plan }), { formats: ['svg'] })
+    const [item] = made.ok ? made.value.manifest.items : []
+    expect(item!.notes[0]).toBe(
+      'Fed twice by hand: print page 1, turn it over on the long edge, put it back, then print page 2 on the backs. Try it with one sheet of plain paper first.',
+    )
+  })
+
   it('deals other boards for another seed', async () => {
     const folder = folderWith({ 'marsh.yaml': `${marshPlan}${items}` })
     const cells = async (seed: number) => {

@@ -11,7 +11,7 @@ describe('a cutting plan', () => {
     expect(plan.steps.map(step => step.text)).toEqual([
       'Trim the outside edges of the pile: 4 cuts.',
       'Cut straight through from top to bottom: 2 cuts. This makes 3 strips, 67.7 mm wide.',
-      'Lay the strips one on another, the left one on top, and cut straight across: 3 cuts. Each is 64.8 mm high.',
+      'Lay the strips one on another, the left one on top, and cut straight across: 3 cuts. Each is 64.9 mm high.',
       'Sort them by the small numbers at the foot.',
     ])
   })

@@ -112,7 +112,7 @@ describe('advice', () => {
     // 72 cards: 3 × 4 takes 6 sheets, 4 × 4 takes 5 (72 / 16 = 4.5), 3 × 5 takes 5.
     const advice = adviceFor(threeByFour, { cards: 72, copies: 1, order: 'rows' })
     expect(advice.map(one => one.text)).toEqual([
-      '4 across would save 1 sheet (cards of 50.8 × 64.8 mm).',
+      '4 across would save 1 sheet (cards of 50.8 × 64.9 mm).',
       '5 down would save 1 sheet (cards of 67.7 × 51.9 mm).',
     ])
   })
