@@ -9,7 +9,9 @@ import { markedList } from './marked-list.js'
 import { matchingPairs } from './matching-pairs.js'
 import { openSort } from './open-sort.js'
 import { pathBoard } from './path-board.js'
+import { soundBoxes } from './sound-boxes.js'
 import { wordCards } from './word-cards.js'
+import { wordStrips } from './word-strips.js'
 
 /** Every printable, in the order in which `oaktag list layouts` shows them. */
 export const layouts: readonly Layout[] = [
@@ -21,6 +23,8 @@ export const layouts: readonly Layout[] = [
   matchingPairs,
   chainCards,
   pathBoard,
+  soundBoxes,
+  wordStrips,
   key,
   markedList,
   blankList,

@@ -1,0 +1,109 @@
+import type { Size } from '../src/geometry.js'
+import { cardBorder } from '../src/pieces/card-border.js'
+import { CardFrame, contentWidthMm } from '../src/pieces/card-frame.js'
+import { type CardFace, mm } from '../src/pieces/face.js'
+import { WritingLine } from '../src/pieces/rules.js'
+import { SetMark } from '../src/pieces/set-mark.js'
+import { OverlaySlot, Slot } from '../src/pieces/slot.js'
+import { Lines } from '../src/pieces/text-lines.js'
+import { choice } from '../src/plan/options.js'
+import type { Card, CardSet } from '../src/sets/card-set.js'
+import { cardsForWords } from '../src/sets/word-set.js'
+import type { LayoutRequest, PieceLayout } from './layout.js'
+
+/** What a child writes on the strip; said over the line. */
+type Task = 'sounds' | 'syllables' | 'word' | 'nothing'
+
+/** Long narrow strips, a word each, with a line to write its sounds or syllables on, or to copy it. */
+export const wordStrips: PieceLayout = {
+  kind: 'pieces',
+  name: 'word-strips',
+  summary: 'long strips, one word each, with a line to write its sounds or syllables on, or to copy it',
+  options: { write: choice(['sounds', 'syllables', 'word', 'nothing'], 'sounds') },
+  marks: 'all',
+  perSheet: { columns: 1, rows: 8 },
+  perSheetLarge: { columns: 1, rows: 5 },
+  set: ({ words, item, itemName, plan }) => ({
+    ok: true,
+    value: cardsForWords({
+      words,
+      copies: item.copies,
+      order: 'given',
+      seed: plan.seed,
+      label: itemName,
+      prefix: 'card',
+    }),
+    problems: [],
+  }),
+  face: stripFace,
+  pages: () => [],
+}
+
+/** Of the strip's width. */
+const WORD_SHARE = 0.42
+
+function stripFace(request: LayoutRequest, card: Card, set: CardSet, size: Size): CardFace {
+  const word = card.words[0]!
+  const { type, item } = request
+  const task = item.options.write as Task
+  const widthMm = contentWidthMm(size.widthMm, item.border)
+  return {
+    ...size,
+    id: card.id,
+    kind: card.kind,
+    number: card.number,
+    copy: card.copy,
+    text: [word.text],
+    tree: (
+      <CardFrame type={type} border={item.border}>
+        <OverlaySlot name="border" />
+        <div style={{ display: 'flex', flexGrow: 1, width: '100%' }}>
+          <Slot
+            name="word"
+            style={{
+              width: task === 'nothing' ? '100%' : mm(widthMm * WORD_SHARE),
+              height: '100%',
+              flexShrink: 0,
+            }}
+          />
+          {task === 'nothing' ? null : <WritingRoom task={task} sizeMm={type.textMm} />}
+        </div>
+        <SetMark setName={request.setName} card={card} set={set} type={type} border={item.border} />
+      </CardFrame>
+    ),
+    slots: {
+      border: cardBorder(item.border),
+      word: {
+        kind: 'word',
+        word,
+        marked: request.marked,
+        sizeGroup: 'main',
+        align: 'left',
+        paddingMm: 2,
+      },
+    },
+  }
+}
+
+/** What to write, and at the foot a line as long as there is room. */
+function WritingRoom({ task, sizeMm }: { readonly task: Task; readonly sizeMm: number }) {
+  return (
+    <div
+      style={{
+        display: 'flex',
+        flexDirection: 'column',
+        flexGrow: 1,
+        height: '100%',
+        justifyContent: 'space-between',
+        boxSizing: 'border-box',
+        padding: mm(1.5),
+        paddingBottom: mm(3),
+      }}
+    >
+      <Lines lines={[task]} style={{ sizeMm, color: '#404040' }} />
+      <div style={{ display: 'flex', width: '100%' }}>
+        <WritingLine color="#404040" />
+      </div>
+    </div>
+  )
+}
