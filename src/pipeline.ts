@@ -7,6 +7,7 @@ import { assignStyles } from './pieces/marks/assign-styles.js'
 import { type DrawnItem, drawItem } from './pipeline/draw-item.js'
 import { chooseJobs, type ItemJob, itemJobs } from './pipeline/item-jobs.js'
 import { prepareItem, type StudiedPlan } from './pipeline/prepare-item.js'
+import { settlePictures } from './pipeline/settle-pictures.js'
 import { studyPlanWords } from './pipeline/study-plan.js'
 import { planVocabulary } from './pipeline/vocabulary.js'
 import { loadPlan } from './plan/load-plan.js'
@@ -70,8 +71,13 @@ export async function drawItems(
   for (const job of jobs) {
     const prepared = prepareItem(studied, job)
     const drawn = prepared.ok ? await drawItem(prepared.value) : prepared
-    problems.push(...(prepared.ok ? prepared.problems : []), ...drawn.problems)
-    if (drawn.ok) items.push(drawn.value)
+    const settled = drawn.ok ? await settlePictures(drawn.value) : undefined
+    problems.push(
+      ...(prepared.ok ? prepared.problems : []),
+      ...drawn.problems,
+      ...(settled === undefined ? [] : settled.problems),
+    )
+    if (settled?.ok) items.push(settled.value)
   }
   const told = eachOnce(problems)
   return hasErrors(told) ? { ok: false, problems: told } : { ok: true, value: items, problems: told }

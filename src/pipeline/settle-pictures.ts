@@ -1,0 +1,72 @@
+import { printablePicture } from '../files/picture.js'
+import type { Art, ImageShape, Piece, PlacedArt, Shape } from '../pieces/piece.js'
+import { errorAt, type Outcome, type Problem } from '../problems.js'
+import type { Sheet } from '../sheets/sheet.js'
+import type { DrawnItem } from './draw-item.js'
+
+/**
+ * The item with its pictures upright, no finer than they can be printed and without what a camera writes beside them
+ * (where and when), so that every format shows the same and no file carries megabytes that nobody sees. Arts and
+ * pieces that were shared stay shared.
+ */
+export async function settlePictures(drawn: DrawnItem): Promise<Outcome<DrawnItem>> {
+  const { sheets } = drawn.printed
+  const settled = new Map<Shape, ImageShape>()
+  const problems: Problem[] = []
+  for (const shape of picturesOn(sheets)) {
+    const picture = await printablePicture(shape)
+    if (picture === undefined) problems.push(unreadable(drawn, shape))
+    else settled.set(shape, picture)
+  }
+  if (problems.length > 0) return { ok: false, problems }
+  if (settled.size === 0) return { ok: true, value: drawn, problems }
+  const printed = { ...drawn.printed, sheets: withPictures(sheets, settled) }
+  return { ok: true, value: { ...drawn, printed }, problems }
+}
+
+function picturesOn(sheets: readonly Sheet[]): ReadonlySet<ImageShape> {
+  const arts = new Set(sheets.flatMap(artsOf))
+  return new Set(
+    [...arts].flatMap(({ shapes }) => shapes.flatMap(shape => (shape.kind === 'image' ? [shape] : []))),
+  )
+}
+
+function artsOf({ pieces, furniture }: Sheet): readonly Art[] {
+  return [...pieces.flatMap(({ piece }) => piece.art), ...furniture].map(({ art }) => art)
+}
+
+function withPictures(sheets: readonly Sheet[], settled: ReadonlyMap<Shape, ImageShape>): readonly Sheet[] {
+  const art = once(
+    (old: Art): Art =>
+      old.shapes.some(shape => settled.has(shape))
+        ? { ...old, shapes: old.shapes.map(shape => settled.get(shape) ?? shape) }
+        : old,
+  )
+  const placed = (old: PlacedArt): PlacedArt => ({ ...old, art: art(old.art) })
+  const piece = once((old: Piece): Piece => ({ ...old, art: old.art.map(placed) }))
+  return sheets.map(sheet => ({
+    ...sheet,
+    pieces: sheet.pieces.map(each => ({ ...each, piece: piece(each.piece) })),
+    furniture: sheet.furniture.map(placed),
+  }))
+}
+
+/** The same result for the same argument. */
+function once<T>(make: (from: T) => T): (from: T) => T {
+  const made = new Map<T, T>()
+  return from => {
+    const result = made.get(from) ?? make(from)
+    made.set(from, result)
+    return result
+  }
+}
+
+function unreadable({ prepared }: DrawnItem, { description }: ImageShape): Problem {
+  const { job } = prepared
+  const word = job.words.find(({ text }) => text === description)
+  return errorAt(
+    word?.place ?? job.item.place,
+    `the picture of "${description}" cannot be read`,
+    'Save the picture again as PNG or JPEG, or leave it out.',
+  )
+}
