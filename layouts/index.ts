@@ -1,7 +1,10 @@
+import { bagLabels } from './bag-labels.js'
 import { bingo } from './bingo.js'
 import { blankList } from './blank-list.js'
+import { calibration } from './calibration.js'
 import { callCards } from './call-cards.js'
 import { chainCards } from './chain-cards.js'
+import { checklist } from './checklist.js'
 import { closedSort } from './closed-sort.js'
 import { key } from './key.js'
 import type { Layout } from './layout.js'
@@ -28,4 +31,7 @@ export const layouts: readonly Layout[] = [
   key,
   markedList,
   blankList,
+  bagLabels,
+  checklist,
+  calibration,
 ]

@@ -10,7 +10,9 @@ import type { OptionReader } from '../src/plan/options.js'
 import type { Plan, PlanGroup, PrintItem } from '../src/plan/plan.js'
 import type { Outcome } from '../src/problems.js'
 import type { Card, CardSet } from '../src/sets/card-set.js'
-import type { SheetKind } from '../src/sheets/sheet.js'
+import type { Lettering } from '../src/sheets/furniture/lettering.js'
+import type { Grid } from '../src/sheets/grid.js'
+import type { Sheet, SheetKind } from '../src/sheets/sheet.js'
 import type { Word } from '../src/words/word.js'
 
 /** All that a layout may look at. */
@@ -88,4 +90,33 @@ export interface PageLayout extends LayoutBasics {
   readonly pages: (request: LayoutRequest, room: Size) => readonly PageFace[]
 }
 
-export type Layout = PieceLayout | PageLayout
+/** A set of loose pieces that the plan prints, for lists and labels of them. */
+export interface PlanSet {
+  /** The name of what is printed: `bingo`. */
+  readonly name: string
+  /** As it stands small on each piece. */
+  readonly setName: string
+  /** Class and group. */
+  readonly subtitle: string
+  readonly copies: number
+  /** In the order of the list; the set may leave some out. */
+  readonly words: readonly Word[]
+  readonly set: CardSet
+}
+
+/** What whole sheets are made from. */
+export interface SheetRoom {
+  /** The whole page as one place. */
+  readonly grid: Grid
+  readonly lettering: Lettering
+  /** The sets that the plan prints, in its order, for the groups that the item names; dealt, not drawn. */
+  readonly sets: () => readonly PlanSet[]
+}
+
+/** A layout of whole sheets for the plan as one: printed once, not once a group. */
+export interface SheetLayout extends LayoutBasics {
+  readonly kind: 'sheets'
+  readonly sheets: (request: LayoutRequest, room: SheetRoom) => Outcome<readonly Sheet[]>
+}
+
+export type Layout = PieceLayout | PageLayout | SheetLayout

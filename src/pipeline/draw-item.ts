@@ -14,6 +14,7 @@ import { itemCover, letteringFor, sizeNote } from './item-cover.js'
 import { withKeyStrip } from './item-strip.js'
 import type { PreparedItem } from './prepare-item.js'
 import { contrastOf } from './prepare-item.js'
+import { setsOfPlan } from './sets-of-plan.js'
 
 /** An item on its sheets, with what `check` tells of it. */
 export interface DrawnItem {
@@ -32,13 +33,13 @@ export async function drawItem(prepared: PreparedItem): Promise<Outcome<DrawnIte
   if (layout.kind === 'pages') {
     const pages = await drawFaces(layout.pages(request, room), drawing)
     if (!pages.ok) return pages
-    const set: CardSet = { cards: [] }
     const sheets = pages.value.faces.map(page => pageSheet(page, prepared))
-    return {
-      ok: true,
-      value: { prepared, set, printed: printedItem(prepared, set, sheets, []) },
-      problems: [],
-    }
+    return { ok: true, value: withoutPieces(prepared, sheets), problems: [] }
+  }
+  if (layout.kind === 'sheets') {
+    const lettering = letteringFor(prepared)
+    const made = layout.sheets(request, { grid, lettering, sets: () => setsOfPlan(prepared) })
+    return made.ok ? { ...made, value: withoutPieces(prepared, made.value) } : made
   }
 
   const dealt = layout.set(request)
@@ -75,6 +76,11 @@ export async function drawItem(prepared: PreparedItem): Promise<Outcome<DrawnIte
   ]
   const notes = [...sides.notes, ...sizeNote(drawn.value.fits), ...(set.notes ?? [])]
   return { ok: true, value: { prepared, set, printed: printedItem(prepared, set, sheets, notes) }, problems }
+}
+
+function withoutPieces(prepared: PreparedItem, sheets: readonly Sheet[]): DrawnItem {
+  const set: CardSet = { cards: [] }
+  return { prepared, set, printed: printedItem(prepared, set, sheets, []) }
 }
 
 function facesOf(

@@ -1,4 +1,5 @@
 import { closest } from 'fastest-levenshtein'
+import { layouts } from '../../layouts/index.js'
 import { fileSafeName } from '../plan/names.js'
 import type { Plan, PlanGroup, PlanWord, PrintItem } from '../plan/plan.js'
 import { errorAt, type Outcome, type Problem, warningAt } from '../problems.js'
@@ -18,7 +19,8 @@ export function itemJobs(plan: Plan): {
   readonly problems: readonly Problem[]
 } {
   const problems: Problem[] = []
-  const jobs = plan.print.flatMap(item => {
+  const jobs = plan.print.flatMap((item): ItemJob[] => {
+    if (isForWholePlan(item)) return [{ item, group: null, name: item.name, words: plan.words }]
     const groups = plan.groups.filter(group => item.groups === undefined || item.groups.includes(group.name))
     const forClass = item.groups === undefined || item.groups.length === 0
     const wanted: (PlanGroup | null)[] = [...(forClass ? [null] : []), ...groups]
@@ -33,6 +35,11 @@ export function itemJobs(plan: Plan): {
     })
   })
   return { jobs, problems }
+}
+
+/** Checklists, labels and calibration sheets are printed once, whatever the groups. */
+function isForWholePlan(item: PrintItem): boolean {
+  return layouts.find(layout => layout.name === item.layout)?.kind === 'sheets'
 }
 
 function wordsFor(plan: Plan, item: PrintItem, group: PlanGroup | null): readonly PlanWord[] {

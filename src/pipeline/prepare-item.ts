@@ -16,6 +16,7 @@ import { pictureReader } from './read-picture.js'
 
 /** An item with all that is decided before anything is drawn. */
 export interface PreparedItem {
+  readonly studied: StudiedPlan
   readonly job: ItemJob
   readonly layout: Layout
   readonly request: LayoutRequest
@@ -31,7 +32,8 @@ export interface StudiedPlan {
   readonly marks: readonly StyledMark[]
 }
 
-export function prepareItem({ plan, words, marks }: StudiedPlan, job: ItemJob): Outcome<PreparedItem> {
+export function prepareItem(studied: StudiedPlan, job: ItemJob): Outcome<PreparedItem> {
+  const { plan, words, marks } = studied
   const { item, group } = job
   const layout = layouts.find(each => each.name === item.layout)!
   const face = loadTypeface({
@@ -64,7 +66,8 @@ export function prepareItem({ plan, words, marks }: StudiedPlan, job: ItemJob): 
   const gridRequest = gridRequestFor(job, layout, request)
   const grid = divideSheet(gridRequest)
   if (!grid.ok) return grid
-  return { ok: true, value: { job, layout, request, grid: grid.value, gridRequest }, problems: grid.problems }
+  const value = { studied, job, layout, request, grid: grid.value, gridRequest }
+  return { ok: true, value, problems: grid.problems }
 }
 
 /** Ink and ground of the item's pieces, where any are named. */
@@ -77,17 +80,17 @@ function gridRequestFor(job: ItemJob, layout: Layout, request: LayoutRequest): G
   const { large } = request.type
   const { paper, orientation } = item
   const perSheet =
-    layout.kind === 'pages' ? { columns: 1, rows: 1 } : large ? layout.perSheetLarge : layout.perSheet
+    layout.kind !== 'pieces' ? { columns: 1, rows: 1 } : large ? layout.perSheetLarge : layout.perSheet
   return {
     paper: item.paper,
     ...(item.orientation === undefined ? {} : { orientation: item.orientation }),
     ...(item.marginMm === undefined ? {} : { marginMm: item.marginMm }),
     gapMm: item.gapMm,
-    division: layout.kind === 'pages' ? { kind: 'layout' } : divisionFor(job, perSheet, large),
+    division: layout.kind !== 'pieces' ? { kind: 'layout' } : divisionFor(job, perSheet, large),
     preferred: perSheet,
     // Measured on the narrow side where the way the paper lies is still open: there the strip is highest.
     stripMm:
-      layout.kind === 'pages'
+      layout.kind !== 'pieces'
         ? 0
         : stripHeightMm(request, sheetSizeOf(paper, orientation ?? 'portrait').widthMm),
     place: item.place,

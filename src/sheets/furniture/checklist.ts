@@ -35,8 +35,21 @@ const SLIP_MM = 90
 
 /** One slip a set, as many on a sheet as fit, to be cut apart; a list longer than a page runs on over pages, once a set. */
 export function checklistSheets(request: ChecklistRequest): readonly Sheet[] {
-  const slip = setSlip(request, Math.min(SLIP_MM, request.room.widthMm) - 2 * PADDING_MM)
-  return slip.heightMm <= request.room.heightMm ? sheetsOfSlips(request, slip) : longList(request)
+  return checklistsTogether([request])
+}
+
+/** The slips of several sets, which share a sheet size and a room; lists longer than a page come after the slips. */
+export function checklistsTogether(requests: readonly ChecklistRequest[]): readonly Sheet[] {
+  const slips: Slip[] = []
+  const longLists: Sheet[] = []
+  for (const request of requests) {
+    const slip = setSlip(request, Math.min(SLIP_MM, request.room.widthMm) - 2 * PADDING_MM)
+    if (slip.heightMm > request.room.heightMm) longLists.push(...longList(request))
+    else slips.push(...Array.from({ length: request.copies }, () => slip))
+  }
+  const [first] = requests
+  const sheets = first === undefined ? [] : [...sheetsOfSlips(first, slips), ...longLists]
+  return sheets.map((sheet, index) => ({ ...sheet, number: index + 1 }))
 }
 
 interface Slip extends Size {
@@ -68,27 +81,36 @@ function setSlip(request: ChecklistRequest, widthMm: number): Slip {
   }
 }
 
-function sheetsOfSlips(request: ChecklistRequest, slip: Slip): readonly Sheet[] {
-  const { room, sheetSize, copies } = request
-  const across = Math.max(1, Math.floor(room.widthMm / slip.widthMm + 1e-6))
-  const down = Math.max(1, Math.floor(room.heightMm / slip.heightMm + 1e-6))
-  const pages = Math.ceil(copies / (across * down))
-  return Array.from({ length: pages }, (_, page) => {
-    const here = Math.min(across * down, copies - page * across * down)
-    const boxes = Array.from(
-      { length: here },
-      (_, place): Box => ({
-        xMm: room.xMm + (place % across) * slip.widthMm,
-        yMm: room.yMm + Math.floor(place / across) * slip.heightMm,
-        widthMm: slip.widthMm,
-        heightMm: slip.heightMm,
-      }),
+/** Slips in rows, each row as high as its highest slip, so that every cut runs from edge to edge. */
+function sheetsOfSlips(request: ChecklistRequest, slips: readonly Slip[]): readonly Sheet[] {
+  const { room, sheetSize } = request
+  const widthMm = slips[0]?.widthMm ?? room.widthMm
+  const across = Math.max(1, Math.floor(room.widthMm / widthMm + 1e-6))
+  const pages: SlipInBox[][] = []
+  let yMm = Number.POSITIVE_INFINITY
+  for (let first = 0; first < slips.length; first += across) {
+    const row = slips.slice(first, first + across)
+    const heightMm = Math.max(...row.map(slip => slip.heightMm))
+    if (yMm + heightMm > room.yMm + room.heightMm + 1e-6) {
+      pages.push([])
+      yMm = room.yMm
+    }
+    for (const [column, slip] of row.entries())
+      pages.at(-1)!.push({ slip, box: { xMm: room.xMm + column * widthMm, yMm, widthMm, heightMm } })
+    yMm += heightMm
+  }
+  return pages.map((placed, page) => {
+    const furniture = placed.flatMap(({ slip, box: { xMm, yMm } }) =>
+      slip.art.map(({ art, ...at }) => ({ art, xMm: at.xMm + xMm, yMm: at.yMm + yMm })),
     )
-    const furniture = boxes.flatMap(({ xMm, yMm }) =>
-      slip.art.map(placed => ({ art: placed.art, xMm: placed.xMm + xMm, yMm: placed.yMm + yMm })),
-    )
-    return { ...sheet(request, page, pages), cuts: drawCuts(boxes, sheetSize, 'lines'), furniture }
+    const boxes = placed.map(({ box }) => box)
+    return { ...sheet(request, page, pages.length), cuts: drawCuts(boxes, sheetSize, 'lines'), furniture }
   })
+}
+
+interface SlipInBox {
+  readonly slip: Slip
+  readonly box: Box
 }
 
 function longList(request: ChecklistRequest): readonly Sheet[] {

@@ -1,0 +1,56 @@
+import { choice } from '../src/plan/options.js'
+import { contentsOf } from '../src/sets/set-contents.js'
+import {
+  BAG_LABEL,
+  ENVELOPE_LABEL,
+  type StorageLabel,
+  storageLabelSheets,
+} from '../src/sheets/furniture/storage-labels.js'
+import { divideSheet } from '../src/sheets/grid.js'
+import { nothingToList } from './checklist.js'
+import type { PlanSet, SheetLayout } from './layout.js'
+
+/** A label for each bag or envelope that holds a set: what it is, for whom, how many pieces, which words. */
+export const bagLabels: SheetLayout = {
+  kind: 'sheets',
+  name: 'bag-labels',
+  summary:
+    'a label for each bag or envelope that holds a set: what it is, for whom, how many pieces, which words',
+  options: { for: choice(['bag', 'envelope'], 'bag') },
+  marks: 'none',
+  sheets: (request, { lettering, sets }) => {
+    const { item, plan } = request
+    const labelled = sets()
+    if (labelled.length === 0) return { ok: false, problems: [nothingToList(request)] }
+    const size = item.options.for === 'bag' ? BAG_LABEL : ENVELOPE_LABEL
+    const { paper, orientation, marginMm, gapMm, place, division } = item
+    const grid = divideSheet({
+      paper,
+      orientation,
+      marginMm,
+      gapMm,
+      division: division.kind === 'layout' ? { kind: 'card', size } : division,
+      preferred: { columns: 2, rows: 4 },
+      place,
+    })
+    if (!grid.ok) return grid
+    const labels = labelled.flatMap(labelsOf)
+    const sheets = storageLabelSheets({ title: plan.title, labels, grid: grid.value, lettering })
+    return { ok: true, value: sheets, problems: grid.problems }
+  },
+}
+
+/** One for each copy of the set, which has a bag of its own. */
+function labelsOf({ name, setName, subtitle, copies, words, set }: PlanSet): readonly StorageLabel[] {
+  const used = new Set(set.cards.flatMap(card => card.words))
+  const inSet = words.filter(word => used.has(word)).map(word => word.text)
+  return Array.from({ length: copies }, (_, index) => ({
+    name: setName,
+    lines: [
+      name,
+      ...(subtitle === '' ? [] : [subtitle]),
+      copies === 1 ? contentsOf(set) : `${contentsOf(set)}; bag ${index + 1} of ${copies}`,
+      inSet.join(' · '),
+    ],
+  }))
+}

@@ -1,0 +1,17 @@
+import { calibrationSheets } from '../src/sheets/furniture/calibration.js'
+import { pageRoom } from '../src/sheets/grid.js'
+import type { SheetLayout } from './layout.js'
+
+/** A sheet to print on both sides, from which a teacher reads how far her printer misses on backs. */
+export const calibration: SheetLayout = {
+  kind: 'sheets',
+  name: 'calibration',
+  summary: 'a sheet to print on both sides, to see how far backs miss their fronts on your printer',
+  options: {},
+  marks: 'none',
+  sheets: (_request, { grid, lettering }) => ({
+    ok: true,
+    value: calibrationSheets({ lettering, sheetSize: grid.sheetSize, room: pageRoom(grid) }),
+    problems: [],
+  }),
+}

@@ -1,0 +1,57 @@
+import { errorAt, type Problem } from '../src/problems.js'
+import type { Card } from '../src/sets/card-set.js'
+import { type ChecklistRequest, checklistsTogether } from '../src/sheets/furniture/checklist.js'
+import { pageRoom } from '../src/sheets/grid.js'
+import type { LayoutRequest, PlanSet, SheetLayout } from './layout.js'
+
+/** A slip for each bag: every piece of its set with a box to tick. */
+export const checklist: SheetLayout = {
+  kind: 'sheets',
+  name: 'checklist',
+  summary: 'a slip for each bag that lists its pieces, with a box to tick for each',
+  options: {},
+  marks: 'none',
+  sheets: (request, { grid, lettering, sets }) => {
+    const listed = sets()
+    if (listed.length === 0) return { ok: false, problems: [nothingToList(request)] }
+    const page = { lettering, sheetSize: grid.sheetSize, room: pageRoom(grid) }
+    const value = checklistsTogether(listed.map(each => ({ ...slipOf(each), ...page })))
+    return {
+      ok: true,
+      value: value.map(sheet => ({ ...sheet, title: `${request.plan.title}: checklists` })),
+      problems: [],
+    }
+  },
+}
+
+function slipOf({
+  name,
+  setName,
+  subtitle,
+  copies,
+  set,
+}: PlanSet): Pick<ChecklistRequest, 'title' | 'subtitles' | 'entries' | 'copies'> {
+  return {
+    title: `${setName}: ${name}`,
+    subtitles: subtitle === '' ? [] : [subtitle],
+    entries: set.cards
+      .filter(card => card.copy === 1)
+      .map(card => ({ number: card.number, text: whatStandsOn(card) })),
+    copies,
+  }
+}
+
+function whatStandsOn({ kind, words, title }: Card): string {
+  if (kind === 'board') return 'board'
+  if (kind === 'header') return `header: ${title}`
+  return words.map(word => word.text).join(' ') || (title ?? '')
+}
+
+/** Lists and labels need sets to tell of. */
+export function nothingToList({ item }: LayoutRequest): Problem {
+  return errorAt(
+    item.place,
+    `"${item.name}" has no set of cards or boards to tell of`,
+    'Print a set in the same plan (word-cards, say), or take this item out.',
+  )
+}
