@@ -1,22 +1,32 @@
 #!/usr/bin/env node
-import yargs, { type Argv } from 'yargs'
+import yargs from 'yargs'
 import { hideBin } from 'yargs/helpers'
 import type { CommandResult } from './commands/command-result.js'
+import { faultReport } from './commands/fault-report.js'
+import { inPlainWords, optionGivenTwice } from './commands/usage-wording.js'
 import { version } from './installation.js'
 
 /** Exit codes: 0 all well; 1 the input has a problem; 2 wrong usage. */
 const WRONG_USAGE = 2
 
+const planFiles = { type: 'string', array: true, demandOption: true, describe: 'plan file' } as const
+
+/** A double dash before the words or the plan changes nothing: neither ever begins with a dash. */
+const typed = hideBin(process.argv).filter(argument => argument !== '--')
+
+process.on('uncaughtException', reportFault)
+for (const stream of [process.stdout, process.stderr]) stream.on('error', endQuietlyWhenNobodyReads)
+
 /** Commands are loaded only when called: `study` must not wait for the drawing libraries. */
-const cli = yargs(hideBin(process.argv))
+const cli = yargs(typed)
   .scriptName('oaktag')
   .usage('$0 COMMAND\n\nWord-study cards, boards and keys from one plan file.')
   .command(
-    'make <plan..>',
+    'make [plan..]',
     'make every sheet of a plan',
     command =>
       command
-        .positional('plan', { type: 'string', array: true, demandOption: true, describe: 'plan file' })
+        .positional('plan', { ...planFiles, demandOption: false, default: [] as string[] })
         .option('out', {
           type: 'string',
           default: 'out',
@@ -29,11 +39,11 @@ const cli = yargs(hideBin(process.argv))
           requiresArg: true,
           describe: 'items to make, by name',
         })
+        // No array: it would swallow a plan named behind it.
         .option('format', {
           type: 'string',
-          array: true,
           requiresArg: true,
-          describe: 'svg, png, pdf (default: svg,png)',
+          describe: 'svg, png, pdf, with commas between (default: svg,png)',
         })
         .option('dpi', {
           type: 'number',
@@ -91,7 +101,7 @@ const cli = yargs(hideBin(process.argv))
     'read a plan, report problems, count sheets and cuts; make nothing',
     command =>
       command
-        .positional('plan', { type: 'string', array: true, demandOption: true, describe: 'plan file' })
+        .positional('plan', planFiles)
         .option('json', { type: 'boolean', default: false, describe: 'print JSON' }),
     async options => run((await import('./commands/check.js')).checkCommand(options)),
   )
@@ -112,8 +122,9 @@ const cli = yargs(hideBin(process.argv))
       }),
     async options => run((await import('./commands/list.js')).listCommand(options)),
   )
-  .demandCommand(1, 'Name a command.')
+  .demandCommand(1, 'name a command')
   .recommendCommands()
+  .check(options => optionGivenTwice(options) ?? true, true)
   .strict()
   .version(version)
   .help()
@@ -131,10 +142,25 @@ async function run(running: Promise<CommandResult>): Promise<void> {
   process.exitCode = result.exitCode
 }
 
-function refuseUsage(message: string | null, error: Error | undefined, program: Argv): void {
-  if (error !== undefined && message === null) throw error
-  process.stderr.write(
-    `oaktag: ${message ?? error?.message}\n  oaktag ${program.parsed ? '' : ''}--help lists the commands.\n`,
-  )
+/** yargs passes a message for wrong usage, and none for an error of the command itself. */
+function refuseUsage(message: string | null, error: Error | undefined): never {
+  if (message === null) reportFault(error)
+  const plain = inPlainWords(message)
+  const help = plain.includes('command') ? 'oaktag --help' : `oaktag ${typed[0]} --help`
+  process.stderr.write(`oaktag: ${plain}\n  ${help} shows what may be written.\n`)
   process.exit(WRONG_USAGE)
+}
+
+/** Nothing that can be mended by the teacher: one line instead of a page of program. */
+function reportFault(error: unknown): never {
+  process.stderr.write(
+    `${faultReport({ error, command: typed[0], debug: process.env.OAKTAG_DEBUG === '1' })}\n`,
+  )
+  process.exit(1)
+}
+
+/** `oaktag list | head` closes the pipe when it has seen enough. */
+function endQuietlyWhenNobodyReads(error: NodeJS.ErrnoException): never {
+  if (error.code === 'EPIPE') process.exit()
+  reportFault(error)
 }

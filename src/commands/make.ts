@@ -2,6 +2,7 @@ import { relative } from 'node:path'
 import type { Format } from '../files/item-paths.js'
 import type { WrittenPlan } from '../files/write-plan.js'
 import { makePlan } from '../pipeline.js'
+import { LARGEST_SEED } from '../plan/numbers.js'
 import type { Problem } from '../problems.js'
 import { commaList } from './comma-list.js'
 import { type CommandResult, resultOf, wrongUsage } from './command-result.js'
@@ -10,7 +11,7 @@ export interface MakeOptions {
   readonly plan: readonly string[]
   readonly out: string
   readonly only?: readonly string[] | undefined
-  readonly format?: readonly string[] | undefined
+  readonly format?: string | readonly string[] | undefined
   readonly dpi: number
   readonly jobs?: number | undefined
   readonly seed?: number | undefined
@@ -18,22 +19,33 @@ export interface MakeOptions {
 
 const formats: readonly Format[] = ['svg', 'png', 'pdf']
 
+/** More would only open more files at once than a system allows. */
+const MOST_JOBS = 1000
+
 /** `oaktag make`: every item of every plan; a plan with problems is left out and the others are made. */
 export async function makeCommand(options: MakeOptions): Promise<CommandResult> {
-  const wanted = commaList(options.format ?? ['svg', 'png']).map(name => name.toLowerCase())
+  const wanted = commaList([options.format ?? 'svg,png'].flat()).map(name => name.toLowerCase())
   const unknown = wanted.find(name => !formats.some(format => format === name))
   if (unknown !== undefined || wanted.length === 0)
     return wrongUsage(
       `"${unknown ?? ''}" is no format`,
       `--format takes ${formats.join(', ')}, with commas between.`,
     )
-  if (!Number.isFinite(options.dpi) || options.dpi < 72 || options.dpi > 1200)
+  if (!Number.isInteger(options.dpi) || options.dpi < 72 || options.dpi > 1200)
     return wrongUsage('--dpi is out of range', 'Give whole pixels per inch from 72 to 1200; 300 prints well.')
-  if (!isWholeOrLeftOut(options.jobs, 1) || !isWholeOrLeftOut(options.seed, 0))
-    return wrongUsage('--jobs and --seed take a whole number', 'For example --jobs 2 --seed 12.')
+  if (!isWholeOrLeftOut(options.jobs, 1, MOST_JOBS) || !isWholeOrLeftOut(options.seed, 0, LARGEST_SEED))
+    return wrongUsage(
+      '--jobs and --seed take a whole number',
+      `Give --jobs from 1 to ${MOST_JOBS}, --seed from 0 to ${LARGEST_SEED}.`,
+    )
+  if (options.out.trim() === '')
+    return wrongUsage('--out names no folder', 'Write --out and a folder, such as --out week-3.')
+  const { plans, only } = partPlansFromNames(options)
+  if (plans.length === 0)
+    return wrongUsage('make needs a plan', 'Write oaktag make PLAN, such as oaktag make plan.yaml.')
   const output: string[] = []
   const problems: Problem[] = []
-  for (const planFile of options.plan) {
+  for (const planFile of plans) {
     const made = await makePlan({
       planFile,
       outFolder: options.out,
@@ -41,7 +53,7 @@ export async function makeCommand(options: MakeOptions): Promise<CommandResult> 
       dpi: options.dpi,
       ...(options.jobs === undefined ? {} : { jobs: options.jobs }),
       ...(options.seed === undefined ? {} : { seed: options.seed }),
-      ...(options.only === undefined ? {} : { only: commaList(options.only) }),
+      ...(only === undefined ? {} : { only }),
     })
     problems.push(...made.problems)
     if (made.ok) output.push(describe(made.value))
@@ -49,8 +61,19 @@ export async function makeCommand(options: MakeOptions): Promise<CommandResult> 
   return resultOf(output.join('\n\n'), problems)
 }
 
-function isWholeOrLeftOut(value: number | undefined, least: number): boolean {
-  return value === undefined || (Number.isSafeInteger(value) && value >= least)
+/** `--only bingo key plan.yaml` reads as three names; what ends as a plan file does is a plan. */
+function partPlansFromNames({ plan, only }: MakeOptions): {
+  plans: readonly string[]
+  only?: readonly string[]
+} {
+  if (only === undefined) return { plans: plan }
+  const names = commaList(only)
+  const isPlan = (name: string) => /\.ya?ml$/i.test(name)
+  return { plans: [...plan, ...names.filter(isPlan)], only: names.filter(name => !isPlan(name)) }
+}
+
+function isWholeOrLeftOut(value: number | undefined, least: number, most: number): boolean {
+  return value === undefined || (Number.isInteger(value) && value >= least && value <= most)
 }
 
 /** What was made and where to look, in lines of at most 80 columns where the paths allow it. */
@@ -59,7 +82,7 @@ function describe({ folder, indexFile, manifest }: WrittenPlan): string {
   const lines = manifest.items.map(item => {
     const pieces = item.pages.reduce((sum, page) => sum + (page.side === 'front' ? page.pieces.length : 0), 0)
     const sheets = `${item.pages.length} ${item.pages.length === 1 ? 'page' : 'pages'}`
-    return `  ${item.name.padEnd(nameWidth)}  ${sheets}${pieces === 0 ? '' : `, ${pieces} pieces`}`
+    return `  ${item.name.padEnd(nameWidth)}  ${sheets}${pieces === 0 ? '' : `, ${pieces} ${pieces === 1 ? 'piece' : 'pieces'}`}`
   })
   const shown = (path: string) => relative('', path) || '.'
   return [

@@ -70,7 +70,7 @@ function repeatedNames(names: readonly TextEntry[]): readonly Problem[] {
   return repetitions(names, ({ text }) => foldName(text)).map(({ item, lines }) =>
     errorAt(
       item.place,
-      `the group "${item.text}" stands twice, ${lines}`,
+      `the group "${item.text}" stands twice${lines}`,
       'Give each group a name of its own.',
     ),
   )

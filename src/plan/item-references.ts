@@ -41,7 +41,7 @@ function listOfNames(entry: Entry, readOne: Reader<string>, what: string): Outco
     outcome.ok ? [{ name: outcome.value, place: items[index]!.place }] : [],
   )
   const twice = repetitions(named, ({ name }) => name).map(({ item, lines }) =>
-    errorAt(item.place, `"${item.name}" stands twice, ${lines}`, 'Take one of the two out.'),
+    errorAt(item.place, `"${item.name}" stands twice${lines}`, 'Take one of the two out.'),
   )
   const names = together(outcomes)
   return names.ok

@@ -90,7 +90,7 @@ function repeatedTargets(marks: readonly PlanMark[]): readonly Problem[] {
     ({ item: { place, target }, lines }) => {
       const name = target.kind === 'pattern' ? target.pattern : target.letters
       const advice = 'Join the two marks: one mark may have a line and an outline.'
-      return errorAt(place, `"${name}" is marked twice, ${lines}`, advice)
+      return errorAt(place, `"${name}" is marked twice${lines}`, advice)
     },
   )
 }

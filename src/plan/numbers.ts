@@ -2,6 +2,9 @@ import { errorAt } from '../problems.js'
 import { misfit, type Reader } from './entry.js'
 import { fail, succeed } from './outcomes.js'
 
+/** Seeds are 32 bits, as many as anybody will type. */
+export const LARGEST_SEED = 0xffff_ffff
+
 /** A whole number from `min` to `max`, both included. */
 export function wholeNumberReader(what: string, min: number, max: number): Reader<number> {
   const advice = `Give a whole number from ${min} to ${max}.`

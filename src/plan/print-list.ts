@@ -51,8 +51,8 @@ function clashes(items: readonly UnnamedItem[], groups: readonly string[]): read
     if (item.place === earlier.place) return []
     const message =
       foldName(item.text) === foldName(earlier.text)
-        ? `the name "${item.text}" is used twice, ${lines}`
-        : `the names "${earlier.text}" and "${item.text}" would fill one folder, ${lines}`
+        ? `the name "${item.text}" is used twice${lines}`
+        : `the names "${earlier.text}" and "${item.text}" would fill one folder${lines}`
     return [errorAt(item.place, message, advice)]
   })
 }

@@ -11,7 +11,7 @@ import { readGroups, typedGroups, typedGroupWords } from './groups.js'
 import { type ItemContext, itemReaders } from './item-keys.js'
 import { readKeys, valueAt } from './keys.js'
 import { readMarks } from './marks.js'
-import { wholeNumberReader } from './numbers.js'
+import { LARGEST_SEED, wholeNumberReader } from './numbers.js'
 import { andThen, fail, inReadingOrder, present, succeed } from './outcomes.js'
 import { paperReader } from './papers.js'
 import type { Plan, PlanWord } from './plan.js'
@@ -49,7 +49,8 @@ export function readPlan(source: PlanText): Outcome<Plan> {
   return { ...plan, problems: inReadingOrder(plan.problems, file) }
 }
 
-function planFrom(root: MapEntry, source: PlanText): Outcome<Plan> {
+/** The plan that the keys and values of `root` make. */
+export function planFrom(root: MapEntry, source: PlanText): Outcome<Plan> {
   const list = valueAt(root, 'words') ?? { kind: 'empty', place: root.place }
   // Once for the words themselves and for what refers to them: the list may be a long file.
   const entries = wordEntries(list, wordContext(source))
@@ -68,7 +69,7 @@ function planFrom(root: MapEntry, source: PlanText): Outcome<Plan> {
 }
 
 /** What items refer to, taken from the text before it is read, so that one bad word hides no other problem. */
-function itemContext(root: MapEntry, source: PlanText, entries: Outcome<WordEntries>): ItemContext {
+export function itemContext(root: MapEntry, source: PlanText, entries: Outcome<WordEntries>): ItemContext {
   const { vocabulary } = source
   const [groups, paper] = ['groups', 'paper'].map(key => valueAt(root, key))
   const ofGroups = typedGroupWords(groups, wordContext(source))
@@ -83,13 +84,13 @@ function itemContext(root: MapEntry, source: PlanText, entries: Outcome<WordEntr
   }
 }
 
-function planReaders(source: PlanText, item: ItemContext) {
+export function planReaders(source: PlanText, item: ItemContext) {
   const context = wordContext(source)
   const { vocabulary, font } = item
   return {
     title: textReader('the title', 120),
     class: textReader('the name of the class', 120),
-    seed: wholeNumberReader('the seed', 0, 0xffff_ffff),
+    seed: wholeNumberReader('the seed', 0, LARGEST_SEED),
     font,
     paper: paperReader(vocabulary.papers),
     marks: (entry: Entry) => readMarks(entry, vocabulary),
@@ -102,7 +103,7 @@ function planReaders(source: PlanText, item: ItemContext) {
   }
 }
 
-function wordContext({ file, vocabulary, files }: PlanText): WordContext {
+export function wordContext({ file, vocabulary, files }: PlanText): WordContext {
   return { patterns: vocabulary.patterns, files, file }
 }
 

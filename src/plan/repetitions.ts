@@ -2,7 +2,7 @@ import type { Place } from '../problems.js'
 
 export interface Repetition<T> {
   readonly item: T
-  /** Where both stand: `on line 3 and on line 7`, or `on line 3`. */
+  /** Where both stand, to follow what is said of them: `, on line 3 and on line 7` or `, on line 3`; empty for words that were typed. */
   readonly lines: string
   /** The first of them. */
   readonly earlier: T
@@ -23,5 +23,6 @@ export function repetitions<T extends { readonly place: Place }>(
 }
 
 function bothLines(a: Place, b: Place): string {
-  return a.line === b.line ? `on line ${a.line}` : `on line ${a.line} and on line ${b.line}`
+  if (a.line === undefined || b.line === undefined) return ''
+  return a.line === b.line ? `, on line ${a.line}` : `, on line ${a.line} and on line ${b.line}`
 }

@@ -10,11 +10,9 @@ export interface TypedWords {
   readonly patterns: readonly string[]
 }
 
-/** Words typed on the command line, held to the same rules as a list's; their place is the command line's. */
+/** Words typed on the command line, held to the same rules as a list's; no place but the command itself is told: the message names the word. */
 export function typedWordList({ words, files, patterns }: TypedWords): Outcome<readonly PlanWord[]> {
-  const file = 'words'
-  const items = words.map(
-    (text, index): Entry => ({ kind: 'text', text, place: { file, line: 1, column: index + 1 } }),
-  )
+  const file = 'oaktag'
+  const items = words.map((text): Entry => ({ kind: 'text', text, place: { file } }))
   return readWords({ items, file }, { patterns, files, file })
 }

@@ -71,7 +71,7 @@ export function typedWords({ items }: WordEntries): readonly TypedWord[] {
 function repeated(words: readonly TypedWord[]): readonly Problem[] {
   return repetitions(words, ({ text }) => sameWord(text)).map(({ item, earlier, lines }) => {
     const spelled = earlier.text === item.text ? '' : `, as "${earlier.text}" and "${item.text}"`
-    return errorAt(item.place, `"${item.text}" stands twice, ${lines}${spelled}`, 'Take one of the two out.')
+    return errorAt(item.place, `"${item.text}" stands twice${lines}${spelled}`, 'Take one of the two out.')
   })
 }
 

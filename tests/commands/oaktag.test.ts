@@ -1,8 +1,9 @@
+import { spawnSync } from 'node:child_process'
 import { existsSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { describe, expect, it } from 'vitest'
 import { folderWith, marshPlan } from '../pipeline/plan-folder.js'
-import { oaktag } from './run-oaktag.js'
+import { commandFile, oaktag } from './run-oaktag.js'
 
 const empty = () => folderWith({})
 
@@ -20,11 +21,51 @@ describe('wrong usage', () => {
     ['find with an unknown pattern', ['find', '--pattern', 'digraf']],
     ['sorts without words', ['sorts']],
     ['list of an unknown kind', ['list', 'colours']],
+    ['an option that is given twice', ['make', 'plan.yaml', '--out', 'a', '--out', 'b']],
+    ['an option without its value', ['make', 'plan.yaml', '--format']],
+    ['an output folder without a name', ['make', 'plan.yaml', '--out', '']],
+    ['pixels in parts', ['make', 'plan.yaml', '--dpi', '72.5']],
+    ['a seed of more than 32 bits', ['make', 'plan.yaml', '--seed', '4294967296']],
+    ['no jobs at all', ['make', 'plan.yaml', '--jobs', '0']],
   ])('%s exits with 2, says so on standard error and prints nothing else', (_what, args) => {
     const { code, out, err } = oaktag(args, empty())
     expect(code).toBe(2)
     expect(out).toBe('')
     expect(err).toMatch(/^oaktag: /)
+  })
+})
+
+describe('whatever happens', () => {
+  it('tells a fault of the program in one plain line, and where it was only when asked', () => {
+    // Stands in for a fault that nobody knows of yet.
+    const breakJson = [
+      '--import',
+      'data:text/javascript,JSON.stringify=()=>{throw new TypeError("out of ink")}',
+    ]
+    const { code, out, err } = oaktag(['study', 'reed', '--json'], empty(), { node: breakJson })
+    expect([code, out]).toEqual([1, ''])
+    expect(err).toBe(
+      [
+        'oaktag: "oaktag study" stopped at a fault of its own: out of ink',
+        '  Please report it, with the plan or the words. With OAKTAG_DEBUG=1 set it shows where it happened.',
+        '',
+      ].join('\n'),
+    )
+    const asked = { node: breakJson, env: { OAKTAG_DEBUG: '1' } }
+    expect(oaktag(['study', 'reed', '--json'], empty(), asked).err).toMatch(/\n {4}at /)
+  })
+
+  it('ends quietly when the reader of a long answer has seen enough', () => {
+    const { status, stderr } = spawnSync(
+      'sh',
+      ['-c', `"$0" "$1" find --letters e --count 9000 --json | true`, process.execPath, commandFile],
+      { cwd: empty(), encoding: 'utf8' },
+    )
+    expect([status, stderr]).toEqual([0, ''])
+  })
+
+  it('takes a double dash before the words for what it is', () => {
+    expect(oaktag(['study', '--', 'reed'], empty()).out).toContain('reed')
   })
 })
 
@@ -36,6 +77,11 @@ describe('make', () => {
     expect(out).toContain(join('out', 'marsh', 'index.html'))
     for (const ending of ['svg', 'png'])
       expect(existsSync(join(folder, `out/marsh/word-cards/word-cards-01.${ending}`))).toBe(true)
+  })
+
+  it('counts one piece as one', () => {
+    const folder = folderWith({ 'one.yaml': 'words: [reed]\nprint: [word-cards]\n' })
+    expect(oaktag(['make', 'one.yaml', '--format', 'svg'], folder).out).toMatch(/, 1 piece$/m)
   })
 
   it('writes only the formats asked for', () => {
@@ -105,6 +151,13 @@ describe('study', () => {
     expect(JSON.parse(oaktag(['study', 'zorpish', '--json'], empty()).out)).toMatchObject([
       { known: false, source: 'guess' },
     ])
+  })
+
+  it('names a typed word that is none without a line and column, which a command has not', () => {
+    const { code, err } = oaktag(['study', 'reed', 'ma3sh', 'reed'], empty())
+    expect(code).toBe(1)
+    expect(err).toContain('oaktag: error: "ma3sh" has a digit in it\n')
+    expect(err).toContain('oaktag: error: "reed" stands twice\n')
   })
 
   it('fits a terminal of 80 columns', () => {
