@@ -10,55 +10,90 @@ import { prepareItem, type StudiedPlan } from './pipeline/prepare-item.js'
 import { settlePictures } from './pipeline/settle-pictures.js'
 import { studyPlanWords } from './pipeline/study-plan.js'
 import { planVocabulary } from './pipeline/vocabulary.js'
-import { loadPlan } from './plan/load-plan.js'
+import { loadPlan, loadReadablePart } from './plan/load-plan.js'
+import { inReadingOrder } from './plan/outcomes.js'
 import type { Plan } from './plan/plan.js'
 import { eachOnce, hasErrors, type Outcome, type Problem } from './problems.js'
 import { openLexicon } from './words/lexicon/lexicon.js'
 
-export interface MakeRequest {
+export interface PlanRequest {
   readonly planFile: string
-  readonly outFolder: string
-  readonly formats: readonly Format[]
-  readonly dpi: number
-  /** How many files may be under way at once; the bytes do not depend on it. */
-  readonly jobs?: number
   /** Instead of the plan's own seed. */
   readonly seed?: number
   /** Items to make, by name; the others of the last set stay as they are. */
   readonly only?: readonly string[]
 }
 
+export interface MakeRequest extends PlanRequest {
+  readonly outFolder: string
+  readonly formats: readonly Format[]
+  readonly dpi: number
+  /** How many files may be under way at once; the bytes do not depend on it. */
+  readonly jobs?: number
+}
+
 /** The whole flow for one plan: plan → words → sets → pieces → sheets → files. */
 export async function makePlan(request: MakeRequest): Promise<Outcome<WrittenPlan>> {
-  const studied = readPlan(request.planFile, request.seed)
-  if (!studied.ok) return studied
-  const jobs = chooseJobs(studied.value.plan, request.only)
-  const drawn = jobs.ok ? await drawItems(studied.value, jobs.value) : jobs
-  const problems = [...studied.problems, ...jobs.problems, ...(jobs.ok ? drawn.problems : [])]
-  if (!jobs.ok || !drawn.ok) return { ok: false, problems }
-  const { outFolder, formats, dpi, only, jobs: atOnce = cpus().length } = request
+  const drawn = await drawPlan(request)
+  if (!drawn.ok) return drawn
+  const { outFolder, formats, dpi, only, jobs = cpus().length } = request
+  const { plan, items } = drawn.value
   const written = await writePlan({
-    printed: printedPlan(studied.value.plan, drawn.value),
+    printed: printedPlan(plan, items),
     outFolder,
     formats,
     dpi,
-    jobs: atOnce,
+    jobs,
     version,
-    ...(only === undefined ? {} : { only: jobs.value.map(job => job.name) }),
+    ...(only === undefined ? {} : { only: items.map(item => item.printed.name) }),
   })
-  return { ...written, problems: [...problems, ...written.problems] }
+  return { ...written, problems: [...drawn.problems, ...written.problems] }
+}
+
+/** A plan with its items on their sheets, nothing written. */
+export interface DrawnPlan {
+  readonly plan: Plan
+  readonly items: readonly DrawnItem[]
+}
+
+/** plan → words → sets → pieces → sheets. A plan that cannot be read is drawn as far as it can, for its problems. */
+export async function drawPlan({ planFile, seed, only }: PlanRequest): Promise<Outcome<DrawnPlan>> {
+  const studied = readPlan(planFile, seed)
+  if (!studied.ok) {
+    const problems = [...studied.problems, ...(await laterProblems(planFile))]
+    return { ok: false, problems: inReadingOrder(problems, planFile) }
+  }
+  const { plan } = studied.value
+  const jobs = chooseJobs(plan, only)
+  if (!jobs.ok) return { ok: false, problems: [...studied.problems, ...jobs.problems] }
+  const drawn = await drawItems(studied.value, jobs.value)
+  const problems = [...studied.problems, ...jobs.problems, ...drawn.problems]
+  return drawn.ok ? { ok: true, value: { plan, items: drawn.value }, problems } : { ok: false, problems }
 }
 
 /** plan → words: reads a plan, studies its words, gives each mark its style. */
 export function readPlan(planFile: string, seed?: number): Outcome<StudiedPlan> {
   const loaded = loadPlan(planFile, planVocabulary())
   if (!loaded.ok) return loaded
-  const plan: Plan = seed === undefined ? loaded.value : { ...loaded.value, seed }
+  const studied = studyPlan(seed === undefined ? loaded.value : { ...loaded.value, seed })
+  return { ...studied, problems: [...loaded.problems, ...studied.problems] }
+}
+
+function studyPlan(plan: Plan): Outcome<StudiedPlan> {
   const words = studyPlanWords(plan, openLexicon())
   const styled = assignStyles(plan.marks)
-  const problems = [...loaded.problems, ...words.problems, ...styled.problems]
+  const problems = [...words.problems, ...styled.problems]
   if (!words.ok) return { ok: false, problems }
   return { ok: true, value: { plan, words: words.value, marks: styled.marks }, problems }
+}
+
+/** Errors of sets, pieces and sheets in what can be read of a plan that has problems already. */
+async function laterProblems(planFile: string): Promise<readonly Problem[]> {
+  const plan = loadReadablePart(planFile, planVocabulary())
+  const studied = plan && studyPlan(plan)
+  if (!studied?.ok) return []
+  const drawn = await drawItems(studied.value, itemJobs(studied.value.plan).jobs)
+  return drawn.problems.filter(problem => problem.severity === 'error')
 }
 
 /** words → sets → pieces → sheets: items on their sheets, nothing written; the problems of all of them. */

@@ -1,6 +1,5 @@
-import { itemJobs } from '../pipeline/item-jobs.js'
 import { type ItemReport, reportItems } from '../pipeline/item-report.js'
-import { drawItems, readPlan } from '../pipeline.js'
+import { drawPlan } from '../pipeline.js'
 import type { Problem } from '../problems.js'
 import { type CommandResult, resultOf } from './command-result.js'
 import { wrapLine } from './wrap-line.js'
@@ -15,13 +14,9 @@ export async function checkCommand({ plan: planFiles, json }: CheckOptions): Pro
   const problems: Problem[] = []
   const reports: PlanReport[] = []
   for (const planFile of planFiles) {
-    const studied = readPlan(planFile)
-    problems.push(...studied.problems)
-    if (!studied.ok) continue
-    const { jobs, problems: jobProblems } = itemJobs(studied.value.plan)
-    const drawn = await drawItems(studied.value, jobs)
-    problems.push(...jobProblems, ...drawn.problems)
-    if (drawn.ok) reports.push(totalled(planFile, studied.value.plan.title, reportItems(drawn.value)))
+    const drawn = await drawPlan({ planFile })
+    problems.push(...drawn.problems)
+    if (drawn.ok) reports.push(totalled(planFile, drawn.value.plan.title, reportItems(drawn.value.items)))
   }
   const output = json ? JSON.stringify(reports, null, 2) : reports.map(describe).join('\n\n')
   return resultOf(output, problems)

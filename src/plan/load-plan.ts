@@ -4,6 +4,7 @@ import type { FileAccess } from './file-access.js'
 import { andThen } from './outcomes.js'
 import type { Plan } from './plan.js'
 import { readPlan } from './read-plan.js'
+import { readablePart } from './readable-part.js'
 import { readTextFile } from './text-file.js'
 import type { Vocabulary } from './vocabulary.js'
 
@@ -11,4 +12,14 @@ import type { Vocabulary } from './vocabulary.js'
 export function loadPlan(path: string, vocabulary: Vocabulary, files: FileAccess = disk): Outcome<Plan> {
   const text = readTextFile({ path, what: 'the plan', place: { file: path } }, files)
   return andThen(text, content => readPlan({ file: path, text: content, vocabulary, files }))
+}
+
+/** What can be read of a plan in which `loadPlan` found problems; undefined where too little is left. */
+export function loadReadablePart(
+  path: string,
+  vocabulary: Vocabulary,
+  files: FileAccess = disk,
+): Plan | undefined {
+  const text = readTextFile({ path, what: 'the plan', place: { file: path } }, files)
+  return text.ok ? readablePart({ file: path, text: text.value, vocabulary, files }) : undefined
 }

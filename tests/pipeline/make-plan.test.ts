@@ -138,6 +138,20 @@ describe('make', () => {
     expect(problems.map(problem => problem.place.line)).toEqual([12, 13])
   })
 
+  it('tells what a grid lacks in one go with what is wrong in the text, and counts a misspelt word as one', async () => {
+    const folder = folderWith({
+      'marsh.yaml': `words: [reed, "two words", marsh, fr0g, pond, mud, wren, moth]
+marks: [{pattern: digraff}]
+print:
+  - {layout: bingo, grid: 3x3}
+  - {layout: bingo, grid: 5x5, name: large}
+`,
+    })
+    const { problems } = await make(folder)
+    expect(problems.map(problem => problem.place.line)).toEqual([1, 1, 2, 5])
+    expect(problems.at(-1)!.message).toContain('there are 8')
+  })
+
   it('tells of a folder that cannot be made', async () => {
     const folder = folderWith({ 'marsh.yaml': `${marshPlan}${items}`, out: 'mine' })
     const made = await make(folder, { outFolder: join(folder, 'out/below') })

@@ -1,0 +1,70 @@
+/** What of a plan with problems can be read, so that the later stages' problems are told in the same go. */
+import type { Entry, MapEntry, Pair, TextEntry } from './entry.js'
+import { valueAt } from './keys.js'
+import { foldName } from './names.js'
+import type { Plan } from './plan.js'
+import { printItemReader } from './print-item.js'
+import { itemContext, type PlanText, planFrom, planReaders, wordContext } from './read-plan.js'
+import { readWord } from './word-entry.js'
+import { type WordEntries, wordEntries } from './word-list.js'
+import { sameWord } from './word-text.js'
+import { yamlEntries } from './yaml-entries.js'
+
+/**
+ * The plan without what is wrong in it; undefined where too little is left to go on with. A word that is none keeps
+ * its place by a short stand-in, so that nobody is told of too few words who has enough of them.
+ */
+export function readablePart(source: PlanText): Plan | undefined {
+  const root = yamlEntries(source.file, source.text)
+  if (!root.ok || root.value?.kind !== 'map') return undefined
+  const entries = wordEntries(valueAt(root.value, 'words') ?? root.value, wordContext(source))
+  if (!entries.ok) return undefined
+  const plan = planFrom(pruned(root.value, source, entries.value), source)
+  return plan.ok ? plan.value : undefined
+}
+
+function pruned(root: MapEntry, source: PlanText, words: WordEntries): MapEntry {
+  const item = itemContext(root, source, { ok: true, value: words, problems: [] })
+  const readers = planReaders(source, item)
+  const readItem = printItemReader(item)
+  const pairs = root.pairs.flatMap((pair): readonly Pair[] => {
+    const key = foldName(pair.key).replaceAll('-', ' ')
+    if (key === 'words')
+      return [{ ...pair, value: { ...listOf(pair.value), items: readableWords(words, source) } }]
+    if (key === 'print') return [keeping(pair, entry => readItem(entry).ok)]
+    const read = readers[key as keyof typeof readers]
+    if (read === undefined) return []
+    if (key === 'groups')
+      return [keeping(pair, entry => readers.groups({ ...listOf(pair.value), items: [entry] }).ok)]
+    return read(pair.value).ok ? [pair] : []
+  })
+  return { ...root, pairs }
+}
+
+function keeping(pair: Pair, isGood: (entry: Entry) => boolean): Pair {
+  const list = listOf(pair.value)
+  return { ...pair, value: { ...list, items: list.items.filter(isGood) } }
+}
+
+function listOf(entry: Entry) {
+  return entry.kind === 'list' ? entry : ({ kind: 'list', place: entry.place, items: [entry] } as const)
+}
+
+/** Each once. */
+function readableWords({ items, file }: WordEntries, source: PlanText): readonly Entry[] {
+  const seen = new Set<string>()
+  return items.flatMap((entry, index): readonly Entry[] => {
+    const read = readWord(entry, { ...wordContext(source), file })
+    if (!read.ok) return [standIn(entry, index)]
+    const key = sameWord(read.value.text)
+    if (seen.has(key)) return []
+    seen.add(key)
+    return [entry]
+  })
+}
+
+/** `qa`, `qb`, …: short, and no two alike. */
+function standIn({ place }: Entry, index: number): TextEntry {
+  const letters = [...index.toString(26)].map(digit => String.fromCharCode(97 + Number.parseInt(digit, 26)))
+  return { kind: 'text', text: `q${letters.join('')}`, place }
+}
