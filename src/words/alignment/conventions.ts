@@ -90,10 +90,17 @@ export const conventions: readonly Convention[] = [
     reason: 'It is a doubled consonant; in hurry urr spells one sound',
   },
   {
-    rule: 'Where the dictionary writes a weak vowel and r as ER, the letters are one grapheme',
+    rule: 'A weak vowel and the r that opens the stressed syllable after it are two graphemes',
     word: 'around',
-    graphemes: 'ar:ER ou:AW n:N d:D',
-    reason: "The sounds are the dictionary's; a teacher who hears a-round can divide it so",
+    graphemes: 'a:AH r:R ou:AW n:N d:D',
+    reason:
+      'a·round: the r belongs to the second syllable and colors nothing; the dictionary wavers (arrest, erase)',
+  },
+  {
+    rule: 'A weak vowel and r that are one sound, ER, are one grapheme, also before a weak vowel',
+    word: 'memory',
+    graphemes: 'm:M e:EH m:M or:ER y:IY',
+    reason: 'One sound is one box, as the dictionary has it',
   },
   {
     rule: '-ed is one grapheme when it spells T or D, and two when it is a syllable',

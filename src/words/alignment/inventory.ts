@@ -127,7 +127,7 @@ oir   W AA R memoir
 olo   ER colonel
 oo    UW moon | UH book | AH blood | OW brooch
 ooh   UW pooh
-oor   AO R door | UH R moor | UW R doorknob
+oor   AO R door | UH R moor | UW R poor
 or    AO R for | ER word
 orr   ER correct | AO R abhorred [closed]
 orrh  ER hemorrhage

@@ -5,6 +5,7 @@ import { gatherNames } from '../fitness/gather-names.js'
 import { gatherUnfit } from '../fitness/gather-unfit.js'
 import { gatherPartsOfSpeech } from '../parts-of-speech/gather.js'
 import { readSenses } from '../parts-of-speech/wordnet.js'
+import { likeItsBase } from '../pronunciation/families.js'
 import { heteronyms } from '../pronunciation/heteronyms.js'
 import { jointModelPath, writeJointModel } from '../pronunciation/joint-model-file.js'
 import { orderPronunciations } from '../pronunciation/order.js'
@@ -17,6 +18,9 @@ import { writeLexicon } from './write-lexicon.js'
 
 /** Glosses of rarer words would make the file large and help no child. */
 const mostWithGlosses = 15_000
+
+/** A rarer look-alike explains no family: crosse is not the base of crosses. */
+const familiarBase = 20
 
 const pronunciations = readPronunciations()
 const heard = readFamiliarity()
@@ -36,10 +40,12 @@ const glosses = gatherSenses({
   isUnfit: word => unfit.has(word),
 })
 
+const listed = new Map(words.map(word => [word, orderPronunciations(word, pronunciations.get(word) ?? [])]))
+
 const entries = words.filter(isWord).map(
   (word): LexiconEntry => ({
     word,
-    pronunciations: orderPronunciations(word, pronunciations.get(word) ?? []),
+    pronunciations: pronunciationsOf(word),
     familiarity: familiarity(word),
     partsOfSpeech: partsOfSpeech.get(word) ?? [],
     glosses: glosses.get(word) ?? [],
@@ -64,4 +70,13 @@ function candidates(): readonly string[] {
 /** Fragments and names that speech alone knows are left out. */
 function isWord(word: string): boolean {
   return pronunciations.has(word) || (partsOfSpeech.has(word) && !names.has(word))
+}
+
+/** The one to teach first sounds like its base; a heteronym's stands in a table. */
+function pronunciationsOf(word: string): readonly string[] {
+  const [first, ...rest] = listed.get(word) ?? []
+  if (first === undefined || heteronyms.has(word)) return listed.get(word) ?? []
+  const firstOf = (base: string) =>
+    names.has(base) || familiarity(base) < familiarBase ? undefined : listed.get(base)?.[0]
+  return [...new Set([likeItsBase(word, first, { firstOf }), ...rest])]
 }

@@ -111,18 +111,24 @@ casual     K AE1 ZH AH0 W AH0 L
 casualties K AE1 ZH AH0 W AH0 L T IY0 Z
 corps      K AO1 R
 costume    K AA1 S T UW0 M
-director   D ER0 EH1 K T ER0
+direct     D AH0 R EH1 K T
+direction  D AH0 R EH1 K SH AH0 N
+directive  D AH0 R EH1 K T IH0 V
+director   D AH0 R EH1 K T ER0
+directory  D AH0 R EH1 K T ER0 IY0
 enough     IH0 N AH1 F
 fine       F AY1 N
+florist    F L AO1 R IH0 S T
 hers       HH ER1 Z
 our        AW1 R
 ow         AW1
+psalm      S AA1 M
 putting    P UH1 T IH0 NG
 re         R IY1
 really     R IY1 L IY0
-psalm      S AA1 M
-stronger   S T R AO1 NG G ER0
+seawater   S IY1 W AO2 T ER0
 sometimes  S AH1 M T AY2 M Z
+stronger   S T R AO1 NG G ER0
 turret     T ER1 AH0 T
 umbrella   AH0 M B R EH1 L AH0
 unfair     AH0 N F EH1 R

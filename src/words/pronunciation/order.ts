@@ -1,10 +1,12 @@
 import { alignWord } from '../alignment/graphemes.js'
 import { corrections } from './corrections.js'
 import { firstPronunciations, heteronyms } from './heteronyms.js'
+import { inOneWriting } from './one-writing.js'
 import { countAgainst } from './preferences.js'
 
 /**
  * A word's pronunciations with the one to teach first: the tables decide, and where they are silent the preferences.
+ * Wavering sounds stand in one writing; what the dictionary itself writes follows.
  *
  * @param listed ARPABET with stress, in the dictionary's order
  */
@@ -12,9 +14,10 @@ export function orderPronunciations(word: string, listed: readonly string[]): re
   const corrected = corrections.get(word)
   if (corrected !== undefined) return [corrected]
   const uses = heteronyms.get(word) ?? firstPronunciations.get(word) ?? []
-  const known = uses.map(use => use.pronunciation)
-  const rest = listed.filter(pronunciation => !known.includes(pronunciation))
-  return [...known, ...byPreference(word, rest)]
+  const written = (pronunciation: string) => inOneWriting(word, pronunciation)
+  const known = uses.map(use => written(use.pronunciation))
+  const rest = [...new Set(listed.map(written))].filter(pronunciation => !known.includes(pronunciation))
+  return [...new Set([...known, ...byPreference(word, rest), ...listed])]
 }
 
 function byPreference(word: string, listed: readonly string[]): readonly string[] {

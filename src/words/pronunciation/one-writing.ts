@@ -1,0 +1,118 @@
+/**
+ * The dictionary writes some sounds now one way, now another: near with IH, hear with IY; fire as one syllable or two;
+ * arrest with ER where erase has a vowel and R. Here each gets one way, so that words that rhyme have the same sounds
+ * and a count of sounds does not hang on who typed the entry. Which way: Merriam-Webster's, from memory.
+ */
+import { withoutStress } from '../alignment/arpabet.js'
+import { alignWord } from '../alignment/graphemes.js'
+import type { Grapheme } from '../word.js'
+
+/** A grapheme with its sounds as the pronunciation has them, stress included. */
+interface Spoken {
+  readonly letters: string
+  readonly said: readonly string[]
+}
+
+interface Writing {
+  readonly name: string
+  /** A word that it changes. */
+  readonly example: string
+  /** The sounds of the grapheme at `index` in the one way, or undefined where nothing is to be changed. */
+  readonly write: (all: readonly Spoken[], index: number) => readonly string[] | undefined
+}
+
+export const writings: readonly Writing[] = [
+  {
+    name: 'one vowel before r: near, hear and poor, tour alike',
+    example: 'hear as IH R',
+    write: (all, index) => {
+      const said = all[index]!.said
+      if (said.length < 2 || said.at(-1) !== 'R') return undefined
+      return said.map(sound => sound.replace(/^IY(?=\d)/, 'IH').replace(/^UW(?=\d)/, 'UH'))
+    },
+  },
+  {
+    name: 'tire, choir and sour in one syllable, as fire and hour',
+    example: 'tire as T AY R',
+    write: (all, index) => {
+      const { letters, said } = all[index]!
+      const glide = all[index - 1]?.said.at(-1) ?? ''
+      const next = all[index + 1]?.said ?? []
+      const alone = letters === 'r' && said[0] === 'ER0' && /^A[YW]\d$/.test(glide)
+      return alone && !next.some(isVowel) ? ['R'] : undefined
+    },
+  },
+  {
+    name: 'a weak vowel and an r that opens the stressed syllable are two sounds: a·round, ter·rif·ic, dec·o·ra·tion',
+    example: 'around as AH R AW N D',
+    write: (all, index) => {
+      const { letters, said } = all[index]!
+      const next = all.slice(index + 1).flatMap(spoken => spoken.said)[0] ?? ''
+      const isFirst = !all.slice(0, index).some(spoken => spoken.said.some(isVowel))
+      // op·er·a·tion and in·ter·rupt keep their er, for·ev·er its first word.
+      const keepsItsR = letters.startsWith('e') && !isFirst
+      const opens = /^[aeiou]r+$/.test(letters) && said.join(' ') === 'ER0' && /1$/.test(next)
+      return opens && !keepsItsR ? ['AH0', 'R'] : undefined
+    },
+  },
+  {
+    name: 'au, aw, and a before ll, ld, lk, lt have AO, as law, fall and salt',
+    example: 'astronaut, raw, falling with AO',
+    write: (all, index) => {
+      const { letters, said } = all[index]!
+      if (said.length !== 1 || !said[0]!.startsWith('AA')) return undefined
+      const rest = all.slice(index + 1).map(spoken => spoken.letters)
+      const before = all[index - 1]?.letters ?? ''
+      // swallow, wallet and quality have the a that follows w; wall and squall have not.
+      const afterW = /(?:w|qu|wh)$/.test(before) && !/^ll(?:s|ed|ing|er)?$/.test(rest.join(''))
+      const beforeL = letters === 'a' && /^l(?:l|[dkt])/.test(rest.join('')) && !afterW
+      const isTeam = /^(?:au|aw|augh)$/.test(letters)
+      return isTeam || beforeL ? [said[0]!.replace('AA', 'AO')] : undefined
+    },
+  },
+  {
+    name: 'u before another vowel is UW, not AH W',
+    example: 'usually as usual',
+    write: (all, index) => {
+      const { letters, said } = all[index]!
+      const weakW = letters === 'u' && said.at(-1) === 'W' && said.at(-2) === 'AH0'
+      return weakW ? [...said.slice(0, -2), 'UW0'] : undefined
+    },
+  },
+]
+
+/** Words whose parts say otherwise. */
+const apart: ReadonlySet<string> = new Set(['forever', 'forevermore', 'bureaucracy', 'bureaucracies'])
+
+/** The pronunciation with every wavering sound in its one writing. */
+export function inOneWriting(word: string, pronunciation: string): string {
+  if (apart.has(word) || !wavers.test(pronunciation)) return pronunciation
+  const { graphemes } = alignWord(word, pronunciation)
+  const spoken = spokenGraphemes(graphemes, pronunciation.split(' '))
+  if (spoken === undefined) return pronunciation
+  return spoken
+    .flatMap(({ said }, index) =>
+      writings.reduce<readonly string[]>((sounds, { write }) => write(spoken, index) ?? sounds, said),
+    )
+    .join(' ')
+}
+
+/** Most pronunciations need no second look. */
+const wavers = /IY\d R|UW\d R|ER0|AA\d|AH0 W/
+
+function spokenGraphemes(
+  graphemes: readonly Grapheme[],
+  sounds: readonly string[],
+): readonly Spoken[] | undefined {
+  let next = 0
+  const spoken = graphemes.map(grapheme => {
+    const said = sounds.slice(next, next + grapheme.sounds.length)
+    next += said.length
+    return { letters: grapheme.letters, said }
+  })
+  return next === sounds.length ? spoken : undefined
+}
+
+function isVowel(sound: string): boolean {
+  return sound !== withoutStress(sound)
+}
