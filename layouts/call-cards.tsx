@@ -17,7 +17,7 @@ export const callCards: PieceLayout = {
   options: {},
   marks: 'none',
   perSheet: { columns: 3, rows: 6 },
-  perSheetLarge: { columns: 1, rows: 4 },
+  perSheetLarge: { columns: 1, rows: 3 },
   set: ({ words, item, itemName, plan }) => ({
     ok: true,
     value: cardsForWords({
@@ -70,14 +70,14 @@ function callCardFace(request: LayoutRequest, card: Card, set: CardSet, size: Si
       </CardFrame>
     ),
     slots: {
-      border: cardBorder(item.border),
+      border: cardBorder(item.border, type),
       word: {
         kind: 'word',
         word,
         marked: request.marked,
         sizeGroup: 'main',
         align: 'centre',
-        paddingMm: size.widthMm / 26,
+        paddingMm: Math.min(size.widthMm, size.heightMm) / 15,
       },
     },
   }

@@ -164,7 +164,7 @@ function chainFace(
       </CardFrame>
     ),
     slots: {
-      border: cardBorder(item.border),
+      border: cardBorder(item.border, type),
       word: {
         kind: 'word',
         word,

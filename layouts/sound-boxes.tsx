@@ -7,7 +7,6 @@ import { SetMark, setMarkHeightMm } from '../src/pieces/set-mark.js'
 import { OverlaySlot, Slot } from '../src/pieces/slot.js'
 import { ARROW_MM, drawSoundBoxes } from '../src/pieces/sound-box-row.js'
 import { tableRows, textRow } from '../src/pieces/table-rows.js'
-import { Lines } from '../src/pieces/text-lines.js'
 import { choice } from '../src/plan/options.js'
 import { errorAt, type Outcome, type Problem, warningAt } from '../src/problems.js'
 import type { Card, CardSet } from '../src/sets/card-set.js'
@@ -46,7 +45,6 @@ export const soundBoxes: PieceLayout = {
   pages: (request, set, room) => {
     const { plan, subtitle, type, measure } = request
     const title = `${plan.title}: sounds, answers`
-    const numbered = !hasNoNumber(request)
     const rows = [
       textRow('Letters in brackets have no sound of their own.', {
         style: { sizeMm: type.adultTextMm },
@@ -55,7 +53,7 @@ export const soundBoxes: PieceLayout = {
       }),
       ...tableRows({
         columns: [
-          { heading: numbered ? 'strip' : '', share: 0.12 },
+          { heading: 'strip', share: 0.12 },
           { heading: 'word', share: 0.28 },
           { heading: 'sounds', share: 0.15 },
           { heading: 'their letters', share: 0.45 },
@@ -63,7 +61,7 @@ export const soundBoxes: PieceLayout = {
         cells: set.cards
           .filter(card => card.copy === 1)
           .map(({ number, words: [word] }) => [
-            numbered ? String(number) : '',
+            String(number),
             word!.text,
             String(word!.soundCount),
             lettersOf(word!),
@@ -91,11 +89,6 @@ function lettersOf(word: Word): string {
 function shown({ item, words }: LayoutRequest): 'picture' | 'word' | 'nothing' {
   const named = item.options.show as 'picture' | 'word' | 'nothing' | undefined
   return named ?? (words.some(word => word.picture !== undefined) ? 'picture' : 'nothing')
-}
-
-/** A large-print strip has no set mark; only where nothing else tells the strips apart it has its number, in large print. */
-function hasNoNumber(request: LayoutRequest): boolean {
-  return request.type.large && shown(request) !== 'nothing'
 }
 
 /** For a counter and the finger that pushes it: common practice, no source. */
@@ -135,14 +128,13 @@ function soundFaces(request: LayoutRequest, set: CardSet, size: Size): Outcome<r
 const PADDING_MM = 1.5
 
 function besideWidth(request: LayoutRequest, { widthMm, heightMm }: Size): number {
-  const { type, measure, words } = request
   switch (shown(request)) {
     case 'picture':
       return Math.min(heightMm, widthMm * WORD_SHARE) + GUTTER_MM
     case 'word':
       return widthMm * WORD_SHARE + GUTTER_MM
     case 'nothing':
-      return type.large ? measure(String(words.length), type.textMm, 700) + GUTTER_MM : 0
+      return 0
   }
 }
 
@@ -178,7 +170,7 @@ function stripFace(
   const { type, item } = request
   const word = card.words[0]!
   const beside = shown(request)
-  const centred = beside === 'nothing' && besideMm === 0
+  const centred = beside === 'nothing'
   return {
     ...size,
     id: card.id,
@@ -190,14 +182,14 @@ function stripFace(
       <CardFrame type={type} border={item.border}>
         <OverlaySlot name="border" />
         <div style={{ display: 'flex', flexGrow: 1, padding: mm(PADDING_MM), boxSizing: 'border-box' }}>
-          <Beside request={request} card={card} widthMm={besideMm} />
+          <Beside request={request} widthMm={besideMm} />
           <Slot name="boxes" style={{ flexGrow: 1, height: '100%' }} />
         </div>
         <SetMark setName={request.setName} card={card} set={set} type={type} border={item.border} />
       </CardFrame>
     ),
     slots: {
-      border: cardBorder(item.border),
+      border: cardBorder(item.border, type),
       ...besideSlots(request, word),
       boxes: {
         kind: 'art',
@@ -214,33 +206,13 @@ function stripFace(
   }
 }
 
-function Beside({
-  request,
-  card,
-  widthMm,
-}: {
-  readonly request: LayoutRequest
-  readonly card: Card
-  readonly widthMm: number
-}) {
-  const width = mm(widthMm)
-  switch (shown(request)) {
-    case 'picture':
-    case 'word':
-      return (
-        <div style={{ display: 'flex', width, height: '100%', flexShrink: 0 }}>
-          <Slot name="beside" style={{ width: mm(widthMm - GUTTER_MM), height: '100%' }} />
-        </div>
-      )
-    case 'nothing':
-      return widthMm === 0 ? null : (
-        <Lines
-          lines={[String(card.number)]}
-          style={{ sizeMm: request.type.textMm, weight: 700 }}
-          box={{ width, height: '100%', justifyContent: 'center' }}
-        />
-      )
-  }
+function Beside({ request, widthMm }: { readonly request: LayoutRequest; readonly widthMm: number }) {
+  if (shown(request) === 'nothing') return null
+  return (
+    <div style={{ display: 'flex', width: mm(widthMm), height: '100%', flexShrink: 0 }}>
+      <Slot name="beside" style={{ width: mm(widthMm - GUTTER_MM), height: '100%' }} />
+    </div>
+  )
 }
 
 function besideSlots(request: LayoutRequest, word: Word): Readonly<Record<string, SlotContent>> {

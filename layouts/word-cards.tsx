@@ -52,7 +52,7 @@ export function wordCardFace(request: LayoutRequest, card: Card, set: CardSet, s
       </CardFrame>
     ),
     slots: {
-      border: cardBorder(item.border),
+      border: cardBorder(item.border, type),
       word: {
         kind: 'word',
         word,

@@ -72,7 +72,7 @@ function stripFace(request: LayoutRequest, card: Card, set: CardSet, size: Size)
       </CardFrame>
     ),
     slots: {
-      border: cardBorder(item.border),
+      border: cardBorder(item.border, type),
       word: {
         kind: 'word',
         word,

@@ -10,6 +10,7 @@ import {
 import type { ArtSlot } from './face.js'
 import { moveArt } from './move-art.js'
 import type { Art } from './piece.js'
+import type { TypeScale } from './type-scale.js'
 
 /** How far a card's border stands inside its edge: trimming by hand is good to about 1 mm (common practice, no source). */
 export const CARD_BORDER_INSET_MM = 2.5
@@ -41,13 +42,17 @@ export function borderDepthMm(name: string | undefined): number {
   return CARD_BORDER_INSET_MM + (border === undefined ? 0 : borderWidthMm(border.line))
 }
 
-/** A slot over the whole face that draws the card's border inside its edges; empty where the teacher asked for none. */
-export function cardBorder(name: string | undefined): ArtSlot {
-  return { kind: 'art', draw: room => drawCardBorder(name, room) }
+/**
+ * A slot over the whole face that draws the card's border inside its edges; empty where the teacher asked for none.
+ * In large print, where a corner of the card is cut off, square corners are cut too, so that the border stays whole.
+ */
+export function cardBorder(name: string | undefined, { large }: Pick<TypeScale, 'large'>): ArtSlot {
+  return { kind: 'art', draw: room => drawCardBorder(name, large, room) }
 }
 
-function drawCardBorder(name: string | undefined, room: Size): Art {
-  const border = borderNamed(name)
+function drawCardBorder(name: string | undefined, large: boolean, room: Size): Art {
+  const named = borderNamed(name)
+  const border = large && named?.corners === 'square' ? { ...named, corners: 'cut' as const } : named
   if (border === undefined) return { ...room, shapes: [], text: [] }
   const frame = insetBox({ xMm: 0, yMm: 0, ...room }, CARD_BORDER_INSET_MM)
   const art: Art = {

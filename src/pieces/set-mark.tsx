@@ -3,14 +3,22 @@ import { borderDepthMm } from './card-border.js'
 import { mm } from './face.js'
 import type { TypeScale } from './type-scale.js'
 
+/** From the inside of the border to a mark in the corner. */
+const CORNER_MM = 4
+
 /** Kept free at the foot of a piece for its set mark, so that no word comes near it. */
 export function setMarkHeightMm(type: TypeScale): number {
-  return type.setMarkMm === null ? 0 : type.setMarkMm * 1.3
+  // Large figures have white enough of their own below the baseline.
+  return type.setMarkMm * (type.large ? 1.05 : 1.3)
 }
 
 /**
  * The small mark that lets a dropped pile be sorted: the set's name, this piece's number and how many there are.
  * It stands in the middle of the foot, inside the border and clear of its corners, in a grey that still copies.
+ *
+ * In large print nothing on a piece may be smaller than the size the child reads, and the set's name would be as long
+ * as the card: there the mark is the numbers alone, in that size, in the corner of the foot farthest from the corner
+ * that is cut off.
  */
 export function SetMark({
   setName,
@@ -26,7 +34,6 @@ export function SetMark({
   /** The card's border, inside which the mark stands. */
   readonly border: string | undefined
 }) {
-  if (type.setMarkMm === null) return null
   const count = set.cards.reduce((most, other) => Math.max(most, other.number), 0)
   return (
     <div
@@ -35,7 +42,8 @@ export function SetMark({
         position: 'absolute',
         left: 0,
         right: 0,
-        justifyContent: 'center',
+        justifyContent: type.large ? 'flex-start' : 'center',
+        paddingLeft: type.large ? mm(borderDepthMm(border) + CORNER_MM) : 0,
         bottom: mm(borderDepthMm(border) + 1),
         height: mm(setMarkHeightMm(type)),
         alignItems: 'center',
@@ -45,7 +53,7 @@ export function SetMark({
         whiteSpace: 'nowrap',
       }}
     >
-      {`${setName} ${card.number}/${count}`}
+      {type.large ? `${card.number}/${count}` : `${setName} ${card.number}/${count}`}
     </div>
   )
 }

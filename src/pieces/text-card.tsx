@@ -52,6 +52,6 @@ export function textCardFace(request: TextCardRequest): CardFace {
         <SetMark setName={setName} card={card} set={set} type={type} border={border} />
       </CardFrame>
     ),
-    slots: { border: cardBorder(border) },
+    slots: { border: cardBorder(border, type) },
   }
 }

@@ -11,8 +11,8 @@ export interface TypeScale {
   readonly textMm: number
   /** Text of pages for grown-ups: marked lists, caller's sheets, answers. */
   readonly adultTextMm: number
-  /** The set mark in a piece's corner; null in large print, where nothing small may stand on a piece. */
-  readonly setMarkMm: number | null
+  /** The set mark at a piece's foot: small, but in large print, where nothing small may stand on a piece, as large as its text. */
+  readonly setMarkMm: number
   /** No word of the set may be smaller. */
   readonly wordMinimumMm: number
   /** No word need be larger; equal to the minimum where the teacher named a size. */
@@ -36,7 +36,7 @@ export function typeScale(size: TypeSize, typeface: Typeface): TypeScale {
     large,
     textMm: large ? leastMm : equal(TEXT_PT),
     adultTextMm: equal(ADULT_TEXT_PT),
-    setMarkMm: large ? null : equal(SET_MARK_PT),
+    setMarkMm: large ? leastMm : equal(SET_MARK_PT),
     wordMinimumMm: leastMm,
     wordMaximumMm: named ? leastMm : equal(MOST_POINTS[size.kind]),
   }

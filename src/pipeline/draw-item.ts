@@ -61,6 +61,7 @@ export async function drawItem(prepared: PreparedItem): Promise<Outcome<DrawnIte
     order: item.order,
     cut: item.cut,
     title,
+    cutCorners: request.type.large,
     label: { text: title, lettering: letteringFor(prepared) },
   })
   const fronts = withKeyStrip(prepared, imposed)

@@ -36,7 +36,13 @@ export function itemCover(prepared: PreparedItem, set: CardSet, sheetsOfCard: nu
         sheetsOfCard,
       },
     ],
-    cuttings: [{ name: item.name, grid, plan: planCuts({ grid, order: item.order, cut: item.cut, used }) }],
+    cuttings: [
+      {
+        name: item.name,
+        grid,
+        plan: planCuts({ grid, order: item.order, cut: item.cut, cutCorners: request.type.large, used }),
+      },
+    ],
     words: request.words.map(word => word.text),
     key:
       request.marked && item.key === 'cover'

@@ -33,6 +33,8 @@ export interface CuttingPlanRequest {
   readonly grid: Grid
   readonly order: CardOrder
   readonly cut: CutStyle
+  /** Whether a corner of each piece is cut off. */
+  readonly cutCorners?: boolean | undefined
   /** Places taken on the fullest sheet, where that is not all of them: rows that stay empty need no cut. */
   readonly used?: number | undefined
 }
@@ -45,7 +47,13 @@ export interface CuttingPlanRequest {
  * Ticks fall off with the outside edges that carry them, so a sheet with ticks loses its sides first and keeps top
  * and bottom until the upright cuts are done; the level cuts go by measure.
  */
-export function planCuts({ grid: wholeGrid, order, cut, used }: CuttingPlanRequest): CuttingPlan {
+export function planCuts({
+  grid: wholeGrid,
+  order,
+  cut,
+  cutCorners = false,
+  used,
+}: CuttingPlanRequest): CuttingPlan {
   const grid = usedPart(wholeGrid, used ?? placesOf(wholeGrid))
   const block = blockBox(grid)
   const boxes = Array.from({ length: placesOf(grid) }, (_, place) => placeBox(grid, place))
@@ -77,11 +85,20 @@ export function planCuts({ grid: wholeGrid, order, cut, used }: CuttingPlanReque
   const across = cut === 'lines' ? innerRows.length : rows.length
   const total = columns.length + rows.length
   return {
-    steps: [...cutting, { text: gatherText(order, grid), cuts: [] }],
+    steps: [
+      ...cutting,
+      { text: gatherText(order, grid), cuts: [] },
+      ...(cutCorners && cut !== 'none' ? [cornerStep] : []),
+    ],
     cuts: total,
     cutsStripByStrip: total + (grid.columns - 1) * across,
     block,
   }
+}
+
+const cornerStep: CuttingStep = {
+  text: 'With scissors, cut off the top right corner of every piece along its slanting line: a finger finds which way is up.',
+  cuts: [],
 }
 
 function counter(): (direction: PlannedCut['direction'], atMm: number) => PlannedCut {
@@ -125,7 +142,7 @@ function gatherText(order: CardOrder, grid: Grid): string {
     case 'child':
       return 'Cut the sheets of one child at a time, so that each set stays together.'
     case 'rows':
-      return 'Sort them by the small numbers at the foot.'
+      return 'Sort them by the numbers at the foot.'
   }
 }
 

@@ -1,6 +1,7 @@
 /** Imposition: puts the pieces of a set on sheets in the order asked for, with cut marks and a label a sheet. */
 import type { Piece } from '../pieces/piece.js'
 import type { CardOrder, CutStyle } from '../plan/plan.js'
+import { cornerCuts } from './cut-corners.js'
 import { drawCuts } from './cuts.js'
 import type { Lettering } from './furniture/lettering.js'
 import { placePageLabel } from './furniture/page-label.js'
@@ -20,6 +21,8 @@ export interface ImposeFrontsRequest {
   readonly grid: Grid
   readonly order: CardOrder
   readonly cut: CutStyle
+  /** Whether a corner of each piece is to be cut off, as in large print; no line tells where there are no cut marks. */
+  readonly cutCorners?: boolean | undefined
   /** What the sheets are, in words; `sheet 2 of 5` is added. */
   readonly title: string
   readonly label?: SheetLabel | undefined
@@ -27,7 +30,7 @@ export interface ImposeFrontsRequest {
 
 /** Numbered from 1. */
 export function imposeFronts(request: ImposeFrontsRequest): readonly Sheet[] {
-  const { pieces, grid, order, cut, title, label } = request
+  const { pieces, grid, order, cut, cutCorners = false, title, label } = request
   const copies = pieces.map(piece => piece.copy)
   const sheets = orders[order]({ copies, places: placesOf(grid) })
   return sheets.map((places, index) => {
@@ -53,7 +56,7 @@ export function imposeFronts(request: ImposeFrontsRequest): readonly Sheet[] {
       kind: 'pieces',
       title: `${title}, ${which}`,
       pieces: placed,
-      cuts,
+      cuts: cutCorners && cut !== 'none' ? [...cuts, ...cornerCuts(placed)] : cuts,
       furniture: labelArt ? [labelArt] : [],
     }
   })

@@ -1,6 +1,8 @@
 import { join } from 'node:path'
 import { describe, expect, it } from 'vitest'
+import { layouts } from '../../layouts/index.js'
 import type { PrintedItem } from '../../src/files/printed-plan.js'
+import { mmToPoints } from '../../src/geometry.js'
 import { itemJobs } from '../../src/pipeline/item-jobs.js'
 import { drawItems, readPlan } from '../../src/pipeline.js'
 import { formatProblem } from '../../src/problems.js'
@@ -80,13 +82,35 @@ describe('word-cards', () => {
     expect(pieces(await print('{layout: word-cards, size: x-height 6 mm}'))[0]!.xHeightMm).toBeCloseTo(6, 2)
   })
 
-  it('carry a small set mark, and none in large print', async () => {
-    const marks = async (item: string) =>
-      pieces(await print(item)).map(
-        piece => piece.art.flatMap(({ art }) => art.text).find(run => run.text.includes('/12'))?.text,
-      )
-    expect((await marks('{layout: word-cards}'))[2]).toBe('Along the marsh 3/12')
-    expect(await marks('{layout: word-cards, size: large}')).toEqual(words.map(() => undefined))
+  const setMarks = async (item: string) =>
+    pieces(await print(item)).map(piece =>
+      piece.art.flatMap(({ art }) => art.text).find(run => run.text.includes('/12')),
+    )
+
+  it('carry a small set mark', async () => {
+    const marks = await setMarks('{layout: word-cards}')
+    expect(marks.map(mark => mark?.text)).toEqual(words.map((_, index) => `Along the marsh ${index + 1}/12`))
+    expect(marks[0]!.sizeMm).toBeLessThan(3)
+  })
+
+  it('carry their number alone in large print, in the size that the child reads', async () => {
+    const marks = await setMarks('{layout: word-cards, size: 24 pt}')
+    expect(marks.map(mark => mark?.text)).toEqual(words.map((_, index) => `${index + 1}/12`))
+    expect(mmToPoints(marks[0]!.sizeMm)).toBeCloseTo(24, 1)
+  })
+
+  it('have a corner to cut off in large print, the top right one, and none else', async () => {
+    const slanting = async (item: string) => {
+      const [sheet] = (await print(item)).sheets
+      const [first] = sheet!.pieces
+      const right = first!.xMm + first!.piece.widthMm
+      return sheet!.cuts
+        .filter(cut => cut.x1Mm !== cut.x2Mm && cut.y1Mm !== cut.y2Mm)
+        .filter(cut => Math.abs(cut.x2Mm - right) < 1e-6)
+        .map(cut => [cut.y1Mm - first!.yMm, cut.x1Mm < cut.x2Mm, cut.y1Mm < cut.y2Mm])[0]
+    }
+    expect(await slanting('{layout: word-cards, size: large}')).toEqual([0, true, true])
+    expect(await slanting('{layout: word-cards}')).toBeUndefined()
   })
 
   it('come with a cover that has the key, the ruler and the cautions', async () => {
@@ -110,6 +134,25 @@ describe('word-cards', () => {
     const text = at(back, id).piece.art.flatMap(({ art }) => art.text.map(run => run.text))
     expect(text).toContain('3 sounds: r·ee·d')
   })
+})
+
+describe('large print', () => {
+  const withClues = marshPlan.replace(
+    '[reed, marsh, shrimp,',
+    '[{word: reed, clue: a tall grass}, {word: marsh, clue: wet land}, {word: shrimp, clue: it swims},',
+  )
+
+  it.each(layouts.filter(layout => layout.kind === 'pieces').map(layout => layout.name))(
+    'has nothing on the faces of %s smaller than the size asked for',
+    async layout => {
+      const subset = layout === 'chain-cards' ? ', words: [reed, marsh, shrimp]' : ''
+      const item = await print(`{layout: ${layout}, size: 24 pt${subset}}`, withClues)
+      const runs = pieces(item).flatMap(piece => piece.art.flatMap(({ art }) => art.text))
+      expect(runs.length).toBeGreaterThan(0)
+      const small = runs.filter(run => mmToPoints(run.sizeMm) < 24 - 0.05)
+      expect(small.map(run => `${run.text}: ${mmToPoints(run.sizeMm).toFixed(1)} pt`)).toEqual([])
+    },
+  )
 })
 
 describe('open-sort', () => {

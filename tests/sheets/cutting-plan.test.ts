@@ -12,8 +12,15 @@ describe('a cutting plan', () => {
       'Trim the outside edges of the pile: 4 cuts.',
       'Cut straight through from top to bottom: 2 cuts. This makes 3 strips, 67.7 mm wide.',
       'Lay the strips one on another, the left one on top, and cut straight across: 3 cuts. Each is 64.9 mm high.',
-      'Sort them by the small numbers at the foot.',
+      'Sort them by the numbers at the foot.',
     ])
+  })
+
+  it('ends with the corners where they are to be cut off, in large print', () => {
+    const steps = (cut: CutStyle) =>
+      planCuts({ grid: gridOf({}), order: 'rows', cut, cutCorners: true }).steps.map(step => step.text)
+    expect(steps('lines').at(-1)).toContain('cut off the top right corner of every piece')
+    expect(steps('none').join(' ')).not.toContain('corner')
   })
 
   it('numbers the cuts in the order of cutting, each once', () => {
@@ -56,7 +63,7 @@ describe('a cutting plan', () => {
     const plan = planOf({ division: { kind: 'count', across: 1, down: 1 } })
     expect(plan.steps.map(step => step.text)).toEqual([
       'Trim the outside edges of the pile: 4 cuts.',
-      'Sort them by the small numbers at the foot.',
+      'Sort them by the numbers at the foot.',
     ])
   })
 

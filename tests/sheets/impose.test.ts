@@ -133,6 +133,24 @@ describe('a sheet', () => {
     )
   })
 
+  it('draws a slanting line over the top right corner of every piece whose corner is to be cut off', () => {
+    const grid = letterGrid()
+    const pieces = samplePieces(5, 1, grid.pieceSize)
+    const cornersOf = (cut: CutStyle) => {
+      const [sheet] = imposeFronts({ pieces, grid, order: 'rows', cut, cutCorners: true, title: 'x' })
+      const slanting = sheet!.cuts.filter(mark => mark.x1Mm !== mark.x2Mm && mark.y1Mm !== mark.y2Mm)
+      return { sheet: sheet!, slanting }
+    }
+    for (const cut of ['lines', 'ticks'] as const) {
+      const { sheet, slanting } = cornersOf(cut)
+      expect(slanting.map(mark => [mark.x2Mm, mark.y1Mm])).toEqual(
+        sheet.pieces.map(({ piece, xMm, yMm }) => [xMm + piece.widthMm, yMm]),
+      )
+      for (const mark of slanting) expect(mark.x2Mm - mark.x1Mm).toBeCloseTo(mark.y2Mm - mark.y1Mm, 9)
+    }
+    expect(cornersOf('none').sheet.cuts).toEqual([])
+  })
+
   it('refuses a piece that is not as large as its place', () => {
     const grid = letterGrid()
     const pieces = samplePieces(1, 1, { widthMm: 10, heightMm: 10 })
