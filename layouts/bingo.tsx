@@ -12,6 +12,7 @@ import { dealBoards } from '../src/sets/bingo/deal-boards.js'
 import type { Card, CardSet } from '../src/sets/card-set.js'
 import { boardSet } from '../src/sets/word-set.js'
 import type { LayoutRequest, PieceLayout } from './layout.js'
+import { shownWithWords, wordOptions } from './word-options.js'
 
 /** Boards of words, all different, with a caller's sheet that tells who wins when. */
 export const bingo: PieceLayout = {
@@ -23,6 +24,7 @@ export const bingo: PieceLayout = {
     grid: gridSize(2, 9, undefined),
     free: yesNo(true),
     'win at': wholeNumber(1, 400, undefined),
+    ...wordOptions,
   },
   marks: 'all',
   perSheet: { columns: 1, rows: 1 },
@@ -122,6 +124,7 @@ function boardFace(request: LayoutRequest, card: Card, set: CardSet, size: Size)
                   <FreeSpace type={type} />
                 ) : (
                   <Slot name={`cell ${row} ${column}`} style={{ flexGrow: 1, flexBasis: 0 }} />
+          ...shownWithWords(request.item),
                 ),
               )}
             </div>

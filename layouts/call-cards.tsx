@@ -8,13 +8,14 @@ import { breakLinesWithin, Lines, linesHeight } from '../src/pieces/text-lines.j
 import type { Card, CardSet } from '../src/sets/card-set.js'
 import { cardsForWords } from '../src/sets/word-set.js'
 import type { LayoutRequest, PieceLayout } from './layout.js'
+import { shownWithWords, wordOptions } from './word-options.js'
 
 /** Small cards to draw from a bag and call: the word, and its clue for a caller who reads that instead. */
 export const callCards: PieceLayout = {
   kind: 'pieces',
   name: 'call-cards',
   summary: 'small cards for the caller: the word and its clue',
-  options: {},
+  options: wordOptions,
   marks: 'none',
   perSheet: { columns: 3, rows: 6 },
   perSheetLarge: { columns: 1, rows: 3 },
@@ -75,6 +76,7 @@ function callCardFace(request: LayoutRequest, card: Card, set: CardSet, size: Si
         kind: 'word',
         word,
         marked: request.marked,
+        ...shownWithWords(item),
         sizeGroup: 'main',
         align: 'centre',
         paddingMm: Math.min(size.widthMm, size.heightMm) / 15,

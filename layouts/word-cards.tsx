@@ -2,18 +2,19 @@ import type { Size } from '../src/geometry.js'
 import { cardBorder } from '../src/pieces/card-border.js'
 import { CardFrame } from '../src/pieces/card-frame.js'
 import type { CardFace } from '../src/pieces/face.js'
-import { SetMark } from '../src/pieces/set-mark.js'
+import { SetMark, setMarkHeightMm } from '../src/pieces/set-mark.js'
 import { OverlaySlot, Slot } from '../src/pieces/slot.js'
 import type { Card, CardSet } from '../src/sets/card-set.js'
 import { cardsForWords } from '../src/sets/word-set.js'
 import type { LayoutRequest, PieceLayout } from './layout.js'
+import { shownWithWords, wordOptions } from './word-options.js'
 
 /** Cut-apart cards, a word each, marked as the teacher chose. */
 export const wordCards: PieceLayout = {
   kind: 'pieces',
   name: 'word-cards',
   summary: 'cut-apart cards, one word each, with the marks of the plan',
-  options: {},
+  options: wordOptions,
   marks: 'all',
   perSheet: { columns: 3, rows: 4 },
   perSheetLarge: { columns: 2, rows: 3 },
@@ -57,9 +58,11 @@ export function wordCardFace(request: LayoutRequest, card: Card, set: CardSet, s
         kind: 'word',
         word,
         marked: request.marked,
+        ...shownWithWords(item),
         sizeGroup: 'main',
         align: 'centre',
         paddingMm: size.widthMm / 22,
+        loweredMm: setMarkHeightMm(type) / 2,
       },
     },
   }

@@ -26,12 +26,21 @@ export interface WordSlot {
   readonly marked: boolean
   /** Sized as if it were marked, so that an unmarked copy matches its marked one. */
   readonly sizedAsMarked?: boolean
+  /** Dots and dashes for its sounds under the letters. */
+  readonly soundMarks?: boolean
+  /** A raised dot where a new syllable begins. */
+  readonly syllableBreaks?: boolean
   readonly sizeGroup: string
   /** The em in mm that the group need not pass, where the set's own limit is too large. */
   readonly maximumMm?: number
   readonly align: 'centre' | 'left'
   /** Kept free on each side of the word, in mm. */
   readonly paddingMm: number
+  /**
+   * How far below the middle of its slot the word's letters have their middle, as far as there is room: what else
+   * stands above or below the slot is not to push them off the middle of the card.
+   */
+  readonly loweredMm?: number
 }
 
 /** Something drawn to measure: a frame, a picture, a key sample. Its origin is the slot's top left corner. */

@@ -7,6 +7,7 @@ import { measureWord } from './word-art.js'
 export interface WordInRoom {
   readonly word: string
   readonly spans: readonly MarkSpan[]
+  readonly syllableBreaks?: readonly number[]
   readonly room: Size
 }
 
@@ -14,6 +15,8 @@ export interface FitRequest {
   readonly typeface: Typeface
   readonly words: readonly WordInRoom[]
   readonly large: boolean
+  /** No tag may be smaller. */
+  readonly leastTextMm?: number
   /** Ems; equal where the teacher named a size. */
   readonly minimumMm: number
   readonly maximumMm: number
@@ -24,6 +27,8 @@ export interface Fit {
   readonly sizeMm: number
   readonly aboveMm: number
   readonly belowMm: number
+  /** The same for the letters alone, without their marks. */
+  readonly letters: { readonly aboveMm: number; readonly belowMm: number }
   /** The word that keeps the set from being larger; undefined where the wanted size was reached. */
   readonly decidedBy?: string
   /** What the size would be without that word. */
@@ -96,8 +101,8 @@ function fits(request: FitRequest, words: readonly WordInRoom[], sizeMm: number)
   let aboveMm = 0
   let belowMm = 0
   let heightMm = Number.POSITIVE_INFINITY
-  for (const { word, spans, room } of words) {
-    const measure = measureWord({ ...request, word, spans, sizeMm })
+  for (const { room, ...word } of words) {
+    const measure = measureWord({ ...request, ...word, sizeMm })
     if (measure.widthMm > room.widthMm) return false
     aboveMm = Math.max(aboveMm, measure.aboveMm)
     belowMm = Math.max(belowMm, measure.belowMm)
@@ -108,15 +113,19 @@ function fits(request: FitRequest, words: readonly WordInRoom[], sizeMm: number)
 
 /** Space above and below the shared baseline. */
 function bodyOf(request: FitRequest, words: readonly WordInRoom[], sizeMm: number) {
-  const measures = words.map(({ word, spans }) => measureWord({ ...request, word, spans, sizeMm }))
+  const measures = words.map(word => measureWord({ ...request, ...word, sizeMm }))
+  return { ...furthest(measures), letters: furthest(measures.map(measure => measure.letters)) }
+}
+
+function furthest(reaches: readonly { readonly aboveMm: number; readonly belowMm: number }[]) {
   return {
-    aboveMm: Math.max(0, ...measures.map(measure => measure.aboveMm)),
-    belowMm: Math.max(0, ...measures.map(measure => measure.belowMm)),
+    aboveMm: Math.max(0, ...reaches.map(reach => reach.aboveMm)),
+    belowMm: Math.max(0, ...reaches.map(reach => reach.belowMm)),
   }
 }
 
 function widest(request: FitRequest, sizeMm: number): WordInRoom | undefined {
-  const widthOf = ({ word, spans }: WordInRoom) => measureWord({ ...request, word, spans, sizeMm }).widthMm
+  const widthOf = (word: WordInRoom) => measureWord({ ...request, ...word, sizeMm }).widthMm
   return request.words.reduce<WordInRoom | undefined>(
     (most, word) => (most === undefined || widthOf(word) > widthOf(most) ? word : most),
     undefined,

@@ -41,3 +41,8 @@ export function typeScale(size: TypeSize, typeface: Typeface): TypeScale {
     wordMaximumMm: named ? leastMm : equal(MOST_POINTS[size.kind]),
   }
 }
+
+/** What holds for every word of a set, when it is measured and when it is drawn. */
+export function wordRules({ large, wordMinimumMm }: TypeScale) {
+  return large ? { large, leastTextMm: wordMinimumMm } : { large }
+}

@@ -56,6 +56,8 @@ export interface WordMeasure {
   readonly aboveMm: number
   /** Ink below the baseline. */
   readonly belowMm: number
+  /** Of these, the ink of the letters alone. */
+  readonly letters: { readonly aboveMm: number; readonly belowMm: number }
   readonly widenedEm: number
 }
 
@@ -99,13 +101,13 @@ export function drawWord(request: WordRequest): WordArt {
 export function measureWord(request: WordRequest): WordMeasure {
   const { letters, marks, tags, widenedEm } = compose(request)
   const ink = around([...letters, ...marks, ...tags])
-  if (ink === undefined) return { widthMm: 0, aboveMm: 0, belowMm: 0, widenedEm }
-  return {
-    widthMm: ink.right - ink.left,
-    aboveMm: Math.max(0, -ink.top),
-    belowMm: Math.max(0, ink.bottom),
-    widenedEm,
-  }
+  const ofLetters = reachOf(around(letters))
+  if (ink === undefined) return { widthMm: 0, ...ofLetters, letters: ofLetters, widenedEm }
+  return { widthMm: ink.right - ink.left, ...reachOf(ink), letters: ofLetters, widenedEm }
+}
+
+function reachOf(ink: Extent | undefined): { readonly aboveMm: number; readonly belowMm: number } {
+  return { aboveMm: Math.max(0, -(ink?.top ?? 0)), belowMm: Math.max(0, ink?.bottom ?? 0) }
 }
 
 interface Composition {
