@@ -101,6 +101,7 @@ function boardFace(request: LayoutRequest, card: Card, set: CardSet, size: Size)
           kind: 'word',
           word,
           marked: request.marked,
+          ...shownWithWords(request.item),
           sizeGroup: 'main',
           align: 'centre',
           paddingMm: Math.max(2, size.widthMm / words.length / 14),
@@ -124,7 +125,6 @@ function boardFace(request: LayoutRequest, card: Card, set: CardSet, size: Size)
                   <FreeSpace type={type} />
                 ) : (
                   <Slot name={`cell ${row} ${column}`} style={{ flexGrow: 1, flexBasis: 0 }} />
-          ...shownWithWords(request.item),
                 ),
               )}
             </div>
