@@ -16,7 +16,8 @@ export async function checkCommand({ plan: planFiles, json }: CheckOptions): Pro
   for (const planFile of planFiles) {
     const drawn = await drawPlan({ planFile })
     problems.push(...drawn.problems)
-    if (drawn.ok) reports.push(totalled(planFile, drawn.value.plan.title, reportItems(drawn.value.items)))
+    if (drawn.ok)
+      reports.push(totalled(planFile, drawn.value.plan.title, await reportItems(drawn.value.items)))
   }
   const output = json ? JSON.stringify(reports, null, 2) : reports.map(describe).join('\n\n')
   return resultOf(output, problems)
@@ -30,18 +31,23 @@ interface PlanReport {
   readonly sheetsOfCard: number
   readonly pieces: number
   readonly cuts: number
+  /** Share of the card, 0 to 1, that ends in the bin. */
+  readonly wasteShare: number
 }
 
 function totalled(plan: string, title: string, items: readonly ItemReport[]): PlanReport {
   const sum = (of: (item: ItemReport) => number) => items.reduce((total, item) => total + of(item), 0)
+  const sheetsOfCard = sum(item => item.sheetsOfCard)
+  const wasted = sum(item => item.wasteShare * item.sheetsOfCard)
   return {
     plan,
     title,
     items,
     pages: sum(item => item.pages),
-    sheetsOfCard: sum(item => item.sheetsOfCard),
+    sheetsOfCard,
     pieces: sum(item => item.pieces),
     cuts: sum(item => item.cuts),
+    wasteShare: sheetsOfCard === 0 ? 0 : Math.round((wasted / sheetsOfCard) * 1000) / 1000,
   }
 }
 
@@ -50,15 +56,16 @@ function describe(report: PlanReport): string {
   const width = Math.max(5, ...names.map(name => name.length))
   const row = (name: string, counts: readonly (string | number)[]) =>
     `  ${name.padEnd(width)}${counts.map(count => String(count).padStart(9)).join('')}`
-  const figures = (of: Pick<PlanReport, 'pages' | 'sheetsOfCard' | 'pieces' | 'cuts'>) => [
+  const figures = (of: Pick<PlanReport, 'pages' | 'sheetsOfCard' | 'pieces' | 'cuts' | 'wasteShare'>) => [
     of.pages,
     of.sheetsOfCard,
     of.pieces,
     of.cuts,
+    of.sheetsOfCard === 0 ? '' : `${Math.round(of.wasteShare * 100)} %`,
   ]
   return [
     `${report.title} (${report.plan}): nothing written, this is what it would take`,
-    row('', ['pages', 'card', 'pieces', 'cuts']),
+    row('', ['pages', 'card', 'pieces', 'cuts', 'waste']),
     ...report.items.map(item => row(item.name, figures(item))),
     row('in all', figures(report)),
     ...report.items.flatMap(item =>

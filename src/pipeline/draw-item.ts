@@ -1,5 +1,6 @@
-import type { PageFace, PieceLayout } from '../../layouts/layout.js'
+import type { LayoutRequest, PageFace, PieceLayout } from '../../layouts/layout.js'
 import type { PrintedItem } from '../files/printed-plan.js'
+import type { Size } from '../geometry.js'
 import { type DrawnFace, drawFaces } from '../pieces/draw-faces.js'
 import type { CardFace } from '../pieces/face.js'
 import { pieceOf } from '../pieces/piece-of.js'
@@ -10,7 +11,7 @@ import { imposeFronts } from '../sheets/impose.js'
 import { orderSides } from '../sheets/print-order.js'
 import type { Sheet } from '../sheets/sheet.js'
 import { drawBacks } from './draw-backs.js'
-import { itemCover, letteringFor, sizeNote } from './item-cover.js'
+import { itemCover, letteringFor, sizeNote, wasteNote } from './item-cover.js'
 import { withKeyStrip } from './item-strip.js'
 import type { PreparedItem } from './prepare-item.js'
 import { contrastOf } from './prepare-item.js'
@@ -46,7 +47,7 @@ export async function drawItem(prepared: PreparedItem): Promise<Outcome<DrawnIte
   if (!dealt.ok) return dealt
   const set = dealt.value
   const problems: Problem[] = [...dealt.problems]
-  const faces = facesOf(layout, prepared, set)
+  const faces = facesOf(layout, request, set, grid.pieceSize)
   problems.push(...faces.problems)
   if (!faces.ok) return { ok: false, problems }
   const drawn = await drawFaces(faces.value, { ...drawing, contrast })
@@ -75,7 +76,7 @@ export async function drawItem(prepared: PreparedItem): Promise<Outcome<DrawnIte
     ...pages.value.faces.map(page => pageSheet(page, prepared)),
     ...(item.cover ? itemCover(prepared, set, fronts.length) : []),
   ]
-  const notes = [...sides.notes, ...sizeNote(drawn.value.fits), ...(set.notes ?? [])]
+  const notes = [...sides.notes, ...wasteNote(prepared), ...sizeNote(drawn.value.fits), ...(set.notes ?? [])]
   return { ok: true, value: { prepared, set, printed: printedItem(prepared, set, sheets, notes) }, problems }
 }
 
@@ -84,13 +85,15 @@ function withoutPieces(prepared: PreparedItem, sheets: readonly Sheet[]): DrawnI
   return { prepared, set, printed: printedItem(prepared, set, sheets, []) }
 }
 
-function facesOf(
+/** The faces of a set on pieces of this size. */
+export function facesOf(
   layout: PieceLayout,
-  { request, grid }: PreparedItem,
+  request: LayoutRequest,
   set: CardSet,
+  size: Size,
 ): Outcome<readonly CardFace[]> {
-  if ('faces' in layout) return layout.faces(request, set, grid.pieceSize)
-  const value = set.cards.map(card => layout.face(request, card, set, grid.pieceSize))
+  if ('faces' in layout) return layout.faces(request, set, size)
+  const value = set.cards.map(card => layout.face(request, card, set, size))
   return { ok: true, value, problems: [] }
 }
 

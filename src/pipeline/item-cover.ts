@@ -1,4 +1,4 @@
-import { mmToPoints } from '../geometry.js'
+import { mmToPoints, saySize } from '../geometry.js'
 import type { GroupFit } from '../pieces/draw-faces.js'
 import { keyEntries } from '../pieces/marks/key-entries.js'
 import { drawTextLine } from '../pieces/text-line.js'
@@ -63,6 +63,16 @@ export function itemCover(prepared: PreparedItem, set: CardSet, sheetsOfCard: nu
 /** How many different cards the set has. */
 export function cardsOnce(set: CardSet): number {
   return set.cards.filter(card => card.copy === 1).length
+}
+
+/** What a card of a named size makes of the sheet, in a plain sentence. */
+export function wasteNote({ job, grid }: PreparedItem): readonly string[] {
+  if (job.item.division.kind !== 'card') return []
+  const { columns, rows, orientation, pieceSize, wasteShare } = grid
+  const waste = `${Math.round(wasteShare * 100)} % of a full sheet is waste`
+  return [
+    `Cards of ${saySize(pieceSize)} go ${columns} across and ${rows} down on ${orientation} paper: ${waste}.`,
+  ]
 }
 
 /** What decided the size of the words, in a plain sentence. */

@@ -1,7 +1,8 @@
-import { adviseOnSheets } from '../sheets/advice.js'
+import { type AdviceRequest, adviseOnSheets, sizesToTry } from '../sheets/advice.js'
 import { type Estimate, estimateSheets } from '../sheets/estimate.js'
 import type { DrawnItem } from './draw-item.js'
 import { cardsOnce } from './item-cover.js'
+import { wordsOnPieces } from './words-on-piece.js'
 
 /** What an item would take, for `oaktag check`. */
 export interface ItemReport {
@@ -22,25 +23,32 @@ export interface ItemReport {
   readonly advice: readonly string[]
 }
 
-export function reportItems(items: readonly DrawnItem[]): readonly ItemReport[] {
-  return items.map(({ prepared, set, printed }) => {
-    const { item } = prepared.job
-    const cards = cardsOnce(set)
-    const request = { grid: prepared.grid, cards, copies: item.copies, order: item.order }
-    const estimate: Estimate | null =
-      cards === 0 ? null : estimateSheets({ ...request, backs: item.back !== 'none' })
-    const advice = cards === 0 ? [] : adviseOnSheets({ ...request, gridRequest: prepared.gridRequest })
-    return {
-      name: printed.name,
-      layout: printed.layout,
-      group: printed.group,
-      pages: printed.sheets.length,
-      sheetsOfCard: estimate?.sheetsOfCard ?? 0,
-      pieces: estimate?.pieces ?? 0,
-      cuts: estimate?.cuts ?? 0,
-      wasteShare: Math.round((estimate?.wasteShare ?? 0) * 1000) / 1000,
-      notes: printed.notes,
-      advice: advice.map(each => each.text),
-    }
-  })
+export async function reportItems(items: readonly DrawnItem[]): Promise<readonly ItemReport[]> {
+  return Promise.all(items.map(reportItem))
+}
+
+async function reportItem(drawn: DrawnItem): Promise<ItemReport> {
+  const { prepared, set, printed } = drawn
+  const { item } = prepared.job
+  const cards = cardsOnce(set)
+  const request = { grid: prepared.grid, cards, copies: item.copies, order: item.order }
+  const estimate: Estimate | null =
+    cards === 0 ? null : estimateSheets({ ...request, backs: item.back !== 'none' })
+  return {
+    name: printed.name,
+    layout: printed.layout,
+    group: printed.group,
+    pages: printed.sheets.length,
+    sheetsOfCard: estimate?.sheetsOfCard ?? 0,
+    pieces: estimate?.pieces ?? 0,
+    cuts: estimate?.cuts ?? 0,
+    wasteShare: Math.round((estimate?.wasteShare ?? 0) * 1000) / 1000,
+    notes: printed.notes,
+    advice: cards === 0 ? [] : await adviceFor(drawn, { ...request, gridRequest: prepared.gridRequest }),
+  }
+}
+
+async function adviceFor(drawn: DrawnItem, request: AdviceRequest): Promise<readonly string[]> {
+  const wordsOn = await wordsOnPieces(drawn, sizesToTry(request))
+  return adviseOnSheets({ ...request, wordsOn }).map(advice => advice.text)
 }

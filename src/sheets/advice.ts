@@ -6,8 +6,17 @@ import { divideSheet, type Grid, type GridRequest } from './grid.js'
 export interface AdviceRequest extends Omit<EstimateRequest, 'backs'> {
   /** How the sheet was divided. */
   readonly gridRequest: GridRequest
-  /** The smallest piece on which the longest word still fits; left out: no edge shrinks by more than a quarter. */
-  readonly smallestPiece?: Size | undefined
+  /**
+   * The size in points that the set's words have on a piece of another size, `null` where its contents no longer fit
+   * at the least legible size. Left out: any piece will do whose edges are at least three quarters as long.
+   */
+  readonly wordsOn?: ((piece: Size) => WordsOn | null) | undefined
+}
+
+/** What stands on a piece of another size. */
+export interface WordsOn {
+  /** Undefined where the pieces hold no words. */
+  readonly points?: number | undefined
 }
 
 export interface Advice {
@@ -19,27 +28,37 @@ export interface Advice {
 
 /** The most saving first; nothing where the plan cannot do better. */
 export function adviseOnSheets(request: AdviceRequest): readonly Advice[] {
-  const { grid, smallestPiece } = request
-  const now = countSheets(request)
-  const least = smallestPiece ?? {
-    widthMm: grid.pieceSize.widthMm * 0.75,
-    heightMm: grid.pieceSize.heightMm * 0.75,
-  }
-  const savings = [...closerDivisions(request), ...otherOrders(request)]
-    .filter(({ grid: other }) => fitsOn(other.pieceSize, least))
-    .map(({ how, grid: other, order }) => ({
-      how,
-      other,
-      saved: now - countSheets({ ...request, grid: other, order }),
-    }))
-    .filter(({ saved }) => saved > 0)
-    .sort((a, b) => b.saved - a.saved)
+  const { grid, wordsOn = atLeast(grid.pieceSize, 0.75) } = request
+  const savings = waysToSave(request)
+    .flatMap(way => {
+      const words = samePieces(grid, way.grid) ? {} : wordsOn(way.grid.pieceSize)
+      return words === null ? [] : [{ ...way, words }]
+    })
     .slice(0, 3)
-    .map(({ how, other, saved }) => ({
-      text: `${how} would save ${sheetsInWords(saved)}${sizeNote(grid, other)}.`,
+    .map(({ how, grid: other, saved, words }) => ({
+      text: `${how} would save ${sheetsInWords(saved)}${sizeNote(grid, other, words)}.`,
       savedSheets: saved,
     }))
-  return savings.length > 0 ? savings : largerCards(request, now)
+  return savings.length > 0 ? savings : largerCards(request, countSheets(request))
+}
+
+/** The sizes of piece that advice would speak of, other than the piece as it is. */
+export function sizesToTry(request: AdviceRequest): readonly Size[] {
+  const sizes = waysToSave(request).filter(({ grid }) => !samePieces(request.grid, grid))
+  return sizes.map(({ grid }) => grid.pieceSize)
+}
+
+function waysToSave(request: AdviceRequest): readonly (Alternative & { readonly saved: number })[] {
+  const now = countSheets(request)
+  return [...closerDivisions(request), ...otherOrders(request)]
+    .map(way => ({ ...way, saved: now - countSheets({ ...request, grid: way.grid, order: way.order }) }))
+    .filter(({ saved }) => saved > 0)
+    .sort((a, b) => b.saved - a.saved)
+}
+
+function atLeast({ widthMm, heightMm }: Size, share: number): (piece: Size) => WordsOn | null {
+  const least = { widthMm: widthMm * share, heightMm: heightMm * share }
+  return piece => (fitsOn(piece, least) ? {} : null)
 }
 
 interface Alternative {
@@ -101,9 +120,14 @@ function fitsOn(piece: Size, least: Size): boolean {
   return piece.widthMm >= least.widthMm - 1e-6 && piece.heightMm >= least.heightMm - 1e-6
 }
 
-function sizeNote(before: Grid, after: Grid): string {
-  const same = fitsOn(before.pieceSize, after.pieceSize) && fitsOn(after.pieceSize, before.pieceSize)
-  return same ? '' : ` (cards of ${saySize(after.pieceSize)})`
+function samePieces({ pieceSize: before }: Grid, { pieceSize: after }: Grid): boolean {
+  return fitsOn(before, after) && fitsOn(after, before)
+}
+
+function sizeNote(before: Grid, after: Grid, { points }: WordsOn): string {
+  if (samePieces(before, after)) return ''
+  const words = points === undefined ? '' : `, words of ${points} pt`
+  return ` (cards of ${saySize(after.pieceSize)}${words})`
 }
 
 function sheetsInWords(count: number): string {

@@ -1,7 +1,8 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
+import type { Size } from '../../src/geometry.js'
 import type { CardOrder } from '../../src/plan/plan.js'
-import { adviseOnSheets } from '../../src/sheets/advice.js'
+import { adviseOnSheets, sizesToTry } from '../../src/sheets/advice.js'
 import { addEstimates, estimateSheets } from '../../src/sheets/estimate.js'
 import { divideSheet, type Grid, type GridRequest } from '../../src/sheets/grid.js'
 import { imposeFronts } from '../../src/sheets/impose.js'
@@ -118,9 +119,27 @@ describe('advice', () => {
   })
 
   it('offers nothing on which the longest word no longer fits', () => {
-    const grid = gridOf(threeByFour)
-    const smallestPiece = grid.pieceSize
-    expect(adviceFor(threeByFour, { cards: 72, copies: 1, order: 'rows', smallestPiece })).toEqual([])
+    const set = { cards: 72, copies: 1, order: 'rows' as const }
+    expect(adviceFor(threeByFour, { ...set, wordsOn: () => null })).toEqual([])
+    // 4 across makes cards 50.8 mm wide, 6 down cards 43.2 mm high; 5 down keeps 67.7 × 51.9 mm.
+    const wordsOn = ({ widthMm, heightMm }: Size) => (widthMm < 60 || heightMm < 50 ? null : { points: 33 })
+    expect(adviceFor(threeByFour, { ...set, wordsOn }).map(one => one.text)).toEqual([
+      '5 down would save 1 sheet (cards of 67.7 × 51.9 mm, words of 33 pt).',
+    ])
+  })
+
+  it('asks about the words on every size of piece that it may speak of', () => {
+    const request = { cards: 72, copies: 1, order: 'rows' as const, grid: gridOf(threeByFour) }
+    const asked = sizesToTry({ ...request, gridRequest: threeByFour })
+    adviseOnSheets({
+      ...request,
+      gridRequest: threeByFour,
+      wordsOn: size => {
+        expect(asked).toContainEqual(size)
+        return null
+      },
+    })
+    expect(asked.length).toBeGreaterThan(0)
   })
 
   it('tells what cut and stack would save over a sheet a child', () => {
