@@ -43,11 +43,7 @@ export const chainCards: PieceLayout = {
     const { plan, subtitle, type, measure } = request
     const title = `${plan.title}: chain, answers`
     const cards = new Map(set.cards.filter(card => card.copy === 1).map(card => [card.number, card]))
-    const named = (number: number) => {
-      const word = cards.get(number)!.words[0]!.text
-      // Large-print cards carry no number.
-      return type.large ? word : `${number} ${word}`
-    }
+    const named = (number: number) => `${number} ${cards.get(number)!.words[0]!.text}`
     const rows = [
       textRow(
         'Hand out all the cards. Whoever begins reads the foot of the card; the child with the word for it reads on. The last card leads back to the first.',
@@ -69,7 +65,7 @@ export const chainCards: PieceLayout = {
         measure,
       }),
     ]
-    const heading = { title, subtitle, textMm: type.adultTextMm }
+    const heading = { title, subtitle, textMm: type.adultTextMm, measure }
     return flowPages({ heading, rows, room }).map(face => ({ ...face, kind: 'answers', title }))
   },
 }

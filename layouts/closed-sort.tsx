@@ -56,13 +56,11 @@ export const closedSort: PieceLayout = {
     if (!chosen.ok) return []
     const sort = chosen.value
     const title = `${plan.title}: ${sort.name}, answers`
-    const heading = { title, subtitle, textMm: type.adultTextMm }
+    const heading = { title, subtitle, textMm: type.adultTextMm, measure }
     const paragraph = (said: string) =>
       textRow(said, { style: { sizeMm: type.adultTextMm }, widthMm: room.widthMm, measure })
     const rows = [
-      paragraph(
-        `The columns differ in ${sort.basis}.${type.large ? '' : ' The numbers are those on the cards.'}`,
-      ),
+      paragraph(`The columns differ in ${sort.basis}. The numbers are those on the cards.`),
       ...columnTables(request, set, room.widthMm),
       ...(sort.leftoverReasons.length === 0
         ? []
@@ -137,7 +135,7 @@ function headerBorder(wordBorder: string | undefined): string {
 /** Side by side as they lie on the desk, at most so many to a row of the page. */
 const COLUMNS_ABREAST = 5
 
-/** Words under their headers, with the numbers of their cards; large-print cards carry none. */
+/** Words under their headers, with the numbers of their cards. */
 function columnTables({ type, measure }: LayoutRequest, set: CardSet, widthMm: number): readonly Row[] {
   const answers = set.answers ?? []
   const wordOf = new Map(set.cards.flatMap(card => card.words.map(word => [card.number, word.text] as const)))
@@ -146,8 +144,7 @@ function columnTables({ type, measure }: LayoutRequest, set: CardSet, widthMm: n
     const longest = Math.max(...group.map(answer => answer.numbers.length))
     const cell = (answer: Answer | undefined, row: number) => {
       const number = answer?.numbers[row]
-      if (number === undefined) return ''
-      return type.large ? wordOf.get(number)! : `${number} ${wordOf.get(number)}`
+      return number === undefined ? '' : `${number} ${wordOf.get(number)}`
     }
     const places = Array.from({ length: abreast }, (_, place) => group[place])
     return [

@@ -36,19 +36,16 @@ export const matchingPairs: PieceLayout = {
     const title = `${plan.title}: pairs, answers`
     const answers = set.answers ?? []
     const rows = tableRows({
-      // Large-print cards carry no number.
-      columns: type.large
-        ? [{ heading: 'pair', share: 1 }]
-        : [
-            { heading: 'cards', share: 0.2 },
-            { heading: 'pair', share: 0.8 },
-          ],
-      cells: answers.map(({ text, numbers }) => (type.large ? [text] : [numbers.join(' and '), text])),
+      columns: [
+        { heading: 'cards', share: 0.2 },
+        { heading: 'pair', share: 0.8 },
+      ],
+      cells: answers.map(({ text, numbers }) => [numbers.join(' and '), text]),
       widthMm: room.widthMm,
       textMm: type.adultTextMm,
       measure,
     })
-    const heading = { title, subtitle, textMm: type.adultTextMm }
+    const heading = { title, subtitle, textMm: type.adultTextMm, measure }
     return flowPages({ heading, rows, room }).map(face => ({ ...face, kind: 'answers', title }))
   },
 }

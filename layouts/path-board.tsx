@@ -57,6 +57,8 @@ function notesOn(words: number, spaces: number): readonly string[] {
 /** The board's track and the size of what is written in its first and last space. */
 interface BoardPlan {
   readonly size: Size
+  /** From the board's frame to the track. */
+  readonly insetMm: number
   readonly room: Size
   readonly track: Track
   readonly endsMm: number
@@ -64,9 +66,11 @@ interface BoardPlan {
 
 function pathFaces(request: LayoutRequest, set: CardSet, size: Size): Outcome<readonly CardFace[]> {
   const { type, item, measure, words } = request
+  // In large print a corner of the board is cut off, and the track keeps clear of that cut too.
+  const insetMm = type.large ? 1.5 : 0
   const room = {
-    widthMm: contentWidthMm(size.widthMm, undefined),
-    heightMm: contentWidthMm(size.heightMm, undefined) - setMarkHeightMm(type),
+    widthMm: contentWidthMm(size.widthMm, undefined) - 2 * insetMm,
+    heightMm: contentWidthMm(size.heightMm, undefined) - setMarkHeightMm(type) - 2 * insetMm,
   }
   const spaces = set.cards[0]!.words.length + 2
   const widest = Math.max(...words.map(word => measure(word.text, 1)), measure('finish', 1, 700))
@@ -83,7 +87,7 @@ function pathFaces(request: LayoutRequest, set: CardSet, size: Size): Outcome<re
     place: item.place,
   })
   if (!ends.ok) return ends
-  const plan: BoardPlan = { size, room, track, endsMm: ends.value }
+  const plan: BoardPlan = { size, insetMm, room, track, endsMm: ends.value }
   return { ok: true, value: set.cards.map(card => boardFace(request, card, set, plan)), problems: [] }
 }
 
@@ -96,7 +100,7 @@ function boardFace(
   request: LayoutRequest,
   card: Card,
   set: CardSet,
-  { size, room, track, endsMm }: BoardPlan,
+  { size, insetMm, room, track, endsMm }: BoardPlan,
 ): CardFace {
   const { type } = request
   const wordSlots = card.words.map((word, index): [string, SlotContent] => [
@@ -132,6 +136,7 @@ function boardFace(
             position: 'relative',
             width: mm(room.widthMm),
             height: mm(room.heightMm),
+            margin: mm(insetMm),
           }}
         >
           <OverlaySlot name="track" />

@@ -71,7 +71,7 @@ export const soundBoxes: PieceLayout = {
         measure,
       }),
     ]
-    const heading = { title, subtitle, textMm: type.adultTextMm }
+    const heading = { title, subtitle, textMm: type.adultTextMm, measure }
     return flowPages({ heading, rows, room }).map(face => ({ ...face, kind: 'answers', title }))
   },
 }

@@ -1,0 +1,93 @@
+import { describe, expect, it } from 'vitest'
+import type { PrintedItem } from '../../src/files/printed-plan.js'
+import { createRasterizer } from '../../src/files/raster.js'
+import { insetBox, mmToPixels, mmToPoints } from '../../src/geometry.js'
+import { pixelBytes } from '../files/page-pixels.js'
+import { piecesOf, printItem } from './print-item.js'
+
+/** What holds of every layout of loose pieces: items of each, in the ways that change a face most. */
+const items = [
+  'layout: closed-sort, sort: how the plural is made',
+  'layout: matching-pairs, pair: clue',
+  'layout: matching-pairs, pair: plural, border: dashed',
+  'layout: chain-cards, border: double round',
+  'layout: chain-cards, ask: plural, marks: all',
+  'layout: path-board',
+  'layout: path-board, orientation: landscape, spaces: 11, marks: all',
+  'layout: sound-boxes',
+  'layout: sound-boxes, show: word',
+  'layout: word-strips',
+  'layout: word-strips, write: syllables, border: thick cut',
+]
+const sizes = ['normal', 'large']
+const papers = ['letter', 'a4']
+const cases = items.flatMap(item =>
+  sizes.flatMap((size, index) => ({ item, size, paper: papers[(index + items.indexOf(item)) % 2]! })),
+)
+
+const dpi = 100
+/** Trimming by hand is good to about 1 mm (common practice, no source): no ink may come nearer to a cut. */
+const clearMm = 1.5
+/** `large` is 24 points of a face whose x is half its em; Andika's x is a little more. */
+const largePt = 23
+
+async function strayInk(printed: PrintedItem): Promise<number> {
+  const rasterizer = createRasterizer(dpi)
+  let stray = 0
+  for (const sheet of printed.sheets.filter(each => each.pieces.length > 0)) {
+    const drawn = await rasterizer.draw({ ...sheet, cuts: [], furniture: [] })
+    const { widthPx, channels } = drawn
+    const bytes = pixelBytes(drawn)
+    const boxes = sheet.pieces.map(({ piece, xMm, yMm }) => {
+      const { widthMm, heightMm } = piece
+      const { xMm: left, yMm: top, ...inside } = insetBox({ xMm, yMm, widthMm, heightMm }, clearMm)
+      return [left, top, left + inside.widthMm, top + inside.heightMm].map(mm =>
+        Math.round(mmToPixels(mm, dpi)),
+      ) as [number, number, number, number]
+    })
+    for (let pixel = 0; pixel * channels < bytes.length; pixel++) {
+      if (bytes[pixel * channels]! > 200) continue
+      const [x, y] = [pixel % widthPx, Math.floor(pixel / widthPx)]
+      const inside = boxes.some(
+        ([left, top, right, bottom]) => x >= left && x < right && y >= top && y < bottom,
+      )
+      if (!inside) stray++
+    }
+  }
+  return stray
+}
+
+describe.each(cases)('$item, size: $size, on $paper', ({ item, size, paper }) => {
+  let made: Promise<PrintedItem> | undefined
+  const printed = () => {
+    made ??= printItem(`{${item}, size: ${size}, paper: ${paper}}`)
+    return made
+  }
+
+  it('has all its ink inside the pieces, clear of the cuts', async () => {
+    expect(await strayInk(await printed())).toBe(0)
+  })
+
+  it('has its words in one size', async () => {
+    const sizesOfWords = new Set(piecesOf(await printed()).flatMap(piece => piece.fontPt ?? []))
+    expect(sizesOfWords.size).toBeLessThanOrEqual(1)
+  })
+
+  it('has no line of text that leaves its piece or shortens what it says', async () => {
+    for (const piece of piecesOf(await printed()))
+      for (const { art, xMm } of piece.art)
+        for (const run of art.text) {
+          // A set mark's run is as wide as its piece: its ink is looked at above.
+          if (/ ?\d+\/\d+$/.test(run.text)) continue
+          expect(xMm + run.xMm).toBeGreaterThan(clearMm)
+          expect(xMm + run.xMm + run.widthMm).toBeLessThan(piece.widthMm - clearMm)
+          expect(run.text).not.toContain('…')
+        }
+  })
+
+  it.runIf(size === 'large')('has nothing small on a piece', async () => {
+    for (const piece of piecesOf(await printed()))
+      for (const { art } of piece.art)
+        for (const run of art.text) expect(mmToPoints(run.sizeMm), run.text).toBeGreaterThan(largePt)
+  })
+})

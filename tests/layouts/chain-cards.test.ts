@@ -1,0 +1,41 @@
+import { describe, expect, it } from 'vitest'
+import { kindsOf, linesOn, marshWords, piecesOf, printItem, problemsOf } from './print-item.js'
+
+describe('chain cards', () => {
+  it('have a word and the clue of another', async () => {
+    const pieces = piecesOf(await printItem('{layout: chain-cards}'))
+    expect(pieces.map(piece => piece.text[0]).toSorted()).toEqual(marshWords.toSorted())
+    for (const { text } of pieces) expect(text).toHaveLength(2)
+    expect(pieces.find(piece => piece.text[0] === 'leaf')!.text[1]).not.toBe('it grows on a twig')
+  })
+
+  it('say on the card whether a clue or a plural follows', async () => {
+    const leadIns = async (item: string) =>
+      new Set(
+        piecesOf(await printItem(item)).flatMap(({ art }) =>
+          art.flatMap(each => each.art.text.map(run => run.text)).filter(text => text.endsWith(':')),
+        ),
+      )
+    expect(await leadIns('{layout: chain-cards}')).toEqual(new Set(['Next clue:']))
+    expect(await leadIns('{layout: chain-cards, ask: plural}')).toEqual(new Set(['Next plural:']))
+  })
+
+  it('have their loop on a page of its own: every card once, the last leading back to the first', async () => {
+    const printed = await printItem('{layout: chain-cards}')
+    expect(kindsOf(printed)).toEqual(['pieces', 'answers', 'cover'])
+    const steps = linesOn(printed, 'answers')
+      .map(line => /^(\d+ \w+) \| .* \| (\d+ \w+)$/.exec(line))
+      .filter(match => match !== null)
+      .map(([, from, to]) => [from!, to!])
+    expect(steps).toHaveLength(marshWords.length)
+    for (const [index, [, to]] of steps.entries()) expect(to).toBe(steps[(index + 1) % steps.length]![0])
+    for (const { number, text } of piecesOf(printed))
+      expect(steps.map(([from]) => from)).toContain(`${number} ${text[0]}`)
+  })
+
+  it('say which clue has no room on its card', async () => {
+    expect(await problemsOf('{layout: chain-cards, across: 4, down: 8}')).toMatch(
+      /"[a-z ]+" on card \d+ needs more room/,
+    )
+  })
+})

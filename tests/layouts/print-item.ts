@@ -1,0 +1,88 @@
+import { join } from 'node:path'
+import type { PrintedItem } from '../../src/files/printed-plan.js'
+import { itemJobs } from '../../src/pipeline/item-jobs.js'
+import { drawItems, readPlan } from '../../src/pipeline.js'
+import { formatProblem, type Outcome } from '../../src/problems.js'
+import { folderWith } from '../pipeline/plan-folder.js'
+
+export const marshWords = 'reed marsh shrimp thrush stream splash gnat wren leaf moth frog perch'.split(' ')
+
+/** A plan of the marsh, every word with a clue, up to its list of things to print. */
+export const marshWithClues = `title: Along the marsh
+class: Room 7, Heron Lane School
+seed: 12
+words:
+  - {word: reed, clue: a tall grass that stands in water}
+  - {word: marsh, clue: "wet, grassy land"}
+  - {word: shrimp, clue: it swims backwards and has ten legs}
+  - {word: thrush, clue: a brown bird with a spotted front}
+  - {word: stream, clue: water that runs downhill}
+  - {word: splash, clue: the sound of a frog going in}
+  - {word: gnat, clue: a very small fly}
+  - {word: wren, clue: a tiny bird with a loud song}
+  - {word: leaf, clue: it grows on a twig}
+  - {word: moth, clue: it flies to the lamp at night}
+  - {word: frog, clue: it was a tadpole once}
+  - {word: perch, clue: "a striped fish, or a place to sit"}
+marks:
+  - pattern: consonant-digraph
+print:
+`
+
+/** What the plan prints with these items added. */
+export async function printAll(
+  items: readonly string[],
+  plan = marshWithClues,
+): Promise<Outcome<readonly PrintedItem[]>> {
+  const folder = folderWith({ 'marsh.yaml': `${plan}${items.map(item => `  - ${item}\n`).join('')}` })
+  const studied = readPlan(join(folder, 'marsh.yaml'))
+  if (!studied.ok) return studied
+  const drawn = await drawItems(studied.value, itemJobs(studied.value.plan).jobs)
+  return drawn.ok ? { ...drawn, value: drawn.value.map(({ printed }) => printed) } : drawn
+}
+
+export async function printItem(item: string, plan = marshWithClues): Promise<PrintedItem> {
+  const printed = await printAll([item], plan)
+  if (!printed.ok) throw new Error(printed.problems.map(formatProblem).join('\n'))
+  return printed.value[0]!
+}
+
+/** The messages and advice of an item that cannot be made, or that is made with a warning. */
+export async function problemsOf(item: string, plan = marshWithClues): Promise<string> {
+  const printed = await printAll([item], plan)
+  return printed.problems.map(({ message, advice }) => `${message}\n${advice}`).join('\n')
+}
+
+export function piecesOf(item: PrintedItem) {
+  return item.sheets
+    .filter(sheet => sheet.side === 'front')
+    .flatMap(sheet => sheet.pieces.map(({ piece }) => piece))
+}
+
+export function kindsOf(item: PrintedItem): readonly string[] {
+  return [...new Set(item.sheets.map(sheet => sheet.kind))]
+}
+
+/** The lines of text on the item's pages of one kind, from top to bottom, those on one level from left to right. */
+export function linesOn(item: PrintedItem, kind: string): readonly string[] {
+  return item.sheets
+    .filter(sheet => sheet.kind === kind)
+    .flatMap(sheet => {
+      const runs = sheet.furniture.flatMap(({ art, xMm, yMm }) =>
+        art.text.map(run => ({ text: run.text, xMm: xMm + run.xMm, yMm: yMm + run.baselineMm })),
+      )
+      const levels = new Map<number, typeof runs>()
+      for (const run of runs) {
+        const level = [...levels.keys()].find(yMm => Math.abs(yMm - run.yMm) < 1) ?? run.yMm
+        levels.set(level, [...(levels.get(level) ?? []), run])
+      }
+      return [...levels]
+        .sort(([a], [b]) => a - b)
+        .map(([, line]) =>
+          line
+            .sort((a, b) => a.xMm - b.xMm)
+            .map(run => run.text)
+            .join(' | '),
+        )
+    })
+}

@@ -1,0 +1,96 @@
+import { describe, expect, it } from 'vitest'
+import { linesOn, marshWithClues, printAll, problemsOf } from './print-item.js'
+
+const withOtters = marshWithClues.replace(
+  'print:\n',
+  'groups:\n  - {name: Otters, words: [mud, pond, frog], size: large}\nprint:\n',
+)
+
+async function last(items: readonly string[], plan = marshWithClues) {
+  const printed = await printAll(items, plan)
+  if (!printed.ok) throw new Error(printed.problems.map(problem => problem.message).join('\n'))
+  return printed.value.at(-1)!
+}
+
+describe('a checklist', () => {
+  it('has a slip for every set of the plan and of its groups, with every piece on it', async () => {
+    const lines = linesOn(
+      await last(
+        [
+          '{layout: word-cards}',
+          '{layout: bingo, boards: 3, grid: 3x3, groups: none}',
+          '{layout: checklist}',
+        ],
+        withOtters,
+      ),
+      'checklist',
+    )
+    const cells = lines.flatMap(line => line.split(' | '))
+    for (const cell of ['Along the marsh: word-cards', '12 pieces', '1 reed', '12 perch'])
+      expect(cells).toContain(cell)
+    for (const cell of ['Along the marsh: bingo', '3 board', '2 pond']) expect(cells).toContain(cell)
+    // Too long for one line of a slip.
+    expect(cells).toContain('Along the marsh · Otters:')
+  })
+
+  it('has a slip for each copy of a set, which has its own bag', async () => {
+    const lines = linesOn(await last(['{layout: word-cards, copies: 5}', '{layout: checklist}']), 'checklist')
+    const titles = lines.flatMap(line => line.split(' | ')).filter(cell => cell.endsWith(': word-cards'))
+    expect(titles).toHaveLength(5)
+  })
+
+  it('lists headers as headers', async () => {
+    const lines = linesOn(
+      await last(['{layout: closed-sort, sort: how the plural is made}', '{layout: checklist}']),
+      'checklist',
+    )
+    expect(lines.join(' | ')).toContain('1 header: add s')
+  })
+
+  it('says so where the plan prints no set', async () => {
+    expect(await problemsOf('{layout: checklist}')).toContain('has no set of cards or boards')
+  })
+})
+
+describe('bag labels', () => {
+  it('tell the set, what it holds and which words', async () => {
+    const lines = linesOn(await last(['{layout: word-cards}', '{layout: bag-labels}']), 'labels').join('\n')
+    for (const part of [
+      'Along the marsh',
+      'word-cards',
+      'Room 7, Heron Lane School',
+      '12 cards',
+      'reed · marsh',
+    ])
+      expect(lines).toContain(part)
+  })
+
+  it('number the bags of a set in copies', async () => {
+    const lines = linesOn(
+      await last(['{layout: word-cards, copies: 3}', '{layout: bag-labels, for: envelope}']),
+      'labels',
+    ).join('\n')
+    for (const bag of [1, 2, 3]) expect(lines).toContain(`bag ${bag} of 3`)
+  })
+
+  it('are for the groups alone that the item names', async () => {
+    const lines = linesOn(
+      await last(['{layout: word-cards}', '{layout: bag-labels, groups: Otters}'], withOtters),
+      'labels',
+    ).join('\n')
+    expect(lines).toContain('3 cards')
+    expect(lines).not.toContain('12 cards')
+  })
+})
+
+describe('the calibration sheet', () => {
+  it('has a front and a back, once for the whole plan', async () => {
+    const printed = await printAll(['{layout: calibration}'], withOtters)
+    if (!printed.ok) throw new Error('not printed')
+    expect(printed.value.map(item => item.name)).toEqual(['calibration'])
+    expect(printed.value[0]!.sheets.map(sheet => [sheet.number, sheet.side, sheet.kind])).toEqual([
+      [1, 'front', 'calibration'],
+      [2, 'back', 'calibration'],
+    ])
+  })
+})
