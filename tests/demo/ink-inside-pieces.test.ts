@@ -1,7 +1,9 @@
 import { describe, expect, it } from 'vitest'
+import type { Pixels } from '../../src/files/png/pixels.js'
 import { createRasterizer } from '../../src/files/raster.js'
 import { insetBox, mmToPixels } from '../../src/geometry.js'
 import type { Sheet } from '../../src/sheets/sheet.js'
+import { pixelBytes } from '../files/page-pixels.js'
 import { demoWeeks, drawDemoWeek } from './demo-sheets.js'
 
 const dpi = 150
@@ -9,11 +11,10 @@ const dpi = 150
 const clearMm = 1.5
 
 /** How many inked pixels of the sheet's pieces lie anywhere but well inside a piece. */
-async function strayInk(
-  sheet: Sheet,
-  draw: (sheet: Sheet) => Promise<{ bytes: Uint8Array; widthPx: number; heightPx: number; channels: number }>,
-) {
-  const { bytes, widthPx, heightPx, channels } = await draw({ ...sheet, cuts: [], furniture: [] })
+async function strayInk(sheet: Sheet, draw: (sheet: Sheet) => Promise<Pixels>) {
+  const drawn = await draw({ ...sheet, cuts: [], furniture: [] })
+  const { widthPx, heightPx, channels } = drawn
+  const bytes = pixelBytes(drawn)
   const allowed = new Uint8Array(widthPx * heightPx)
   for (const { piece, xMm, yMm } of sheet.pieces) {
     const box = insetBox({ xMm, yMm, widthMm: piece.widthMm, heightMm: piece.heightMm }, clearMm)
