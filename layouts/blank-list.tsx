@@ -1,8 +1,10 @@
 import { mm } from '../src/pieces/face.js'
+import { headingHeight } from '../src/pieces/flow-page.js'
 import { blankKeyRows } from '../src/pieces/key-rows.js'
 import { WritingLine } from '../src/pieces/rules.js'
 import { wordListPages } from '../src/pieces/word-list.js'
 import type { PageLayout } from './layout.js'
+import { factsHeight, markedListHeading } from './marked-list.js'
 
 /** The children's copy: the words where the marked list has them, nothing marked, and room to draw the key. */
 export const blankList: PageLayout = {
@@ -12,15 +14,23 @@ export const blankList: PageLayout = {
   options: {},
   marks: 'none',
   pages: (request, room) => {
-    const { words, type, plan } = request
+    const { words, type, plan, measure } = request
     return wordListPages({
       words,
       type,
       marked: false,
-      heading: { title: plan.title, subtitle: 'Name', textMm: type.adultTextMm, lineAfterSubtitle: true },
+      heading: {
+        title: plan.title,
+        subtitle: 'Name',
+        textMm: type.adultTextMm,
+        measure,
+        leastHeightMm: headingHeight(markedListHeading(request), room.widthMm),
+        lineAfterSubtitle: true,
+      },
       room,
       columnHeadings: () => null,
       beside: () => <WritingRoom />,
+      besideHeightMm: (word, widthMm) => factsHeight(request, word, widthMm),
       keyRows: blankKeyRows(request, room.widthMm),
     }).map(face => ({ ...face, kind: 'list', title: `${plan.title}: list to mark` }))
   },

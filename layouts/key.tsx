@@ -11,13 +11,13 @@ export const key: PageLayout = {
   options: { for: choice(['wall', 'desk'], 'wall') },
   marks: 'all',
   pages: (request, room) => {
-    const { plan, subtitle, type, item } = request
+    const { plan, subtitle, type, item, measure } = request
     const title = `${plan.title}: our key`
     const forWall = item.options.for === 'wall'
     const textMm = forWall ? Math.max(type.textMm, type.adultTextMm * 1.5) : type.textMm
     const sampleMm = forWall ? Math.max(13, type.textMm * 1.6) : Math.max(7, type.textMm)
     const rows = largeKeyRows(request, room.widthMm, sampleMm)
-    return flowPages({ heading: { title, subtitle, textMm }, rows, room }).map(face => ({
+    return flowPages({ heading: { title, subtitle, textMm, measure }, rows, room }).map(face => ({
       ...face,
       kind: 'key',
       title,

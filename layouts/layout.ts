@@ -22,7 +22,9 @@ export interface LayoutRequest {
   readonly group: PlanGroup | null
   /** Unique within the plan, e.g. `bingo-otters`: the item's name and its group's. */
   readonly itemName: string
-  /** Short name of the set, printed small on each piece. */
+  /** Name of the set in full, for its pages. */
+  readonly setTitle: string
+  /** The same, as short as the foot of a piece needs it, printed small on each. */
   readonly setName: string
   /** Under the title of a page: class, group. */
   readonly subtitle: string

@@ -1,15 +1,16 @@
 import { mm } from '../src/pieces/face.js'
+import type { Heading } from '../src/pieces/flow-page.js'
 import { keyRows } from '../src/pieces/key-rows.js'
-import { breakLinesWithin, Lines, type TextStyle } from '../src/pieces/text-lines.js'
+import { breakLines, Lines, linesHeight, type TextStyle } from '../src/pieces/text-lines.js'
 import { wordListPages } from '../src/pieces/word-list.js'
 import type { Word } from '../src/words/word.js'
 import type { LayoutRequest, PageLayout } from './layout.js'
 
 /** What the list says of a word, left to right, each with its share of the room beside the word. */
 const columns: readonly { heading: string; share: number; of: (word: Word) => readonly string[] }[] = [
-  { heading: 'sounds', share: 0.21, of: word => [`${word.soundCount}: ${soundsOf(word)}`] },
-  { heading: 'part of speech', share: 0.17, of: word => [word.partsOfSpeech.slice(0, 2).join(', ')] },
-  { heading: 'plural', share: 0.34, of: pluralOf },
+  { heading: 'sounds', share: 0.22, of: word => [`${word.soundCount}: ${soundsOf(word)}`] },
+  { heading: 'part of speech', share: 0.18, of: word => [word.partsOfSpeech.slice(0, 2).join(', ')] },
+  { heading: 'plural', share: 0.32, of: pluralOf },
   { heading: 'clue', share: 0.28, of: word => [word.clue ?? ''] },
 ]
 
@@ -21,19 +22,25 @@ export const markedList: PageLayout = {
   options: {},
   marks: 'all',
   pages: (request, room) => {
-    const { words, marked, type, plan } = request
-    const title = `${plan.title}: marked list`
+    const { words, marked, type } = request
+    const heading = markedListHeading(request)
     return wordListPages({
       words,
       type,
       marked,
-      heading: { title, subtitle: request.subtitle, textMm: type.adultTextMm },
+      heading,
       room,
-      columnHeadings: widthMm => <ColumnHeadings sizeMm={type.adultTextMm * 0.9} widthMm={widthMm} />,
+      columnHeadings: widthMm => <ColumnHeadings request={request} widthMm={widthMm} />,
       beside: (word, widthMm) => factsOf(request, word, widthMm),
+      besideHeightMm: (word, widthMm) => factsHeight(request, word, widthMm),
       keyRows: keyRows(request, room.widthMm),
-    }).map(face => ({ ...face, kind: 'list', title }))
+    }).map(face => ({ ...face, kind: 'list', title: heading.title }))
   },
+}
+
+/** The blank list keeps as much room for its own. */
+export function markedListHeading({ plan, subtitle, type, measure }: LayoutRequest): Heading {
+  return { title: `${plan.title}: marked list`, subtitle, textMm: type.adultTextMm, measure }
 }
 
 /** `th·r·ea·d`, and said to be a guess where it is one. */
@@ -47,38 +54,49 @@ function pluralOf({ plural }: Word): readonly string[] {
   return [[plural.form, ...(plural.alternatives ?? [])].join(' or '), plural.rule]
 }
 
-function ColumnHeadings({ sizeMm, widthMm }: { readonly sizeMm: number; readonly widthMm: number }) {
+const factStyle = (type: LayoutRequest['type']): TextStyle => ({ sizeMm: type.adultTextMm * 0.9 })
+/** Between one column and the next. */
+const COLUMN_GAP_MM = 2
+
+function ColumnHeadings({ request, widthMm }: { readonly request: LayoutRequest; readonly widthMm: number }) {
+  const style: TextStyle = { ...factStyle(request.type), weight: 700 }
   return (
-    <div style={{ display: 'flex', width: '100%' }}>
-      {columns.map(column => (
+    <div style={{ display: 'flex', width: '100%', alignItems: 'flex-end' }}>
+      {columns.map(({ heading, share }) => (
         <Lines
-          lines={[column.heading]}
-          style={{ sizeMm, weight: 700 }}
-          box={{ width: mm(widthMm * column.share) }}
+          lines={breakLines(heading, widthMm * share - COLUMN_GAP_MM, style, request.measure)}
+          style={style}
+          box={{ width: mm(widthMm * share) }}
         />
       ))}
     </div>
   )
 }
 
-/** At most two lines a column, whatever has to be shortened for it. */
-function factsOf({ type, measure }: LayoutRequest, word: Word, widthMm: number) {
-  const style: TextStyle = { sizeMm: type.adultTextMm * 0.9 }
+/** Nothing is shortened: the row grows with what is said of its word. */
+function factLines({ type, measure }: LayoutRequest, word: Word, widthMm: number) {
+  return columns.map(column =>
+    column
+      .of(word)
+      .flatMap(text => breakLines(text, widthMm * column.share - COLUMN_GAP_MM, factStyle(type), measure)),
+  )
+}
+
+export function factsHeight(request: LayoutRequest, word: Word, widthMm: number): number {
+  const lines = Math.max(...factLines(request, word, widthMm).map(column => column.length))
+  return linesHeight(lines, factStyle(request.type).sizeMm)
+}
+
+function factsOf(request: LayoutRequest, word: Word, widthMm: number) {
   return (
     <div style={{ display: 'flex', width: '100%', alignItems: 'center' }}>
-      {columns.map(column => {
-        const columnMm = widthMm * column.share
-        const texts = column.of(word)
-        const lines = texts.flatMap(text =>
-          breakLinesWithin(
-            text,
-            { widthMm: columnMm - 2, maximum: texts.length > 1 ? 1 : 2 },
-            style,
-            measure,
-          ),
-        )
-        return <Lines lines={lines} style={style} box={{ width: mm(columnMm) }} />
-      })}
+      {factLines(request, word, widthMm).map((lines, index) => (
+        <Lines
+          lines={lines}
+          style={factStyle(request.type)}
+          box={{ width: mm(widthMm * columns[index]!.share) }}
+        />
+      ))}
     </div>
   )
 }

@@ -35,14 +35,14 @@ export const openSort: PieceLayout = {
   },
   face: wordCardFace,
   pages: (request, _set, room) => {
-    const { plan, subtitle, type, words } = request
+    const { plan, subtitle, type, words, measure } = request
     const sorts = rankSorts(words).slice(0, SORTS_SHOWN)
     const rows =
       sorts.length === 0
         ? [noSortRow(request)]
         : sorts.flatMap((sort, index) => sortRows(request, sort, index, room.widthMm))
     const title = `${plan.title}: sorts that hold`
-    const heading = { title, subtitle, textMm: type.adultTextMm }
+    const heading = { title, subtitle, textMm: type.adultTextMm, measure }
     return flowPages({ heading, rows, room }).map(face => ({ ...face, kind: 'answers', title }))
   },
 }

@@ -32,7 +32,7 @@ export function callersSheet({
     heightMm: linesHeight(notes.length, textMm) + textMm,
     tree: <Lines lines={notes} style={style} />,
   }
-  return flowPages({ heading: { title, subtitle, textMm }, rows: [noteRow, ...calls], room })
+  return flowPages({ heading: { title, subtitle, textMm, measure }, rows: [noteRow, ...calls], room })
 }
 
 interface Call {

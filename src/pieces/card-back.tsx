@@ -6,7 +6,15 @@ import { CardFrame, contentWidthMm } from './card-frame.js'
 import type { CardFace, SlotContent } from './face.js'
 import type { Art } from './piece.js'
 import { Slot } from './slot.js'
-import { breakLines, Lines, type TextMeasure, type TextStyle } from './text-lines.js'
+import { textRoom } from './text-card.js'
+import {
+  breakLines,
+  breakLinesWithin,
+  Lines,
+  linesHeight,
+  type TextMeasure,
+  type TextStyle,
+} from './text-lines.js'
 import type { TypeScale } from './type-scale.js'
 
 /** A teacher's picture as read from its file. */
@@ -23,6 +31,8 @@ export interface CardBackRequest {
   readonly type: TypeScale
   readonly measure: TextMeasure
   readonly pictureOf: (word: Word) => Picture | undefined
+  /** The em of running text that all backs of the set share; the type scale's own where left out. */
+  readonly textMm?: number
   /** A pattern over the whole piece. */
   readonly drawPattern: (size: Size) => Art
 }
@@ -62,9 +72,11 @@ function patternContent({ drawPattern }: CardBackRequest): BackContent {
   }
 }
 
-function textContent({ type, measure, size }: CardBackRequest, text: string): BackContent {
-  const style: TextStyle = { sizeMm: type.textMm * (type.large ? 1 : 1.3), align: 'centre' }
-  const lines = breakLines(text, contentWidthMm(size.widthMm, undefined) - 4, style, measure)
+function textContent({ type, measure, size, textMm }: CardBackRequest, text: string): BackContent {
+  const style: TextStyle = { sizeMm: textMm ?? type.textMm, align: 'centre' }
+  const room = textRoom(size, undefined, type)
+  const maximum = Math.max(1, Math.floor(room.heightMm / linesHeight(1, style.sizeMm)))
+  const lines = breakLinesWithin(text, { widthMm: room.widthMm, maximum }, style, measure)
   return {
     tree: (
       <CardFrame type={type} border={undefined}>

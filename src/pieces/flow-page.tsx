@@ -2,7 +2,7 @@ import type { JSXNode } from 'satori/jsx'
 import type { Size } from '../geometry.js'
 import { type Face, mm, type SlotContent } from './face.js'
 import { WritingLine } from './rules.js'
-import { Lines, linesHeight } from './text-lines.js'
+import { breakLines, Lines, linesHeight, type TextMeasure, type TextStyle } from './text-lines.js'
 
 /** A row of a list: its height is fixed before it is laid out, so that a page can be filled without trying. */
 export interface Row {
@@ -16,6 +16,9 @@ export interface Heading {
   readonly subtitle: string
   /** The em of running text; the title is larger. */
   readonly textMm: number
+  readonly measure: TextMeasure
+  /** Room kept for it even where it needs less, so that two lists stand line for line. */
+  readonly leastHeightMm?: number
   /** A line to write on behind the subtitle, for a name. */
   readonly lineAfterSubtitle?: boolean
 }
@@ -36,7 +39,7 @@ export function flowPages({
   readonly room: Size
   readonly gapMm?: number
 }): readonly Face[] {
-  const headingMm = headingHeight(heading)
+  const headingMm = headingHeight(heading, room.widthMm)
   const pages: Row[][] = [[]]
   let usedMm = headingMm
   for (const row of rows) {
@@ -55,7 +58,11 @@ export function flowPages({
       <div
         style={{ display: 'flex', flexDirection: 'column', width: '100%', height: '100%', gap: mm(gapMm) }}
       >
-        <PageHeading heading={heading} page={pages.length > 1 ? `${index + 1} of ${pages.length}` : ''} />
+        <PageHeading
+          heading={heading}
+          widthMm={room.widthMm}
+          page={pages.length > 1 ? `${index + 1} of ${pages.length}` : ''}
+        />
         {page.map(row => (
           <div style={{ display: 'flex', height: mm(row.heightMm), flexShrink: 0, width: '100%' }}>
             {row.tree}
@@ -69,24 +76,54 @@ export function flowPages({
 
 const TITLE_SCALE = 1.6
 
-export function headingHeight({ textMm }: Heading): number {
-  return linesHeight(1, textMm * TITLE_SCALE) + linesHeight(1, textMm) + textMm
+/** Of the width, for the subtitle; the rest is for the page's number or the line to write on. */
+const SUBTITLE_SHARE = 0.8
+
+/** Whatever the title's length, it stays on the page: it takes as many lines as it needs. */
+function headingLines({ title, subtitle, textMm, measure }: Heading, widthMm: number) {
+  const titleStyle: TextStyle = { sizeMm: textMm * TITLE_SCALE, weight: 700 }
+  const subtitleStyle: TextStyle = { sizeMm: textMm, color: '#404040' }
+  return {
+    titleStyle,
+    subtitleStyle,
+    titleLines: breakLines(title, widthMm, titleStyle, measure),
+    subtitleLines: breakLines(subtitle, widthMm * SUBTITLE_SHARE, subtitleStyle, measure),
+  }
 }
 
-function PageHeading({ heading, page }: { readonly heading: Heading; readonly page: string }) {
-  const { title, subtitle, textMm, lineAfterSubtitle = false } = heading
+export function headingHeight(heading: Heading, widthMm: number): number {
+  const { titleLines, titleStyle, subtitleLines, subtitleStyle } = headingLines(heading, widthMm)
+  return Math.max(
+    heading.leastHeightMm ?? 0,
+    linesHeight(Math.max(1, titleLines.length), titleStyle.sizeMm) +
+      linesHeight(Math.max(1, subtitleLines.length), subtitleStyle.sizeMm) +
+      heading.textMm,
+  )
+}
+
+function PageHeading({
+  heading,
+  widthMm,
+  page,
+}: {
+  readonly heading: Heading
+  readonly widthMm: number
+  readonly page: string
+}) {
+  const { textMm, lineAfterSubtitle = false } = heading
+  const { titleLines, titleStyle, subtitleLines, subtitleStyle } = headingLines(heading, widthMm)
   return (
     <div
       style={{
         display: 'flex',
         flexDirection: 'column',
-        height: mm(headingHeight(heading)),
+        height: mm(headingHeight(heading, widthMm)),
         flexShrink: 0,
       }}
     >
-      <Lines lines={[title]} style={{ sizeMm: textMm * TITLE_SCALE, weight: 700 }} />
+      <Lines lines={titleLines} style={titleStyle} />
       <div style={{ display: 'flex', justifyContent: 'space-between' }}>
-        <Lines lines={[subtitle]} style={{ sizeMm: textMm, color: '#404040' }} />
+        <Lines lines={subtitleLines} style={subtitleStyle} />
         {lineAfterSubtitle ? (
           <div
             style={{
@@ -101,7 +138,7 @@ function PageHeading({ heading, page }: { readonly heading: Heading; readonly pa
             <WritingLine />
           </div>
         ) : null}
-        <Lines lines={[page]} style={{ sizeMm: textMm, color: '#404040' }} />
+        <Lines lines={[page]} style={subtitleStyle} />
       </div>
     </div>
   )

@@ -1,6 +1,7 @@
 import type { Card, CardSet } from '../sets/card-set.js'
 import { borderDepthMm } from './card-border.js'
 import { mm } from './face.js'
+import { breakLinesWithin, type TextMeasure } from './text-lines.js'
 import type { TypeScale } from './type-scale.js'
 
 /** From the inside of the border to a mark in the corner. */
@@ -10,6 +11,29 @@ const CORNER_MM = 4
 export function setMarkHeightMm(type: TypeScale): number {
   // Large figures have white enough of their own below the baseline.
   return type.setMarkMm * (type.large ? 1.05 : 1.3)
+}
+
+/** White kept between the set mark and the edges of its piece, taken together. */
+const BESIDE_MM = 3
+
+/** The set's name, cut short where its mark would be wider than a piece of this width. */
+export function shortSetName({
+  name,
+  widthMm,
+  border,
+  type,
+  measure,
+}: {
+  readonly name: string
+  readonly widthMm: number
+  readonly border: string | undefined
+  readonly type: TypeScale
+  readonly measure: TextMeasure
+}): string {
+  const style = { sizeMm: type.setMarkMm }
+  const numbersMm = measure(' 999/999', style.sizeMm)
+  const roomMm = widthMm - 2 * borderDepthMm(border) - BESIDE_MM - numbersMm
+  return breakLinesWithin(name, { widthMm: roomMm, maximum: 1 }, style, measure)[0] ?? ''
 }
 
 /**

@@ -39,12 +39,18 @@ export function breakLines(text: string, widthMm: number, style: TextStyle, meas
     while (!fits(line) && line.length > 1) {
       let end = line.length - 1
       while (end > 1 && !fits(line.slice(0, end))) end--
+      end = afterLastJoint(line.slice(0, end)) || end
       lines.push(line.slice(0, end))
       line = line.slice(end)
     }
   }
   if (line !== '') lines.push(line)
   return lines
+}
+
+/** Where a long word is best broken: after its last hyphen or the dot between its sounds; 0 where it has none. */
+function afterLastJoint(text: string): number {
+  return Math.max(text.lastIndexOf('-'), text.lastIndexOf('·')) + 1
 }
 
 /** Breaks text and keeps at most `maximum` lines; the last one then ends in an ellipsis. */

@@ -5,6 +5,7 @@ import { type Face, mm } from './face.js'
 import { flowPages, type Heading, headingHeight, type Row, rowsHeight } from './flow-page.js'
 import { Rule } from './rules.js'
 import { Slot } from './slot.js'
+import { linesHeight } from './text-lines.js'
 import type { TypeScale } from './type-scale.js'
 
 export interface WordListRequest {
@@ -17,6 +18,8 @@ export interface WordListRequest {
   readonly columnHeadings: (widthMm: number) => JSXNode
   /** What stands beside a word. */
   readonly beside: (word: Word, widthMm: number) => JSXNode
+  /** What the marked list says of a word is this high; its row is no lower, in either list. */
+  readonly besideHeightMm: (word: Word, widthMm: number) => number
   /** At the foot of the list. */
   readonly keyRows: readonly Row[]
 }
@@ -27,9 +30,11 @@ export interface WordListRequest {
  */
 export function wordListPages(request: WordListRequest): readonly Face[] {
   const { words, type, heading, room, keyRows, columnHeadings } = request
-  const headingRowMm = type.adultTextMm * 2
-  const takenMm = headingHeight(heading) + headingRowMm + rowsHeight(keyRows)
-  const measure = measureRows({ type, room, words: words.length, takenMm })
+  const headingRowMm = linesHeight(2, type.adultTextMm * 0.9)
+  const takenMm = headingHeight(heading, room.widthMm) + headingRowMm + rowsHeight(keyRows)
+  const columns = measureColumns(type, room.widthMm)
+  const needs = words.map(word => request.besideHeightMm(word, columns.besideMm) + ROW_PADDING_MM)
+  const measure = { ...columns, heightMm: rowHeight(type, room.heightMm - takenMm, needs) }
   const rows: Row[] = [
     {
       heightMm: headingRowMm,
@@ -39,6 +44,8 @@ export function wordListPages(request: WordListRequest): readonly Face[] {
             display: 'flex',
             width: '100%',
             boxSizing: 'border-box',
+            height: '100%',
+            alignItems: 'flex-end',
             paddingLeft: mm(measure.numberMm + measure.wordMm),
           }}
         >
@@ -46,55 +53,62 @@ export function wordListPages(request: WordListRequest): readonly Face[] {
         </div>
       ),
     },
-    ...words.map((word, index) => wordRow(request, { word, number: index + 1 }, measure)),
+    ...words.map((word, index) =>
+      wordRow(request, { word, number: index + 1, leastMm: needs[index]! }, measure),
+    ),
     ...keyRows,
   ]
   return flowPages({ heading, rows, room })
 }
 
-interface RowMeasure {
-  readonly heightMm: number
+interface ColumnMeasure {
   readonly numberMm: number
   readonly wordMm: number
   readonly besideMm: number
 }
 
+interface RowMeasure extends ColumnMeasure {
+  /** Of a row that needs no more. */
+  readonly heightMm: number
+}
+
 /** Rows are never closer than this, so that a pencil can work between them: our own judgement, no source. */
 const LEAST_ROW_MM = 10.5
 const MOST_ROW_MM = 17
+/** Between what stands in a row and the rules above and below, taken together. */
+const ROW_PADDING_MM = 1.5
+
+function measureColumns(type: TypeScale, widthMm: number): ColumnMeasure {
+  const numberMm = type.adultTextMm * 2.4
+  const wordMm = widthMm * (type.large ? 0.42 : 0.28)
+  return { numberMm, wordMm, besideMm: widthMm - numberMm - wordMm }
+}
 
 /** Rows as high as fill one page where they can; a longer list runs on over pages. */
-function measureRows({
-  type,
-  room,
-  words,
-  takenMm,
-}: {
-  readonly type: TypeScale
-  readonly room: Size
-  readonly words: number
-  readonly takenMm: number
-}): RowMeasure {
-  const numberMm = type.adultTextMm * 2.4
-  const wordMm = room.widthMm * (type.large ? 0.42 : 0.28)
+function rowHeight(type: TypeScale, roomMm: number, needs: readonly number[]): number {
   const least = Math.max(LEAST_ROW_MM, type.wordMinimumMm * 2.3)
-  const filling = (room.heightMm - takenMm) / Math.max(words, 1)
-  return {
-    heightMm: Math.min(Math.max(MOST_ROW_MM, least), Math.max(least, filling)),
-    numberMm,
-    wordMm,
-    besideMm: room.widthMm - numberMm - wordMm,
+  return Math.min(Math.max(MOST_ROW_MM, least), Math.max(least, evenShare(roomMm, needs)))
+}
+
+/** The height that fills the room when all rows have it, but those that need more than it. */
+function evenShare(roomMm: number, needs: readonly number[]): number {
+  let leftMm = roomMm
+  for (const [index, need] of [...needs].sort((a, b) => b - a).entries()) {
+    const share = leftMm / (needs.length - index)
+    if (need <= share) return share
+    leftMm -= need
   }
+  return 0
 }
 
 function wordRow(
   { type, marked, beside }: WordListRequest,
-  { word, number }: { readonly word: Word; readonly number: number },
+  { word, number, leastMm }: { readonly word: Word; readonly number: number; readonly leastMm: number },
   measure: RowMeasure,
 ): Row {
   const name = `word ${number}`
   return {
-    heightMm: measure.heightMm,
+    heightMm: Math.max(measure.heightMm, leastMm),
     slots: {
       [name]: {
         kind: 'word',

@@ -1,7 +1,9 @@
 import { cardBackFace } from '../pieces/card-back.js'
 import { drawFaces } from '../pieces/draw-faces.js'
+import { fitTexts } from '../pieces/fit-texts.js'
 import type { Piece } from '../pieces/piece.js'
 import { pieceOf } from '../pieces/piece-of.js'
+import { textRoom } from '../pieces/text-card.js'
 import { type Outcome, warningAt } from '../problems.js'
 import type { CardSet } from '../sets/card-set.js'
 import { imposeBacks } from '../sheets/backs.js'
@@ -29,9 +31,13 @@ export async function drawBacks(
       `Give each word its ${what} in the plan, or choose another back.`,
     ),
   )
+  const size = textSizeOnBacks(prepared, set)
+  if (!size.ok) return { ok: false, problems: [...problems, ...size.problems] }
   const faces = set.cards.map(card =>
     cardBackFace({
       ...request,
+      setName: request.setTitle,
+      textMm: size.value,
       back,
       card,
       size: grid.pieceSize,
@@ -59,6 +65,26 @@ export async function drawBacks(
       : {}),
   })
   return { ok: true, value: backs, problems }
+}
+
+/** The em in mm for the names or clues on the backs; a clue that does not fit is an error, a name is cut short. */
+function textSizeOnBacks({ job, request, grid }: PreparedItem, { cards }: CardSet): Outcome<number> {
+  const { type, measure } = request
+  const room = textRoom(grid.pieceSize, undefined, type)
+  const clues = cards.flatMap(({ number, copy, words: [word, ...more] }) =>
+    copy === 1 && more.length === 0 && word?.clue !== undefined
+      ? [{ text: word.clue, on: `the back of card ${number}`, room }]
+      : [],
+  )
+  const fit = fitTexts({
+    texts: job.item.back === 'clue' ? clues : [{ text: request.setTitle, on: 'the backs', room }],
+    minimumMm: type.textMm,
+    maximumMm: type.textMm * (type.large ? 1 : 1.3),
+    weight: 400,
+    measure,
+    place: job.item.place,
+  })
+  return fit.ok || job.item.back === 'clue' ? fit : { ok: true, value: type.textMm, problems: [] }
 }
 
 /** A board or a header has no one word whose back could be missing. */

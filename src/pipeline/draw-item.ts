@@ -55,7 +55,7 @@ export async function drawItem(prepared: PreparedItem): Promise<Outcome<DrawnIte
   if (!drawn.ok || !pages.ok)
     return { ok: false, problems: [...problems, ...drawn.problems, ...pages.problems] }
 
-  const title = `${request.setName}: ${item.name}`
+  const title = `${request.setTitle}: ${item.name}`
   const imposed = imposeFronts({
     pieces: drawn.value.faces.map(pieceOf),
     grid,

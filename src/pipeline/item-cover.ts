@@ -27,7 +27,7 @@ export function itemCover(prepared: PreparedItem, set: CardSet, sheetsOfCard: nu
   const room = pageRoom(grid)
   const used = fullestSheet({ grid, cards: cardsOnce(set), copies: item.copies, order: item.order })
   return coverSheets({
-    title: `${request.setName}: ${item.name}`,
+    title: `${request.setTitle}: ${item.name}`,
     subtitles: request.subtitle === '' ? [] : [request.subtitle],
     entries: [
       {

@@ -1,6 +1,7 @@
 import { bundledFaces, defaultFace } from '../../fonts/index.js'
 import { droppedInFaces, loadTypeface } from '../../fonts/load-typeface.js'
 import { layouts } from '../../layouts/index.js'
+import { saySize } from '../geometry.js'
 import { lineStyles, outlineStyles } from '../pieces/marks/styles.js'
 import { papers } from '../sheets/papers.js'
 import { patterns } from '../words/patterns/index.js'
@@ -14,7 +15,7 @@ export interface NamedThing {
 /** Everything that may be named in a plan, for `oaktag list`. */
 export function planNames() {
   return {
-    papers: papers.map(({ name, widthMm, heightMm }) => ({ name, summary: `${widthMm} × ${heightMm} mm` })),
+    papers: papers.map(({ name, widthMm, heightMm }) => ({ name, summary: saySize({ widthMm, heightMm }) })),
     fonts: [...bundledFaces.map(describeBundled), ...droppedInFaces().map(describeDropped)],
     patterns: patterns.map(({ name, definition }) => ({ name, summary: definition })),
     layouts: layouts.map(({ name, summary, options }) => ({

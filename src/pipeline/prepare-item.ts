@@ -3,6 +3,7 @@ import { loadTypeface } from '../../fonts/load-typeface.js'
 import { layouts } from '../../layouts/index.js'
 import type { Layout, LayoutRequest, PiecesPerSheet } from '../../layouts/layout.js'
 import type { StyledMark } from '../pieces/marks/styled-mark.js'
+import { shortSetName } from '../pieces/set-mark.js'
 import { measureTextLine } from '../pieces/text-line.js'
 import { typeScale } from '../pieces/type-scale.js'
 import type { Typeface } from '../pieces/typeface/typeface.js'
@@ -47,12 +48,14 @@ export function prepareItem(studied: StudiedPlan, job: ItemJob): Outcome<Prepare
   if (missing.length > 0) return { ok: false, problems: missing }
   const type = typeScale(item.size ?? group?.size ?? { kind: 'normal' }, typeface)
   const picture = pictureReader()
-  const request: LayoutRequest = {
+  const setTitle = group === null ? plan.title : `${plan.title} · ${group.name}`
+  const wanted: LayoutRequest = {
     plan,
     item,
     group,
     itemName: job.name,
-    setName: group === null ? plan.title : `${plan.title} · ${group.name}`,
+    setTitle,
+    setName: setTitle,
     subtitle: [plan.className, group?.name ?? ''].filter(part => part !== '').join(' · '),
     words: job.words.map(word => words.get(word)!),
     marks,
@@ -63,9 +66,13 @@ export function prepareItem(studied: StudiedPlan, job: ItemJob): Outcome<Prepare
       measureTextLine({ typeface, text, sizeMm, weight: weight === 700 ? 'bold' : 'regular' }),
     pictureOf: word => (word.picture === undefined ? undefined : picture(word.picture)),
   }
-  const gridRequest = gridRequestFor(job, layout, request)
+  const gridRequest = gridRequestFor(job, layout, wanted)
   const grid = divideSheet(gridRequest)
   if (!grid.ok) return grid
+  const { measure } = wanted
+  const { widthMm } = grid.value.pieceSize
+  const setName = shortSetName({ name: setTitle, widthMm, border: item.border, type, measure })
+  const request = { ...wanted, setName }
   const value = { studied, job, layout, request, grid: grid.value, gridRequest }
   return { ok: true, value, problems: grid.problems }
 }

@@ -1,8 +1,10 @@
 import { describe, expect, it } from 'vitest'
 import { flowPages, headingHeight, type Row } from '../../src/pieces/flow-page.js'
 
-const heading = { title: 'Along the marsh', subtitle: 'Room 7', textMm: 4 }
-const room = { widthMm: 100, heightMm: headingHeight(heading) + 50 }
+/** Every letter half an em wide. */
+const measure = (text: string, sizeMm: number) => text.length * sizeMm * 0.5
+const heading = { title: 'Along the marsh', subtitle: 'Room 7', textMm: 4, measure }
+const room = { widthMm: 100, heightMm: headingHeight(heading, 100) + 50 }
 const rows = (heights: readonly number[]): readonly Row[] =>
   heights.map((heightMm, index) => ({
     heightMm,
@@ -24,6 +26,13 @@ describe('a list that flows over pages', () => {
 
   it('gives a row that is higher than a page a page of its own', () => {
     expect(rowsOnPages([10, 80, 10])).toEqual([1, 1, 1])
+  })
+
+  it('keeps a title on the page that is longer than it is wide, with less room for rows', () => {
+    const long = { ...heading, title: 'Along the marsh and round the harbour and back by the bakery' }
+    expect(headingHeight(long, room.widthMm)).toBeGreaterThan(headingHeight(heading, room.widthMm))
+    const pages = flowPages({ heading: long, rows: rows([20, 20, 10]), room })
+    expect(pages.map(page => Object.keys(page.slots).length)).toEqual([2, 1])
   })
 
   it('makes one page of an empty list', () => {

@@ -15,6 +15,11 @@ describe('running text', () => {
     expect(breakLines('thunderstorm', 10, style, measure)).toEqual(['thund', 'ersto', 'rm'])
   })
 
+  it('breaks a long word after its hyphen or the dot between its sounds, if it has one', () => {
+    expect(breakLines('n·eigh·b·or·h·oo·d', 24, style, measure)).toEqual(['n·eigh·b·or·', 'h·oo·d'])
+    expect(breakLines('jack-in-the-box', 20, style, measure)).toEqual(['jack-in-', 'the-box'])
+  })
+
   it('is shortened with an ellipsis that still fits', () => {
     const lines = breakLinesWithin(
       'a tall grass that stands in water',

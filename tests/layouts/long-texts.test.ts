@@ -1,0 +1,94 @@
+import { describe, expect, it } from 'vitest'
+import { layouts } from '../../layouts/index.js'
+import type { PrintedItem } from '../../src/files/printed-plan.js'
+import type { Size } from '../../src/geometry.js'
+import type { PlacedArt } from '../../src/pieces/piece.js'
+import { formatProblem } from '../../src/problems.js'
+import { linesOn, printAll, printItem } from './print-item.js'
+
+/** As long as a plan takes them. */
+const title = 'The reeds, the herons and the terns along the marsh '.repeat(3).slice(0, 119).trim()
+const plan = `title: ${title}
+class: ${title}
+words:
+  - {word: reed, clue: a tall grass that stands in the water of the marsh}
+  - {word: marsh, clue: wet land}
+  - {word: neighborhood, clue: ${'all the houses and gardens about your own and '.repeat(3).trim()}}
+  - {word: gnat, clue: a fly}
+  - {word: leaf, clue: on a tree}
+  - {word: fish, clue: it swims}
+  - {word: shell, clue: a snail has one}
+  - {word: stream, clue: a small river}
+  - {word: wren, clue: a bird}
+marks:
+  - {pattern: consonant-digraph, label: ${'two letters and one sound '.repeat(3).slice(0, 60).trim()}}
+  - {pattern: silent-letters}
+print:
+`
+
+describe('with a title and texts as long as a plan takes', () => {
+  it.each(layouts.map(layout => layout.name))('%s keeps its ink on its pages and pieces', async layout => {
+    const room = ['call-cards', 'chain-cards'].includes(layout) ? ', across: 1, down: 3' : ''
+    // Labels and checklists tell of the sets of their plan.
+    const printed = await printAll([`{layout: ${layout}${room}}`, '{layout: open-sort, name: set}'], plan)
+    if (!printed.ok) throw new Error(printed.problems.map(formatProblem).join('\n'))
+    expect(printed.value.flatMap(overflowing)).toEqual([])
+  })
+
+  it('the marked list shortens nothing, and the blank list keeps its places', async () => {
+    const [marked, blank] = [
+      await printItem('{layout: marked-list}', plan),
+      await printItem('{layout: blank-list}', plan),
+    ]
+    const text = linesOn(marked, 'list').join(' ')
+    expect(text).not.toContain('…')
+    expect(text).toContain('n·eigh·b·or·h·')
+    expect(text).toContain('about your own')
+    const wordsOf = ({ sheets }: PrintedItem) =>
+      sheets.flatMap(sheet =>
+        sheet.furniture
+          .filter(({ art }) => art.text[0]?.text === 'wren' || art.text[0]?.text === 'neighborhood')
+          .map(({ art, xMm, yMm }) => [sheet.number, xMm, yMm + art.text[0]!.baselineMm]),
+      )
+    expect(wordsOf(marked)).toHaveLength(2)
+    expect(wordsOf(blank)).toEqual(wordsOf(marked))
+  })
+
+  it.each(['name', 'clue', 'answer'])('a back with the %s keeps its ink on the piece', async back => {
+    for (const size of ['normal', 'large']) {
+      const item = `{layout: word-cards, across: 2, down: 2, back: ${back}, size: ${size}}`
+      expect(overflowing(await printItem(item, plan))).toEqual([])
+    }
+  })
+})
+
+/** Drawings with ink beyond an edge of their piece, or of the paper. */
+function overflowing({ sheets }: PrintedItem): readonly string[] {
+  return sheets.flatMap(sheet => [
+    ...sheet.pieces.flatMap(({ piece }) => outside(piece.art, piece)),
+    ...outside(sheet.furniture, sheet),
+  ])
+}
+
+const ROUNDING_MM = 0.05
+
+function outside(placed: readonly PlacedArt[], { widthMm, heightMm }: Size): readonly string[] {
+  const leaves = ([x, y]: readonly [number, number]) =>
+    Math.min(x, y, widthMm - x, heightMm - y) < -ROUNDING_MM
+  return placed
+    .filter(({ art, xMm, yMm }) =>
+      art.shapes.some(
+        shape => shape.kind === 'path' && pointsOf(shape.d).some(([x, y]) => leaves([x + xMm, y + yMm])),
+      ),
+    )
+    .map(({ art }) => art.text.map(run => run.text).join(' | '))
+}
+
+/** Path data is absolute and has nothing but pairs of numbers. */
+function pointsOf(d: string): readonly (readonly [number, number])[] {
+  const numbers = d.match(/-?[\d.]+/g)?.map(Number) ?? []
+  return Array.from({ length: numbers.length / 2 }, (_, index) => [
+    numbers[2 * index]!,
+    numbers[2 * index + 1]!,
+  ])
+}
