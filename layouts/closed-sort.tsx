@@ -23,7 +23,7 @@ export const closedSort: PieceLayout = {
   name: 'closed-sort',
   summary: 'headers that name the columns, cards to lay under them, the answers on a page of their own',
   options: {
-    sort: text(undefined),
+    sort: { ...text(undefined), expects: 'the name of a sort, as oaktag sorts shows it' },
     leftovers: choice(['own header', 'leave out'], 'own header'),
   },
   marks: 'none',
