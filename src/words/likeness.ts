@@ -7,7 +7,7 @@
  * 4. the same patterns on other letters, with more or fewer sounds: reed, sea
  * All have as many syllables. Common practice, no source.
  */
-import { isVowelSound } from './patterns/sound-names.js'
+import { isVowelSound } from './alignment/arpabet.js'
 import type { Word } from './word.js'
 
 export interface Likeness {

@@ -79,6 +79,7 @@ function heteronymNotes(text: string, entry: LexiconEntry | undefined): readonly
 
 /** Unicode NFC, the curly and other apostrophes straight, the several hyphens one. */
 export function straighten(text: string): string {
+  if (/^[a-z'-]*$/i.test(text)) return text
   return text
     .normalize('NFC')
     .replace(/[\u2018\u2019\u02bc\u00b4\u0060\uff07]/g, "'")

@@ -1,7 +1,8 @@
 /** The lexicon's most familiar words with the alignment of their first pronunciation, for counting. */
+
+import { isVowelSound } from '../../src/words/alignment/arpabet.js'
 import { alignWord } from '../../src/words/alignment/graphemes.js'
 import { openLexicon } from '../../src/words/lexicon/lexicon.js'
-import { isVowelSound } from '../../src/words/patterns/sound-names.js'
 
 export interface AlignedLetters {
   readonly letters: string

@@ -1,5 +1,5 @@
 /** Sorts by how words begin and end: with one consonant, a blend, a digraph, silent letters. */
-import { isVowelSound } from '../../words/patterns/sound-names.js'
+import { isVowelSound } from '../../words/alignment/arpabet.js'
 import type { Grapheme, Word } from '../../words/word.js'
 import { type BasisFamily, plainName } from './sort-basis.js'
 

@@ -1,5 +1,6 @@
 /** Sorts by sound: how many, how one sound is spelled, how one spelling sounds. */
-import { isVowelSound, soundName } from '../../words/patterns/sound-names.js'
+import { isVowelSound } from '../../words/alignment/arpabet.js'
+import { soundName } from '../../words/patterns/sound-names.js'
 import type { Grapheme, Word } from '../../words/word.js'
 import { type BasisFamily, distinct } from './sort-basis.js'
 

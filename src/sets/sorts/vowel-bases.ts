@@ -1,5 +1,5 @@
 /** Sorts of one-syllable words by their vowel: its kind, its length, its sound, its word family. */
-import { isVowelSound } from '../../words/patterns/sound-names.js'
+import { isVowelSound } from '../../words/alignment/arpabet.js'
 import type { Grapheme, Word } from '../../words/word.js'
 import { type BasisFamily, findingsOf, plainName } from './sort-basis.js'
 

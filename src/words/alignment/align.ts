@@ -34,12 +34,6 @@ const silentLetterCost = 14
 const irregularCost = 24
 const mostIrregularSounds = 60
 
-interface Step {
-  readonly start: number
-  readonly from: number
-  readonly irregular: boolean
-}
-
 export function align(table: GraphemeTable, task: AlignmentTask): Alignment {
   const regular = search(table, task, false) ?? search(table, task, true)
   if (regular === undefined) throw new Error(`No alignment for "${task.letters}"`)
@@ -51,14 +45,16 @@ function search(table: GraphemeTable, task: AlignmentTask, lenient: boolean): Al
   const { letters, sounds, breaks } = task
   const width = sounds.length + 1
   const costs = new Float64Array((letters.length + 1) * width).fill(Number.POSITIVE_INFINITY)
-  const steps: (Step | undefined)[] = new Array(costs.length)
+  /** For each place the place that the best step to it comes from; negative, less one, when the step is irregular. */
+  const steps = new Int32Array(costs.length)
   costs[0] = 0
 
   const offer = (start: number, end: number, from: number, to: number, cost: number, irregular: boolean) => {
     const at = end * width + to
     if (cost < costs[at]!) {
       costs[at] = cost
-      steps[at] = { start, from, irregular }
+      const before = start * width + from
+      steps[at] = irregular ? -before - 1 : before
     }
   }
 
@@ -101,7 +97,7 @@ function traceBack(
   letterCount: number,
   soundCount: number,
   costs: Float64Array,
-  steps: readonly (Step | undefined)[],
+  steps: Int32Array,
 ): Alignment | undefined {
   const width = soundCount + 1
   const cost = costs[letterCount * width + soundCount]!
@@ -111,9 +107,13 @@ function traceBack(
   let to = soundCount
   while (end > 0) {
     const step = steps[end * width + to]!
-    stretches.push({ start: step.start, end, from: step.from, to, irregular: step.irregular })
-    end = step.start
-    to = step.from
+    const irregular = step < 0
+    const before = irregular ? -step - 1 : step
+    const start = Math.floor(before / width)
+    const from = before % width
+    stretches.push({ start, end, from, to, irregular })
+    end = start
+    to = from
   }
   return { stretches: stretches.reverse(), cost }
 }

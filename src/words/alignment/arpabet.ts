@@ -19,7 +19,16 @@ export function withoutStress(sound: string): string {
   return last >= 48 && last <= 57 ? sound.slice(0, -1) : sound
 }
 
+/** So many answers of `soundsOf` are kept: the rules ask for the same pronunciations again and again. */
+const mostRemembered = 20_000
+const remembered = new Map<string, readonly string[]>()
+
 /** `TH R EH1 D` → `['TH', 'R', 'EH', 'D']`. */
 export function soundsOf(pronunciation: string): readonly string[] {
-  return pronunciation === '' ? [] : pronunciation.split(' ').map(withoutStress)
+  const known = remembered.get(pronunciation)
+  if (known !== undefined) return known
+  const sounds = pronunciation === '' ? [] : pronunciation.split(' ').map(withoutStress)
+  if (remembered.size >= mostRemembered) remembered.clear()
+  remembered.set(pronunciation, sounds)
+  return sounds
 }

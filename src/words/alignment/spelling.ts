@@ -41,6 +41,7 @@ const ligatures: Readonly<Record<string, string>> = { æ: 'ae', œ: 'oe', ß: 's
 
 /** é → e, Ñ → n; a ligature gives its letters. */
 export function foldLetter(character: string): string {
+  if (character >= 'a' && character <= 'z') return character
   const lower = character.toLowerCase()
   return ligatures[lower] ?? lower.normalize('NFD').replace(/\p{Mark}/gu, '')
 }

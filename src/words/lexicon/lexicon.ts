@@ -50,17 +50,17 @@ export function lexiconIn(bytes: Buffer): Lexicon {
     }
     return undefined
   }
-  const asked = new Map<string, LexiconEntry | undefined>()
+  const asked = new Map<string, LexiconEntry | null>()
   return {
     size,
     lookUp(typed) {
       const word = typed.toLowerCase()
       const known = asked.get(word)
-      if (known !== undefined || asked.has(word)) return known
+      if (known !== undefined) return known ?? undefined
       const index = indexOf(word)
       const entry = index === undefined ? undefined : entryAt(index)
       if (asked.size >= mostRemembered) asked.clear()
-      asked.set(word, entry)
+      asked.set(word, entry ?? null)
       return entry
     },
     *entries() {
@@ -92,14 +92,25 @@ function numbersAt(bytes: Buffer, start: number, count: number): Uint32Array {
 function readRecord(bytes: Buffer, start: number): Omit<LexiconEntry, 'word' | 'familiarity'> {
   let at = start
   const byte = () => bytes[at++]!
-  const list = <T>(read: () => T): readonly T[] => Array.from({ length: byte() }, read)
+  const list = <T>(read: () => T): readonly T[] => {
+    const count = byte()
+    const items: T[] = []
+    for (let index = 0; index < count; index++) items.push(read())
+    return items
+  }
+  const pronunciation = () => {
+    const count = byte()
+    let sounds = ''
+    for (let index = 0; index < count; index++) sounds += (index === 0 ? '' : ' ') + soundBytes[byte()]!
+    return sounds
+  }
   const flags = byte()
   return {
     unfit: (flags & flagBits.unfit) !== 0,
     name: (flags & flagBits.name) !== 0,
     heteronym: (flags & flagBits.heteronym) !== 0,
     partsOfSpeech: list(() => partsOfSpeech[byte()]!),
-    pronunciations: list(() => list(() => soundBytes[byte()]!).join(' ')),
+    pronunciations: list(pronunciation),
     glosses: list(() => {
       const length = bytes.readUInt16LE(at)
       at += 2 + length

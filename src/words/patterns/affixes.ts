@@ -1,6 +1,7 @@
 /** Prefixes and suffixes that primary grades teach. */
+import { soundsOf } from '../alignment/arpabet.js'
 import type { Finding } from '../word.js'
-import { isFamiliar, soundsOf, spellingsBehind } from './base-words.js'
+import { isFamiliar, spellingsBehind } from './base-words.js'
 import { oncePerWord } from './once-per-word.js'
 import type { Pattern, StudiedLetters } from './pattern.js'
 import { findingAt, spelledSounds } from './spelled-sounds.js'
@@ -39,12 +40,14 @@ const prefixes = Object.keys(prefixMeanings).sort((a, b) => b.length - a.length 
 function findPrefix(word: StudiedLetters): readonly Finding[] {
   const { evidence } = word
   const text = word.text.toLowerCase()
-  if (evidence === undefined || notPrefixed.has(text)) return []
-  const sounds = soundsOf(word.pronunciation).join(' ')
+  if (evidence === undefined) return []
   const prefix = prefixes.find(letters => {
+    if (!text.startsWith(letters)) return false
+    if (text.length < letters.length + 3 && text !== `${letters}do`) return false
+    if (!dividesAt(word, letters.length) || notPrefixed.has(text)) return false
     const base = text.slice(letters.length)
-    if (!text.startsWith(letters) || base.length < 3 || !dividesAt(word, letters.length)) return false
     if (!isFamiliar(base, evidence)) return false
+    const sounds = soundsOf(word.pronunciation).join(' ')
     return evidence.pronunciationsOf(base).some(said => sounds.endsWith(` ${soundsOf(said).join(' ')}`))
   })
   if (prefix === undefined) return []
@@ -63,7 +66,7 @@ export const prefix: Pattern = {
   name: 'prefix',
   scope: 'letters',
   definition: 'a part with a meaning before a base word: un- re- dis- mis- pre- over- …',
-  condition: `${prefixes.join(' ')} before a known word of three letters or more that keeps its sounds; a list names look-alikes; de- is left out, for what follows it is rarely a word that a child knows (delay)`,
+  condition: `${prefixes.join(' ')} before a known word of three letters or more (or do) that keeps its sounds; a list names look-alikes; de- is left out, for what follows it is rarely a word that a child knows (delay)`,
   example: { word: 'unlock', letters: 'un' },
   counterExample: { word: 'uncle', why: 'there is no word cle' },
   source: 'the commonest prefixes after White, Sowell and Yanagihara 1989; from memory',
@@ -116,11 +119,12 @@ function findSuffix(word: StudiedLetters): readonly Finding[] {
   const text = word.text.toLowerCase()
   if (evidence === undefined || notSuffixed.has(text)) return []
   const sounds = soundsOf(word.pronunciation)
+  const spoken = sounds.join(' ')
   for (const { letters, sounds: said, baseNeeded } of suffixes) {
-    if (!text.endsWith(letters) || text.length < letters.length + 2 || !said.test(sounds.join(' '))) continue
+    if (!text.endsWith(letters) || text.length < letters.length + 2 || !said.test(spoken)) continue
     const start = text.length - letters.length
     if (!baseNeeded) {
-      const why = `-${letters}, said /${sounds.join(' ').match(said)![0]}/`
+      const why = `-${letters}, said /${spoken.match(said)![0]}/`
       return [findingAt(word, { pattern: 'suffix', start, end: text.length, why })]
     }
     const stem = text.slice(0, start)

@@ -1,17 +1,11 @@
 /** Finding the word inside a word. */
 import type { WordEvidence } from './pattern.js'
-import { withoutStress } from './spelled-sounds.js'
 
 /** A spelling that the word may have been made from, and how it changed. */
 export interface BaseSpelling {
   readonly base: string
   /** The base as the reader meets it: `happy with its y changed to i`. */
   readonly inWords: string
-}
-
-/** ARPABET without stress. */
-export function soundsOf(pronunciation: string): readonly string[] {
-  return pronunciation.split(' ').filter(Boolean).map(withoutStress)
 }
 
 /** Before a suffix: harm·less, fam·ous → fame, sunn·y → sun, happi·ly → happy. */

@@ -47,13 +47,12 @@ export interface BlendRun {
   readonly members: readonly SpelledSound[]
 }
 
-function keepsItsSound({ letters, sounds }: SpelledSound): boolean {
-  const said = sounds.join(' ')
+function keepsItsSound({ letters, said }: SpelledSound): boolean {
   if (letters === 'n') return said === 'N' || said === 'NG'
   if (letters === 'qu') return said === 'K W'
   if (letters === 'x') return said === 'K S'
   if (letters === 'ng') return said === 'NG' || said === 'NG K'
-  return plainSounds[letters] === said || isDigraph(letters, sounds)
+  return plainSounds[letters] === said || isDigraph(letters, said)
 }
 
 /** The consonants right before the syllable's vowel, all in its syllable, that keep their sounds. */
@@ -137,7 +136,7 @@ function blendsNamed(name: BlendName): (word: StudiedLetters) => readonly Findin
 }
 
 function whyOf({ name, members, position }: BlendRun): string {
-  const heard = members.map(({ letters, sounds }) => `${letters} /${sounds.join(' ')}/`).join(', ')
+  const heard = members.map(({ letters, said }) => `${letters} /${said}/`).join(', ')
   if (name === 'digraph-blend') return `a digraph blended with another consonant ${position}: ${heard}`
   const count = name === 'three-letter-blend' ? 'three' : 'two'
   return `${count} consonants ${position} in one syllable, each with its own sound: ${heard}`

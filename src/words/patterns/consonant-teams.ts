@@ -4,7 +4,7 @@ import { isDigraph } from './digraph-sounds.js'
 import type { Pattern, StudiedLetters } from './pattern.js'
 import { commonPractice } from './pattern.js'
 import { soundName, soundNames } from './sound-names.js'
-import { findEach, findingAt, spelledSounds } from './spelled-sounds.js'
+import { findEach, findingAt, type SpelledSound, spelledSounds } from './spelled-sounds.js'
 
 const trigraphSounds: Readonly<Record<string, readonly string[]>> = {
   tch: ['CH'],
@@ -13,8 +13,7 @@ const trigraphSounds: Readonly<Record<string, readonly string[]>> = {
   eau: ['OW', 'UW', 'AA'],
 }
 
-function digraphWhy(letters: string, sounds: readonly string[]): string {
-  const sound = sounds.join(' ')
+function digraphWhy({ letters, sounds, said: sound }: SpelledSound): string {
   if (letters === 'ch' && sound === 'K') return 'ch spells one sound, /K/ here, as in many words from Greek'
   if (letters === 'ch' && sound === 'SH')
     return 'ch spells one sound, /SH/ here, as in many words from French'
@@ -25,11 +24,12 @@ function digraphWhy(letters: string, sounds: readonly string[]): string {
 function findDigraphs(word: StudiedLetters) {
   const blended = digraphBlendRuns(word)
   return spelledSounds(word)
-    .filter(({ letters, sounds }) => isDigraph(letters, sounds))
+    .filter(({ letters, said }) => isDigraph(letters, said))
     .filter(({ start, end }) => !blended.some(run => run.start <= start && end <= run.end))
-    .map(({ letters, sounds, start, end }) =>
-      findingAt(word, { pattern: 'consonant-digraph', start, end, why: digraphWhy(letters, sounds) }),
-    )
+    .map(spelled => {
+      const { start, end } = spelled
+      return findingAt(word, { pattern: 'consonant-digraph', start, end, why: digraphWhy(spelled) })
+    })
 }
 
 export const consonantDigraph: Pattern = {

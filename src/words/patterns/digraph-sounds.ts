@@ -13,6 +13,7 @@ const digraphSounds: Readonly<Record<string, readonly string[]>> = {
   ck: ['K'],
 }
 
-export function isDigraph(letters: string, sounds: readonly string[]): boolean {
-  return digraphSounds[letters]?.includes(sounds.join(' ')) ?? false
+/** @param said the grapheme's sounds, as `HH W` */
+export function isDigraph(letters: string, said: string): boolean {
+  return letters.length === 2 && (digraphSounds[letters]?.includes(said) ?? false)
 }

@@ -1,7 +1,8 @@
 /** Endings added to a base word: -ed, -ing, -er, -est, -s, -es. */
+import { soundsOf } from '../alignment/arpabet.js'
 import { type Ending, type EndingName, endingOf } from '../endings/recognise.js'
 import type { Finding } from '../word.js'
-import { isFamiliar, soundsOf } from './base-words.js'
+import { isFamiliar } from './base-words.js'
 import { oncePerWord } from './once-per-word.js'
 import type { Pattern, StudiedLetters, WordEvidence } from './pattern.js'
 import { commonPractice } from './pattern.js'

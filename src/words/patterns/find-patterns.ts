@@ -8,8 +8,9 @@ const teachingOrder = new Map(patterns.map((pattern, index) => [pattern.name, in
 
 /** The word's findings from left to right; those that start together in teaching order. Kinds of syllable are left out. */
 export function findPatterns(word: StudiedLetters): readonly Finding[] {
+  const text = word.text.toLowerCase()
   return ordinary
-    .flatMap(pattern => pattern.find(word))
+    .flatMap(({ spelledWith, find }) => (spelledWith?.test(text) === false ? [] : find(word)))
     .sort((a, b) => a.start - b.start || order(a) - order(b))
 }
 

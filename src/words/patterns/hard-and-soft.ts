@@ -18,8 +18,8 @@ export const hardC: Pattern = {
   counterExample: { word: 'duck', why: 'its c belongs to the digraph ck' },
   source: commonPractice,
   spelledWith: /c/,
-  find: findEach('hard-c', ({ letters, sounds }) =>
-    letters === 'c' && sounds.join(' ') === 'K' ? `c spells ${soundName('K')}` : undefined,
+  find: findEach('hard-c', ({ letters, said }) =>
+    letters === 'c' && said === 'K' ? `c spells ${soundName('K')}` : undefined,
   ),
 }
 
@@ -32,10 +32,8 @@ export const softC: Pattern = {
   counterExample: { word: 'ocean', why: 'its c is said /SH/' },
   source: 'Clymer 1963, generalisation that c before e or i is /S/; from memory',
   spelledWith: /c/,
-  find: findEach('soft-c', ({ letters, sounds, index }, all) =>
-    letters === 'c' && sounds.join(' ') === 'S'
-      ? `c spells ${soundName('S')}${softens(all[index + 1])}`
-      : undefined,
+  find: findEach('soft-c', ({ letters, said, index }, all) =>
+    letters === 'c' && said === 'S' ? `c spells ${soundName('S')}${softens(all[index + 1])}` : undefined,
   ),
 }
 
@@ -48,8 +46,8 @@ export const hardG: Pattern = {
   counterExample: { word: 'ring', why: 'its g belongs to the digraph ng' },
   source: commonPractice,
   spelledWith: /g/,
-  find: findEach('hard-g', ({ letters, sounds }) =>
-    letters === 'g' && sounds.join(' ') === 'G' ? `g spells ${soundName('G')}` : undefined,
+  find: findEach('hard-g', ({ letters, said }) =>
+    letters === 'g' && said === 'G' ? `g spells ${soundName('G')}` : undefined,
   ),
 }
 
@@ -62,8 +60,8 @@ export const softG: Pattern = {
   counterExample: { word: 'girl', why: 'its g is hard although i follows' },
   source: 'Clymer 1963, generalisation that g before e or i is often /JH/; from memory',
   spelledWith: /g/,
-  find: findEach('soft-g', ({ letters, sounds, index }, all) =>
-    /^(g|dg|gg)$/.test(letters) && sounds.join(' ') === 'JH'
+  find: findEach('soft-g', ({ letters, said, index }, all) =>
+    said === 'JH' && /^(g|dg|gg)$/.test(letters)
       ? `${letters} spells ${soundName('JH')}${softens(all[index + 1])}`
       : undefined,
   ),
@@ -78,10 +76,8 @@ export const qu: Pattern = {
   counterExample: { word: 'mosquito', why: 'its qu is said /K/: the u is silent' },
   source: commonPractice,
   spelledWith: /qu/,
-  find: findEach('qu', ({ letters, sounds }) =>
-    letters === 'qu' && sounds.join(' ') === 'K W'
-      ? 'q and u go together and spell two sounds, /K W/'
-      : undefined,
+  find: findEach('qu', ({ letters, said }) =>
+    letters === 'qu' && said === 'K W' ? 'q and u go together and spell two sounds, /K W/' : undefined,
   ),
 }
 
@@ -95,9 +91,9 @@ export const x: Pattern = {
   counterExample: { word: 'rocks', why: 'the same two sounds, spelled ck and an added s' },
   source: commonPractice,
   spelledWith: /x/,
-  find: findEach('x', ({ letters, sounds }) =>
+  find: findEach('x', ({ letters, sounds, said }) =>
     /^x[ch]?$/.test(letters) && sounds.length > 0
-      ? `${letters} spells ${sounds.length === 1 ? 'one sound' : 'two sounds'}, /${sounds.join(' ')}/`
+      ? `${letters} spells ${sounds.length === 1 ? 'one sound' : 'two sounds'}, /${said}/`
       : undefined,
   ),
 }

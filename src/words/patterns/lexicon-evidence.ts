@@ -1,18 +1,21 @@
-import type { Lexicon, LexiconEntry } from '../lexicon/entry.js'
+import type { Lexicon } from '../lexicon/entry.js'
 import type { WordEvidence } from './pattern.js'
 
-/** Each word is looked up once, however many rules ask for it. */
+const made = new WeakMap<Pick<Lexicon, 'lookUp'>, WordEvidence>()
+
+/** One for each lexicon, which remembers what was asked. */
 export function lexiconEvidence(lexicon: Pick<Lexicon, 'lookUp'>): WordEvidence {
-  const known = new Map<string, LexiconEntry | undefined>()
-  const lookUp = (word: string): LexiconEntry | undefined => {
-    if (!known.has(word)) known.set(word, lexicon.lookUp(word))
-    return known.get(word)
-  }
-  return {
-    pronunciationsOf: word => lookUp(word)?.pronunciations ?? [],
+  const known = made.get(lexicon)
+  if (known !== undefined) return known
+  const evidence: WordEvidence = {
+    pronunciationsOf: word => lexicon.lookUp(word)?.pronunciations ?? none,
     familiarity: word => {
-      const entry = lookUp(word)
+      const entry = lexicon.lookUp(word)
       return entry === undefined || entry.name || entry.partsOfSpeech.length === 0 ? 0 : entry.familiarity
     },
   }
+  made.set(lexicon, evidence)
+  return evidence
 }
+
+const none: readonly string[] = []

@@ -9,10 +9,9 @@ import { findingAt, type SpelledSound, spelledSounds } from './spelled-sounds.js
  * The u and e that begin a word (until, except) keep enough of their sound to be taught as short.
  * /AH/ without stress, or /IH/ without stress where the letter is not i or y; dictionaries waver between the two.
  */
-function isReduced({ letters, sounds, stress, start }: SpelledSound): boolean {
+function isReduced({ letters, said, stress, start }: SpelledSound): boolean {
   if (stress !== 0 || letters === 'le' || !/^[aeiouy]+$/.test(letters)) return false
   if (start === 0 && /^[eu]$/.test(letters)) return false
-  const said = sounds.join(' ')
   return said === 'AH' || (said === 'IH' && !/[iy]/.test(letters))
 }
 

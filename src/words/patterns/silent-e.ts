@@ -36,7 +36,7 @@ function lengthenedVowel(e: SpelledSound, all: readonly SpelledSound[]): Spelled
   if (between.some(spelled => spelled.kind === 'silent')) return undefined
   const withR = /^[aeou]r$/.test(vowel.letters)
   if (between.length === 0 ? !withR : withR) return undefined
-  return lengthened[vowel.letters]?.includes(vowel.sounds.join(' ')) ? vowel : undefined
+  return lengthened[vowel.letters]?.includes(vowel.said) ? vowel : undefined
 }
 
 function otherWork(e: SpelledSound, all: readonly SpelledSound[]): string {
@@ -85,10 +85,10 @@ function findSilentE(word: StudiedLetters): readonly Finding[] {
   })
 }
 
-function whyLengthened({ letters, sounds }: SpelledSound, letter: string): string {
+function whyLengthened({ letters, sounds, said }: SpelledSound, letter: string): string {
   if (letters.length > 1)
     return `e is silent and changes ${letter} before r: ${letters}e spells ${soundNames(sounds)}`
-  if (letters === 'i' && sounds.join(' ') === 'IY') return 'e is silent and i is said /IY/, as in machine'
+  if (letters === 'i' && said === 'IY') return 'e is silent and i is said /IY/, as in machine'
   return `e is silent and makes ${letter} long, ${soundNames(sounds)}`
 }
 

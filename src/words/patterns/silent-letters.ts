@@ -61,12 +61,13 @@ const silentTeams: Readonly<Record<string, SilentTeam>> = {
 const silentInVowelTeam: Readonly<Record<string, string>> = { oul: 'l', al: 'l', ol: 'l', ais: 's', is: 's' }
 
 function silentWhy(spelled: SpelledSound): string | undefined {
-  const { letters, sounds, kind } = spelled
+  const { letters, sounds, said, kind } = spelled
   if (kind === 'silent') {
     return /^[bcdfghjklmnpqrstvwxz]+$/.test(letters) ? `${letters} is written and not heard` : undefined
   }
+  if (letters.length === 1) return undefined
   const team = silentTeams[letters]
-  if (team !== undefined && team.sound === sounds.join(' ')) {
+  if (team !== undefined && team.sound === said) {
     return `${team.silent} is silent: ${letters} spells ${sounds.length === 1 ? soundName(team.sound) : `/${team.sound}/`}`
   }
   const silent = silentInVowelTeam[letters]

@@ -52,9 +52,3 @@ export function soundName(sound: string): string {
 export function soundNames(sounds: readonly string[]): string {
   return sounds.length === 1 ? soundName(sounds[0]!) : `/${sounds.join(' ')}/`
 }
-
-const vowelSounds = new Set('AA AE AH AO AW AY EH ER EY IH IY OW OY UH UW'.split(' '))
-
-export function isVowelSound(sound: string): boolean {
-  return vowelSounds.has(sound)
-}

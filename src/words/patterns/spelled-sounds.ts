@@ -1,8 +1,8 @@
 /** The graphemes of a word with what the rules ask of each: vowel or consonant, stress, syllable. */
+import { isVowelSound } from '../alignment/arpabet.js'
 import type { Finding, PlaceInWord } from '../word.js'
 import { oncePerWord } from './once-per-word.js'
 import type { StudiedLetters } from './pattern.js'
-import { isVowelSound } from './sound-names.js'
 
 export interface SpelledSound {
   readonly index: number
@@ -12,6 +12,8 @@ export interface SpelledSound {
   /** Index after the last letter. */
   readonly end: number
   readonly sounds: readonly string[]
+  /** The same in one: `K S`; empty for a silent letter. */
+  readonly said: string
   readonly kind: 'vowel' | 'consonant' | 'silent'
   /** 0, 1 or 2 for a vowel; undefined for the rest, and where the sounds are not those of the pronunciation. */
   readonly stress: number | undefined
@@ -32,6 +34,7 @@ function readSpelledSounds(word: StudiedLetters): readonly SpelledSound[] {
     start,
     end: start + letters.length,
     sounds,
+    said: sounds.length === 1 ? sounds[0]! : sounds.join(' '),
     kind: sounds.length === 0 ? 'silent' : sounds.some(isVowelSound) ? 'vowel' : 'consonant',
     stress: stresses[index],
     syllable: syllableAt[start] ?? 0,
@@ -49,7 +52,8 @@ function syllableOfEachLetter({ text, syllables }: StudiedLetters): readonly num
       used = 0
     }
     for (let unit = 0; unit < letter.length; unit += 1) found.push(syllable)
-    if (syllables[syllable]?.[used]?.toLowerCase() === letter) used += letter.length
+    const next = syllables[syllable]?.[used]
+    if (next === letter || next?.toLowerCase() === letter) used += letter.length
   }
   return found
 }
@@ -70,11 +74,6 @@ function stressOfEachGrapheme({ graphemes, pronunciation }: StudiedLetters): rea
     stresses.push(stress)
   }
   return next === spoken.length ? stresses : []
-}
-
-export function withoutStress(sound: string): string {
-  const last = sound.at(-1)!
-  return last >= '0' && last <= '2' ? sound.slice(0, -1) : sound
 }
 
 export function placeOf(text: string, start: number, end: number): PlaceInWord {

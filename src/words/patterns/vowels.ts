@@ -21,15 +21,15 @@ const longSounds: Readonly<Record<string, readonly string[]>> = {
   u: ['UW', 'Y UW'],
 }
 
-export function isShortVowel({ letters, sounds, stress, start }: SpelledSound): boolean {
-  const said = sounds.join(' ')
+export function isShortVowel({ letters, said, stress, start }: SpelledSound): boolean {
+  if (letters.length > 1 || said === '') return false
   if (letters === 'u' && stress === 0 && start > 0) return false
   if (letters === 'e' && said === 'IH') return false
   return shortSounds[letters]?.includes(said) ?? false
 }
 
-export function isLongVowel({ letters, sounds }: SpelledSound): boolean {
-  return longSounds[letters]?.includes(sounds.join(' ')) ?? false
+export function isLongVowel({ letters, said }: SpelledSound): boolean {
+  return letters.length === 1 && (longSounds[letters]?.includes(said) ?? false)
 }
 
 export const vowelTeams = new Set(
@@ -45,8 +45,9 @@ function isDiphthong({ letters, sounds }: SpelledSound): boolean {
 
 /** A team that has lost its sound (the ou of famous, the ai of captain) is a schwa. */
 export function isVowelTeam(spelled: SpelledSound): boolean {
-  const reduced = spelled.stress === 0 && spelled.sounds.join(' ') === 'AH'
-  return vowelTeams.has(spelled.letters) && spelled.kind === 'vowel' && !isDiphthong(spelled) && !reduced
+  if (spelled.kind !== 'vowel' || !vowelTeams.has(spelled.letters)) return false
+  const reduced = spelled.stress === 0 && spelled.said === 'AH'
+  return !isDiphthong(spelled) && !reduced
 }
 
 export const shortVowel: Pattern = {
@@ -129,7 +130,7 @@ export const yAsVowel: Pattern = {
   counterExample: { word: 'yarn', why: 'its y is a consonant, /Y/' },
   source: commonPractice,
   spelledWith: /y/,
-  find: findEach('y-as-vowel', ({ letters, sounds, kind }) => {
+  find: findEach('y-as-vowel', ({ letters, sounds, said, kind }) => {
     if (letters !== 'y' || kind !== 'vowel') return undefined
     const names: Readonly<Record<string, string>> = {
       AY: 'long i',
@@ -137,7 +138,7 @@ export const yAsVowel: Pattern = {
       IH: 'short i',
       AH: 'a schwa',
     }
-    const name = names[sounds.join(' ')]
+    const name = names[said]
     return `y spells a vowel here: ${name === undefined ? soundNames(sounds) : name}`
   }),
 }

@@ -1,7 +1,7 @@
 /** What can be said of a whole word: compound, contraction, homophone. */
+import { soundsOf } from '../alignment/arpabet.js'
 import type { Finding } from '../word.js'
 import { dividesAt, suffix } from './affixes.js'
-import { soundsOf } from './base-words.js'
 import { homophonesOf } from './homophones.js'
 import type { Pattern, StudiedLetters, WordEvidence } from './pattern.js'
 import { commonPractice } from './pattern.js'

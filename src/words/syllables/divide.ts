@@ -1,8 +1,9 @@
+import { isVowelSound } from '../alignment/arpabet.js'
 import type { Grapheme } from '../word.js'
 import { breakBetween } from './between-vowels.js'
 import { exceptions } from './exceptions.js'
 import { seamsOf } from './seams.js'
-import { isVowelSound, type Unit, unitsOf } from './units.js'
+import { type Unit, unitsOf } from './units.js'
 import type { OtherWords } from './word-parts.js'
 
 export interface DivisionTask {

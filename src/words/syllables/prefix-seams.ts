@@ -35,11 +35,11 @@ const prefixes: readonly { readonly letters: string; readonly sounds: RegExp }[]
 
 export function prefixOf(part: Part, { units, others }: Evidence): { seam: Seam; rest: Part } | undefined {
   if (notPrefixed.has(part.text)) return undefined
-
   for (const { letters, sounds } of prefixes) {
-    const base = part.text.slice(letters.length)
+    if (!part.text.startsWith(letters) || part.text.length < letters.length + 3) continue
     const at = part.start + letters.length
-    if (!part.text.startsWith(letters) || base.length < 3 || !units.some(unit => unit.start === at)) continue
+    if (!units.some(unit => unit.start === at)) continue
+    const base = part.text.slice(letters.length)
     if (others.familiarity(base) < familiarEnough) continue
     const opening = units
       .filter(unit => unit.start >= part.start && unit.end <= at)

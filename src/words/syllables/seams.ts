@@ -2,11 +2,12 @@
  * Divisions that the word's parts ask for: compounds between their words, endings and prefixes at their seam. The
  * evidence is always another word that is spelled and sounds alike, so that `hope` has no part in `open`.
  */
+import { isVowelSound } from '../alignment/arpabet.js'
 import { halvesOf } from './compound-seams.js'
 import { exceptions } from './exceptions.js'
 import { prefixOf } from './prefix-seams.js'
 import { suffixOf } from './suffix-seams.js'
-import { isVowelSound, type Unit } from './units.js'
+import type { Unit } from './units.js'
 import type { Evidence, OtherWords, Part, Seam } from './word-parts.js'
 
 /** The seams of a word, those of its base and of its halves included: un·luck·y, skate·board·ing. */

@@ -1,5 +1,5 @@
 /** Endings: what they are, how they join, and which words only look as if they had one. */
-import { isVowelSound } from './units.js'
+import { isVowelSound, soundsOf } from '../alignment/arpabet.js'
 import {
   alike,
   type Evidence,
@@ -8,7 +8,6 @@ import {
   isSaid,
   type Part,
   type Seam,
-  soundsOf,
   startsWith,
 } from './word-parts.js'
 

@@ -1,3 +1,4 @@
+import { isVowelSound } from '../alignment/arpabet.js'
 import type { Grapheme } from '../word.js'
 
 /** A grapheme as the division sees it. */
@@ -13,60 +14,73 @@ export interface Unit {
    */
   readonly kind: 'vowel' | 'syllabic' | 'silent vowel' | 'consonant'
   /** The vowel's stress, 1, 2 or 0; undefined where no pronunciation was given. */
-  readonly stress?: number
+  readonly stress: number | undefined
   /** After /w/, where a stands for short o: quality, wander. */
   readonly followsW: boolean
   /** A hyphen follows. */
   readonly endsPart: boolean
 }
 
-const vowelSounds = new Set('AA AE AH AO AW AY EH ER EY IH IY OW OY UH UW'.split(' '))
-
-export function isVowelSound(sound: string): boolean {
-  return vowelSounds.has(sound)
-}
-
 export function unitsOf(graphemes: readonly Grapheme[], pronunciation: string | undefined): readonly Unit[] {
   const stresses = stressesOf(graphemes, pronunciation)
   let vowelsBefore = 0
-  return graphemes.map(({ letters, start, sounds }, index) => {
-    const lower = letters.toLowerCase().replace(/['-]/g, '')
-    const followsW = graphemes[index - 1]?.sounds.at(-1) === 'W'
+  let followsW = false
+  return graphemes.map(({ letters, start, sounds }) => {
+    const lower = withoutSigns(letters.toLowerCase())
     const kind = kindOf(lower, sounds)
-    const end = start + letters.length
-    // An apostrophe before a consonant stays with the syllable before: o'·clock.
-    const shift = kind === 'consonant' && /^'[a-z]/i.test(letters) ? 1 : 0
-    const unit = {
+    let stress: number | undefined
+    for (const sound of sounds) {
+      if (!isVowelSound(sound)) continue
+      stress ||= stresses?.[vowelsBefore]
+      vowelsBefore += 1
+    }
+    const unit: Unit = {
       letters: lower,
-      start: start + shift,
-      end,
+      // An apostrophe before a consonant stays with the syllable before: o'·clock.
+      start: kind === 'consonant' && /^'[a-z]/i.test(letters) ? start + 1 : start,
+      end: start + letters.length,
       sounds,
       kind,
+      stress,
       followsW,
       endsPart: letters.endsWith('-'),
     }
-    const count = sounds.filter(isVowelSound).length
-    const stress = stresses?.slice(vowelsBefore, vowelsBefore + count).find(value => value > 0) ?? 0
-    vowelsBefore += count
-    return stresses !== undefined && count > 0 ? { ...unit, stress } : unit
+    followsW = sounds.at(-1) === 'W'
+    return unit
   })
 }
 
+function withoutSigns(letters: string): string {
+  return letters.includes("'") || letters.includes('-') ? letters.replace(/['-]/g, '') : letters
+}
+
 function kindOf(letters: string, sounds: readonly string[]): Unit['kind'] {
-  const startsWithVowel = /^[aeiouyáàâäéèêëíîïóôöúûü]/.test(letters)
+  const startsWithVowel = isVowelLetter(letters.charCodeAt(0))
   if (sounds.some(isVowelSound)) return startsWithVowel || letters === 'ho' ? 'vowel' : 'syllabic'
   return startsWithVowel && sounds.length === 0 ? 'silent vowel' : 'consonant'
 }
 
-/** Undefined unless the pronunciation has exactly the vowels of the graphemes. */
+const vowelLetters = new Set([...'aeiouyáàâäéèêëíîïóôöúûü'].map(letter => letter.charCodeAt(0)))
+
+function isVowelLetter(code: number): boolean {
+  return vowelLetters.has(code)
+}
+
+/** One for each vowel sound; undefined unless the pronunciation has exactly the vowels of the graphemes. */
 function stressesOf(
   graphemes: readonly Grapheme[],
   pronunciation: string | undefined,
 ): readonly number[] | undefined {
   if (pronunciation === undefined) return undefined
-  const spelled = graphemes.flatMap(grapheme => grapheme.sounds.filter(isVowelSound))
-  const said = pronunciation.split(' ').filter(sound => isVowelSound(sound.replace(/\d$/, '')))
-  if (said.length !== spelled.length) return undefined
-  const stresses = said.map(sound => Number(/\d$/.exec(sound)?.[0] ?? Number.NaN))
-  return stresses.every(Number.isFinite) ? stresses : undefined
+  let spelled = 0
+  for (const { sounds } of graphemes) for (const sound of sounds) if (isVowelSound(sound)) spelled += 1
+  const stresses: number[] = []
+  for (const said of pronunciation.split(' ')) {
+    const digit = said.charCodeAt(said.length - 1) - 48
+    const hasStress = digit >= 0 && digit <= 9
+    if (!isVowelSound(hasStress ? said.slice(0, -1) : said)) continue
+    if (!hasStress) return undefined
+    stresses.push(digit)
+  }
+  return stresses.length === spelled ? stresses : undefined
 }

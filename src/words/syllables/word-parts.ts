@@ -1,4 +1,5 @@
 /** A word's parts and the evidence for them: another word that is spelled and sounds alike. */
+import { soundsOf } from '../alignment/arpabet.js'
 import type { Unit } from './units.js'
 
 /** What is known of other words; asked for in lower case. */
@@ -35,24 +36,25 @@ export function isSaid(word: string, sounds: readonly string[], others: OtherWor
   return others.pronunciationsOf(word).some(said => alike(soundsOf(said), sounds))
 }
 
-export function soundsOf(pronunciation: string): readonly string[] {
-  return pronunciation.split(' ').map(sound => sound.replace(/\d$/, ''))
-}
-
 export function startsWith(sounds: readonly string[], opening: readonly string[]): boolean {
-  return sounds.length > opening.length && alike(sounds.slice(0, opening.length), opening)
+  return sounds.length > opening.length && alikeFrom(sounds, 0, opening)
 }
 
 export function endsWith(sounds: readonly string[], ending: readonly string[]): boolean {
-  return sounds.length > ending.length && alike(sounds.slice(sounds.length - ending.length), ending)
+  return sounds.length > ending.length && alikeFrom(sounds, sounds.length - ending.length, ending)
 }
 
 /** Sounds between which the dictionary wavers count as the same. */
 const wavering = new Set(['AA AO', 'AO AA', 'IH AH', 'AH IH', 'TH DH', 'DH TH', 'IY IH', 'IH IY', 'S Z'])
 
 export function alike(first: readonly string[], second: readonly string[]): boolean {
-  return (
-    first.length === second.length &&
-    first.every((sound, index) => sound === second[index] || wavering.has(`${sound} ${second[index]}`))
-  )
+  return first.length === second.length && alikeFrom(first, 0, second)
+}
+
+function alikeFrom(sounds: readonly string[], from: number, part: readonly string[]): boolean {
+  for (let index = 0; index < part.length; index++) {
+    const sound = sounds[from + index]
+    if (sound !== part[index] && !wavering.has(`${sound} ${part[index]}`)) return false
+  }
+  return true
 }
