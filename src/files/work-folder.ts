@@ -3,6 +3,7 @@ import { dirname, join } from 'node:path'
 import { discardSet } from './discard-set.js'
 import { systemCode } from './file-problem.js'
 import { withLock } from './folder-lock.js'
+import { makeFolders } from './make-folders.js'
 import { beginRun, endRun, isRunning, machine } from './running-process.js'
 
 /** Hidden folders that one run uses beside the plan's folder: one to build in, one for the set it replaces. */
@@ -19,7 +20,7 @@ export interface WorkFolder {
 
 /** Makes the folder to build in, after clearing up what a killed run of the same plan may have left. */
 export async function openWorkFolder(outFolder: string, stem: string): Promise<WorkFolder> {
-  const createdFolder = await mkdir(outFolder, { recursive: true })
+  const createdFolder = await makeFolders(outFolder)
   const run = beginRun()
   const prefix = join(outFolder, `.oaktag.${stem}`)
   const building = `${prefix}.${machine}.${run}.new`
