@@ -6,13 +6,15 @@ import { escapeXml } from './xml.js'
 /**
  * The sheet as an SVG file in true size: one user unit is one millimetre. The title comes first and the role is
  * `img`, so that it is announced as one picture with its name (SVG Accessibility API Mappings, W3C).
- * An art that stands several times is written once and referred to.
+ * An art that stands several times is written once and referred to. The `@page` rule (CSS Paged Media Module Level 3,
+ * §4) lets a browser that opens the file print it in true size; without it the browser shrinks it to its own margins.
  */
 export function sheetToSvg(sheet: Sheet): string {
   const ids = sharedArtIds([sheet], 'art-')
   return `${[
     `<svg xmlns="http://www.w3.org/2000/svg" ${svgSize(sheet)} role="img">`,
     `<title>${escapeXml(sheet.title)}</title>`,
+    `<style>@page { size: ${toDecimal(sheet.widthMm)}mm ${toDecimal(sheet.heightMm)}mm; margin: 0 }</style>`,
     artDefinitions(ids),
     sheetBody(sheet, ids),
     '</svg>',

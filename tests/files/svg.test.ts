@@ -27,8 +27,13 @@ describe('a sheet as SVG', () => {
     ])
   })
 
-  it('holds no text element, no script, no style and no reference out of the file', () => {
-    expect(svg).not.toMatch(/<(text|script|style|foreignObject|link)\b/)
+  it('tells a browser that prints it the size of the page', () => {
+    expect(svg.split('\n')[2]).toBe('<style>@page { size: 215.9mm 279.4mm; margin: 0 }</style>')
+  })
+
+  it('holds no text element, no script, no other style and no reference out of the file', () => {
+    expect(svg).not.toMatch(/<(text|script|foreignObject|link)\b/)
+    expect(svg.match(/<style|style=/g)).toHaveLength(1)
     const references = [...svg.matchAll(/(?:href|src)="([^"]*)"|url\(([^)]*)\)/g)].map(
       match => match[1] ?? match[2],
     )

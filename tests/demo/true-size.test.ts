@@ -1,0 +1,136 @@
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import sharp from 'sharp'
+import { afterAll, describe, expect, it } from 'vitest'
+import { manifestItem } from '../../src/files/manifest.js'
+import { sheetsToPdf } from '../../src/files/pdf.js'
+import { encodePng } from '../../src/files/png/encode-png.js'
+import type { PrintedItem } from '../../src/files/printed-plan.js'
+import { proofPage } from '../../src/files/proof-page.js'
+import { proofSection } from '../../src/files/proof-section.js'
+import { createRasterizer } from '../../src/files/raster.js'
+import { sheetToSvg } from '../../src/files/svg.js'
+import { mmToPoints } from '../../src/geometry.js'
+import type { Sheet } from '../../src/sheets/sheet.js'
+import { printInChromium } from '../files/chromium.js'
+import { hasProgram, runProgram } from '../files/system-program.js'
+import type { Coverage } from '../pieces/pixels.js'
+import { type demoWeeks, drawDemoWeek } from './demo-sheets.js'
+import { measureRulers } from './ruler-pixels.js'
+
+const folder = mkdtempSync(join(tmpdir(), 'oaktag-true-size-'))
+afterAll(() => rmSync(folder, { recursive: true, force: true }))
+
+const printing = ['chromium', 'pdfinfo', 'pdftoppm'].every(hasProgram)
+
+interface Cover {
+  readonly item: PrintedItem
+  readonly sheet: Sheet
+  readonly page: number
+}
+
+const drawn = new Map<string, ReturnType<typeof drawDemoWeek>>()
+
+/** The page with the rulers of a demo item. */
+async function coverOf(week: (typeof demoWeeks)[number], name: string): Promise<Cover> {
+  drawn.set(week, drawn.get(week) ?? drawDemoWeek(week))
+  const { printed } = (await drawn.get(week)!).find(each => each.printed.name === name)!
+  const hasRuler = ({ furniture }: Sheet) =>
+    furniture.some(({ art }) => art.text.some(run => run.text.startsWith('Measure this: 100 mm')))
+  const page = printed.sheets.findIndex(hasRuler) + 1
+  return { item: printed, sheet: printed.sheets[page - 1]!, page }
+}
+
+async function pixelsOf(png: Uint8Array): Promise<Coverage> {
+  const { data, info } = await sharp(png)
+    .flatten({ background: '#ffffff' })
+    .toColourspace('b-w')
+    .raw()
+    .toBuffer({ resolveWithObject: true })
+  return { width: info.width, height: info.height, values: data.map(value => 255 - value) }
+}
+
+/** The rulers of a PDF's page, in mm, rasterised by poppler at 600 DPI; 0.04 mm to the pixel. */
+async function rulersInPdf(pdf: string, page = 1): Promise<readonly [number, number]> {
+  const out = join(folder, 'page')
+  runProgram('pdftoppm', [
+    '-r',
+    '600',
+    '-f',
+    `${page}`,
+    '-l',
+    `${page}`,
+    '-gray',
+    '-png',
+    '-singlefile',
+    pdf,
+    out,
+  ])
+  const { metricPx, inchPx } = measureRulers(await pixelsOf(readFileSync(`${out}.png`)), 600)
+  return [(metricPx / 600) * 25.4, (inchPx / 600) * 25.4]
+}
+
+function expectTrue([metricMm, inchMm]: readonly [number, number]): void {
+  expect(Math.abs(metricMm - 100), `100 mm measure ${metricMm.toFixed(3)} mm`).toBeLessThanOrEqual(0.1)
+  expect(Math.abs(inchMm - 101.6), `4 in measure ${inchMm.toFixed(3)} mm`).toBeLessThanOrEqual(0.1)
+}
+
+/** Chromium rounds a page's sides to whole CSS pixels, 0.75 pt. */
+function expectOnePage(pdf: string, sizePt: readonly [number, number]): void {
+  const info = runProgram('pdfinfo', ['-l', '99', pdf])
+  const sizes = [...info.matchAll(/Page\s+\d+ size:\s+([\d.]+) x ([\d.]+) pts/g)]
+  expect(sizes).toHaveLength(1)
+  const [, width, height] = sizes[0]!
+  expect(Math.abs(Number(width) - sizePt[0])).toBeLessThanOrEqual(0.75)
+  expect(Math.abs(Number(height) - sizePt[1])).toBeLessThanOrEqual(0.75)
+}
+
+describe.each([
+  ['letter', 'marsh', 'word-cards', [612, 792]],
+  ['a4, landscape', 'harbour', 'bingo', [mmToPoints(297), mmToPoints(210)]],
+] as const)('the rulers on a cover of the demo (%s)', (_paper, week, name, sizePt) => {
+  it('measure 100.0 ± 0.1 mm and 4 in in the PNG, by the pixels per metre that it states', async () => {
+    const { sheet } = await coverOf(week, name)
+    const png = encodePng(await createRasterizer(300).draw(sheet), 300)
+    // PNG (W3C), 11.3.4.3: pixels per unit along X stand first in the chunk, four bytes, most significant first.
+    const perMetre = Buffer.from(png).readUInt32BE(Buffer.from(png).indexOf('pHYs') + 4)
+    const { metricPx, inchPx } = measureRulers(await pixelsOf(png), 300)
+    expectTrue([(metricPx / perMetre) * 1000, (inchPx / perMetre) * 1000])
+  })
+
+  it.runIf(hasProgram('pdftoppm'))('measure the same in the PDF', async () => {
+    const { sheet } = await coverOf(week, name)
+    const pdf = join(folder, 'cover.pdf')
+    writeFileSync(pdf, await sheetsToPdf({ title: 'cover', parts: [{ title: 'cover', sheets: [sheet] }] }))
+    expectTrue(await rulersInPdf(pdf))
+  })
+
+  it.runIf(printing)(
+    'measure the same when Chromium prints the proof page, on pages of true size',
+    async () => {
+      const { item, page } = await coverOf(week, name)
+      const entries = [manifestItem(item, { formats: ['svg'], dpi: 300 })]
+      const manifest = { oaktag: '0.1.0', title: week, class: '', seed: 1, items: entries }
+      const index = join(folder, 'index.html')
+      writeFileSync(index, proofPage(manifest, new Map([[item.name, proofSection(item)]])))
+      const pdf = join(folder, 'proof.pdf')
+      await printInChromium(index, pdf, `#sheet-${item.name}-${page}`)
+      expectOnePage(pdf, sizePt)
+      expectTrue(await rulersInPdf(pdf))
+    },
+  )
+
+  it.runIf(printing)(
+    'measure the same when Chromium prints the SVG file, on a page of true size',
+    async () => {
+      const { sheet } = await coverOf(week, name)
+      const svg = join(folder, 'cover.svg')
+      writeFileSync(svg, sheetToSvg(sheet))
+      const pdf = join(folder, 'svg.pdf')
+      await printInChromium(svg, pdf)
+      expectOnePage(pdf, sizePt)
+      expectTrue(await rulersInPdf(pdf))
+    },
+  )
+})
