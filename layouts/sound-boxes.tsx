@@ -6,7 +6,7 @@ import { flowPages } from '../src/pieces/flow-page.js'
 import { SetMark, setMarkHeightMm } from '../src/pieces/set-mark.js'
 import { OverlaySlot, Slot } from '../src/pieces/slot.js'
 import { ARROW_MM, drawSoundBoxes } from '../src/pieces/sound-box-row.js'
-import { tableRows, textRow } from '../src/pieces/table-rows.js'
+import { soundRows } from '../src/pieces/sound-rows.js'
 import { choice } from '../src/plan/options.js'
 import { errorAt, type Outcome, type Problem, warningAt } from '../src/problems.js'
 import type { Card, CardSet } from '../src/sets/card-set.js'
@@ -45,44 +45,10 @@ export const soundBoxes: PieceLayout = {
   pages: (request, set, room) => {
     const { plan, subtitle, type, measure } = request
     const title = `${plan.title}: sounds, answers`
-    const rows = [
-      textRow('Letters in brackets have no sound of their own.', {
-        style: { sizeMm: type.adultTextMm },
-        widthMm: room.widthMm,
-        measure,
-      }),
-      ...tableRows({
-        columns: [
-          { heading: 'strip', share: 0.12 },
-          { heading: 'word', share: 0.28 },
-          { heading: 'sounds', share: 0.15 },
-          { heading: 'their letters', share: 0.45 },
-        ],
-        cells: set.cards
-          .filter(card => card.copy === 1)
-          .map(({ number, words: [word] }) => [
-            String(number),
-            word!.text,
-            String(word!.soundCount),
-            lettersOf(word!),
-          ]),
-        widthMm: room.widthMm,
-        textMm: type.adultTextMm,
-        measure,
-      }),
-    ]
+    const rows = soundRows({ set, widthMm: room.widthMm, textMm: type.adultTextMm, measure })
     const heading = { title, subtitle, textMm: type.adultTextMm, measure }
     return flowPages({ heading, rows, room }).map(face => ({ ...face, kind: 'answers', title }))
   },
-}
-
-/** `s · n · a · k · (e)`, and said to be a guess where it is one. */
-function lettersOf(word: Word): string {
-  const letters = word.graphemes.map(({ letters, sounds }) => {
-    if (sounds.length === 0) return `(${letters})`
-    return sounds.length === 1 ? letters : `${letters} (${sounds.length} sounds)`
-  })
-  return `${letters.join(' · ')}${word.source === 'guess' ? ', a guess' : ''}`
 }
 
 /** What stands beside the boxes: what the teacher says, or the pictures where there are any. */
