@@ -229,3 +229,12 @@ function entries(
 ): readonly (readonly [string, IrregularPlural])[] {
   return Object.entries(table).map(([word, forms]) => [word, { forms: forms.split(' '), kind }])
 }
+
+/** Verb forms that are things to count as well: two readings, three servings. From general knowledge. */
+export const countedDoings: ReadonlySet<string> = new Set(
+  `being opening reading writing drawing painting building meeting feeling hearing finding heading saving beating cutting
+  setting offering ending blessing filling bearing crossing gathering dealing beginning ruling casting lining happening
+  showing closing teaching listing rating testing greeting hanging serving spelling swelling shaving topping coating
+  wrapping trimming helping outing fitting recording landing warning sighting marking printing etching clearing
+  turning carving covering leaning longing lodging footing posting saying stocking railing`.split(/\s+/),
+)

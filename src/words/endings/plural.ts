@@ -3,6 +3,7 @@ import { inTheCaseOf } from './letter-case.js'
 import {
   alwaysPlural,
   chIsK,
+  countedDoings,
   endsInMen,
   fKeeps,
   fToVes,
@@ -44,8 +45,14 @@ export function pluralOf(question: PluralQuestion): Plural | null {
 function wholeWord(word: string, question: PluralQuestion): Plural | null {
   if (word.length === 1) return { form: `${word}'s`, rule: 'a letter: add an apostrophe and s' }
   if (alwaysPlural.has(word)) return { form: word, rule: 'always plural: stays the same' }
-  if (notCounted.has(word)) return { form: word, rule: 'not counted: stays the same' }
+  if (notCounted.has(word) || isDoing(word, question))
+    return { form: word, rule: 'not counted: stays the same' }
   return irregular(word) ?? headFirst(word) ?? alreadyPlural(word, question)
+}
+
+/** What one does (running, eating) is not counted; what comes of it (a reading, a drawing) is. */
+function isDoing(word: string, { partsOfSpeech }: PluralQuestion): boolean {
+  return /.{2}ing$/.test(word) && partsOfSpeech[0] === 'verb' && !countedDoings.has(word)
 }
 
 function irregular(word: string): Plural | null {

@@ -1,5 +1,6 @@
 /** Words not to be offered to children. Build time. */
 import { cuss } from 'cuss'
+import { spelledElsewhere } from './spelled-elsewhere.js'
 import { blockedWords, fitAfterAll } from './unfit-tables.js'
 
 /**
@@ -13,7 +14,7 @@ const coarseLetters = /fuck|shit(?!ak)|bitch|whore|nigg[ae]|cunt|faggot|wank|bol
 
 /** @param words every word that could be offered, lower case */
 export function gatherUnfit(words: Iterable<string>): Set<string> {
-  const unfit = new Set(blockedWords())
+  const unfit = new Set([...blockedWords(), ...spelledElsewhere])
   for (const [word, rating] of Object.entries(cuss))
     if (rating >= lowestRating && !fitAfterAll.has(word) && !word.includes(' ')) unfit.add(word)
   for (const word of words) if (coarseLetters.test(word)) unfit.add(word)

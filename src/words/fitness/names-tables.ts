@@ -29,7 +29,7 @@ export const mostlyNames: ReadonlySet<string> = new Set(
   sharon shirley simon sophie stephanie stephen steven stuart susan ted teresa theodore thomas tina todd
   tracy tyler valerie vanessa victoria vincent virginia walter warren wendy william sid sal mel del jed mae
   meg nan nat ned nell pam roz ron vic zac joey danny tommy sammy eddie kenny freddy betty peggy cindy judy
-  susie abby annie maggie`.split(/\s+/),
+  susie abby annie maggie doris frances apache monte collier germans japan mo las synchro butch`.split(/\s+/),
 )
 
 /** Adjectives and nouns written with a capital: peoples, faiths, days, months, feasts. */

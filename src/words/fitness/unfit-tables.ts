@@ -22,6 +22,7 @@ violence: terrorist terrorism terrorize homicide manslaughter arson suicide suic
 violence: corpse coffin casket funeral cemetery graveyard morgue autopsy mortuary undertaker burial die dead death
 violence: dying died deadly deathbed war warfare wartime warrior combat genocide holocaust lynch behead
 violence: dagger machete cannon torpedo troops guerrilla militia ambush invade invasion riot mob mobster gangster
+violence: bloodbath bloodstain murderous stalker stalking firearm cremate hearse coroner hanged
 violence: gang mafia thug hitman noose gallows crucify mutilate maim brutal brutality savage vicious violent violence
 violence: cruelty shootout shooting gunshot gunfire gunpoint gunned stabbed drown doom perish
 crime: crime criminal convict felony felon prison prisoner inmate jail jailer parole rob robber robbery burglar
@@ -39,7 +40,7 @@ sex: virginity erotic seduce seduction orgasm intimate intimacy mistress prostit
 sex: hooker stripper striptease pregnant pregnancy puberty womb abortion adultery affair incest fetish bosom
 sex: nipple testicle penis vagina genital rectum anus groin crotch hump horny kinky arouse aroused erect erection
 sex: hooters boobs tits honeymoon bachelor contraceptive fertility bikini underpants undies
-sex: slut tramp cleavage playboy screwing lesbian
+sex: slut tramp cleavage playboy screwing lesbian rape rapist molest foreplay fetus cocks kink spanking spank
 body: butt bum buttocks pee poop poo fart puke vomit barf snot turd urine urinate urinary diarrhea
 body: enema feces manure armpit constipated menstrual tampon
 illness: cancer tumor leukemia aids hiv syphilis herpes plague leprosy insane insanity lunatic psycho psychotic

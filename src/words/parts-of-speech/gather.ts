@@ -5,6 +5,7 @@ import { irregularPlurals } from '../endings/plural-tables.js'
 import type { PartOfSpeech } from '../word.js'
 import { closedClasses } from './closed-classes.js'
 import { corrections } from './corrections.js'
+import { neverNouns } from './never-nouns.js'
 import { type OpenClass, readSenses, type WordNetSense } from './wordnet.js'
 
 type Weights = Partial<Record<PartOfSpeech, number>>
@@ -42,9 +43,16 @@ export function gatherPartsOfSpeech(
   for (const word of words) {
     const fixed = closedClasses.get(word) ?? corrections.get(word)
     const parts = fixed ?? partsByWeight(weightsOf(word, counts, irregular, familiarity))
-    if (parts.length > 0) found.set(word, parts)
+    const met = isNeverNoun(word) ? parts.filter(part => part !== 'noun') : parts
+    if (parts.length > 0) found.set(word, met.length > 0 ? met : parts)
   }
   return found
+}
+
+/** Nor with an s: the knows, the carries. */
+function isNeverNoun(word: string): boolean {
+  const bases = [word, word.replace(/s$/, ''), word.replace(/es$/, ''), word.replace(/ies$/, 'y')]
+  return bases.some(base => neverNouns.has(base))
 }
 
 function countsOf(senses: readonly WordNetSense[]): Weights {

@@ -88,7 +88,8 @@ export const notCompound = wordList(`
   forget* forgot* forgiv* forgave forbid* program* permission percent* perform* profile* profound* protest* profess*
   proclaim* perverse* persist* submi* sublim* suburb* subcon* competition composition supervis* mentor contract*
   confound* confess* malpractice malfunction* extraordinary beaucoup thankyou mandrake peewee popeye fanfare beware
-  whoopee farewell legend conquest pursuit represent* conduct*
+  whoopee farewell legend conquest pursuit represent* conduct* relationships* championships* friendships memberships
+  subtitle* subway* submarine* cockroach* peacock* partridge* offspring*
 `)
 
 /** Both halves are words to a child, but one is short, or has lost some of its sound. */
@@ -96,6 +97,12 @@ export const alsoCompound: ReadonlyMap<string, string> = new Map(
   `some+thing no+thing no+body in+to on+to up+on in+side with+in can+not to+day to+night break+fast cup+board fore+head
   any+body post+man police+man fire+man milk+man sales+man chair+man fisher+man gentle+man work+man
   up+stairs up+set up+hill in+doors out+doors sun+day grand+pa grand+ma ice+box ice+berg tea+pot tea+spoon egg+shell
+  my+self your+self it+self our+selves your+selves them+selves may+be an+other back+up make+up set+up pick+up clean+up
+  check+up line+up grown+up break+up hold+up up+side up+date up+town up+right up+ward up+grade up+coming in+put
+  in+come on+line on+stage out+put gentle+men police+men fire+men post+men snow+men sales+men chair+men work+men
+  camera+man fresh+man council+man marks+man watch+man sea+man bath+tub tooth+brush tooth+paste hair+brush room+mate
+  grand+son grand+daughter grand+dad grand+child new+born rose+bud ear+ring cheese+burger baby+sit baby+sitter
+  take+over make+over star+board basket+ball water+melon straw+berry blue+berry black+berry
   bee+hive pea+nut eye+brow eye+lid jelly+fish mid+night neck+lace neck+tie quick+sand waste+basket`
     .split(/\s+/)
     .map(parts => [parts.replaceAll('+', ''), parts.replaceAll('+', ' and ')]),

@@ -8,16 +8,21 @@ airlock      EH1 R L AA2 K
 antimatter   AE2 N T IY0 M AE1 T ER0
 anybody      EH1 N IY0 B AA2 D IY0
 backstreet   B AE1 K S T R IY2 T
+beautifully  B Y UW1 T AH0 F AH0 L IY0
 beyond       B IH0 Y AA1 N D
 caterpillars K AE1 T ER0 P IH2 L ER0 Z
 cliques      K L IY1 K S
 colouring    K AH1 L ER0 IH0 NG
 consciences  K AA1 N SH AH0 N S IH0 Z
 courtship    K AO1 R T SH IH2 P
+diaper       D AY1 AH0 P ER0
 disembodied  D IH2 S IH0 M B AA1 D IY0 D
 doorknob     D AO1 R N AA2 B
 doorknobs    D AO1 R N AA2 B Z
 dudes        D UW1 D Z
+elementary   EH2 L AH0 M EH1 N T ER0 IY0
+emotionally  IH0 M OW1 SH AH0 N AH0 L IY0
+excellency   EH1 K S AH0 L AH0 N S IY0
 forerunner   F AO1 R R AH2 N ER0
 fundraising  F AH1 N D R EY2 Z IH0 NG
 growling     G R AW1 L IH0 NG

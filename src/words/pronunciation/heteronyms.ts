@@ -129,6 +129,8 @@ really     R IY1 L IY0
 seawater   S IY1 W AO2 T ER0
 sometimes  S AH1 M T AY2 M Z
 stronger   S T R AO1 NG G ER0
+theories   TH IY1 ER0 IY0 Z
+theory     TH IY1 ER0 IY0
 turret     T ER1 AH0 T
 umbrella   AH0 M B R EH1 L AH0
 unfair     AH0 N F EH1 R

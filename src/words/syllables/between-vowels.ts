@@ -100,8 +100,8 @@ function rStaysWithVowel({ left, right, isFirst }: Stretch): boolean {
     if (vowelLetters === 'e' || vowelLetters === 'i') return true
     return !/^(?:y|ies?|ia|io|ial|a)$/.test(right.letters)
   }
-  if (left.stress === 0) return false
   if (vowel === 'EH' || vowel === 'AE') return true
+  if (left.stress === 0) return false
   if (vowel === 'IH' || vowel === 'IY')
     return vowelLetters === 'i' || vowelLetters === 'y' || vowelLetters === 'ea'
   if (vowel === 'AO') return vowelLetters === 'o' && !right.sounds.includes('IY')
