@@ -6,12 +6,12 @@ import { type CardFace, mm, type SlotContent } from '../src/pieces/face.js'
 import { SetMark } from '../src/pieces/set-mark.js'
 import { OverlaySlot, Slot } from '../src/pieces/slot.js'
 import { gridSize, wholeNumber, yesNo } from '../src/plan/options.js'
-import type { Outcome } from '../src/problems.js'
+import { type Outcome, type Problem, warningAt } from '../src/problems.js'
 import { findCallOrder } from '../src/sets/bingo/call-order.js'
 import { dealBoards } from '../src/sets/bingo/deal-boards.js'
 import type { Card, CardSet } from '../src/sets/card-set.js'
 import { boardSet } from '../src/sets/word-set.js'
-import type { LayoutRequest, PieceLayout } from './layout.js'
+import type { LayoutRequest, PieceLayout, RoomierOptions } from './layout.js'
 import { shownWithWords, wordOptions } from './word-options.js'
 
 /** Boards of words, all different, with a caller's sheet that tells who wins when. */
@@ -30,6 +30,7 @@ export const bingo: PieceLayout = {
   perSheet: { columns: 1, rows: 1 },
   perSheetLarge: { columns: 1, rows: 1 },
   set: bingoSet,
+  roomier: smallerBoards,
   face: boardFace,
   pages: (request, set, room) => {
     const { plan, subtitle, type, measure } = request
@@ -44,12 +45,13 @@ export const bingo: PieceLayout = {
 
 function bingoSet(request: LayoutRequest): Outcome<CardSet> {
   const { words, item, plan } = request
-  const { columns, rows } = (item.options['grid'] as Grid | undefined) ?? gridFor(words.length)
-  const grid = {
-    columns,
-    rows,
-    freeCentre: item.options['free'] === true && columns % 2 === 1 && rows % 2 === 1,
-  }
+  const free = item.options['free'] === true
+  const asked = item.options['grid'] as Grid | undefined
+  const forGroup = request.group !== null && request.group.words.length > 0
+  const tooLarge = asked !== undefined && forGroup && cellsOf(asked, free) > words.length
+  const smaller = tooLarge ? largestGrid(words.length, free) : undefined
+  const { columns, rows } = smaller ?? asked ?? gridFor(words.length)
+  const grid = { columns, rows, freeCentre: free && columns % 2 === 1 && rows % 2 === 1 }
   const label = request.itemName
   const dealt = dealBoards({
     ...grid,
@@ -71,7 +73,29 @@ function bingoSet(request: LayoutRequest): Outcome<CardSet> {
     ...(winAt === undefined ? {} : { winAt }),
   })
   const set = boardSet({ words, deal, calls, copies: item.copies })
-  return { ok: true, value: { ...set, notes: [...deal.notes, ...calls.notes] }, problems: dealt.problems }
+  const problems =
+    smaller === undefined ? dealt.problems : [...dealt.problems, smallerGrid(request, asked!, smaller)]
+  return { ok: true, value: { ...set, notes: [...deal.notes, ...calls.notes] }, problems }
+}
+
+/** Words that a board of this grid takes. */
+function cellsOf({ columns, rows }: Grid, free: boolean): number {
+  return columns * rows - (free && columns % 2 === 1 && rows % 2 === 1 ? 1 : 0)
+}
+
+/** A group with fewer words than the class plays on smaller boards; undefined where not even four cells can be filled. */
+function largestGrid(words: number, free: boolean): Grid | undefined {
+  const squares = [8, 7, 6, 5, 4, 3, 2].map(side => ({ columns: side, rows: side }))
+  return squares.find(grid => cellsOf(grid, free) <= words)
+}
+
+function smallerGrid({ item, group, words }: LayoutRequest, asked: Grid, grid: Grid): Problem {
+  const named = ({ columns, rows }: Grid) => `${columns}x${rows}`
+  return warningAt(
+    item.place,
+    `${group!.name} has ${words.length} words, too few for ${named(asked)}: its boards are ${named(grid)}`,
+    'Give the group more words, or leave it out with groups.',
+  )
 }
 
 interface Grid {
@@ -83,6 +107,17 @@ interface Grid {
 function gridFor(words: number): Grid {
   const side = [5, 4, 3].find(size => size * size <= words * 0.8 + (size % 2)) ?? 3
   return { columns: side, rows: side }
+}
+
+/** Boards with fewer and larger cells. */
+function smallerBoards({ words, item }: LayoutRequest): readonly RoomierOptions[] {
+  const asked = item.options.grid as Grid | undefined
+  const now = asked ?? gridFor(words.length)
+  const sides = [8, 7, 6, 5, 4, 3, 2].filter(side => side < Math.max(now.columns, now.rows))
+  return sides.map(side => {
+    const grid: Grid = { columns: Math.min(side, now.columns), rows: Math.min(side, now.rows) }
+    return { options: { grid }, says: `grid: ${grid.columns}x${grid.rows}`, open: asked === undefined }
+  })
 }
 
 function boardFace(request: LayoutRequest, card: Card, set: CardSet, size: Size): CardFace {

@@ -53,6 +53,15 @@ export interface PageFace extends Face {
   readonly title: string
 }
 
+/** Options of a layout under which its words have more room. */
+export interface RoomierOptions {
+  readonly options: PrintItem['options']
+  /** As the teacher would write it: `grid: 4x4`. */
+  readonly says: string
+  /** Whether the plan leaves it open, so that it may be taken without asking. */
+  readonly open: boolean
+}
+
 interface LayoutBasics {
   readonly name: string
   /** One line for `oaktag list layouts`. */
@@ -69,6 +78,8 @@ interface PieceLayoutBasics extends LayoutBasics {
   /** The same in large print: fewer and larger. */
   readonly perSheetLarge: PiecesPerSheet
   readonly set: (request: LayoutRequest) => Outcome<CardSet>
+  /** Ways to give the words of a board more room, the least change first. */
+  readonly roomier?: (request: LayoutRequest) => readonly RoomierOptions[]
   /** Pages that go with the set, each no larger than `room`. */
   readonly pages: (request: LayoutRequest, set: CardSet, room: Size) => readonly PageFace[]
 }

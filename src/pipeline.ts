@@ -81,7 +81,7 @@ export function readPlan(planFile: string, seed?: number): Outcome<StudiedPlan> 
 
 function studyPlan(plan: Plan): Outcome<StudiedPlan> {
   const words = studyPlanWords(plan, openLexicon())
-  const styled = assignStyles(plan.marks)
+  const styled = assignStyles(plan.marks, plan.contrast?.stock ? plan.contrast.ground : undefined)
   const problems = [...words.problems, ...styled.problems]
   if (!words.ok) return { ok: false, problems }
   return { ok: true, value: { plan, words: words.value, marks: styled.marks }, problems }
@@ -106,7 +106,7 @@ export async function drawItems(
   for (const job of jobs) {
     const prepared = prepareItem(studied, job)
     const drawn = prepared.ok ? await drawItem(prepared.value) : prepared
-    const settled = drawn.ok ? await settlePictures(drawn.value) : undefined
+    const settled = drawn.ok && drawn.value !== null ? await settlePictures(drawn.value) : undefined
     problems.push(
       ...(prepared.ok ? prepared.problems : []),
       ...drawn.problems,

@@ -55,9 +55,17 @@ export async function fitFaces<F extends Face>(
     )
     return { face, art, slots, words }
   })
-  const found = fitted.flatMap(({ words }) => words)
-  const fits = fitGroups(found, show, fitting)
-  return fits.ok ? { ok: true, value: { faces: fitted, fits: fits.value }, problems: [] } : fits
+  return fitAgain(fitted, fitting)
+}
+
+/** The same faces, as they are laid out, with their words held to other sizes. */
+export function fitAgain<F extends Face>(
+  faces: readonly FittedFace<F>[],
+  fitting: FaceFitting,
+): Outcome<FittedFaces<F>> {
+  const found = faces.flatMap(({ words }) => words)
+  const fits = fitGroups(found, slotWordFinder(fitting.marks), fitting)
+  return fits.ok ? { ok: true, value: { faces, fits: fits.value }, problems: [] } : fits
 }
 
 export function slotBox(slots: ReadonlyMap<string, Box>, name: string): Box {

@@ -7,12 +7,13 @@ const BLACK_ON_WHITE: Contrast = { ink: '#000000', ground: '#ffffff' }
 
 /**
  * A piece drawn black on white, in other colours: black becomes the ink, white the ground, greys lie between them in
- * the same shares. Colours that the teacher gave to marks stay. Arts stay shared: equal ones come out as one.
+ * the same shares. A ground that is the card's own colour is not printed. Colours that the teacher gave to marks stay. Arts stay shared: equal ones come out as one.
  */
 export function recolourer(
   contrast: Contrast | undefined,
 ): (art: readonly PlacedArt[], size: Size) => readonly PlacedArt[] {
-  const { ink, ground } = contrast ?? BLACK_ON_WHITE
+  const ink = contrast?.ink ?? BLACK_ON_WHITE.ink
+  const ground = contrast === undefined || contrast.stock ? BLACK_ON_WHITE.ground : contrast.ground
   if (ink === BLACK_ON_WHITE.ink && ground === BLACK_ON_WHITE.ground) return art => art
   const known = new Map<Art, Art>()
   const recoloured = (art: Art): Art => {

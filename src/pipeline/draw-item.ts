@@ -1,8 +1,6 @@
-import type { LayoutRequest, PageFace, PieceLayout } from '../../layouts/layout.js'
+import type { PageFace, PieceLayout } from '../../layouts/layout.js'
 import type { PrintedItem } from '../files/printed-plan.js'
-import type { Size } from '../geometry.js'
-import { type DrawnFace, drawFaces } from '../pieces/draw-faces.js'
-import type { CardFace } from '../pieces/face.js'
+import { type DrawnFace, drawFaces, drawFitted } from '../pieces/draw-faces.js'
 import { pieceOf } from '../pieces/piece-of.js'
 import type { Outcome, Problem } from '../problems.js'
 import type { CardSet } from '../sets/card-set.js'
@@ -11,11 +9,14 @@ import { imposeFronts } from '../sheets/impose.js'
 import { orderSides } from '../sheets/print-order.js'
 import type { Sheet } from '../sheets/sheet.js'
 import { drawBacks } from './draw-backs.js'
-import { itemCover, letteringFor, sizeNote, wasteNote } from './item-cover.js'
+import { itemCover, letteringFor, wasteNote } from './item-cover.js'
+import type { ItemJob } from './item-jobs.js'
 import { withKeyStrip } from './item-strip.js'
 import type { PreparedItem } from './prepare-item.js'
 import { contrastOf } from './prepare-item.js'
 import { setsOfPlan } from './sets-of-plan.js'
+import { type SettledItem, settleItem } from './settle-item.js'
+import { sizeNotes } from './size-notes.js'
 
 /** An item on its sheets, with what `check` tells of it. */
 export interface DrawnItem {
@@ -25,14 +26,12 @@ export interface DrawnItem {
 }
 
 /** Draws an item's pieces and pages and puts them on sheets: the pieces first, then the pages that go with them. */
-export async function drawItem(prepared: PreparedItem): Promise<Outcome<DrawnItem>> {
+export async function drawItem(prepared: PreparedItem): Promise<Outcome<DrawnItem | null>> {
   const { job, layout, request, grid } = prepared
   const { item } = job
-  const room = pageRoom(grid)
-  const drawing = { ...request, place: item.place }
-  const contrast = contrastOf(prepared)
   if (layout.kind === 'pages') {
-    const pages = await drawFaces(layout.pages(request, room), drawing)
+    const room = pageRoom(grid)
+    const pages = await drawFaces(layout.pages(request, room), { ...request, place: item.place })
     if (!pages.ok) return pages
     const sheets = pages.value.faces.map(page => pageSheet(page, prepared))
     return { ok: true, value: withoutPieces(prepared, sheets), problems: [] }
@@ -44,31 +43,37 @@ export async function drawItem(prepared: PreparedItem): Promise<Outcome<DrawnIte
   }
 
   const dealt = layout.set(request)
-  if (!dealt.ok) return dealt
-  const set = dealt.value
-  const problems: Problem[] = [...dealt.problems]
-  const faces = facesOf(layout, request, set, grid.pieceSize)
-  problems.push(...faces.problems)
-  if (!faces.ok) return { ok: false, problems }
-  const drawn = await drawFaces(faces.value, { ...drawing, contrast })
-  const pages = await drawFaces(layout.pages(request, set, room), drawing)
-  if (!drawn.ok || !pages.ok)
-    return { ok: false, problems: [...problems, ...drawn.problems, ...pages.problems] }
+  if (!dealt.ok) return leftOut(job, dealt.problems) ?? dealt
+  const settled = await settleItem(prepared, dealt.value)
+  const problems = [...dealt.problems, ...settled.problems]
+  if (!settled.ok) return { ok: false, problems }
+  const drawn = await drawSettled(settled.value, layout)
+  return { ...drawn, problems: [...problems, ...drawn.problems] }
+}
 
+async function drawSettled(
+  { prepared, set, fitted, notes: choices }: SettledItem,
+  layout: PieceLayout,
+): Promise<Outcome<DrawnItem>> {
+  const { job, request, grid } = prepared
+  const { item } = job
+  const drawing = { ...request, place: item.place }
+  const pages = await drawFaces(layout.pages(request, set, pageRoom(grid)), drawing)
+  if (!pages.ok) return pages
+  const drawn = drawFitted(fitted, { ...drawing, contrast: contrastOf(prepared) })
   const title = `${request.setTitle}: ${item.name}`
   const imposed = imposeFronts({
-    pieces: drawn.value.faces.map(pieceOf),
+    pieces: drawn.faces.map(pieceOf),
     grid,
     order: item.order,
     cut: item.cut,
-    title,
     cutCorners: request.type.large,
+    title,
     label: { text: title, lettering: letteringFor(prepared) },
   })
   const fronts = withKeyStrip(prepared, imposed)
   const backs = await drawBacks(prepared, set, fronts, title)
-  problems.push(...backs.problems)
-  if (!backs.ok) return { ok: false, problems }
+  if (!backs.ok) return backs
   const pile = request.plan.printer?.handFed?.pile
   const sides = orderSides({ fronts, backs: backs.value, flip: item.flip, pile })
   const sheets = [
@@ -76,8 +81,15 @@ export async function drawItem(prepared: PreparedItem): Promise<Outcome<DrawnIte
     ...pages.value.faces.map(page => pageSheet(page, prepared)),
     ...(item.cover ? itemCover(prepared, set, fronts.length) : []),
   ]
-  const notes = [...sides.notes, ...wasteNote(prepared), ...sizeNote(drawn.value.fits), ...(set.notes ?? [])]
-  return { ok: true, value: { prepared, set, printed: printedItem(prepared, set, sheets, notes) }, problems }
+  const notes = [
+    ...sides.notes,
+    ...choices,
+    ...wasteNote(prepared),
+    ...sizeNotes(drawn, request.type),
+    ...(set.notes ?? []),
+  ]
+  const printed = printedItem(prepared, set, sheets, notes)
+  return { ok: true, value: { prepared, set, printed }, problems: backs.problems }
 }
 
 function withoutPieces(prepared: PreparedItem, sheets: readonly Sheet[]): DrawnItem {
@@ -85,16 +97,18 @@ function withoutPieces(prepared: PreparedItem, sheets: readonly Sheet[]): DrawnI
   return { prepared, set, printed: printedItem(prepared, set, sheets, []) }
 }
 
-/** The faces of a set on pieces of this size. */
-export function facesOf(
-  layout: PieceLayout,
-  request: LayoutRequest,
-  set: CardSet,
-  size: Size,
-): Outcome<readonly CardFace[]> {
-  if ('faces' in layout) return layout.faces(request, set, size)
-  const value = set.cards.map(card => layout.face(request, card, set, size))
-  return { ok: true, value, problems: [] }
+/**
+ * What the class's words are enough for, a group's few words may not be: then nothing is made for that group, with a
+ * warning. A group that the item names stays an error.
+ */
+function leftOut({ item, group }: ItemJob, problems: readonly Problem[]): Outcome<null> | undefined {
+  if (group === null || group.words.length === 0 || item.groups !== undefined) return undefined
+  const warnings = problems.map(problem => ({
+    ...problem,
+    severity: 'warning' as const,
+    message: `nothing is made for ${group.name}: ${problem.message}`,
+  }))
+  return { ok: true, value: null, problems: warnings }
 }
 
 function printedItem(

@@ -1,5 +1,4 @@
-import { mmToPoints, saySize } from '../geometry.js'
-import type { GroupFit } from '../pieces/draw-faces.js'
+import { saySize } from '../geometry.js'
 import { keyEntries } from '../pieces/marks/key-entries.js'
 import { drawTextLine } from '../pieces/text-line.js'
 import type { CardSet } from '../sets/card-set.js'
@@ -73,20 +72,4 @@ export function wasteNote({ job, grid }: PreparedItem): readonly string[] {
   return [
     `Cards of ${saySize(pieceSize)} go ${columns} across and ${rows} down on ${orientation} paper: ${waste}.`,
   ]
-}
-
-/** What decided the size of the words, in a plain sentence. */
-export function sizeNote(fits: readonly GroupFit[]): readonly string[] {
-  return fits
-    .filter(fit => fit.sizeGroup === 'main')
-    .map(fit => {
-      const points = (mm: number) => `${Math.round(mmToPoints(mm) * 4) / 4} pt`
-      const size = `Words are ${points(fit.sizeMm)}`
-      if (fit.decidedBy === undefined) return `${size}.`
-      const without =
-        fit.sizeWithoutMm === undefined || mmToPoints(fit.sizeWithoutMm - fit.sizeMm) < 1
-          ? ''
-          : `; without it they would be ${points(fit.sizeWithoutMm)}`
-      return `${size}: "${fit.decidedBy}" decides${without}.`
-    })
 }

@@ -1,11 +1,12 @@
 import { dirname } from 'node:path'
 import { loadTypeface } from '../../fonts/load-typeface.js'
 import { layouts } from '../../layouts/index.js'
-import type { Layout, LayoutRequest, PiecesPerSheet } from '../../layouts/layout.js'
+import type { Layout, LayoutRequest, PieceLayout, PiecesPerSheet } from '../../layouts/layout.js'
+import { contrastProblems } from '../pieces/marks/mark-problems.js'
 import type { StyledMark } from '../pieces/marks/styled-mark.js'
 import { shortSetName } from '../pieces/set-mark.js'
 import { measureTextLine } from '../pieces/text-line.js'
-import { typeScale } from '../pieces/type-scale.js'
+import { type TypeScale, typeScale } from '../pieces/type-scale.js'
 import type { Typeface } from '../pieces/typeface/typeface.js'
 import type { Contrast, Division, Plan, PlanWord } from '../plan/plan.js'
 import { errorAt, type Outcome, type Problem } from '../problems.js'
@@ -74,7 +75,7 @@ export function prepareItem(studied: StudiedPlan, job: ItemJob): Outcome<Prepare
   const setName = shortSetName({ name: setTitle, widthMm, border: item.border, type, measure })
   const request = { ...wanted, setName }
   const value = { studied, job, layout, request, grid: grid.value, gridRequest }
-  return { ok: true, value, problems: grid.problems }
+  return { ok: true, value, problems: [...grid.problems, ...tooFaint(value)] }
 }
 
 /** Ink and ground of the item's pieces, where any are named. */
@@ -82,12 +83,25 @@ export function contrastOf({ job, request }: Pick<PreparedItem, 'job' | 'request
   return job.item.contrast ?? job.group?.contrast ?? request.plan.contrast
 }
 
+/** Type and marks too faint on the colours that the item, its group or the plan asks for, told where these stand. */
+function tooFaint({ job, request }: Pick<PreparedItem, 'job' | 'request'>): readonly Problem[] {
+  const contrast = contrastOf({ job, request })
+  if (contrast === undefined) return []
+  const { item, group } = job
+  const place =
+    item.contrast !== undefined
+      ? item.place
+      : group?.contrast !== undefined
+        ? group.place
+        : { file: request.plan.file }
+  return contrastProblems(contrast, request.marked ? request.marks : [], place)
+}
+
 function gridRequestFor(job: ItemJob, layout: Layout, request: LayoutRequest): GridRequest {
   const { item } = job
   const { large } = request.type
   const { paper, orientation } = item
-  const perSheet =
-    layout.kind !== 'pieces' ? { columns: 1, rows: 1 } : large ? layout.perSheetLarge : layout.perSheet
+  const perSheet = layout.kind !== 'pieces' ? { columns: 1, rows: 1 } : perSheetFor(layout, request.type)
   return {
     paper: item.paper,
     ...(item.orientation === undefined ? {} : { orientation: item.orientation }),
@@ -102,6 +116,17 @@ function gridRequestFor(job: ItemJob, layout: Layout, request: LayoutRequest): G
         : stripHeightMm(request, sheetSizeOf(paper, orientation ?? 'portrait').widthMm),
     place: item.place,
   }
+}
+
+/**
+ * Large print has fewer and larger pieces, on which words grow. Words of a size that the teacher names do not grow:
+ * these begin with the layout's usual count, and `settleItem` finds the first that gives them room.
+ */
+function perSheetFor(
+  layout: PieceLayout,
+  { large, wordMinimumMm, wordMaximumMm }: TypeScale,
+): PiecesPerSheet {
+  return large && wordMinimumMm < wordMaximumMm ? layout.perSheetLarge : layout.perSheet
 }
 
 /**

@@ -1,7 +1,8 @@
 import { mmToPoints, type Size } from '../geometry.js'
 import { drawFaces } from '../pieces/draw-faces.js'
 import type { AdviceRequest, WordsOn } from '../sheets/advice.js'
-import { type DrawnItem, facesOf } from './draw-item.js'
+import type { DrawnItem } from './draw-item.js'
+import { facesOf } from './faces-of.js'
 
 /**
  * How the item's words would come out on pieces of other sizes: the faces are laid out again on each, so that advice

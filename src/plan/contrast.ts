@@ -4,15 +4,18 @@ import { misfit, type Reader } from './entry.js'
 import { fail, succeed } from './outcomes.js'
 import type { Contrast } from './plan.js'
 
-const form = 'Write black on white, white on black, or a colour in quotes: "black on #fff6d5".'
+const form =
+  'Write black on white, white on black, or a colour in quotes: "black on #fff6d5"; with "stock" at the end where the card itself has that colour.'
 
-/** `black on white`: ink, then ground. */
+/** `black on white`: ink, then ground; `black on ivory stock`: the ground is the card's own colour. */
 export const readContrast: Reader<Contrast> = entry => {
   if (entry.kind !== 'text') return misfit(entry, 'two colours', form)
   const { text, place, comment } = entry
-  const [ink, ground, ...more] = text.split(/\s+on\s+/i).map(parseColor)
+  const colors = text.replace(/\s+stock$/i, '')
+  const stock = colors === text ? {} : ({ stock: true } as const)
+  const [ink, ground, ...more] = colors.split(/\s+on\s+/i).map(parseColor)
   if (ink && ground && more.length === 0) {
-    if (ink !== ground) return succeed({ ink, ground })
+    if (ink !== ground) return succeed({ ink, ground, ...stock })
     return fail(errorAt(place, `"${text}" shows nothing`, 'Choose two colours that are far apart.'))
   }
   // YAML takes ` #fff6d5` for a comment, and leaves `black on`.

@@ -52,6 +52,8 @@ export interface PrinterSetting {
 export interface Contrast {
   readonly ink: string
   readonly ground: string
+  /** The ground is the colour of the card that is printed on, and is not printed. */
+  readonly stock?: true
 }
 
 export interface PlanWord {

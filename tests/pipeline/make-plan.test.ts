@@ -152,6 +152,20 @@ print:
     expect(problems.at(-1)!.message).toContain('there are 8')
   })
 
+  it('gives a group of few words smaller boards, and none at all to three words, with a warning', async () => {
+    const groups = (words: string) => `groups:\n  - {name: Otters, words: [${words}]}\n`
+    const plan = `${marshPlan.replace('perch]', 'perch, duck]')}  - {layout: bingo, grid: 3x4, boards: 2}\n`
+    const folder = folderWith({ 'marsh.yaml': `${plan}${groups('mud, pond, frog, duck, nest')}` })
+    const five = await make(folder, { formats: ['svg'] })
+    expect(five.problems).toMatchObject([{ severity: 'warning', message: expect.stringContaining('2x2') }])
+    writeFileSync(join(folder, 'marsh.yaml'), `${plan}${groups('mud, pond, frog')}`)
+    const three = await make(folder, { formats: ['svg'] })
+    expect(three.problems).toMatchObject([
+      { severity: 'warning', message: expect.stringContaining('nothing is made for Otters') },
+    ])
+    expect(three.ok && three.value.manifest.items.map(item => item.name)).toEqual(['bingo'])
+  })
+
   it('tells of a folder that cannot be made', async () => {
     const folder = folderWith({ 'marsh.yaml': `${marshPlan}${items}`, out: 'mine' })
     const made = await make(folder, { outFolder: join(folder, 'out/below') })

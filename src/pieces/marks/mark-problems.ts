@@ -5,6 +5,7 @@ import { contrastRatio, leastMarkContrast, leastTypeContrast, shownRatio } from 
 import type { StyledMark } from './styled-mark.js'
 
 const black = '#000000'
+const white = '#ffffff'
 
 /** Warnings: marks too pale to see, and marks that some child or some copy cannot tell apart. */
 export function markProblems(marks: readonly StyledMark[], paper: string): readonly Problem[] {
@@ -26,7 +27,7 @@ export function contrastProblems(
       : [
           warningAt(
             place,
-            `${ink} on ${ground} has a contrast of ${shownRatio(ratio)} to 1`,
+            `type in ${ink} on ${ground} has a contrast of ${shownRatio(ratio)} to 1`,
             `Take a darker colour on a paler one: type needs ${leastTypeContrast} to 1 or more (WCAG 2.2).`,
           ),
         ]
@@ -40,7 +41,7 @@ function tooPale(styled: StyledMark, paper: string): readonly Problem[] {
   return [
     warningAt(
       styled.mark.place,
-      `the colour ${styled.color} of ${markName(styled)} has a contrast of ${shownRatio(ratio)} to 1 with the paper`,
+      `the colour ${styled.color} of ${markName(styled)} has a contrast of ${shownRatio(ratio)} to 1 with ${paper === white ? 'the paper' : paper}`,
       `Take a colour further from the paper's: marks need ${leastMarkContrast} to 1 or more (WCAG 2.2).`,
     ),
   ]

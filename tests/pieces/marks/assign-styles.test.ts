@@ -117,7 +117,10 @@ describe('type and marks on the colours that a plan asks for', () => {
   it('is warned of below 7 to 1 for type', () => {
     const [problem, ...rest] = contrastProblems({ ink: '#767676', ground: '#ffffff' }, [], place)
     expect(rest).toEqual([])
-    expect(problem).toMatchObject({ place, message: '#767676 on #ffffff has a contrast of 4.54 to 1' })
+    expect(problem).toMatchObject({
+      place,
+      message: 'type in #767676 on #ffffff has a contrast of 4.54 to 1',
+    })
     expect(contrastProblems({ ink: '#595959', ground: '#ffffff' }, [], place)).toEqual([])
   })
 

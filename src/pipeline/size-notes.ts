@@ -1,0 +1,39 @@
+import { mmToPoints, sayMm } from '../geometry.js'
+import type { DrawnFaces, GroupFit, WidenedWord } from '../pieces/draw-faces.js'
+import type { Face } from '../pieces/face.js'
+import type { TypeScale } from '../pieces/type-scale.js'
+import { largePrintCaution } from '../sheets/furniture/cautions.js'
+
+/** How large the words of a set came out and why, in plain sentences. */
+export function sizeNotes(
+  { fits, widened }: Pick<DrawnFaces<Face>, 'fits' | 'widened'>,
+  { large }: TypeScale,
+): readonly string[] {
+  return [
+    ...fits.filter(fit => fit.sizeGroup === 'main').map(sizeNote),
+    ...(widened.length === 0 ? [] : [widenedNote(widened)]),
+    ...(large ? [largePrintCaution] : []),
+  ]
+}
+
+/** What decided the size of the words. */
+function sizeNote(fit: GroupFit): string {
+  const points = (mm: number) => `${Math.round(mmToPoints(mm) * 4) / 4} pt`
+  const size = `Words are ${points(fit.sizeMm)}`
+  if (fit.decidedBy === undefined) return `${size}.`
+  const without =
+    fit.sizeWithoutMm === undefined || mmToPoints(fit.sizeWithoutMm - fit.sizeMm) < 1
+      ? ''
+      : `; without it they would be ${points(fit.sizeWithoutMm)}`
+  return `${size}: "${fit.decidedBy}" decides${without}.`
+}
+
+/** Which words had their letters spread, so that a word that looks wider than others is no surprise. */
+function widenedNote(widened: readonly WidenedWord[]): string {
+  const words = [...new Set(widened.map(({ word }) => `"${word}"`))]
+  const said = words.length === 1 ? words[0]! : `${words.slice(0, -1).join(', ')} and ${words.at(-1)!}`
+  const added = widened.map(({ addedMm }) => addedMm)
+  const [least, most] = [sayMm(Math.min(...added)), sayMm(Math.max(...added))]
+  const by = least === most ? `${most} mm` : `${least} to ${most} mm`
+  return `The letters of ${said} stand ${by} further apart, so that outlines keep off the letters beside them.`
+}
