@@ -93,7 +93,7 @@ describe('familiar words aligned by hand', () => {
       wrong.map(({ word, graphemes, written }) => `${word}: by hand ${graphemes}; found ${written}`),
     )
     expect(right / phonemes).toBeGreaterThanOrEqual(0.999)
-    expect((rows.length - wrong.length) / rows.length).toBeGreaterThanOrEqual(0.996)
+    expect((rows.length - wrong.length) / rows.length).toBeGreaterThanOrEqual(0.998)
   })
 
   it('have the right number of sounds', () => {
@@ -102,7 +102,7 @@ describe('familiar words aligned by hand', () => {
       `sound counts ${percent(rows.length - wrong.length, rows.length)}`,
       wrong.map(({ word, counts, tool }) => `${word}: by hand ${counts}; found ${tool.soundCount}`),
     )
-    expect((rows.length - wrong.length) / rows.length).toBeGreaterThanOrEqual(0.996)
+    expect((rows.length - wrong.length) / rows.length).toBeGreaterThanOrEqual(0.998)
   })
 
   it('are divided into syllables as primary teaching divides them', () => {
@@ -116,6 +116,6 @@ describe('familiar words aligned by hand', () => {
         ({ word, syllables, tool }) => `${word}: by hand ${syllables}; found ${tool.syllables.join('·')}`,
       ),
     )
-    expect((divided.length - wrong.length) / divided.length).toBeGreaterThanOrEqual(0.98)
+    expect((divided.length - wrong.length) / divided.length).toBeGreaterThanOrEqual(0.995)
   })
 })

@@ -33,7 +33,7 @@ describe('patterns of familiar words, by hand', () => {
         .filter(({ missing }) => missing.length > 0)
         .map(({ word, missing }) => `${word}: ${missing.join('; ')}`),
     )
-    expect(foundRight / expected).toBeGreaterThanOrEqual(0.99)
+    expect(foundRight / expected).toBeGreaterThanOrEqual(0.995)
   })
 
   it('are all that is found', () => {
@@ -47,12 +47,12 @@ describe('patterns of familiar words, by hand', () => {
             `${word}: ${strange.map(finding => `${finding} (${tool.get(finding)})`).join('; ')}`,
         ),
     )
-    expect(foundRight / found).toBeGreaterThanOrEqual(0.99)
+    expect(foundRight / found).toBeGreaterThanOrEqual(0.995)
   })
 
   it('are all right in most words', () => {
     const right = rows.filter(({ missing, strange }) => missing.length + strange.length === 0).length
     report(`words whose patterns are all as expected ${percent(right, rows.length)}`, [])
-    expect(right / rows.length).toBeGreaterThanOrEqual(0.97)
+    expect(right / rows.length).toBeGreaterThanOrEqual(0.99)
   })
 })

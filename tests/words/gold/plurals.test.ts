@@ -40,7 +40,7 @@ describe('plurals, by hand', () => {
           `${word}: by hand ${expected.join(', ') || 'none'}; found ${forms(plural).join(', ') || 'none'}`,
       ),
     )
-    expect(right / rows.length).toBeGreaterThanOrEqual(0.97)
+    expect(right / rows.length).toBeGreaterThanOrEqual(0.99)
   })
 
   it('hold every form that the table gives and no other', () => {
@@ -54,7 +54,7 @@ describe('plurals, by hand', () => {
           `${word}: by hand ${sorted(expected) || 'none'}; found ${sorted(forms(plural)) || 'none'}`,
       ),
     )
-    expect(right / rows.length).toBeGreaterThanOrEqual(0.95)
+    expect(right / rows.length).toBeGreaterThanOrEqual(0.99)
   })
 
   it('are explained by the right kind of rule', () => {
@@ -65,6 +65,6 @@ describe('plurals, by hand', () => {
       `kinds of rule ${percent(right, ruled.length)}`,
       wrong.map(({ word, kind, plural }) => `${word}: by hand "${kind}"; found "${plural!.rule}"`),
     )
-    expect(right / ruled.length).toBeGreaterThanOrEqual(0.98)
+    expect(right / ruled.length).toBeGreaterThanOrEqual(0.99)
   })
 })
