@@ -4,7 +4,7 @@ import { analysed, percent, report, rowsOf } from './gold.js'
 /** `long-vowel a middle 1` for each finding. */
 const rows = rowsOf('patterns.tsv').map(([word = '', cell = '']) => {
   const expected = new Set(cell === '-' ? [] : cell.split('; '))
-  const tool = new Map(
+  const tool = new Map<string, string>(
     analysed(word).patterns.map(
       ({ pattern, letters, place, start, why }) => [`${pattern} ${letters} ${place} ${start}`, why] as const,
     ),
