@@ -21,7 +21,9 @@ h1, h2 { line-height: 1.2; margin: 1.5rem 0 0.5rem }
 header ul { padding-left: 1.2rem; max-width: 46rem }
 table { border-collapse: collapse; margin: 1rem 0 }
 caption { text-align: left; font-weight: bold }
-th, td:not(:last-child) { white-space: nowrap }
+th, td:nth-child(2), td:nth-child(4) { white-space: nowrap }
+td:nth-child(3) { min-width: 9rem }
+td ul { margin: 0; padding-left: 1.1rem }
 th, td { border-bottom: 1px solid #999; padding: 0.3rem 1rem 0.3rem 0; text-align: left; vertical-align: top }
 a { color: #0b4a6f }
 a:focus-visible, summary:focus-visible { outline: 3px solid #0b4a6f; outline-offset: 2px }

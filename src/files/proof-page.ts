@@ -40,6 +40,7 @@ export function proofPage(manifest: Manifest, sections: ReadonlyMap<string, stri
 
 const howToPrint = `<ul>
 <li>Print at 100 % (“actual size”), without the browser’s margins or headers. Every sheet comes out on a page of its own size.</li>
+<li>Print each sheet once: the copies that the plan asks for are among them.</li>
 <li>Choose an item to print that item alone; choose a sheet to see it in true size and to print it alone.</li>
 <li>Keys and answers are folded away. They print only when their fold is open.</li>
 <li>A grown-up works the trimmer, and latches the blade after each use. A grown-up works the laminator. Small pieces are not for children under three.</li>
@@ -51,7 +52,7 @@ function contents(items: readonly ManifestItem[]): string {
       `<tr><th scope="row"><a href="#${itemAnchor(item.name)}">${escapeXml(item.name)}</a></th>` +
       `<td>${escapeXml(item.group ?? 'whole class')}</td><td>${sheetsOfPaper(item)}</td>` +
       `<td>${escapeXml(item.paper.name)}</td>` +
-      `<td>${item.notes.map(escapeXml).join(' ')}</td></tr>`,
+      `<td>${notesOf(item)}</td></tr>`,
   )
   return [
     '<table>',
@@ -63,6 +64,11 @@ function contents(items: readonly ManifestItem[]): string {
   ].join('\n')
 }
 
+function notesOf({ notes }: ManifestItem): string {
+  if (notes.length < 2) return notes.map(escapeXml).join('')
+  return `<ul>${notes.map(note => `<li>${escapeXml(note)}</li>`).join('')}</ul>`
+}
+
 /** Sheets with pieces to cut out go on card stock, the rest on paper. A back is printed on its front's sheet. */
 function sheetsOfPaper({ pages }: ManifestItem): string {
   const fronts = pages.filter(page => page.side === 'front')
@@ -71,7 +77,7 @@ function sheetsOfPaper({ pages }: ManifestItem): string {
   const backs = pages.length - fronts.length
   return [
     stock > 0 ? `${stock} on card stock` : [],
-    backs > 0 ? `${backs} of them with a back` : [],
+    backs > 0 ? (backs === stock ? 'both sides' : `${backs} of them on both sides`) : [],
     plain > 0 ? `${plain} on paper` : [],
   ]
     .flat()

@@ -14,6 +14,7 @@ import { sheetToSvg } from '../../src/files/svg.js'
 import { mmToPoints } from '../../src/geometry.js'
 import type { Sheet } from '../../src/sheets/sheet.js'
 import { printInChromium } from '../files/chromium.js'
+import { expectSameInk } from '../files/same-ink.js'
 import { hasProgram, runProgram } from '../files/system-program.js'
 import type { Coverage } from '../pieces/pixels.js'
 import { type demoWeeks, drawDemoWeek } from './demo-sheets.js'
@@ -105,6 +106,26 @@ describe.each([
     writeFileSync(pdf, await sheetsToPdf({ title: 'cover', parts: [{ title: 'cover', sheets: [sheet] }] }))
     expectTrue(await rulersInPdf(pdf))
   })
+
+  it.runIf(hasProgram('pdftoppm'))(
+    'stand on a page that looks the same in PDF and PNG, but for anti-aliasing',
+    async () => {
+      const { sheet, item } = await coverOf(week, name)
+      for (const each of [sheet, item.sheets[0]!]) {
+        const pdf = join(folder, 'same.pdf')
+        writeFileSync(pdf, await sheetsToPdf({ title: 'x', parts: [{ title: 'x', sheets: [each] }] }))
+        runProgram('pdftoppm', ['-r', '300', '-gray', '-png', '-singlefile', pdf, join(folder, 'same')])
+        const ours = await pixelsOf(encodePng(await createRasterizer(300).draw(each), 300))
+        const theirs = await pixelsOf(
+          await sharp(join(folder, 'same.png'))
+            .extract({ left: 0, top: 0, width: ours.width, height: ours.height })
+            .png()
+            .toBuffer(),
+        )
+        expectSameInk(ours.values, theirs.values, ours.width)
+      }
+    },
+  )
 
   it.runIf(printing)(
     'measure the same when Chromium prints the proof page, on pages of true size',

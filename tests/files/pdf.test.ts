@@ -8,6 +8,7 @@ import { createRasterizer } from '../../src/files/raster.js'
 import type { ImageShape, Shape } from '../../src/pieces/piece.js'
 import { art, blueBar, card, marsh, reed, ring, sheet } from './marsh-sheets.js'
 import { pixelBytes } from './page-pixels.js'
+import { expectSameInk } from './same-ink.js'
 import { hasProgram, runProgram } from './system-program.js'
 
 const star: Shape = {
@@ -116,6 +117,23 @@ describe('a PDF as other programs read it', () => {
     expect(info).toMatch(/Page\s+2 size:\s+792 x 612 pts \(letter\)/)
   })
 
+  it.runIf(hasProgram('pdfinfo') && hasProgram('qpdf'))(
+    'keeps a title of any letters, and stays sound',
+    async () => {
+      const far = 'Café am Meer · “œuvre” · ŋ · 蘆'
+      const titled = join(folder, 'titled.pdf')
+      await writeFile(
+        titled,
+        await sheetsToPdf({ title: far, parts: [{ title: far, sheets: [sheet({ title: far })] }] }),
+      )
+      expect(runProgram('pdfinfo', [titled])).toContain(`Title:           ${far}`)
+      expect(runProgram('qpdf', ['--check', titled])).toContain('No syntax or stream encoding errors found')
+      const { objects } = JSON.parse(runProgram('qpdf', ['--json=1', titled])) as { objects: object }
+      const texts = Object.values(objects).map(object => (object as { '/T'?: string })?.['/T'])
+      expect(texts).toContain(far)
+    },
+  )
+
   it.runIf(hasProgram('pdfinfo'))('has a figure for each piece in poppler’s tree of tags', () => {
     expect(runProgram('pdfinfo', ['-struct', file])).toBe(
       [
@@ -184,12 +202,7 @@ describe('a PDF as other programs read it', () => {
       .extract({ left: 0, top: 0, width: ours.widthPx, height: ours.heightPx })
       .raw()
       .toBuffer()
-    const a = darkness(pixelBytes(ours))
-    const b = darkness(theirs)
-    // What is at least half black in one has some ink within a pixel in the other, and as much ink in all.
-    expect(astray(a, b, ours.widthPx)).toBe(0)
-    expect(astray(b, a, ours.widthPx)).toBe(0)
-    expect(Math.abs(sum(a) / sum(b) - 1)).toBeLessThan(0.02)
+    expectSameInk(darkness(pixelBytes(ours)), darkness(theirs), ours.widthPx)
   })
 })
 
@@ -197,14 +210,3 @@ describe('a PDF as other programs read it', () => {
 function darkness(rgb: Uint8Array): Uint8Array {
   return Uint8Array.from({ length: rgb.length / 3 }, (_, pixel) => 255 - rgb[pixel * 3]!)
 }
-
-function astray(from: Uint8Array, to: Uint8Array, widthPx: number): number {
-  return from.reduce((count, dark, at) => {
-    if (dark < 128) return count
-    for (const row of [-widthPx, 0, widthPx])
-      for (const column of [-1, 0, 1]) if ((to[at + row + column] ?? 0) > 0) return count
-    return count + 1
-  }, 0)
-}
-
-const sum = (values: Uint8Array): number => values.reduce((total, value) => total + value, 0)

@@ -64,6 +64,16 @@ describe('the proof page', () => {
     expect(targets.filter(target => !ids.includes(target))).toEqual([])
   })
 
+  it('can be worked from the keyboard: every sheet and fold is a link or a summary, and says what it does', () => {
+    const html = page()
+    expect(html).not.toMatch(/\son\w+=|tabindex/)
+    const shown = [...html.matchAll(/<a href="#sheet-[^"]*" aria-label="([^"]*)">/g)].map(match => match[1])
+    expect(shown).toHaveLength(cards.sheets.length + boards.sheets.length)
+    expect(shown[1]).toBe('Board 1, page 1: show in true size')
+    expect(html.match(/<details>/g)).toHaveLength(html.match(/<summary>[^<]+<\/summary>/g)!.length)
+    expect(html.match(/>make small again<\/a>/g)).toHaveLength(shown.length)
+  })
+
   it('shows every sheet, and folds away what gives the game away', () => {
     const html = page()
     for (const made of [cards, boards])
@@ -75,8 +85,15 @@ describe('the proof page', () => {
 
   it('says what to print, for whom, on which paper and how', () => {
     expect(page()).toContain(
-      '<th scope="row"><a href="#item-bingo">bingo</a></th><td>Otters</td><td>1 on card stock, 1 of them with a back, 1 on paper</td>' +
+      '<th scope="row"><a href="#item-bingo">bingo</a></th><td>Otters</td><td>1 on card stock, both sides, 1 on paper</td>' +
         '<td>letter</td><td>Print on card stock &amp; trim.</td>',
+    )
+  })
+
+  it('lists what is to be known of an item', () => {
+    const notes = ['Print on both sides.', 'Words are 48 pt: <reed> decides.']
+    expect(page([{ ...boards, notes }])).toContain(
+      '<td><ul><li>Print on both sides.</li><li>Words are 48 pt: &lt;reed&gt; decides.</li></ul></td>',
     )
   })
 
