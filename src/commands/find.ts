@@ -44,6 +44,7 @@ export async function findCommand(options: FindOptions): Promise<CommandResult> 
   }
   const found = findWords(query, {
     words: wordsToOffer(lexicon),
+    pronunciationOf: text => lexicon.lookUp(text)?.pronunciations[0],
     study: text => {
       const studied = studyWord(planWordFor(text), lexicon)
       return studied.ok ? studied.value : undefined

@@ -1,7 +1,7 @@
 /** Words that fit a teacher's wish, the most familiar first. */
 
 import type { Lexicon, LexiconEntry } from './lexicon/entry.js'
-import { likenessTo } from './likeness.js'
+import { likenessTo, mayBeLike } from './likeness.js'
 import { findPattern } from './patterns/find-patterns.js'
 import { patternNamed } from './patterns/index.js'
 import type { Finding, PlaceInWord, Word } from './word.js'
@@ -31,6 +31,8 @@ export interface WordSupply {
   /** Fit for children, no names, the most familiar first. */
   readonly words: Iterable<string>
   readonly study: (word: string) => Word | undefined
+  /** ARPABET with stress; lets likeness pass over most words unstudied. */
+  readonly pronunciationOf?: (word: string) => string | undefined
 }
 
 /** At least once in two and a half million words (SUBTLEX-US): beyond, a child has hardly met the word. */
@@ -82,14 +84,21 @@ function firstThatFit(query: FindQuery, { words, study }: WordSupply): readonly 
   return found
 }
 
-function nearest(query: FindQuery, model: Word, { words, study }: WordSupply): readonly FoundWord[] {
+function nearest(
+  query: FindQuery,
+  model: Word,
+  { words, study, pronunciationOf }: WordSupply,
+): readonly FoundWord[] {
   const likeness = likenessTo(model)
+  const mayBe = mayBeLike(model)
   const found: (FoundWord & { readonly rank: number })[] = []
   let looked = 0
   for (const text of words) {
     looked += 1
     if (looked > candidatesForLikeness) break
     if (text === model.text.toLowerCase() || !maySpell(text, query)) continue
+    const said = pronunciationOf?.(text)
+    if (said !== undefined && !mayBe(text, said)) continue
     const word = study(text)
     if (word === undefined || reasonToFit(word, query) === undefined) continue
     const like = likeness(word)

@@ -7,7 +7,8 @@
  * 4. the same patterns on other letters, with more or fewer sounds: reed, sea
  * All have as many syllables. Common practice, no source.
  */
-import { isVowelSound } from './alignment/arpabet.js'
+import { isVowelSound, soundsOf } from './alignment/arpabet.js'
+import { patternNamed } from './patterns/index.js'
 import type { Word } from './word.js'
 
 export interface Likeness {
@@ -26,7 +27,7 @@ export function likenessTo(model: Word): (word: Word) => Likeness | undefined {
   const rime = rimeOf(model)
   return word => {
     if (word.syllables.length !== model.syllables.length) return undefined
-    const sameRime = rime !== undefined && rimeOf(word) === rime
+    const sameRime = rime !== undefined && sharesRime(word, rime)
     const samePatterns = names !== '' && profile(word, finding => finding.pattern) === names
     if (samePatterns && sameRime)
       return { rank: 0, why: `the same patterns, and it rhymes with ${model.text}` }
@@ -41,13 +42,43 @@ export function likenessTo(model: Word): (word: Word) => Likeness | undefined {
   }
 }
 
+/**
+ * A quick look at spelling and sounds before a word is studied: whether it may have as many syllables as the model,
+ * and either its rime or its patterns. Never false for a word that is like it.
+ */
+export function mayBeLike(model: Word): (text: string, pronunciation: string) => boolean {
+  const syllables = model.syllables.length
+  const rime = rimeOf(model)?.letters
+  const spellings = model.patterns
+    .filter(finding => !tellsLittle.has(finding.pattern))
+    .flatMap(finding => patternNamed(finding.pattern)?.spelledWith ?? [])
+  return (text, pronunciation) => {
+    const vowels = pronunciation.match(/\d/g)?.length ?? 0
+    // fire and hour may be said with two vowel sounds and are one syllable on paper.
+    if (vowels !== syllables && !(vowels > syllables && /Y\d ER|W\d ER/.test(pronunciation))) return false
+    return (rime !== undefined && text.endsWith(rime)) || spellings.every(spelling => spelling.test(text))
+  }
+}
+
 function profile(word: Word, describe: (finding: Word['patterns'][number]) => string): string {
   const telling = word.patterns.filter(finding => !tellsLittle.has(finding.pattern))
   return [...new Set(telling.map(describe))].toSorted().join(', ')
 }
 
-/** Letters and sounds from the last stressed vowel on: `ead EH D`. Undefined for a word with no vowel sound. */
-function rimeOf(word: Word): string | undefined {
+interface Rime {
+  /** Lower case. */
+  readonly letters: string
+  /** ARPABET without stress. */
+  readonly sounds: string
+}
+
+function sharesRime(word: Word, { letters, sounds }: Rime): boolean {
+  const own = rimeOf(word)
+  return own?.letters === letters && own.sounds === sounds
+}
+
+/** From the last stressed vowel on: `ead`, `EH D`. Undefined for a word with no vowel sound. */
+function rimeOf(word: Word): Rime | undefined {
   const sounds = (word.pronunciations[0] ?? '').split(' ')
   const stressed = sounds.findLastIndex(sound => /[12]$/.test(sound))
   const from = stressed >= 0 ? stressed : sounds.findLastIndex(sound => /\d$/.test(sound))
@@ -56,7 +87,10 @@ function rimeOf(word: Word): string | undefined {
   for (const { start, sounds: own } of word.graphemes) {
     heard += own.length
     if (heard > from && own.some(isVowelSound)) {
-      return `${word.text.slice(start).toLowerCase()} ${sounds.slice(from).join(' ').replace(/\d/g, '')}`
+      return {
+        letters: word.text.slice(start).toLowerCase(),
+        sounds: soundsOf(sounds.slice(from).join(' ')).join(' '),
+      }
     }
   }
   return undefined

@@ -1,49 +1,37 @@
 /** A plan's word and the lexicon → the word, studied. What the teacher says wins over what we find. */
-import type { Accent, PlanWord } from '../plan/plan.js'
-import { errorAt, type Outcome, type Problem } from '../problems.js'
-import { alignWord } from './alignment/graphemes.js'
-import { spell } from './alignment/spelling.js'
-import { alignDivision, readDivision } from './alignment/teacher-division.js'
+import type { Accent, PlanWord, WordOverrides } from '../plan/plan.js'
+import type { Outcome } from '../problems.js'
 import { pluralOf } from './endings/plural.js'
 import type { Lexicon, LexiconEntry } from './lexicon/entry.js'
+import { guessPartsOfSpeech } from './parts-of-speech/guess.js'
 import { findPatterns } from './patterns/find-patterns.js'
 import { lexiconEvidence } from './patterns/lexicon-evidence.js'
-import { inAccent } from './pronunciation/accent.js'
-import { derivePronunciation } from './pronunciation/derive.js'
 import { heteronyms } from './pronunciation/heteronyms.js'
-import { installedGuesser } from './pronunciation/joint-model-file.js'
+import { soundingOf } from './sounding.js'
 import { divideSyllables } from './syllables/divide.js'
 import { withTeachersFindings } from './teacher-findings.js'
-import type { Grapheme, PartOfSpeech, Plural, Word, WordSource } from './word.js'
-
-interface Sounding {
-  readonly pronunciations: readonly string[]
-  readonly graphemes: readonly Grapheme[]
-  readonly source: WordSource
-  /** What the grapheme table does not explain. */
-  readonly exceptions: readonly string[]
-}
+import type { Overridden, PartOfSpeech, Plural, Word, WordSource } from './word.js'
 
 /** @param accent the class's, where it is not the lexicon's General American */
 export function studyWord(planWord: PlanWord, lexicon: Lexicon, accent?: Accent): Outcome<Word> {
   const { overrides, clue, picture } = planWord
   const text = straighten(planWord.text)
   const entry = lookUp(text, lexicon)
-  const sounding = soundingOf(text, planWord, entry, lexicon)
+  const sounding = soundingOf({ text, planWord, entry, lexicon, accent })
   if (!sounding.ok) return sounding
-  const { source, exceptions } = sounding.value
-  const { pronunciations, graphemes } = accent ? accented(text, sounding.value, accent) : sounding.value
+  const { pronunciations, graphemes, exceptions } = sounding.value
   const pronunciation = pronunciations[0] ?? ''
   const evidence = lexiconEvidence(lexicon)
   const syllables =
     overrides.syllables ?? divideSyllables({ text, graphemes, pronunciation, others: evidence })
-  const partsOfSpeech = (overrides.partsOfSpeech ?? entry?.partsOfSpeech ?? []) as readonly PartOfSpeech[]
+  const { partsOfSpeech, isGuess } = partsOfSpeechFor(text, overrides, entry)
   const found = findPatterns({ text, graphemes, syllables, pronunciation, partsOfSpeech, evidence })
   const notes = [...exceptions, ...heteronymNotes(text, entry)]
+  const overridden = settledBy(overrides)
   const word: Word = {
     text,
     known: entry !== undefined && entry.pronunciations.length > 0,
-    source,
+    source: sourceOf(sounding.value.source, overridden),
     pronunciations,
     graphemes,
     soundCount: graphemes.reduce((count, grapheme) => count + grapheme.sounds.length, 0),
@@ -51,6 +39,8 @@ export function studyWord(planWord: PlanWord, lexicon: Lexicon, accent?: Accent)
     patterns: withTeachersFindings(text, found, overrides),
     partsOfSpeech,
     plural: pluralFor({ text, planWord, partsOfSpeech, pronunciation, entry, lexicon }),
+    ...(isGuess ? { partsOfSpeechGuessed: true as const } : {}),
+    ...(overridden.length === 0 ? {} : { overridden }),
     ...(notes.length === 0 ? {} : { notes }),
     ...(entry === undefined || entry.glosses.length === 0 ? {} : { clueDrafts: entry.glosses }),
     ...(clue === undefined ? {} : { clue }),
@@ -59,14 +49,21 @@ export function studyWord(planWord: PlanWord, lexicon: Lexicon, accent?: Accent)
   return { ok: true, value: word, problems: [] }
 }
 
-function accented(text: string, { pronunciations, graphemes }: Sounding, accent: Accent) {
-  const [first = '', ...others] = pronunciations
-  const spoken = inAccent({ graphemes, pronunciation: first }, accent)
-  const rest = others.map(
-    pronunciation =>
-      inAccent({ graphemes: alignWord(text, pronunciation).graphemes, pronunciation }, accent).pronunciation,
-  )
-  return { graphemes: spoken.graphemes, pronunciations: [...new Set([spoken.pronunciation, ...rest])] }
+/** What the teacher settled, in the order of the analysis. */
+function settledBy(overrides: WordOverrides): readonly Overridden[] {
+  const { sounds, syllables, partsOfSpeech, plural, noPlural, notPatterns, alsoPatterns } = overrides
+  return [
+    ...(sounds === undefined ? [] : ['sounds' as const]),
+    ...(syllables === undefined ? [] : ['syllables' as const]),
+    ...(partsOfSpeech === undefined ? [] : ['part of speech' as const]),
+    ...(plural === undefined && noPlural === undefined ? [] : ['plural' as const]),
+    ...(notPatterns === undefined && alsoPatterns === undefined ? [] : ['patterns' as const]),
+  ]
+}
+
+/** Sounds that are guessed stay a guess, whatever else she settled. */
+function sourceOf(source: WordSource, overridden: readonly Overridden[]): WordSource {
+  return source === 'guess' || overridden.length === 0 ? source : 'teacher'
 }
 
 /** One line where the word is said in more than one way, each its own word, so that the teacher can choose. */
@@ -91,51 +88,16 @@ function lookUp(text: string, lexicon: Lexicon): LexiconEntry | undefined {
   return lexicon.lookUp(text) ?? lexicon.lookUp(text.normalize('NFD').replace(/\p{Mark}/gu, ''))
 }
 
-function soundingOf(
+function partsOfSpeechFor(
   text: string,
-  planWord: PlanWord,
+  overrides: WordOverrides,
   entry: LexiconEntry | undefined,
-  lexicon: Lexicon,
-): Outcome<Sounding> {
-  const listed = entry?.pronunciations ?? []
-  const guess = () => derivePronunciation(text.toLowerCase(), lexicon) ?? installedGuesser.guess(spell(text))
-  const pronunciations = listed.length > 0 ? listed : [guess()]
-  const source: WordSource = listed.length > 0 ? 'lexicon' : 'guess'
-  const division = planWord.overrides.sounds
-  if (division !== undefined) return teachersSounding(text, planWord, division, pronunciations)
-  const { graphemes, exceptions } = alignWord(text, pronunciations[0]!)
-  return { ok: true, value: { pronunciations, graphemes, source, exceptions }, problems: [] }
-}
-
-function teachersSounding(
-  text: string,
-  planWord: PlanWord,
-  division: readonly string[],
-  pronunciations: readonly string[],
-): Outcome<Sounding> {
-  const parts = readDivision(text, division)
-  if (parts === undefined) return { ok: false, problems: [divisionProblem(text, planWord, division)] }
-  const spelling = spell(text)
-  const breaks = new Set(parts.slice(1).map(part => part.start))
-  const guess = installedGuesser.guess({ letters: spelling.letters, breaks })
-  const aligned = alignDivision(text, parts, pronunciations) ?? alignDivision(text, parts, [guess])
-  if (aligned === undefined) return { ok: false, problems: [divisionProblem(text, planWord, division)] }
-  const others = pronunciations.filter(pronunciation => pronunciation !== aligned.pronunciation)
-  const value: Sounding = {
-    pronunciations: [aligned.pronunciation, ...others],
-    graphemes: aligned.graphemes,
-    source: 'teacher',
-    exceptions: [],
-  }
-  return { ok: true, value, problems: [] }
-}
-
-function divisionProblem(text: string, planWord: PlanWord, division: readonly string[]): Problem {
-  return errorAt(
-    planWord.place,
-    `The sounds "${division.join(' ')}" do not add up to "${text}"`,
-    `Write every letter of "${text}" once, in order, with a space between sounds.`,
-  )
+): { readonly partsOfSpeech: readonly PartOfSpeech[]; readonly isGuess: boolean } {
+  const settled = overrides.partsOfSpeech as readonly PartOfSpeech[] | undefined
+  const listed = settled ?? entry?.partsOfSpeech ?? []
+  if (listed.length > 0) return { partsOfSpeech: listed, isGuess: false }
+  const partsOfSpeech = guessPartsOfSpeech(text, entry?.name === true)
+  return { partsOfSpeech, isGuess: partsOfSpeech.length > 0 }
 }
 
 interface PluralTask {

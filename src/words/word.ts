@@ -46,7 +46,11 @@ export interface Plural {
   readonly alternatives?: readonly string[]
 }
 
+/** `teacher` where the plan settled something of it; sounds that were guessed stay a `guess`. */
 export type WordSource = 'lexicon' | 'teacher' | 'guess'
+
+/** What the teacher may settle. */
+export type Overridden = 'sounds' | 'syllables' | 'part of speech' | 'plural' | 'patterns'
 
 export interface Word {
   /** As the teacher typed it (Unicode NFC, apostrophes straightened). */
@@ -63,6 +67,10 @@ export interface Word {
   /** Commonest first. */
   readonly partsOfSpeech: readonly PartOfSpeech[]
   readonly plural: Plural | null
+  /** No source lists the word's parts of speech: they are guessed by its ending, and its plural with them. */
+  readonly partsOfSpeechGuessed?: true
+  /** What the teacher settled; her word stands instead of what the analysis found. */
+  readonly overridden?: readonly Overridden[]
   /** What a teacher should know besides: spellings that no rule explains, ways of saying that she may choose from. */
   readonly notes?: readonly string[]
   /** Short meanings from the lexicon, the familiar one first: drafts for a clue, not the teacher's words. */

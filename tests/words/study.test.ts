@@ -46,6 +46,30 @@ describe('a word, studied', () => {
     expect(study('dragonfly')).toMatchObject({ known: false, source: 'guess', partsOfSpeech: ['noun'] })
   })
 
+  test('parts of speech that no source lists are guessed, the plural with them, and called a guess', () => {
+    expect(study('tide-pool')).toMatchObject({
+      partsOfSpeech: ['noun'],
+      partsOfSpeechGuessed: true,
+      plural: { form: 'tide-pools', rule: 'add s' },
+    })
+    expect(study('blorfing')).toMatchObject({ partsOfSpeech: ['verb', 'noun', 'adjective'] })
+    expect(study('dragonfly').partsOfSpeechGuessed).toBeUndefined()
+    expect(study('reed').partsOfSpeechGuessed).toBeUndefined()
+    expect(study("heron's")).toMatchObject({ partsOfSpeech: [], plural: null })
+  })
+
+  test('patterns are found at a hyphen and an apostrophe, on the letters alone', () => {
+    expect(study('ping-pong').patterns).toContainEqual(
+      expect.objectContaining({ pattern: 'consonant-digraph', letters: 'ng', start: 2, end: 4 }),
+    )
+    expect(study('tide-pool').patterns).toContainEqual(
+      expect.objectContaining({ pattern: 'silent-e', letters: 'i_e', start: 1, end: 4 }),
+    )
+    expect(study('middle-sized').patterns).toContainEqual(
+      expect.objectContaining({ pattern: 'consonant-le', letters: 'dle', start: 3, end: 6 }),
+    )
+  })
+
   test('spellings that no rule explains and ways of saying to choose from are noted', () => {
     expect(study('island').notes).toEqual(['s is silent here, which no rule explains'])
     expect(study('wind').notes?.[0]).toContain('W AY1 N D (to turn)')
@@ -69,12 +93,13 @@ describe("the teacher's word wins", () => {
   test('her syllables, parts of speech and plural', () => {
     const word = study('otter', { syllables: ['ot', 'ter'], partsOfSpeech: ['noun'], plural: 'otter' })
     expect(word).toMatchObject({
-      source: 'lexicon',
+      source: 'teacher',
+      overridden: ['syllables', 'part of speech', 'plural'],
       syllables: ['ot', 'ter'],
       partsOfSpeech: ['noun'],
       plural: { form: 'otter', rule: 'as the teacher writes it' },
     })
-    expect(study('otter', { noPlural: true }).plural).toBeNull()
+    expect(study('otter', { noPlural: true })).toMatchObject({ plural: null, overridden: ['plural'] })
   })
 
   test('her findings', () => {
@@ -89,6 +114,10 @@ describe("the teacher's word wins", () => {
       place: 'end',
       why: 'the teacher says so',
     })
+  })
+
+  test('sounds that nobody knows stay a guess, whatever else she settled', () => {
+    expect(study('blorp', { plural: 'blorpen' })).toMatchObject({ source: 'guess', overridden: ['plural'] })
   })
 
   test('sounds that do not add up are an error at their place, with advice', () => {

@@ -14,9 +14,13 @@ const endings: readonly (readonly [RegExp, readonly PartOfSpeech[]])[] = [
   [/.{2}s$/, ['noun', 'verb']],
 ]
 
-/** For a word that no source lists: by its ending, else a noun, as most new words are. A guess, and to be called one. */
-export function guessPartsOfSpeech(text: string): readonly PartOfSpeech[] {
+/**
+ * For a word that no source lists: by its ending, else a noun, as most new words are. A guess, and to be called one.
+ * A word that shows whose something is (heron's) is left without.
+ */
+export function guessPartsOfSpeech(text: string, isName = false): readonly PartOfSpeech[] {
   const word = text.toLowerCase()
-  if (/^[A-Z][a-z]/.test(text)) return ['noun']
+  if (/'s?$/.test(word)) return []
+  if (isName || /^[A-Z][a-z]/.test(text)) return ['noun']
   return endings.find(([pattern]) => pattern.test(word))?.[1] ?? ['noun']
 }

@@ -55,17 +55,28 @@ function keepsItsSound({ letters, said }: SpelledSound): boolean {
   return plainSounds[letters] === said || isDigraph(letters, said)
 }
 
-/** The consonants right before the syllable's vowel, all in its syllable, that keep their sounds. */
+/** The consonants right before the syllable's vowel, all in its syllable, that keep their sounds; no sign between. */
 function onsetBefore(vowel: SpelledSound, all: readonly SpelledSound[]): readonly SpelledSound[] {
   let first = vowel.index
-  while (first > 0 && isBlendable(all[first - 1]!, vowel.syllable)) first -= 1
+  while (first > 0 && isBlendable(all[first - 1]!, vowel.syllable) && touches(all[first - 1]!, all[first]!))
+    first -= 1
   return all.slice(first, vowel.index)
 }
 
 function codaAfter(vowel: SpelledSound, all: readonly SpelledSound[]): readonly SpelledSound[] {
   let end = vowel.index + 1
-  while (end < all.length && isBlendable(all[end]!, vowel.lastSyllable)) end += 1
+  while (
+    end < all.length &&
+    isBlendable(all[end]!, vowel.lastSyllable) &&
+    (end === vowel.index + 1 || touches(all[end - 1]!, all[end]!))
+  )
+    end += 1
   return all.slice(vowel.index + 1, end)
+}
+
+/** The n and t of can't do not. */
+function touches(left: SpelledSound, right: SpelledSound): boolean {
+  return left.end === right.start
 }
 
 function isBlendable(spelled: SpelledSound, syllable: number): boolean {
@@ -106,7 +117,7 @@ function findRuns(word: StudiedLetters): readonly BlendRun[] {
     const before = asRun(onset, onsetName(lettersOf(onset)), 'before the vowel')
     if (before !== undefined) runs.push(before)
     const heard = codaAfter(vowel, all)
-    const coda = codaName(lettersOf(heard)) === undefined ? withoutAddedS(heard, word.text.length) : heard
+    const coda = codaName(lettersOf(heard)) === undefined ? withoutAddedS(heard, all.at(-1)!.end) : heard
     const after = asRun(coda, codaName(lettersOf(coda)), 'after the vowel')
     if (after !== undefined) runs.push(after)
   }

@@ -59,8 +59,7 @@ function findConsonantLe(word: StudiedLetters): readonly Finding[] {
   return all.flatMap(le => {
     const consonant = all[le.index - 1]
     if (le.letters !== 'le' || le.said !== 'AH L' || consonant?.kind !== 'consonant') return []
-    const ownStart = word.text.length - (word.syllables.at(-1)?.length ?? 0)
-    const divided = ownStart > consonant.start && ownStart < le.start ? ownStart : consonant.start
+    const divided = consonant.start + (consonant.lastSyllable > consonant.syllable ? 1 : 0)
     const letters = word.text.slice(divided, le.end)
     const why = `${letters} is a syllable of its own: the e is silent and the l is said /${le.said}/`
     return [findingAt(word, { pattern: 'consonant-le', start: divided, end: le.end, why })]

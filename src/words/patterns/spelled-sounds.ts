@@ -1,12 +1,12 @@
 /** The graphemes of a word with what the rules ask of each: vowel or consonant, stress, syllable. */
 import { isVowelSound } from '../alignment/arpabet.js'
-import type { Finding, PlaceInWord } from '../word.js'
+import type { Finding, Grapheme, PlaceInWord } from '../word.js'
 import { oncePerWord } from './once-per-word.js'
 import type { StudiedLetters } from './pattern.js'
 
 export interface SpelledSound {
   readonly index: number
-  /** Lower case. */
+  /** Lower case, without the hyphen or apostrophe that belongs to the grapheme. */
   readonly letters: string
   readonly start: number
   /** Index after the last letter. */
@@ -28,18 +28,31 @@ export const spelledSounds: (word: StudiedLetters) => readonly SpelledSound[] = 
 function readSpelledSounds(word: StudiedLetters): readonly SpelledSound[] {
   const syllableAt = syllableOfEachLetter(word)
   const stresses = stressOfEachGrapheme(word)
-  return word.graphemes.map(({ letters, start, sounds }, index) => ({
-    index,
-    letters: letters.toLowerCase(),
-    start,
-    end: start + letters.length,
-    sounds,
-    said: sounds.length === 1 ? sounds[0]! : sounds.join(' '),
-    kind: sounds.length === 0 ? 'silent' : sounds.some(isVowelSound) ? 'vowel' : 'consonant',
-    stress: stresses[index],
-    syllable: syllableAt[start] ?? 0,
-    lastSyllable: syllableAt[start + letters.length - 1] ?? 0,
-  }))
+  return word.graphemes.map((grapheme, index) => {
+    const { sounds } = grapheme
+    const { letters, start } = withoutSigns(grapheme)
+    const end = start + letters.length
+    return {
+      index,
+      letters,
+      start,
+      end,
+      sounds,
+      said: sounds.length === 1 ? sounds[0]! : sounds.join(' '),
+      kind: sounds.length === 0 ? 'silent' : sounds.some(isVowelSound) ? 'vowel' : 'consonant',
+      stress: stresses[index],
+      syllable: syllableAt[start] ?? 0,
+      lastSyllable: syllableAt[end - 1] ?? 0,
+    }
+  })
+}
+
+/** The letters alone: the ng of ping-pong, whose grapheme holds the hyphen, and the t of don't. */
+function withoutSigns({ letters, start }: Grapheme): { readonly letters: string; readonly start: number } {
+  const lower = letters.toLowerCase()
+  if (!lower.includes("'") && !lower.includes('-')) return { letters: lower, start }
+  const bare = lower.replace(/^['-]+|['-]+$/g, '')
+  return { letters: bare, start: start + lower.indexOf(bare) }
 }
 
 function syllableOfEachLetter({ text, syllables }: StudiedLetters): readonly number[] {
