@@ -22,7 +22,7 @@ export const blankList: PageLayout = {
       heading: {
         title: plan.title,
         subtitle: 'Name',
-        textMm: type.adultTextMm,
+        textMm: type.listTextMm,
         measure,
         leastHeightMm: headingHeight(markedListHeading(request), room.widthMm),
         lineAfterSubtitle: true,

@@ -40,7 +40,7 @@ export const markedList: PageLayout = {
 
 /** The blank list keeps as much room for its own. */
 export function markedListHeading({ plan, subtitle, type, measure }: LayoutRequest): Heading {
-  return { title: `${plan.title}: marked list`, subtitle, textMm: type.adultTextMm, measure }
+  return { title: `${plan.title}: marked list`, subtitle, textMm: type.listTextMm, measure }
 }
 
 /** `th·r·ea·d`, and said to be a guess where it is one. */

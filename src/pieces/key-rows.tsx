@@ -7,7 +7,7 @@ import { drawKeySample } from './marks/key-sample.js'
 import type { StyledMark } from './marks/styled-mark.js'
 import { Slot } from './slot.js'
 import { breakLinesWithin, Lines, linesHeight, type TextMeasure, type TextStyle } from './text-lines.js'
-import type { TypeScale } from './type-scale.js'
+import { type TypeScale, wordRules } from './type-scale.js'
 import type { Typeface } from './typeface/typeface.js'
 
 /** What rows of a key are made from. */
@@ -19,18 +19,18 @@ export interface KeyRequest {
   readonly measure: TextMeasure
 }
 
-/** A key beside other things: two marks a row, the mark on sample letters and its name. */
+/** A key beside other things: two marks a row (one in large print), the mark on sample letters and its name. */
 export function keyRows(request: KeyRequest, widthMm: number): readonly Row[] {
   const { typeface, type, measure } = request
-  const shape = smallKey(type, widthMm)
-  return pairsOf(keyEntries(request.words, request.marks)).map(entries => {
+  const shape = smallKey(request, widthMm)
+  return rowsOf(keyEntries(request.words, request.marks), shape.columns).map(entries => {
     const slots: Record<string, SlotContent> = {}
     const cells = entries.map(({ mark, letters, label }) => {
       const name = `key ${mark.index}`
       slots[name] = {
         kind: 'art',
         draw: room =>
-          drawKeySample({ typeface, mark, letters, sizeMm: shape.sampleMm, room, large: type.large }),
+          drawKeySample({ typeface, mark, letters, sizeMm: shape.sampleMm, room, ...wordRules(type) }),
       }
       const room = { widthMm: shape.labelWidthMm, maximum: 2 }
       return (
@@ -50,9 +50,9 @@ export function keyRows(request: KeyRequest, widthMm: number): readonly Row[] {
 
 /** The same key for the children to fill in: the names, and a box to draw each mark in. */
 export function blankKeyRows(request: KeyRequest, widthMm: number): readonly Row[] {
-  const { type, measure } = request
-  const shape = smallKey(type, widthMm)
-  return pairsOf(keyEntries(request.words, request.marks)).map(entries => ({
+  const { measure } = request
+  const shape = smallKey(request, widthMm)
+  return rowsOf(keyEntries(request.words, request.marks), shape.columns).map(entries => ({
     heightMm: shape.rowHeightMm,
     tree: (
       <KeyRow
@@ -76,19 +76,26 @@ export function blankKeyRows(request: KeyRequest, widthMm: number): readonly Row
   }))
 }
 
-function smallKey(type: TypeScale, widthMm: number) {
-  const sampleMm = type.adultTextMm * (type.large ? 2.2 : 1.7)
-  const cellWidthMm = widthMm / 2
+function smallKey({ type, marks }: KeyRequest, widthMm: number) {
+  const columns = type.large ? 1 : 2
+  const sampleMm = type.listTextMm * (type.large ? 1.3 : 1.7)
+  const cellWidthMm = widthMm / columns
   const boxWidthMm = sampleMm * 4.2
   return {
+    columns,
     sampleMm,
     cellWidthMm,
     boxWidthMm,
-    boxHeightMm: sampleMm * 1.8,
-    rowHeightMm: sampleMm * 2.1,
+    boxHeightMm: sampleMm * (1.8 + roomForTag(type, marks)),
+    rowHeightMm: sampleMm * (2.1 + roomForTag(type, marks)),
     labelWidthMm: cellWidthMm - boxWidthMm - 6,
-    label: { sizeMm: type.adultTextMm } satisfies TextStyle,
+    label: { sizeMm: type.listTextMm } satisfies TextStyle,
   }
+}
+
+/** In large print a tag is as large as the words: room for it under a sample, in ems of the sample. */
+function roomForTag({ large }: TypeScale, marks: readonly StyledMark[]): number {
+  return large && marks.some(mark => mark.tag !== undefined) ? 0.9 : 0
 }
 
 function KeyRow({ cells }: { readonly cells: readonly JSXNode[] }) {
@@ -135,12 +142,12 @@ function largeKeyRow(
   const textMm =
     linesHeight(labelLines.length, labelStyle.sizeMm) + linesHeight(exampleLines.length, exampleStyle.sizeMm)
   return {
-    heightMm: Math.max(sampleMm * 2, textMm + sampleMm * 0.5),
+    heightMm: Math.max(sampleMm * (2 + roomForTag(type, [mark])), textMm + sampleMm * 0.5),
     slots: {
       [name]: {
         kind: 'art',
         draw: slot =>
-          drawKeySample({ typeface, mark, letters, sizeMm: sampleMm, room: slot, large: type.large }),
+          drawKeySample({ typeface, mark, letters, sizeMm: sampleMm, room: slot, ...wordRules(type) }),
       },
     },
     tree: (
@@ -155,6 +162,7 @@ function largeKeyRow(
   }
 }
 
-function pairsOf<T>(items: readonly T[]): readonly (readonly T[])[] {
-  return Array.from({ length: Math.ceil(items.length / 2) }, (_, pair) => items.slice(pair * 2, pair * 2 + 2))
+function rowsOf<T>(items: readonly T[], columns: number): readonly (readonly T[])[] {
+  const rows = Math.ceil(items.length / columns)
+  return Array.from({ length: rows }, (_, row) => items.slice(row * columns, (row + 1) * columns))
 }

@@ -9,8 +9,10 @@ export interface TypeScale {
   readonly large: boolean
   /** Running text on a piece, and on pages that children use: clues, keys. */
   readonly textMm: number
-  /** Text of pages for grown-ups: marked lists, caller's sheets, answers. */
+  /** Text of pages for grown-ups: caller's sheets, answers, what a marked list says of its words. */
   readonly adultTextMm: number
+  /** Text of lists that children write on, and of the marked list that matches them line for line. */
+  readonly listTextMm: number
   /** The set mark at a piece's foot: small, but in large print, where nothing small may stand on a piece, as large as its text. */
   readonly setMarkMm: number
   /** No word of the set may be smaller. */
@@ -36,6 +38,7 @@ export function typeScale(size: TypeSize, typeface: Typeface): TypeScale {
     large,
     textMm: large ? leastMm : equal(TEXT_PT),
     adultTextMm: equal(ADULT_TEXT_PT),
+    listTextMm: large ? leastMm : equal(ADULT_TEXT_PT),
     setMarkMm: large ? leastMm : equal(SET_MARK_PT),
     wordMinimumMm: leastMm,
     wordMaximumMm: named ? leastMm : equal(MOST_POINTS[size.kind]),

@@ -79,7 +79,7 @@ const MOST_ROW_MM = 17
 const ROW_PADDING_MM = 1.5
 
 function measureColumns(type: TypeScale, widthMm: number): ColumnMeasure {
-  const numberMm = type.adultTextMm * 2.4
+  const numberMm = type.listTextMm * 2.4
   const wordMm = widthMm * (type.large ? 0.42 : 0.28)
   return { numberMm, wordMm, besideMm: widthMm - numberMm - wordMm }
 }
@@ -130,7 +130,7 @@ function wordRow(
           style={{
             display: 'flex',
             width: mm(measure.numberMm),
-            fontSize: mm(type.adultTextMm),
+            fontSize: mm(type.listTextMm),
             lineHeight: 1.3,
             color: '#595959',
           }}

@@ -1,5 +1,6 @@
 import { cardBackFace } from '../pieces/card-back.js'
 import { drawFaces } from '../pieces/draw-faces.js'
+import type { CardFace } from '../pieces/face.js'
 import { fitTexts } from '../pieces/fit-texts.js'
 import type { Piece } from '../pieces/piece.js'
 import { pieceOf } from '../pieces/piece-of.js'
@@ -12,6 +13,28 @@ import { drawLattice } from '../sheets/furniture/lattice.js'
 import type { Sheet } from '../sheets/sheet.js'
 import { letteringFor } from './item-cover.js'
 import { contrastOf, type PreparedItem } from './prepare-item.js'
+
+/** What stands on the backs of a set's pieces; nothing where the teacher asked for none. */
+export function backFaces(prepared: PreparedItem, set: CardSet): Outcome<readonly CardFace[]> {
+  const { job, request, grid } = prepared
+  const { back } = job.item
+  if (back === 'none') return { ok: true, value: [], problems: [] }
+  const textSize = textSizeOnBacks(prepared, set)
+  if (!textSize.ok) return textSize
+  const value = set.cards.map(card =>
+    cardBackFace({
+      ...request,
+      setName: request.setTitle,
+      textMm: textSize.value,
+      back,
+      card,
+      size: grid.pieceSize,
+      drawPattern: size =>
+        drawLattice({ area: { xMm: 0, yMm: 0, ...size }, corner: { xMm: 0, yMm: 0 }, pieceSize: size }),
+    }),
+  )
+  return { ok: true, value, problems: [] }
+}
 
 /** The backs of an item's sheets, in the order of their fronts; none where the teacher asked for none. */
 export async function drawBacks(
@@ -31,21 +54,13 @@ export async function drawBacks(
       `Give each word its ${what} in the plan, or choose another back.`,
     ),
   )
-  const size = textSizeOnBacks(prepared, set)
-  if (!size.ok) return { ok: false, problems: [...problems, ...size.problems] }
-  const faces = set.cards.map(card =>
-    cardBackFace({
-      ...request,
-      setName: request.setTitle,
-      textMm: size.value,
-      back,
-      card,
-      size: grid.pieceSize,
-      drawPattern: size =>
-        drawLattice({ area: { xMm: 0, yMm: 0, ...size }, corner: { xMm: 0, yMm: 0 }, pieceSize: size }),
-    }),
-  )
-  const drawn = await drawFaces(faces, { ...request, place: item.place, contrast: contrastOf(prepared) })
+  const faces = backFaces(prepared, set)
+  if (!faces.ok) return { ok: false, problems: [...problems, ...faces.problems] }
+  const drawn = await drawFaces(faces.value, {
+    ...request,
+    place: item.place,
+    contrast: contrastOf(prepared),
+  })
   if (!drawn.ok) return { ok: false, problems: [...problems, ...drawn.problems] }
   const pieces = new Map<string, Piece>(drawn.value.faces.map(face => [face.face.id, pieceOf(face)]))
   const backs = imposeBacks({

@@ -2,6 +2,7 @@ import type { LayoutRequest } from '../../layouts/layout.js'
 import { keyEntries } from '../pieces/marks/key-entries.js'
 import type { PlacedArt } from '../pieces/piece.js'
 import { drawTextLine } from '../pieces/text-line.js'
+import { wordRules } from '../pieces/type-scale.js'
 import type { Block } from '../sheets/furniture/column.js'
 import { keyStrip } from '../sheets/furniture/key-strip.js'
 import { blockBox } from '../sheets/grid.js'
@@ -34,6 +35,6 @@ function stripFor({ item, marked, words, marks, typeface, type }: LayoutRequest,
     typeface,
     lettering: line => drawTextLine({ typeface, ...line }).art,
     widthMm,
-    large: type.large,
+    ...wordRules(type),
   })
 }

@@ -3,6 +3,7 @@ import type { CardFace } from '../pieces/face.js'
 import { type FittedFaces, fitAgain, fitFaces } from '../pieces/fit-faces.js'
 import type { Outcome, Problem } from '../problems.js'
 import type { Card, CardSet } from '../sets/card-set.js'
+import { backFaces } from './draw-backs.js'
 import { facesOf } from './faces-of.js'
 import { type PreparedItem, prepareItem } from './prepare-item.js'
 import { type RoomierItem, roomierItems } from './roomier-items.js'
@@ -93,9 +94,14 @@ async function fitItem(prepared: PreparedItem, set: CardSet): Promise<Outcome<Se
   if (layout.kind !== 'pieces') throw new Error(`${layout.name} has no pieces to fit`)
   const faces = facesOf(layout, request, set, grid.pieceSize)
   if (!faces.ok) return faces
-  const fitted = await fitFaces(faces.value, { ...request, place: prepared.job.item.place })
+  const fitting = { ...request, place: prepared.job.item.place }
+  const fitted = await fitFaces(faces.value, fitting)
   const problems = [...faces.problems, ...fitted.problems]
   if (!fitted.ok) return { ok: false, problems }
+  const backs = backFaces(prepared, set)
+  if (!backs.ok) return backs
+  const fittedBacks = await fitFaces(backs.value, fitting)
+  if (!fittedBacks.ok) return fittedBacks
   return { ok: true, value: { prepared, set, fitted: fitted.value, notes: [] }, problems }
 }
 

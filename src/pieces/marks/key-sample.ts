@@ -16,6 +16,8 @@ export interface KeySampleRequest {
   readonly room: Size
   readonly color?: string
   readonly large?: boolean
+  /** No tag may be smaller. */
+  readonly leastTextMm?: number
 }
 
 /** The mark on sample letters, as large as `room`. */
@@ -29,7 +31,8 @@ export function drawKeySample(request: KeySampleRequest): Art {
   return moveArt(sample.art, 0, top, room)
 }
 
-function drawSample({ typeface, mark, letters, color, large }: KeySampleRequest, sizeMm: number): WordArt {
+function drawSample(request: KeySampleRequest, sizeMm: number): WordArt {
+  const { typeface, mark, letters, color, large, leastTextMm } = request
   const { word, ranges } = sampleOf(letters, typeface)
   return drawWord({
     typeface,
@@ -38,6 +41,7 @@ function drawSample({ typeface, mark, letters, color, large }: KeySampleRequest,
     sizeMm,
     ...(color === undefined ? {} : { color }),
     ...(large === undefined ? {} : { large }),
+    ...(leastTextMm === undefined ? {} : { leastTextMm }),
   })
 }
 

@@ -13,6 +13,8 @@ export interface KeyStripRequest {
   readonly widthMm: number
   /** Heavier marks and larger names. */
   readonly large: boolean
+  /** No text of the strip may be smaller: an em in mm. */
+  readonly leastTextMm?: number
 }
 
 /** Between two marks of the strip, and between a mark and its name. */
@@ -20,10 +22,13 @@ const GAP_MM = 7
 const NAME_GAP_MM = 2.5
 
 /** As many marks a line as the width holds. */
-export function keyStrip({ entries, typeface, lettering, widthMm, large }: KeyStripRequest): Block {
-  const sampleMm = large ? 7 : 5
-  const nameMm = large ? 4.5 : 3.4
-  const lineMm = sampleMm * 1.9
+export function keyStrip(request: KeyStripRequest): Block {
+  const { entries, typeface, lettering, widthMm, large, leastTextMm = 0 } = request
+  const sampleMm = Math.max(large ? 7 : 5, leastTextMm * 1.2)
+  const nameMm = Math.max(large ? 4.5 : 3.4, leastTextMm)
+  // In large print a tag is as large as the words.
+  const tagged = leastTextMm > 0 && entries.some(({ mark }) => mark.tag !== undefined)
+  const lineMm = sampleMm * (tagged ? 2.8 : 1.9)
   const art: PlacedArt[] = []
   let xMm = 0
   let line = 0
@@ -36,6 +41,7 @@ export function keyStrip({ entries, typeface, lettering, widthMm, large }: KeySt
       sizeMm: sampleMm,
       room,
       large,
+      leastTextMm,
     })
     const inkMm = Math.max(...sample.text.map(run => run.xMm + run.widthMm), sampleMm)
     const name = lettering({ text: entry.label, sizeMm: nameMm })
