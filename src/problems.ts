@@ -45,5 +45,12 @@ export function eachOnce(problems: readonly Problem[]): readonly Problem[] {
 export function formatProblem(problem: Problem): string {
   const { file, line, column } = problem.place
   const place = [file, line, line === undefined ? undefined : column].filter(part => part !== undefined)
-  return `${place.join(':')}: ${problem.severity}: ${problem.message}\n  ${problem.advice}`
+  return `${onOneLine(place.join(':'))}: ${problem.severity}: ${onOneLine(problem.message)}\n  ${onOneLine(problem.advice)}`
+}
+
+/** What is quoted from a plan may hold line breaks, signs that steer a terminal, or half a page. */
+function onOneLine(text: string): string {
+  return text
+    .replaceAll(/[\p{Cc}\p{Zl}\p{Zp}]+/gu, ' ')
+    .replaceAll(/"([^"]{100})[^"]{50,}"/g, (_, beginning: string) => `"${beginning}…"`)
 }

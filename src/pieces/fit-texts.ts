@@ -1,4 +1,4 @@
-import { MM_PER_POINT, mmToPoints, type Size } from '../geometry.js'
+import { MM_PER_POINT, mmToPoints, type Size, saySize } from '../geometry.js'
 import { errorAt, type Outcome, type Place, type Problem } from '../problems.js'
 import { LINE_HEIGHT, type TextMeasure } from './text-lines.js'
 
@@ -70,10 +70,13 @@ function fits({ text, room }: TextInRoom, sizeMm: number, widthAtOne: (text: str
 
 function textTooLong({ text, on, room }: TextInRoom, sizeMm: number, place: Place): Problem {
   const points = Math.round(mmToPoints(sizeMm) * 2) / 2
-  const size = `${room.widthMm.toFixed(0)} × ${room.heightMm.toFixed(0)} mm`
+  const message =
+    Math.min(room.widthMm, room.heightMm) < sizeMm
+      ? `"${text}" on ${on} has next to no room on a piece as small as this at ${points} pt, the smallest allowed here`
+      : `"${text}" on ${on} needs more room than the ${saySize(room)} it has at ${points} pt, the smallest allowed here`
   return errorAt(
     place,
-    `"${text}" on ${on} needs more room than the ${size} it has at ${points} pt, the smallest allowed here`,
+    message,
     'Write it shorter, print fewer on a sheet (a smaller across or down, a larger card), or turn the paper.',
   )
 }

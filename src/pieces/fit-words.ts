@@ -76,7 +76,13 @@ function noFit(request: FitRequest): NoFit {
     sizeMm: largestFit(request, [word], STEP_MM * 4, request.minimumMm) ?? 0,
   }))
   const worst = sizes.reduce((least, other) => (other.sizeMm < least.sizeMm ? other : least))
-  return { tooLong: worst.word.word, wouldFitMm: worst.sizeMm, room: worst.word.room }
+  // Words that fit one by one may still need more height together, sharing a baseline.
+  const together = largestFit(request, request.words, STEP_MM * 4, request.minimumMm) ?? 0
+  return {
+    tooLong: worst.word.word,
+    wouldFitMm: Math.min(worst.sizeMm, together),
+    room: worst.word.room,
+  }
 }
 
 function largestFit(

@@ -1,20 +1,26 @@
-import { mmToPoints } from '../geometry.js'
+import { mmToPoints, saySize } from '../geometry.js'
 import { errorAt, type Place, type Problem } from '../problems.js'
 import type { NoFit } from './fit-words.js'
 import type { TypeScale } from './type-scale.js'
 
+/** A size below this helps nobody, so it is not told. */
+const LEGIBLE_POINTS = 4
+
 /** The longest word does not fit its place at the smallest size that may be printed. */
 export function noFitProblem({ tooLong, wouldFitMm, room }: NoFit, type: TypeScale, place: Place): Problem {
-  const points = (mm: number) => `${Math.floor(mmToPoints(mm) * 2) / 2} pt`
-  const least = points(type.wordMinimumMm + 1e-6)
+  const least = `${Math.ceil(mmToPoints(type.wordMinimumMm) * 10 - 1e-6) / 10} pt`
   const wanted =
     type.wordMinimumMm === type.wordMaximumMm
       ? `the ${least} asked for`
       : `${least}, the smallest allowed here`
-  const size = `${room.widthMm.toFixed(0)} × ${room.heightMm.toFixed(0)} mm`
+  const wouldFitPoints = Math.floor(mmToPoints(wouldFitMm) * 4 + 1e-6) / 4
+  const message =
+    wouldFitPoints < LEGIBLE_POINTS
+      ? `"${tooLong}" has next to no room on a piece as small as this`
+      : `"${tooLong}" needs more room than the ${saySize(room)} it has: it would fit at ${wouldFitPoints} pt, not at ${wanted}`
   return errorAt(
     place,
-    `"${tooLong}" needs more room than the ${size} it has: it would fit at ${points(wouldFitMm)}, not at ${wanted}`,
+    message,
     'Print fewer on a sheet (a smaller across or down, a larger card), turn the paper, or leave that word out.',
   )
 }
