@@ -64,7 +64,8 @@ export function assembled(values: ReadValues, file: string): Plan {
 
 /** US Letter (ANSI/ASME Y14.1, 8.5 × 11 in), where the plan and the vocabulary say nothing else. */
 export function usualPaper(papers: readonly Paper[]): Paper {
-  return papers.find(({ name }) => name === 'letter') ?? { name: 'letter', widthMm: 215.9, heightMm: 279.4 }
+  const letter = papers.find(({ name }) => name === 'letter')
+  return letter ? paperAlone(letter) : { name: 'letter', widthMm: 215.9, heightMm: 279.4 }
 }
 
 /** Names the output folder: never empty, never `.` or `..`. */

@@ -8,8 +8,16 @@ import type { Paper } from './plan.js'
 /** From an index card to an A2 sheet. */
 const paperRange = { minMm: 50, maxMm: 600 }
 
-/** A paper's name, or its size: `100 x 150 mm`. */
-export function paperReader(papers: readonly Paper[]): Reader<Paper> {
+/** A paper that a plan may name, and what else teachers call it: `3x5 card`, `US Letter`. */
+export interface NamedPaper extends Paper {
+  readonly aliases?: readonly string[]
+}
+
+/** A paper's name in any of its spellings, or its size: `100 x 150 mm`. */
+export function paperReader(papers: readonly NamedPaper[]): Reader<Paper> {
+  const byAlias = new Map(
+    papers.flatMap(paper => (paper.aliases ?? []).map(alias => [plainPaperName(alias), paper])),
+  )
   const named = nameReader({
     what: 'a paper',
     known: papers.map(({ name }) => name),
@@ -17,11 +25,26 @@ export function paperReader(papers: readonly Paper[]): Reader<Paper> {
   })
   const sized = sizeReader('the paper', paperRange)
   return entry => {
+    const known = entry.kind === 'text' ? byAlias.get(plainPaperName(entry.text)) : undefined
+    if (known) return succeed(paperAlone(known))
     if (entry.kind === 'text' && parseSize(entry.text)) {
       return andThen(sized(entry), size => succeed(portrait(entry.text, size)))
     }
-    return andThen(named(entry), name => succeed(papers.find(paper => paper.name === name)!))
+    return andThen(named(entry), name => succeed(paperAlone(papers.find(paper => paper.name === name)!)))
   }
+}
+
+/** `4 x 6 card` and `4×6-Card` are one. */
+export function plainPaperName(text: string): string {
+  return text
+    .toLowerCase()
+    .replaceAll('×', 'x')
+    .replaceAll(/[\s_-]+/g, '')
+}
+
+/** The paper without what else it is called. */
+export function paperAlone({ name, widthMm, heightMm }: Paper): Paper {
+  return { name, widthMm, heightMm }
 }
 
 function portrait(name: string, { widthMm, heightMm }: Size): Paper {

@@ -1,11 +1,11 @@
 /** The names a plan may use. The pipeline fills it in from the later stages, so that the plan stage need not know them. */
 import type { OptionReader } from './options.js'
-import type { Paper } from './plan.js'
+import type { NamedPaper } from './papers.js'
 
 export interface Vocabulary {
   readonly layouts: ReadonlyMap<string, LayoutVocabulary>
   readonly patterns: readonly string[]
-  readonly papers: readonly Paper[]
+  readonly papers: readonly NamedPaper[]
   readonly fonts: readonly string[]
   readonly lines: readonly string[]
   /** Lines around a card; `none` is always known. */

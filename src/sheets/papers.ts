@@ -3,13 +3,8 @@
  * sizes in inches for the others, at 25.4 mm to the inch exactly.
  */
 import { inchesToMm, type Size } from '../geometry.js'
+import { type NamedPaper, plainPaperName } from '../plan/papers.js'
 import type { Paper } from '../plan/plan.js'
-
-/** A paper that a plan may name. */
-export interface NamedPaper extends Paper {
-  /** Other names that a teacher may write for it. */
-  readonly aliases: readonly string[]
-}
 
 export const papers: readonly NamedPaper[] = [
   iso('a3', 297, 420),
@@ -26,9 +21,9 @@ export const papers: readonly NamedPaper[] = [
 
 /** The paper of that name or alias; case, spaces, hyphens and underscores do not matter. */
 export function findPaper(name: string): Paper | undefined {
-  const wanted = plainName(name)
+  const wanted = plainPaperName(name)
   const found = papers.find(paper =>
-    [paper.name, ...paper.aliases].some(known => plainName(known) === wanted),
+    [paper.name, ...(paper.aliases ?? [])].some(known => plainPaperName(known) === wanted),
   )
   return found && { name: found.name, widthMm: found.widthMm, heightMm: found.heightMm }
 }
@@ -46,13 +41,6 @@ function iso(name: string, widthMm: number, heightMm: number): NamedPaper {
 
 function inches(name: string, width: number, height: number, aliases: readonly string[]): NamedPaper {
   return { name, widthMm: inchesToMm(width), heightMm: inchesToMm(height), aliases }
-}
-
-function plainName(name: string): string {
-  return name
-    .toLowerCase()
-    .replaceAll('×', 'x')
-    .replace(/[\s_-]+/g, '')
 }
 
 function shortMm(mm: number): string {

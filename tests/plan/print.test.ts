@@ -37,6 +37,8 @@ describe('an item', () => {
       back: 'clue',
       flip: 'short edge',
       cut: 'ticks',
+      key: 'cover',
+      cover: true,
       contrast: { ink: '#ffffff', ground: '#000000' },
       options: {},
     })
@@ -55,6 +57,10 @@ describe('an item', () => {
     ['cut-and-stack', 'stack'],
   ])('takes {order: %s} for %s', (order, meant) => {
     expect(itemOf(`order: ${order}`)?.order).toBe(meant)
+  })
+
+  it.each(['letter', 'US Letter', '8.5 x 11 in', '8.5×11'])('knows the paper "%s"', name => {
+    expect(itemOf(`paper: ${name}`)?.paper).toEqual({ name: 'letter', widthMm: 215.9, heightMm: 279.4 })
   })
 
   it('takes a paper of any size, the shorter edge across', () => {

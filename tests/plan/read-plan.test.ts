@@ -29,6 +29,8 @@ describe('a plan', () => {
           back: 'none',
           flip: 'long edge',
           cut: 'lines',
+          key: 'cover',
+          cover: true,
           options: {},
         },
       ],

@@ -21,7 +21,7 @@ export const vocabulary: Vocabulary = {
   ]),
   patterns: ['consonant-digraph', 'digraph-blend', 'silent-letters', 'vowel-team', 'silent-e'],
   papers: [
-    { name: 'letter', widthMm: 215.9, heightMm: 279.4 },
+    { name: 'letter', widthMm: 215.9, heightMm: 279.4, aliases: ['us letter', '8.5x11', '8.5 x 11 in'] },
     { name: 'a4', widthMm: 210, heightMm: 297 },
   ],
   fonts: ['andika', 'lexend', 'opendyslexic', 'atkinson-hyperlegible'],

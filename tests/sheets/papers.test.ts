@@ -22,7 +22,7 @@ describe('papers', () => {
     const names = papers.flatMap(paper => [paper.name, ...paper.aliases])
     expect(new Set(names.map(name => findPaper(name)?.name)).size).toBe(papers.length)
     for (const paper of papers)
-      for (const alias of paper.aliases) expect(findPaper(alias)?.name).toBe(paper.name)
+      for (const alias of paper.aliases ?? []) expect(findPaper(alias)?.name).toBe(paper.name)
   })
 
   it('may have any size, turned portrait and named after it', () => {
