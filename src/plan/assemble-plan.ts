@@ -3,6 +3,7 @@ import { basename, extname } from 'node:path'
 import { lexiconAccent } from './accent.js'
 import { type ClassFile, withEarlier } from './class-file.js'
 import { present } from './outcomes.js'
+import { paperAlone } from './papers.js'
 import type {
   Accent,
   Contrast,

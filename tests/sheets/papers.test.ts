@@ -19,7 +19,7 @@ describe('papers', () => {
 
   it('are all portrait and each name is taken once', () => {
     expect(papers.filter(paper => paper.widthMm > paper.heightMm)).toEqual([])
-    const names = papers.flatMap(paper => [paper.name, ...paper.aliases])
+    const names = papers.flatMap(paper => [paper.name, ...(paper.aliases ?? [])])
     expect(new Set(names.map(name => findPaper(name)?.name)).size).toBe(papers.length)
     for (const paper of papers)
       for (const alias of paper.aliases ?? []) expect(findPaper(alias)?.name).toBe(paper.name)
