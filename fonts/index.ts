@@ -1,3 +1,5 @@
+import type { LetterShape } from '../src/pieces/typeface/letter-shapes.js'
+
 /** The faces that come with oaktag, under the names that @fontsource gives them; the first is the default. */
 export interface BundledFace {
   readonly name: string
@@ -8,7 +10,7 @@ export interface BundledFace {
   readonly letterShapes: { readonly a: LetterShape; readonly g: LetterShape }
 }
 
-export type LetterShape = 'schoolbook' | 'book'
+export type { LetterShape }
 
 export const bundledFaces: readonly BundledFace[] = [
   {

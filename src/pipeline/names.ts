@@ -2,7 +2,9 @@ import { bundledFaces, defaultFace } from '../../fonts/index.js'
 import { droppedInFaces, loadTypeface } from '../../fonts/load-typeface.js'
 import { layouts } from '../../layouts/index.js'
 import { saySize } from '../geometry.js'
+import { borderNames } from '../pieces/card-border.js'
 import { lineStyles, outlineStyles } from '../pieces/marks/styles.js'
+import { letterShapesOf } from '../pieces/typeface/letter-shapes.js'
 import { papers } from '../sheets/papers.js'
 import { patterns } from '../words/patterns/index.js'
 
@@ -22,7 +24,7 @@ export function planNames() {
       name,
       summary: `${summary}${optionsNote(options)}`,
     })),
-    lines: lineStyles.map(({ name, summary }) => ({ name, summary })),
+    lines: lineStyles.map(({ name, summary }) => ({ name, summary: `${summary}${bordersNote(name)}` })),
     outlines: outlineStyles.map(({ name, summary }) => ({ name, summary })),
   } satisfies Record<string, readonly NamedThing[]>
 }
@@ -34,13 +36,27 @@ function describeBundled({ name, summary, letterShapes }: (typeof bundledFaces)[
 }
 
 function describeDropped(name: string): NamedThing {
-  return { name, summary: `a font of your own in fonts/ (${xHeight(name)}measured from its outlines)` }
+  const face = loadTypeface({ name, place: { file: name } })
+  if (!face.ok) return { name, summary: 'a font of your own in fonts/, which cannot be read' }
+  const { a, g } = letterShapesOf(face.value)
+  return {
+    name,
+    summary: `a font of your own in fonts/ (${xHeight(name)}a ${a}, g ${g}, told from its outlines)`,
+  }
 }
 
 /** The share of the type size that the letter x is high: what makes one face look larger than another. */
 function xHeight(name: string): string {
   const face = loadTypeface({ name, place: { file: name } })
   return face.ok ? `x-height ${face.value.metrics.xHeight.toFixed(2)} of its size; ` : ''
+}
+
+/** The lines that go round a card too, so that sets are told apart. */
+function bordersNote(line: string): string {
+  const names = borderNames.filter(name => name.split('-')[0] === line)
+  return names.length === 0
+    ? ''
+    : ` (also a border: ${names.map(name => name.replaceAll('-', ' ')).join(', ')})`
 }
 
 function optionsNote(options: (typeof layouts)[number]['options']): string {

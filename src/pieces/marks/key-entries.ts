@@ -1,3 +1,4 @@
+import { plainName } from '../../words/patterns/plain-name.js'
 import type { Word } from '../../words/word.js'
 import { targetsOf } from './find-targets.js'
 import type { StyledMark } from './styled-mark.js'
@@ -29,7 +30,7 @@ export function keyEntries(words: readonly Word[], marks: readonly StyledMark[])
 }
 
 function labelOf({ mark: { label, target } }: StyledMark): string {
-  return label ?? (target.kind === 'pattern' ? target.pattern.replaceAll('-', ' ') : target.letters)
+  return label ?? (target.kind === 'pattern' ? plainName(target.pattern) : target.letters)
 }
 
 /** The value that comes most often; of several, the one that comes first. */

@@ -71,7 +71,8 @@ function addSegment(rows: { left: number; right: number }[], firstRow: number, s
 /** Straight pieces of the outline; eight a curve keep within a thousandth of an em on the bundled faces. */
 const piecesPerCurve = 8
 
-function flatten(commands: readonly PathCommand[]): readonly Segment[] {
+/** The outline as straight pieces, each `[fromX, fromY, toX, toY]`; contours are closed. */
+export function flatten(commands: readonly PathCommand[]): readonly Segment[] {
   const segments: Segment[] = []
   let [x, y, startX, startY] = [0, 0, 0, 0]
   const lineTo = (toX: number, toY: number): void => {

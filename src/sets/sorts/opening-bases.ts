@@ -1,7 +1,8 @@
 /** Sorts by how words begin and end: with one consonant, a blend, a digraph, silent letters. */
 import { isVowelSound } from '../../words/alignment/arpabet.js'
+import { plainName } from '../../words/patterns/plain-name.js'
 import type { Grapheme, Word } from '../../words/word.js'
-import { type BasisFamily, plainName } from './sort-basis.js'
+import type { BasisFamily } from './sort-basis.js'
 
 const openings = [
   'digraph-blend',

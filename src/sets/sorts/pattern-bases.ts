@@ -1,13 +1,7 @@
+import { plainName } from '../../words/patterns/plain-name.js'
 /** Sorts by a pattern of the words: which letters, where they stand, how they sound, whether the word has it at all. */
 import type { Finding, Word } from '../../words/word.js'
-import {
-  type BasisFamily,
-  distinct,
-  findingsOf,
-  patternsIn,
-  plainName,
-  type SortBasis,
-} from './sort-basis.js'
+import { type BasisFamily, distinct, findingsOf, patternsIn, type SortBasis } from './sort-basis.js'
 
 export const whichLetters: BasisFamily = words =>
   patternsIn(words).map(pattern => ({

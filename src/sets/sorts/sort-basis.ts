@@ -33,8 +33,3 @@ export function findingsOf(word: Word, pattern: string): readonly Finding[] {
 export function patternsIn(words: readonly Word[]): readonly string[] {
   return distinct(words.flatMap(word => word.patterns.map(finding => finding.pattern)))
 }
-
-/** `consonant-digraph` → `consonant digraph`. */
-export function plainName(pattern: string): string {
-  return pattern === 'r-controlled' ? 'r-controlled vowel' : pattern.replaceAll('-', ' ')
-}

@@ -1,7 +1,8 @@
 /** Sorts of one-syllable words by their vowel: its kind, its length, its sound, its word family. */
 import { isVowelSound } from '../../words/alignment/arpabet.js'
+import { plainName } from '../../words/patterns/plain-name.js'
 import type { Grapheme, Word } from '../../words/word.js'
-import { type BasisFamily, findingsOf, plainName } from './sort-basis.js'
+import { type BasisFamily, findingsOf } from './sort-basis.js'
 
 /** The first that a word shows names its vowel: a silent e's vowel is long too, a team's may be. */
 const kindsInOrder = [

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { bundledFaces } from '../../../fonts/index.js'
+import { letterShapesOf } from '../../../src/pieces/typeface/letter-shapes.js'
 import { drawWord } from '../../../src/pieces/word-art.js'
 import { bundledTypeface } from '../bundled-typefaces.js'
 import { render } from '../pixels.js'
@@ -21,4 +22,11 @@ describe('what the list of fonts says of a and g', () => {
     expect(strokesDownTheMiddle(name, 'a')).toBe(letterShapes.a === 'schoolbook' ? 2 : 3)
     expect(strokesDownTheMiddle(name, 'g')).toBe(letterShapes.g === 'schoolbook' ? 3 : 4)
   })
+
+  it.each(bundledFaces)(
+    '$family, told from its outlines as for a font of the teacher’s own',
+    ({ name, letterShapes }) => {
+      expect(letterShapesOf(bundledTypeface(name))).toEqual(letterShapes)
+    },
+  )
 })
