@@ -2,7 +2,8 @@ import { disk } from '../plan/disk.js'
 import { typedWordList } from '../plan/typed-words.js'
 import { readWordListFile } from '../plan/word-list.js'
 import type { Problem } from '../problems.js'
-import { openLexicon } from '../words/lexicon/lexicon.js'
+import { type Explanation, explainWord } from '../words/explain.js'
+import { type Lexicon, openLexicon } from '../words/lexicon/lexicon.js'
 import { patternNames } from '../words/patterns/index.js'
 import { studyWord } from '../words/study.js'
 import { listSummary } from '../words/summary.js'
@@ -38,37 +39,61 @@ export async function studyCommand({ word, file, why, json }: StudyOptions): Pro
   const words = studied.flatMap(outcome => (outcome.ok ? [outcome.value] : []))
   if (words.length < studied.length) return resultOf('', problems)
   if (json) return resultOf(JSON.stringify(words.map(wordJson), null, 2), problems)
-  const blocks = words.map(each => describeWord(each, why).join('\n'))
+  const blocks = words.map(each => describeWord(each, why ? lexicon : undefined).join('\n'))
   const summary = words.length > 1 ? listSummary(words).flatMap(line => wrapLine(line, 80)) : []
   return resultOf([...blocks, ...(summary.length === 0 ? [] : [summary.join('\n')])].join('\n\n'), problems)
 }
 
-/** A few lines that fit an 80-column terminal. */
-export function describeWord(word: Word, why: boolean): readonly string[] {
-  const sounds = `${word.soundCount} ${word.soundCount === 1 ? 'sound' : 'sounds'}`
-  const division = word.graphemes.map(grapheme => grapheme.letters).join('·')
-  const said = word.pronunciations.map(pronunciation => `/${pronunciation}/`).join(' or ')
+/** A few lines that fit an 80-column terminal; with the reasons where a lexicon to explain them by is given. */
+export function describeWord(word: Word, lexicon?: Lexicon): readonly string[] {
+  const why = lexicon === undefined ? undefined : explainWord(word, lexicon)
   const lines = [
     `${word.text}${sourceNote(word)}`,
-    `  ${sounds}: ${division}   said ${said}`,
-    `  ${word.syllables.length === 1 ? '1 syllable' : `${word.syllables.length} syllables`}: ${word.syllables.join('·')}`,
-    `  ${word.partsOfSpeech.join(', ') || 'part of speech unknown'}${pluralNote(word)}`,
+    ...soundLines(word, why),
+    ...reasoned(syllablesOf(word), why?.syllables),
+    ...reasoned(partsOfSpeechOf(word), why?.partsOfSpeech),
+    ...word.patterns.map(({ pattern, letters, place, why: reason }) =>
+      why === undefined ? `${pattern} ${letters} (${place})` : `${pattern} ${letters} (${place}): ${reason}`,
+    ),
+    ...(word.notes ?? []),
+    ...clueLines(word, why !== undefined),
   ]
-  const findings = word.patterns.map(finding =>
-    why
-      ? `  ${finding.pattern} ${finding.letters} (${finding.place}): ${finding.why}`
-      : `  ${finding.pattern} ${finding.letters} (${finding.place})`,
-  )
-  return [...lines, ...findings].flatMap(line => wrapLine(line, 80))
+  return lines.flatMap((line, index) => wrapLine(index === 0 ? line : `  ${line}`, 80))
 }
 
-function sourceNote(word: Word): string {
-  if (word.source === 'guess') return '  (not in the lexicon: everything below is a guess)'
-  return word.source === 'teacher' ? '  (your own division)' : ''
+function soundLines(word: Word, why: Explanation | undefined): readonly string[] {
+  const sounds = `${word.soundCount} ${word.soundCount === 1 ? 'sound' : 'sounds'}`
+  const division = word.graphemes.map(grapheme => grapheme.letters).join('·')
+  const said = word.pronunciations.map(pronunciation => `/${pronunciation}/`)
+  const shown = why === undefined ? said.slice(0, mostSaid) : said
+  return reasoned(`${sounds}: ${division}   said ${shown.join(' or ')}`, why?.pronunciation)
 }
 
-function pluralNote({ plural }: Word): string {
-  if (plural === null) return ''
-  const others = plural.alternatives ?? []
-  return `; plural ${[plural.form, ...others].join(' or ')} (${plural.rule})`
+/** What the dictionary has besides is for those who ask why. */
+const mostSaid = 2
+
+function reasoned(line: string, why: string | undefined): readonly string[] {
+  return why === undefined || why === '' ? [line] : [line, `  why: ${why}`]
+}
+
+function syllablesOf({ syllables }: Word): string {
+  return `${syllables.length === 1 ? '1 syllable' : `${syllables.length} syllables`}: ${syllables.join('·')}`
+}
+
+function sourceNote({ source, overridden = [] }: Word): string {
+  const yours = overridden.length === 0 ? '' : `  (yours: ${overridden.join(', ')})`
+  return source === 'guess' ? `  (not in the lexicon: its sounds are a guess)${yours}` : yours
+}
+
+function partsOfSpeechOf({ partsOfSpeech, partsOfSpeechGuessed, plural }: Word): string {
+  const parts = partsOfSpeech.join(', ') || 'part of speech unknown'
+  const others = plural?.alternatives ?? []
+  const endings = plural === null ? '' : `; plural ${[plural.form, ...others].join(' or ')} (${plural.rule})`
+  return `${parts}${endings}${partsOfSpeechGuessed ? '  (a guess)' : ''}`
+}
+
+/** The teacher's own clue, or drafts for one. */
+function clueLines({ clue, clueDrafts = [] }: Word, all: boolean): readonly string[] {
+  if (clue !== undefined) return [`clue: ${clue}`]
+  return clueDrafts.slice(0, all ? clueDrafts.length : 1).map(draft => `draft of a clue: ${draft}`)
 }

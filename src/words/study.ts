@@ -26,7 +26,7 @@ export function studyWord(planWord: PlanWord, lexicon: Lexicon, accent?: Accent)
     overrides.syllables ?? divideSyllables({ text, graphemes, pronunciation, others: evidence })
   const { partsOfSpeech, isGuess } = partsOfSpeechFor(text, overrides, entry)
   const found = findPatterns({ text, graphemes, syllables, pronunciation, partsOfSpeech, evidence })
-  const notes = [...exceptions, ...heteronymNotes(text, entry)]
+  const notes = [...exceptions.map(each => `exception: ${each}`), ...heteronymNotes(text, entry)]
   const overridden = settledBy(overrides)
   const word: Word = {
     text,

@@ -68,4 +68,11 @@ re: out
 rn: downtown
 anr: cold half
 ecna: plus
+vn: spell
+nv: delight
+n: lighting
+na: principal
+va: parked
+va: darn
+an: tense
 `)

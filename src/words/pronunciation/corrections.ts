@@ -42,6 +42,12 @@ outshine     AW2 T SH AY1 N
 pirouette    P IH2 R UW0 EH1 T
 plainclothes P L EY1 N K L OW2 DH Z
 rainforest   R EY1 N F AO2 R AH0 S T
+reunion      R IY0 Y UW1 N Y AH0 N
+reunions     R IY0 Y UW1 N Y AH0 N Z
+reunite      R IY2 Y UW0 N AY1 T
+reunited     R IY2 Y UW0 N AY1 T IH0 D
+reunites     R IY2 Y UW0 N AY1 T S
+reuniting    R IY2 Y UW0 N AY1 T IH0 NG
 saltwater    S AO1 L T W AO2 T ER0
 saturday     S AE1 T ER0 D EY2
 saturdays    S AE1 T ER0 D EY2 Z

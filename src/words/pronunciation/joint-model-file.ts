@@ -1,14 +1,15 @@
 /**
- * The joint model as one file: the mark, the length of the head, the head as JSON (the tokens and how many runs there
+ * The joint model as one file: the mark, then compressed (deflate) the length of the head, the head as JSON (the tokens and how many runs there
  * are of each length), then for each length the keys, the counts, the followers and how often they follow, little-endian as in memory.
  */
 import { existsSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
+import { deflateRawSync, inflateRawSync } from 'node:zlib'
 import { buildFolder } from '../../installation.js'
 import { type Guesser, guesserOf } from './guess.js'
 import { type JointModel, type JointToken, tokenSpan } from './joint-model.js'
 
-const fileMark = 'OAKTAG GUESSES 1'
+const fileMark = 'OAKTAG GUESSES 2'
 
 export const jointModelPath = join(buildFolder, 'guesses.bin')
 
@@ -28,7 +29,8 @@ export function writeJointModel({ tokens, runs }: JointModel): Buffer {
   const bytes = arrays.map(({ buffer, byteOffset, byteLength }) =>
     Buffer.from(buffer, byteOffset, byteLength),
   )
-  return Buffer.concat([Buffer.from(fileMark, 'latin1'), length, text, ...bytes])
+  const body = deflateRawSync(Buffer.concat([length, text, ...bytes]), { level: 9 })
+  return Buffer.concat([Buffer.from(fileMark, 'latin1'), body])
 }
 
 /** @throws Error when the bytes are no model of this version */
@@ -36,10 +38,11 @@ export function readJointModel(file: Buffer): JointModel {
   if (file.toString('latin1', 0, fileMark.length) !== fileMark) {
     throw new Error('The model for guesses was made by another version. Run "npm run build" to make it anew.')
   }
-  let at = fileMark.length
+  const body = inflateRawSync(file.subarray(fileMark.length))
+  let at = 0
   const take = (length: number) => {
     at += length
-    return file.subarray(at - length, at)
+    return body.subarray(at - length, at)
   }
   const { tokens, lengths } = JSON.parse(take(take(4).readUInt32LE()).toString()) as Head
   const runs = lengths.map(length => ({

@@ -159,7 +159,7 @@ const notSuffixed = new Set(
   reply apply supply july fully cartridge moment cement comment princess actress mattress access success
   process express address brandy candy dandy randy handsome sober powder thunder wonder rudder fluent talent
   garden warden burden sudden capable notable vegetable pastry pantry entry angry hungry country monkey
-  donkey jockey hockey seven eleven heaven kitchen chicken happen listen often soften fasten glisten
+  donkey jockey hockey missy sissy seven eleven heaven kitchen chicken happen listen often soften fasten glisten
   cartoonist dentist fifty liver silver river ever never over cover tablet scarlet cutlet hatchet bucket`.split(
     /\s+/,
   ),

@@ -69,11 +69,11 @@ describe('familiar words that were held out', () => {
     expect(wrong.length / long.length, wrong.join('; ')).toBeLessThanOrEqual(0.01)
   })
 
-  it('name the commonest part of speech first, 98 of 100', () => {
+  it('name the commonest part of speech first, 99 of 100', () => {
     const wrong = rows
       .filter(({ parts, word }) => !parts.includes(letterOf[word.partsOfSpeech[0] ?? 'noun']))
       .map(({ text, word }) => `${text}: ${word.partsOfSpeech.join(', ')}`)
-    expect(wrong.length / rows.length, wrong.join('; ')).toBeLessThanOrEqual(0.02)
+    expect(wrong.length / rows.length, wrong.join('; ')).toBeLessThanOrEqual(0.01)
   })
 
   it('hold it among their parts of speech, 99 of 100', () => {
