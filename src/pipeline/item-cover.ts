@@ -6,7 +6,7 @@ import { contentsOf } from '../sets/set-contents.js'
 import { planCuts } from '../sheets/cutting-plan.js'
 import { fullestSheet } from '../sheets/estimate.js'
 import { largePrintCaution } from '../sheets/furniture/cautions.js'
-import { coverSheets } from '../sheets/furniture/cover.js'
+import { coverColumn, coverSheets } from '../sheets/furniture/cover.js'
 import { keyBlocks } from '../sheets/furniture/key-block.js'
 import type { Lettering } from '../sheets/furniture/lettering.js'
 import { pageRoom } from '../sheets/grid.js'
@@ -49,7 +49,7 @@ export function itemCover(prepared: PreparedItem, set: CardSet, sheetsOfCard: nu
             entries: keyEntries(request.words, request.marks),
             typeface: request.typeface,
             lettering,
-            widthMm: room.widthMm,
+            widthMm: coverColumn(room).widthMm,
           })
         : [],
     moreCautions: request.type.large ? [largePrintCaution] : [],

@@ -1,5 +1,6 @@
 /** The cover of an item or of a whole plan: what is in it, how to cut it, a ruler, and what to be careful of. */
 import type { Box, Size } from '../../geometry.js'
+import type { PlacedArt } from '../../pieces/piece.js'
 import type { CuttingPlan } from '../cutting-plan.js'
 import type { Grid } from '../grid.js'
 import type { Sheet } from '../sheet.js'
@@ -50,7 +51,9 @@ const HEADING_MM = 4.6
 const TEXT_MM = 3.8
 
 export function coverSheets(request: CoverRequest): readonly Sheet[] {
-  const pages = flowBlocks(coverBlocks(request), request.room)
+  const column = coverColumn(request.room)
+  const flowed = flowBlocks(coverBlocks({ ...request, room: column }), column)
+  const pages = inColumns(flowed, request.room, column)
   return pages.map((furniture, index) => ({
     widthMm: request.sheetSize.widthMm,
     heightMm: request.sheetSize.heightMm,
@@ -65,6 +68,31 @@ export function coverSheets(request: CoverRequest): readonly Sheet[] {
     cuts: [],
     furniture,
   }))
+}
+
+/** Wider rooms have their text in two columns, which are easier to read and save a page. */
+const TWO_COLUMNS_FROM_MM = 250
+const GUTTER_MM = 12
+
+/** The column that a cover's text is set in: all blocks of a cover, its key's too, are no wider. */
+export function coverColumn(room: Box): Box {
+  return room.widthMm < TWO_COLUMNS_FROM_MM ? room : { ...room, widthMm: (room.widthMm - GUTTER_MM) / 2 }
+}
+
+function inColumns(
+  flowed: readonly (readonly PlacedArt[])[],
+  room: Box,
+  column: Box,
+): readonly (readonly PlacedArt[])[] {
+  const stepMm = column.widthMm + GUTTER_MM
+  const columns = column.widthMm < room.widthMm ? 2 : 1
+  const pages: PlacedArt[][] = []
+  for (const [index, art] of flowed.entries()) {
+    const across = index % columns
+    if (across === 0) pages.push([])
+    pages.at(-1)!.push(...art.map(placed => ({ ...placed, xMm: placed.xMm + across * stepMm })))
+  }
+  return pages
 }
 
 function coverBlocks(request: CoverRequest): readonly Block[] {
@@ -109,11 +137,17 @@ const PILE_ADVICE =
 /** Narrower than this, the steps stand under the diagram and not beside it. */
 const BESIDE_FROM_MM = 120
 
+/** Larger paper takes more cuts, and has room for a larger diagram. */
+const LARGE_PAGE_MM = 300
+
 /** The diagram on the left, the steps on its right. */
 function cuttingBlocks(cutting: CoverCutting, { lettering, room }: CoverRequest): readonly Block[] {
   const { name, grid, plan } = cutting
   const beside = room.widthMm >= BESIDE_FROM_MM
-  const longestMm = Math.min(40, beside ? room.widthMm / 3 : room.heightMm / 2)
+  const longestMm = Math.min(
+    room.heightMm > LARGE_PAGE_MM ? 60 : 40,
+    beside ? room.widthMm / 3 : room.heightMm / 2,
+  )
   const diagram = drawCuttingDiagram({ grid, plan, lettering, longestMm })
   const leftMm = beside ? diagram.widthMm + 6 : 0
   const column = { lettering, widthMm: room.widthMm - leftMm, sizeMm: TEXT_MM, spaceAfterMm: 1 }

@@ -20,9 +20,9 @@ export interface CuttingDiagram {
   readonly heightMm: number
 }
 
-const NUMBER_MM = 2.2
+const NUMBER_MM = 2.5
 /** Beside the sheet, for the numbers. */
-const EDGE_MM = 4
+const EDGE_MM = 4.5
 
 /** The sheet's outline, its cards in pale grey, upright cuts numbered above it and level ones to its left. */
 export function drawCuttingDiagram({

@@ -6,7 +6,7 @@ import { planCuts } from '../../../src/sheets/cutting-plan.js'
 import { behind, turnedSides } from '../../../src/sheets/flip.js'
 import { calibrationSheets, scaleCentres } from '../../../src/sheets/furniture/calibration.js'
 import { checklistSheets } from '../../../src/sheets/furniture/checklist.js'
-import { coverSheets } from '../../../src/sheets/furniture/cover.js'
+import { coverColumn, coverSheets } from '../../../src/sheets/furniture/cover.js'
 import { BAG_LABEL, storageLabelSheets } from '../../../src/sheets/furniture/storage-labels.js'
 import { divideSheet, type Grid, printableBox } from '../../../src/sheets/grid.js'
 import { imposeFronts } from '../../../src/sheets/impose.js'
@@ -46,6 +46,18 @@ describe('the cover', () => {
     ])
       expect(text).toContain(part)
     for (const word of words) expect(text).toContain(word)
+  })
+
+  it('is set in two columns on paper that is wide, and then takes a single page', () => {
+    const landscape = { widthMm: 297, heightMm: 210 }
+    const pages = cover(landscape)
+    expect(pages).toHaveLength(1)
+    expectWithin(pages[0]!.furniture, roomOf(landscape), 1)
+    const column = coverColumn(roomOf(landscape))
+    const right = pages[0]!.furniture.filter(({ xMm }) => xMm > column.xMm + column.widthMm)
+    expect(right.length).toBeGreaterThan(0)
+    for (const { xMm, art } of pages[0]!.furniture.filter(placed => !right.includes(placed)))
+      expect(xMm + art.widthMm).toBeLessThanOrEqual(column.xMm + column.widthMm + 1)
   })
 
   it('carries the usual cautions, local rules first', () => {
