@@ -1,7 +1,10 @@
 import { mkdir } from 'node:fs/promises'
 import { join } from 'node:path'
 import sharp from 'sharp'
+import { rowBytes } from '../files/png/pixels.js'
+import { createRasterizer } from '../files/raster.js'
 import { installationFolder } from '../installation.js'
+import { stylesPage } from './styles-page.js'
 
 /** The README's pictures: small copies of demo sheets, made after `npm run demo` by `npm run pictures`. */
 const pictures = [
@@ -23,4 +26,12 @@ for (const { name, sheet } of pictures)
     .extend({ top: 1, bottom: 1, left: 1, right: 1, background: '#999999' })
     .png({ palette: true, colours: 32, effort: 10 })
     .toFile(join(folder, `${name}.png`))
-process.stdout.write(`${pictures.length} pictures in .pictures\n`)
+
+/** As a tired copier leaves it: 300 DPI, every pixel black or white, half-covered is where it turns. */
+const { bytes, widthPx, heightPx } = await createRasterizer(300).draw(stylesPage())
+await sharp(Buffer.from(bytes), { raw: { width: rowBytes(widthPx, 1), height: heightPx, channels: 1 } })
+  .extract({ left: 0, top: 0, width: widthPx, height: heightPx })
+  .threshold(128)
+  .png({ palette: true, colours: 2, effort: 10 })
+  .toFile(join(folder, 'styles.png'))
+process.stdout.write(`${pictures.length + 1} pictures in .pictures\n`)
