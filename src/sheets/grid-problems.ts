@@ -40,6 +40,13 @@ export function nothingFits(request: AskedFor, room: Size, fitsTurned: boolean):
   if (division.kind === 'card') return cardProblem(request, division.size, room, fitsTurned)
   const across = division.kind === 'count' ? (division.across ?? 'any number') : request.preferred.columns
   const down = division.kind === 'count' ? (division.down ?? 'any number') : request.preferred.rows
+  if (across === 1 && down === 1) {
+    return errorAt(
+      place,
+      `the margins leave too little of the ${paper.name} paper: ${saySize(room)}`,
+      'Choose a narrower margin or larger paper.',
+    )
+  }
   return errorAt(
     place,
     `${across} across and ${down} down make pieces too small to cut on ${paper.name} paper (${within(room)})`,

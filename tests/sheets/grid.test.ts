@@ -107,6 +107,12 @@ describe('a sheet that cannot be divided as asked', () => {
     expect(problem?.message).toContain('the margins leave nothing')
   })
 
+  it('speaks of the margins where not even a single piece finds room between them', () => {
+    const one = { kind: 'count', across: 1, down: 1 } as const
+    const [problem] = problemsOf({ paper: findPaper('a6')!, marginMm: 50, division: one })
+    expect(problem?.message).toBe('the margins leave too little of the a6 paper: 5 × 48 mm')
+  })
+
   it('warns of a margin that printers do not reach, and obeys it', () => {
     const outcome = divideSheet(request({ marginMm: 2, division: { kind: 'count', across: 2, down: 2 } }))
     expect(outcome.ok).toBe(true)

@@ -7,22 +7,24 @@ import { drawStrokes, type Segment } from './strokes.js'
 
 export interface RulerRequest {
   readonly lettering: Lettering
-  /** Room from left to right; under 110 mm the scales are 50 mm and 2 in long. */
+  /** Room from left to right; where 100 mm find none, the scales are 50 mm and 2 in long, or 25 mm and 1 in. */
   readonly widthMm: number
 }
 
-/** 4 in, and room for the last number and its unit. */
-const FULL_FROM_MM = 110
+/** The longest that fits, with room for the last number and its unit, is taken. */
+const LENGTHS = [
+  { fromMm: 110, mm: 100, inches: 4 },
+  { fromMm: 59, mm: 50, inches: 2 },
+  { fromMm: 0, mm: 25, inches: 1 },
+] as const
 const STROKE_MM = 0.25
 const NUMBER_MM = 2.8
 const EDGE_MM = 1
 const SCALE_HEIGHT_MM = 5
 
-/** 100 mm and 4 in, or half of that on a narrow card. The zero of both lies 1 mm from the block's left. */
+/** 100 mm and 4 in, or less on a narrow card. The zero of both lies 1 mm from the block's left. */
 export function rulerBlock({ lettering, widthMm }: RulerRequest): Block {
-  const full = widthMm >= FULL_FROM_MM
-  const mm = full ? 100 : 50
-  const inches = full ? 4 : 2
+  const { mm, inches } = LENGTHS.find(({ fromMm }) => widthMm >= fromMm)!
   const metric = scale(lettering, { steps: mm, stepMm: 1, numberEvery: 10, lengthAt: metricTick, unit: 'mm' })
   const inch = scale(lettering, {
     steps: inches * 8,

@@ -36,4 +36,9 @@ describe('the ruler', () => {
     const [metric] = block.art.map(({ art }) => ticksOf(art.shapes)).filter(ticks => ticks.length > 0)
     expect(metric!.at(-1)! - metric![0]!).toBeCloseTo(50, 6)
   })
+
+  it.each([110, 80, 59, 47, 38])('keeps within a room of %d mm', widthMm => {
+    const { art } = rulerBlock({ lettering: sampleLettering, widthMm })
+    for (const placed of art) expect(placed.xMm + placed.art.widthMm).toBeLessThanOrEqual(widthMm)
+  })
 })
