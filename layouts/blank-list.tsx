@@ -4,7 +4,8 @@ import { blankKeyRows } from '../src/pieces/key-rows.js'
 import { WritingLine } from '../src/pieces/rules.js'
 import { wordListPages } from '../src/pieces/word-list.js'
 import type { PageLayout } from './layout.js'
-import { factsHeight, markedListHeading } from './marked-list.js'
+import { markedListHeading } from './marked-list.js'
+import { wordFacts } from './word-facts.js'
 
 /** The children's copy: the words where the marked list has them, nothing marked, and room to draw the key. */
 export const blankList: PageLayout = {
@@ -14,9 +15,11 @@ export const blankList: PageLayout = {
   options: {},
   marks: 'none',
   pages: (request, room) => {
-    const { words, type, plan, measure } = request
+    const { words, marks, typeface, type, plan, measure } = request
     return wordListPages({
       words,
+      marks,
+      typeface,
       type,
       marked: false,
       heading: {
@@ -30,7 +33,7 @@ export const blankList: PageLayout = {
       room,
       columnHeadings: () => null,
       beside: () => <WritingRoom />,
-      besideHeightMm: (word, widthMm) => factsHeight(request, word, widthMm),
+      besideHeightMm: wordFacts(request).heightMm,
       keyRows: blankKeyRows(request, room.widthMm),
     }).map(face => ({ ...face, kind: 'list', title: `${plan.title}: list to mark` }))
   },

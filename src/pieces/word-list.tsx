@@ -1,15 +1,21 @@
 import type { JSXNode } from 'satori/jsx'
 import type { Size } from '../geometry.js'
 import type { Word } from '../words/word.js'
-import { type Face, mm } from './face.js'
+import { type Face, mm, type WordSlot } from './face.js'
 import { flowPages, type Heading, headingHeight, type Row, rowsHeight } from './flow-page.js'
+import type { StyledMark } from './marks/styled-mark.js'
 import { Rule } from './rules.js'
 import { Slot } from './slot.js'
+import { slotWordFinder } from './slot-words.js'
 import { linesHeight } from './text-lines.js'
-import type { TypeScale } from './type-scale.js'
+import { type TypeScale, wordRules } from './type-scale.js'
+import type { Typeface } from './typeface/typeface.js'
+import { measureWord } from './word-art.js'
 
 export interface WordListRequest {
   readonly words: readonly Word[]
+  readonly marks: readonly StyledMark[]
+  readonly typeface: Typeface
   readonly type: TypeScale
   readonly marked: boolean
   readonly heading: Heading
@@ -32,9 +38,10 @@ export function wordListPages(request: WordListRequest): readonly Face[] {
   const { words, type, heading, room, keyRows, columnHeadings } = request
   const headingRowMm = linesHeight(2, type.adultTextMm * 0.9)
   const takenMm = headingHeight(heading, room.widthMm) + headingRowMm + rowsHeight(keyRows)
-  const columns = measureColumns(type, room.widthMm)
+  const least = leastRoom(request)
+  const columns = measureColumns(type, room.widthMm, least.widthMm)
   const needs = words.map(word => request.besideHeightMm(word, columns.besideMm) + ROW_PADDING_MM)
-  const measure = { ...columns, heightMm: rowHeight(type, room.heightMm - takenMm, needs) }
+  const measure = { ...columns, heightMm: rowHeight(room.heightMm - takenMm, least.heightMm, needs) }
   const rows: Row[] = [
     {
       heightMm: headingRowMm,
@@ -78,15 +85,39 @@ const MOST_ROW_MM = 17
 /** Between what stands in a row and the rules above and below, taken together. */
 const ROW_PADDING_MM = 1.5
 
-function measureColumns(type: TypeScale, widthMm: number): ColumnMeasure {
+/** Of the list's width, at most, for the words: beside them there is more to say, or room to write. */
+const MOST_FOR_WORDS = 0.6
+
+/** What the words need with their marks at the smallest size that may be printed, on one baseline. */
+function leastRoom({ words, marks, typeface, type }: WordListRequest): Size {
+  const show = slotWordFinder(marks)
+  const measures = words.map(word =>
+    measureWord({
+      typeface,
+      sizeMm: type.wordMinimumMm,
+      ...show(listSlot(word, true)),
+      ...wordRules(type),
+    }),
+  )
+  const most = (of: (measure: (typeof measures)[number]) => number) => Math.max(0, ...measures.map(of))
+  // A hair more than that, because boxes are laid out in whole twentieths of a millimetre.
+  const around = 2 * WORD_PADDING_MM + 0.1
+  return {
+    widthMm: most(measure => measure.widthMm) + around,
+    heightMm: most(measure => measure.aboveMm) + most(measure => measure.belowMm) + around,
+  }
+}
+
+function measureColumns(type: TypeScale, widthMm: number, leastWordMm: number): ColumnMeasure {
   const numberMm = type.listTextMm * 2.4
-  const wordMm = widthMm * (type.large ? 0.42 : 0.28)
+  const usual = widthMm * (type.large ? 0.42 : 0.28)
+  const wordMm = Math.max(usual, Math.min(leastWordMm, widthMm * MOST_FOR_WORDS))
   return { numberMm, wordMm, besideMm: widthMm - numberMm - wordMm }
 }
 
 /** Rows as high as fill one page where they can; a longer list runs on over pages. */
-function rowHeight(type: TypeScale, roomMm: number, needs: readonly number[]): number {
-  const least = Math.max(LEAST_ROW_MM, type.wordMinimumMm * 2.3)
+function rowHeight(roomMm: number, leastWordMm: number, needs: readonly number[]): number {
+  const least = Math.max(LEAST_ROW_MM, leastWordMm)
   return Math.min(Math.max(MOST_ROW_MM, least), Math.max(least, evenShare(roomMm, needs)))
 }
 
@@ -101,6 +132,21 @@ function evenShare(roomMm: number, needs: readonly number[]): number {
   return 0
 }
 
+/** White on each side of a word. */
+const WORD_PADDING_MM = 1
+
+function listSlot(word: Word, marked: boolean): WordSlot {
+  return {
+    kind: 'word',
+    word,
+    marked,
+    sizedAsMarked: true,
+    sizeGroup: 'list',
+    align: 'left',
+    paddingMm: WORD_PADDING_MM,
+  }
+}
+
 function wordRow(
   { type, marked, beside }: WordListRequest,
   { word, number, leastMm }: { readonly word: Word; readonly number: number; readonly leastMm: number },
@@ -110,16 +156,7 @@ function wordRow(
   return {
     heightMm: Math.max(measure.heightMm, leastMm),
     slots: {
-      [name]: {
-        kind: 'word',
-        word,
-        marked,
-        sizedAsMarked: true,
-        sizeGroup: 'list',
-        maximumMm: measure.heightMm * 0.55,
-        align: 'left',
-        paddingMm: 1,
-      },
+      [name]: { ...listSlot(word, marked), maximumMm: measure.heightMm * 0.55 },
     },
     tree: (
       <div
