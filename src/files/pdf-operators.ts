@@ -24,10 +24,10 @@ export function pathOperators({ d, fill, stroke }: PathShape): string {
 
 export function cutOperators(cuts: readonly CutMark[]): string {
   const lines = cuts.map(
-    ({ x1Mm, y1Mm, x2Mm, y2Mm, widthMm }) =>
-      `${toDecimal(widthMm)} w ${toDecimal(x1Mm)} ${toDecimal(y1Mm)} m ${toDecimal(x2Mm)} ${toDecimal(y2Mm)} l S`,
+    ({ x1Mm, y1Mm, x2Mm, y2Mm, widthMm, white }) =>
+      `${white ? '1 1 1' : '0 0 0'} RG ${toDecimal(widthMm)} w ${toDecimal(x1Mm)} ${toDecimal(y1Mm)} m ${toDecimal(x2Mm)} ${toDecimal(y2Mm)} l S`,
   )
-  return ['0 0 0 RG', ...lines].join('\n')
+  return lines.join('\n')
 }
 
 function pathSteps(d: string): readonly string[] {

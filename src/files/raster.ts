@@ -68,9 +68,9 @@ function placedShapes(sheet: Sheet): readonly PlacedShape[] {
 
 const isSlanting = (cut: CutMark): boolean => cut.x1Mm !== cut.x2Mm && cut.y1Mm !== cut.y2Mm
 
-function shapeOfCut({ x1Mm, y1Mm, x2Mm, y2Mm, widthMm }: CutMark): PlacedShape {
+function shapeOfCut({ x1Mm, y1Mm, x2Mm, y2Mm, widthMm, white }: CutMark): PlacedShape {
   const d = `M0 0L${x2Mm - x1Mm} ${y2Mm - y1Mm}`
-  const stroke = { color: '#000000', widthMm }
+  const stroke = { color: white ? '#ffffff' : '#000000', widthMm }
   return { shape: { kind: 'path', d, fill: 'none', stroke }, xMm: x1Mm, yMm: y1Mm, turn: 0 }
 }
 
@@ -85,5 +85,5 @@ function paintCut(page: Pixels, cut: CutMark, dpi: number): void {
   const top = Math.round(level ? y1 - thick / 2 : y1)
   const right = level ? Math.round(x2) : left + thick
   const bottom = level ? top + thick : Math.round(y2)
-  paintRectangle(page, left, top, right, bottom)
+  paintRectangle(page, { left, top, right, bottom }, cut.white ? 255 : 0)
 }

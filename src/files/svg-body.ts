@@ -77,7 +77,7 @@ function cutsMarkup(cuts: readonly CutMark[]): string {
   const lines = cuts.map(
     cut =>
       `<path d="M${toDecimal(cut.x1Mm)} ${toDecimal(cut.y1Mm)}L${toDecimal(cut.x2Mm)} ${toDecimal(cut.y2Mm)}"` +
-      ` stroke-width="${toDecimal(cut.widthMm)}"/>`,
+      `${cut.white ? ' stroke="#ffffff"' : ''} stroke-width="${toDecimal(cut.widthMm)}"/>`,
   )
   return `<g fill="none" stroke="#000000">${lines.join('')}</g>`
 }

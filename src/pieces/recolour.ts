@@ -1,9 +1,17 @@
 import type { Size } from '../geometry.js'
 import type { Contrast } from '../plan/plan.js'
+import { contrastRatio } from './marks/contrast.js'
 import { pathText, rectangle } from './path-text.js'
 import type { Art, PlacedArt, Shape } from './piece.js'
 
 const BLACK_ON_WHITE: Contrast = { ink: '#000000', ground: '#ffffff' }
+
+/** Whether a ground is printed on which white shows better than black. */
+export function printsDark(contrast: Contrast | undefined): boolean {
+  if (contrast === undefined || contrast.stock) return false
+  const { ground } = contrast
+  return contrastRatio(ground, '#ffffff') > contrastRatio(ground, '#000000')
+}
 
 /**
  * A piece drawn black on white, in other colours: black becomes the ink, white the ground, greys lie between them in

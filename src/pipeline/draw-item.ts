@@ -2,6 +2,7 @@ import type { PageFace, PieceLayout } from '../../layouts/layout.js'
 import type { PrintedItem } from '../files/printed-plan.js'
 import { type DrawnFace, drawFaces, drawFitted } from '../pieces/draw-faces.js'
 import { pieceOf } from '../pieces/piece-of.js'
+import { printsDark } from '../pieces/recolour.js'
 import type { Outcome, Problem } from '../problems.js'
 import type { CardSet } from '../sets/card-set.js'
 import { pageRoom } from '../sheets/grid.js'
@@ -68,6 +69,7 @@ async function drawSettled(
     order: item.order,
     cut: item.cut,
     cutCorners: request.type.large,
+    dark: printsDark(contrastOf(prepared)),
     title,
     label: { text: title, lettering: letteringFor(prepared) },
   })

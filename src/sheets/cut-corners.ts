@@ -10,7 +10,7 @@ import { type CutMark, type PlacedPiece, pieceBox } from './sheet.js'
 export const CUT_CORNER_MM = 5.5
 
 /** A slanting line over the top right corner of each piece: which corner, common practice of tactile cards, no source. */
-export function cornerCuts(pieces: readonly PlacedPiece[]): readonly CutMark[] {
+export function cornerCuts(pieces: readonly PlacedPiece[], dark: boolean): readonly CutMark[] {
   return pieces.map(pieceBox).map(({ xMm, yMm, widthMm }) => {
     const right = xMm + widthMm
     return {
@@ -19,6 +19,7 @@ export function cornerCuts(pieces: readonly PlacedPiece[]): readonly CutMark[] {
       x2Mm: right,
       y2Mm: yMm + CUT_CORNER_MM,
       widthMm: CUT_WIDTH_MM,
+      ...(dark ? { white: true as const } : {}),
     }
   })
 }

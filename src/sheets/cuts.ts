@@ -46,6 +46,23 @@ export function drawCuts(pieces: readonly Box[], sheetSize: Size, style: CutStyl
   ]
 }
 
+/** White lines along the edges that dark pieces share, where a black line would not be seen. */
+export function drawCutsOnDark(pieces: readonly Box[]): readonly CutMark[] {
+  const shared = pieces.flatMap(piece =>
+    pieces.flatMap(({ xMm, yMm, widthMm, heightMm }): readonly CutMark[] => {
+      const right = near(piece.xMm + piece.widthMm, xMm) && near(piece.yMm, yMm)
+      const below = near(piece.yMm + piece.heightMm, yMm) && near(piece.xMm, xMm)
+      if (right) return [mark(xMm, yMm, xMm, yMm + heightMm)]
+      return below ? [mark(xMm, yMm, xMm + widthMm, yMm)] : []
+    }),
+  )
+  return shared.map(cut => ({ ...cut, white: true }))
+}
+
+function near(a: number, b: number): boolean {
+  return Math.abs(a - b) < SAME_CUT_MM
+}
+
 type Span = readonly [number, number]
 
 /** What to draw along a cut that frees pieces from `from` to `to`: one line run out into the margins, or two ticks. */

@@ -2,7 +2,7 @@
 import type { Piece } from '../pieces/piece.js'
 import type { CardOrder, CutStyle } from '../plan/plan.js'
 import { cornerCuts } from './cut-corners.js'
-import { drawCuts } from './cuts.js'
+import { drawCuts, drawCutsOnDark } from './cuts.js'
 import type { Lettering } from './furniture/lettering.js'
 import { placePageLabel } from './furniture/page-label.js'
 import { type Grid, placeBox, placesOf } from './grid.js'
@@ -23,6 +23,8 @@ export interface ImposeFrontsRequest {
   readonly cut: CutStyle
   /** Whether a corner of each piece is to be cut off, as in large print; no line tells where there are no cut marks. */
   readonly cutCorners?: boolean | undefined
+  /** Whether the pieces are dark all over, so that cut marks on them have to be white. */
+  readonly dark?: boolean | undefined
   /** What the sheets are, in words; `sheet 2 of 5` is added. */
   readonly title: string
   readonly label?: SheetLabel | undefined
@@ -30,7 +32,7 @@ export interface ImposeFrontsRequest {
 
 /** Numbered from 1. */
 export function imposeFronts(request: ImposeFrontsRequest): readonly Sheet[] {
-  const { pieces, grid, order, cut, cutCorners = false, title, label } = request
+  const { pieces, grid, order, cut, cutCorners = false, dark = false, title, label } = request
   const copies = pieces.map(piece => piece.copy)
   const sheets = orders[order]({ copies, places: placesOf(grid) })
   return sheets.map((places, index) => {
@@ -56,7 +58,11 @@ export function imposeFronts(request: ImposeFrontsRequest): readonly Sheet[] {
       kind: 'pieces',
       title: `${title}, ${which}`,
       pieces: placed,
-      cuts: cutCorners && cut !== 'none' ? [...cuts, ...cornerCuts(placed)] : cuts,
+      cuts: [
+        ...cuts,
+        ...(dark && cut === 'lines' ? drawCutsOnDark(boxes) : []),
+        ...(cutCorners && cut !== 'none' ? cornerCuts(placed, dark) : []),
+      ],
       furniture: labelArt ? [labelArt] : [],
     }
   })

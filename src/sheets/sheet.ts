@@ -10,13 +10,14 @@ export interface PlacedPiece {
   readonly turn: 0 | 180
 }
 
-/** A straight cut or a tick in the margin, black. */
+/** A straight cut or a tick in the margin, black; white where it runs over dark pieces. */
 export interface CutMark {
   readonly x1Mm: number
   readonly y1Mm: number
   readonly x2Mm: number
   readonly y2Mm: number
   readonly widthMm: number
+  readonly white?: true
 }
 
 export type SheetKind =

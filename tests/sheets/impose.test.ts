@@ -151,6 +151,18 @@ describe('a sheet', () => {
     expect(cornersOf('none').sheet.cuts).toEqual([])
   })
 
+  it('draws white lines over the edges that dark pieces share, and white corners', () => {
+    const grid = letterGrid()
+    const pieces = samplePieces(12, 1, grid.pieceSize)
+    const request = { pieces, grid, order: 'rows', cutCorners: true, title: 'x' } as const
+    const whiteOf = (cut: CutStyle, dark: boolean) =>
+      imposeFronts({ ...request, cut, dark })[0]!.cuts.filter(mark => mark.white)
+    expect(whiteOf('lines', false)).toEqual([])
+    // 3 across and 4 down share 2 × 4 upright edges and 3 × 3 level ones, and have 12 corners.
+    expect(whiteOf('lines', true)).toHaveLength(2 * 4 + 3 * 3 + 12)
+    expect(whiteOf('ticks', true)).toHaveLength(12)
+  })
+
   it('refuses a piece that is not as large as its place', () => {
     const grid = letterGrid()
     const pieces = samplePieces(1, 1, { widthMm: 10, heightMm: 10 })
