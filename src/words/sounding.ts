@@ -5,7 +5,7 @@ import { alignWord } from './alignment/graphemes.js'
 import { spell } from './alignment/spelling.js'
 import { alignDivision, readDivision } from './alignment/teacher-division.js'
 import type { Lexicon, LexiconEntry } from './lexicon/entry.js'
-import { inAccent } from './pronunciation/accent.js'
+import { inAccent, type Spoken } from './pronunciation/accent.js'
 import { derivePronunciation } from './pronunciation/derive.js'
 import { installedGuesser } from './pronunciation/joint-model-file.js'
 import type { Grapheme, WordSource } from './word.js'
@@ -14,6 +14,8 @@ export interface Sounding {
   /** ARPABET with stress; the first is the one aligned. */
   readonly pronunciations: readonly string[]
   readonly graphemes: readonly Grapheme[]
+  /** As in the lexicon's General American: words divide and show their patterns alike in every accent. */
+  readonly unaccented: Spoken
   readonly source: WordSource
   /** What the grapheme table does not explain. */
   readonly exceptions: readonly string[]
@@ -40,13 +42,12 @@ export function soundingOf(task: SoundingTask): Outcome<Sounding> {
     if (sounding === undefined) return { ok: false, problems: [divisionProblem(text, planWord, division)] }
     return { ok: true, value: accented(text, sounding, accent), problems: [] }
   }
-  const { graphemes, exceptions } = alignWord(text, pronunciations[0]!)
+  const [pronunciation = ''] = pronunciations
+  const { graphemes, exceptions } = alignWord(text, pronunciation)
   const source = listed.length > 0 ? 'lexicon' : 'guess'
-  return {
-    ok: true,
-    value: accented(text, { pronunciations, graphemes, source, exceptions }, accent),
-    problems: [],
-  }
+  const unaccented = { graphemes, pronunciation }
+  const sounding: Sounding = { pronunciations, graphemes, unaccented, source, exceptions }
+  return { ok: true, value: accented(text, sounding, accent), problems: [] }
 }
 
 function guessed({ text, lexicon }: SoundingTask): string {
@@ -69,6 +70,7 @@ function teachersSounding(
   return {
     pronunciations: [aligned.pronunciation, ...others],
     graphemes: aligned.graphemes,
+    unaccented: aligned,
     source: 'teacher',
     exceptions: [],
   }
@@ -76,12 +78,14 @@ function teachersSounding(
 
 function accented(text: string, sounding: Sounding, accent: Accent | undefined): Sounding {
   if (accent === undefined) return sounding
-  const [first = '', ...others] = sounding.pronunciations
-  const spoken = inAccent({ graphemes: sounding.graphemes, pronunciation: first }, accent)
-  const rest = others.map(
-    pronunciation =>
-      inAccent({ graphemes: alignWord(text, pronunciation).graphemes, pronunciation }, accent).pronunciation,
-  )
+  const spoken = inAccent(sounding.unaccented, accent)
+  const rest = sounding.pronunciations
+    .slice(1)
+    .map(
+      pronunciation =>
+        inAccent({ graphemes: alignWord(text, pronunciation).graphemes, pronunciation }, accent)
+          .pronunciation,
+    )
   const pronunciations = [...new Set([spoken.pronunciation, ...rest])]
   return { ...sounding, graphemes: spoken.graphemes, pronunciations }
 }

@@ -19,13 +19,19 @@ export function studyWord(planWord: PlanWord, lexicon: Lexicon, accent?: Accent)
   const entry = lookUp(text, lexicon)
   const sounding = soundingOf({ text, planWord, entry, lexicon, accent })
   if (!sounding.ok) return sounding
-  const { pronunciations, graphemes, exceptions } = sounding.value
+  const { pronunciations, graphemes, unaccented, exceptions } = sounding.value
   const pronunciation = pronunciations[0] ?? ''
   const evidence = lexiconEvidence(lexicon)
-  const syllables =
-    overrides.syllables ?? divideSyllables({ text, graphemes, pronunciation, others: evidence })
+  const syllables = overrides.syllables ?? divideSyllables({ text, ...unaccented, others: evidence })
   const { partsOfSpeech, isGuess } = partsOfSpeechFor(text, overrides, entry)
-  const found = findPatterns({ text, graphemes, syllables, pronunciation, partsOfSpeech, evidence })
+  const found = findPatterns({
+    text,
+    ...unaccented,
+    syllables,
+    partsOfSpeech,
+    evidence,
+    ...(accent === undefined ? {} : { accent }),
+  })
   const notes = [...exceptions.map(each => `exception: ${each}`), ...heteronymNotes(text, entry)]
   const overridden = settledBy(overrides)
   const word: Word = {

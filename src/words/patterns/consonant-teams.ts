@@ -1,4 +1,5 @@
 /** Two or three consonant letters that spell one sound: digraphs, trigraphs, doubled letters. */
+import type { Accent } from '../../plan/plan.js'
 import { digraphBlendRuns } from './blends.js'
 import { isDigraph } from './digraph-sounds.js'
 import type { Pattern, StudiedLetters } from './pattern.js'
@@ -13,7 +14,8 @@ const trigraphSounds: Readonly<Record<string, readonly string[]>> = {
   eau: ['OW', 'UW', 'AA'],
 }
 
-function digraphWhy({ letters, sounds, said: sound }: SpelledSound): string {
+function digraphWhy({ letters, sounds, said: sound }: SpelledSound, accent: Accent | undefined): string {
+  if (letters === 'wh' && accent?.wh === 'own') return 'wh has its own sound in this accent, /HH W/'
   if (letters === 'ch' && sound === 'K') return 'ch spells one sound, /K/ here, as in many words from Greek'
   if (letters === 'ch' && sound === 'SH')
     return 'ch spells one sound, /SH/ here, as in many words from French'
@@ -28,7 +30,12 @@ function findDigraphs(word: StudiedLetters) {
     .filter(({ start, end }) => !blended.some(run => run.start <= start && end <= run.end))
     .map(spelled => {
       const { start, end } = spelled
-      return findingAt(word, { pattern: 'consonant-digraph', start, end, why: digraphWhy(spelled) })
+      return findingAt(word, {
+        pattern: 'consonant-digraph',
+        start,
+        end,
+        why: digraphWhy(spelled, word.accent),
+      })
     })
 }
 

@@ -1,3 +1,5 @@
+import type { Accent } from '../../plan/plan.js'
+
 /**
  * Groups of familiar words that sound the same in General American, as the dictionary has them; read by eye. Left out:
  * two spellings of one word (color, colour), rare words, words unfit for children, and pairs that only some accents
@@ -33,23 +35,57 @@ loot lute | maze maize | mourning morning | paced paste | peal peel | pail pale 
 profit prophet | seem seam | sheer shear | tacks tax | teas tease | told tolled | bald bawled
 ball bawl | base bass | bough bow | chews choose | days daze | doe dough | fined find | frees freeze
 hoes hose | lesson lessen | mind mined | mode mowed | nay neigh | praise prays | roe row | sundae sunday
-world whirled | wrote rote | marshal martial
+world whirled | wear where ware | wrote rote | marshal martial
 `
 
-export const homophoneGroups: readonly (readonly string[])[] = groups
-  .split(/[|\n]/)
-  .map(group => group.trim().split(/\s+/))
-  .filter(([first]) => first !== '')
+/** Those of the groups above that a class tells apart in which wh has its own sound. Common practice, no source. */
+const ownWh = new Set('which whale whine whether wheel while whined whales whirled where why'.split(' '))
 
-const soundAlikes = new Map<string, readonly string[]>()
-for (const group of homophoneGroups) {
-  for (const word of group) {
-    const others = group.filter(other => other !== word)
-    soundAlikes.set(word.toLowerCase(), [...(soundAlikes.get(word.toLowerCase()) ?? []), ...others])
-  }
+/** Alike where cot and caught have one vowel. Common practice, no source. */
+const alikeWhereMerged = readGroups(`
+cot caught | tot taught | stock stalk | hock hawk | nod gnawed | odd awed | rot wrought | collar caller
+knotty naughty | chock chalk | sod sawed | clod clawed | wok walk | pod pawed | popper pauper
+`)
+
+/** Alike where r is not said before a consonant or at the end. Common practice, no source. */
+const alikeWithoutR = readGroups(`
+paw pour pore poor | saw sore soar | law lore | raw roar | flaw floor | caught court | sauce source | stalk stork
+sought sort | father farther | taught tort | fought fort | spa spar | pa par | ma mar
+`)
+
+export const homophoneGroups: readonly (readonly string[])[] = readGroups(groups)
+
+function readGroups(table: string): readonly (readonly string[])[] {
+  return table
+    .split(/[|\n]/)
+    .map(group => group.trim().split(/\s+/))
+    .filter(([first]) => first !== '')
 }
 
+type SoundAlikes = ReadonlyMap<string, readonly string[]>
+
+function soundAlikes(table: readonly (readonly string[])[]): SoundAlikes {
+  const alike = new Map<string, readonly string[]>()
+  for (const group of table) {
+    for (const word of group) {
+      const others = group.filter(other => other !== word)
+      alike.set(word.toLowerCase(), [...(alike.get(word.toLowerCase()) ?? []), ...others])
+    }
+  }
+  return alike
+}
+
+const inEveryAccent = soundAlikes(homophoneGroups)
+const whereMerged = soundAlikes(alikeWhereMerged)
+const withoutR = soundAlikes(alikeWithoutR)
+
 /** The other spellings of its sound, if there are any. The word is in lower case. */
-export function homophonesOf(word: string): readonly string[] {
-  return soundAlikes.get(word) ?? []
+export function homophonesOf(word: string, accent?: Accent): readonly string[] {
+  const listed = inEveryAccent.get(word) ?? []
+  if (accent === undefined) return listed
+  return [
+    ...(accent.wh === 'own' ? listed.filter(other => ownWh.has(other) === ownWh.has(word)) : listed),
+    ...((accent.cotCaught === 'merged' && whereMerged.get(word)) || []),
+    ...((!accent.rhotic && withoutR.get(word)) || []),
+  ]
 }

@@ -1,4 +1,5 @@
 /** What a pattern is: a named rule over a word's aligned letters, with all that a teacher needs to judge it. */
+import type { Accent } from '../../plan/plan.js'
 import type { Finding, Grapheme, PartOfSpeech } from '../word.js'
 
 /**
@@ -51,6 +52,8 @@ export interface StudiedLetters {
   readonly partsOfSpeech?: readonly PartOfSpeech[]
   /** Without it, rules that ask for other words (endings, prefixes, compounds) find nothing. */
   readonly evidence?: WordEvidence
+  /** The class's. The sounds are the lexicon's all the same, so that they can be compared with other words'. */
+  readonly accent?: Accent
 }
 
 /** What the lexicon knows of other words. Words are asked for in lower case. */

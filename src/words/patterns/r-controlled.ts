@@ -1,4 +1,5 @@
 /** Vowels that r has changed, and the consonant-le ending. */
+import type { Accent } from '../../plan/plan.js'
 import type { Finding } from '../word.js'
 import type { Pattern, StudiedLetters } from './pattern.js'
 import { soundNames } from './sound-names.js'
@@ -13,7 +14,11 @@ function isSilentE(spelled: SpelledSound | undefined): spelled is SpelledSound {
   return spelled?.letters === 'e' && spelled.kind === 'silent'
 }
 
-function rWhy(letters: string, sounds: readonly string[]): string {
+function rWhy(letters: string, sounds: readonly string[], accent: Accent | undefined): string {
+  if (accent?.rhotic === false && sounds.at(-1) === 'R') {
+    const said = soundNames(sounds.slice(0, -1))
+    return `the r changes the vowel and is not said itself in this accent: ${letters} spells ${said}`
+  }
   return `the r changes the vowel: ${letters} spells ${soundNames(sounds)}`
 }
 
@@ -23,7 +28,7 @@ function findRControlled(word: StudiedLetters): readonly Finding[] {
     const r = all[spelled.index + 1]
     const e = all[spelled.index + 2]
     if (/^[aeiou]$/.test(spelled.letters) && r?.letters === 'r' && isSilentE(e)) {
-      const why = rWhy(`${spelled.letters}re`, [...spelled.sounds, ...r.sounds])
+      const why = rWhy(`${spelled.letters}re`, [...spelled.sounds, ...r.sounds], word.accent)
       return [findingAt(word, { pattern: 'r-controlled', start: spelled.start, end: e.end, why })]
     }
     if (spelled.kind !== 'vowel' || !/^[aeiouyhw]+r+[eh]*$/.test(spelled.letters)) return []
@@ -35,7 +40,7 @@ function findRControlled(word: StudiedLetters): readonly Finding[] {
         pattern: 'r-controlled',
         start: spelled.start,
         end,
-        why: rWhy(letters, spelled.sounds),
+        why: rWhy(letters, spelled.sounds, word.accent),
       }),
     ]
   })

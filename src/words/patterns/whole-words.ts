@@ -121,7 +121,7 @@ export const contraction: Pattern = {
 }
 
 function findHomophone(word: StudiedLetters): readonly Finding[] {
-  const others = homophonesOf(word.text.toLowerCase())
+  const others = homophonesOf(word.text.toLowerCase(), word.accent)
   if (others.length === 0) return []
   const why = `sounds the same as ${others.join(' and ')}`
   return [wholeWord(word, 'homophone', why)]
@@ -132,7 +132,7 @@ export const homophone: Pattern = {
   scope: 'word',
   definition: 'a word that sounds like another with a different spelling: sea and see, tide and tied',
   condition:
-    'the word stands in a list of familiar words that have the same sounds and stress in the lexicon, read by eye',
+    'the word stands in a list of familiar words that have the same sounds and stress in the lexicon, read by eye; a plan with an accent adds those that fall together in it and leaves out those that it tells apart',
   example: { word: 'sea', letters: 'sea' },
   counterExample: { word: 'wind', why: 'one spelling said in two ways is a heteronym' },
   source: commonPractice,
