@@ -1,0 +1,138 @@
+import { join } from 'node:path'
+import { describe, expect, test } from 'vitest'
+import { studyCommand } from '../../src/commands/study.js'
+import { folderWith } from '../pipeline/plan-folder.js'
+
+const study = (word: readonly string[], why = false) => studyCommand({ word, why, json: false })
+
+/** The list as the file `list.txt`, or under the name given. */
+function studyFile(contents: string | Uint8Array, { name = 'list.txt', json = false } = {}) {
+  const file = join(folderWith({ [name]: contents }), name)
+  return studyCommand({ word: [], file, why: false, json })
+}
+
+const firstLines = (problems: string) =>
+  problems
+    .split('\n')
+    .filter(line => !line.startsWith(' '))
+    .map(line => line.replace(/^.*\//, ''))
+
+describe('study', () => {
+  test('the plain table of a word is short', async () => {
+    expect((await study(['marsh'])).output).toBe(`marsh
+  4 sounds: m·ar·sh   said /M AA1 R SH/
+  1 syllable: marsh
+  noun; plural marshes (add es after ch, sh, s, x, z)
+  r-controlled ar (middle)
+  consonant-digraph sh (end)
+  draft of a clue: soft, wet land`)
+  })
+
+  test('--why tells the rule and its evidence for sounds, syllables, parts of speech and each finding', async () => {
+    const { output } = await study(['rabbit', 'island', 'wind', 'unlucky', 'blorp', 'mudflatless'], true)
+    const flat = output.replaceAll(/\s+/g, ' ')
+    for (const told of [
+      'why: taken before /R AE1 B AH0 T/: an unstressed i, y, -age, -ed, -es, -et has IH where it may',
+      'why: rab·bit (double consonant: divide between)',
+      'double-consonant bb (middle): b is doubled and heard once',
+      'exception: s is silent here, which no rule explains',
+      'why: spelled alike and said in different ways: the commoner in speech to children',
+      'wind is said in different ways: W IH1 N D (moving air), W AY1 N D (to turn); taken here: the first',
+      'noun, verb; plural winds (add s) why: the commonest use first',
+      'why: un·luck (prefix un-); luck·y (ending -y)',
+      'blorp (not in the lexicon: its sounds are a guess)',
+      'why: a guess, from its letters',
+      'why: a guess, from the words that it is made of',
+      'noun; plural blorps (add s) (a guess) why: a guess, by the ending',
+    ])
+      expect(flat).toContain(told)
+  })
+
+  test('drafts of a clue are called drafts, the familiar sense first; the teacher’s own clue stands alone', async () => {
+    const { output } = await study(['wind'], true)
+    expect(output.match(/draft of a clue: .*/g)).toEqual([
+      'draft of a clue: air that moves',
+      'draft of a clue: a tendency or force that influences events',
+      'draft of a clue: extend in curves and turns',
+    ])
+    const own = await studyFile('word,clue\nwind,it fills the sail\n', { name: 'list.csv' })
+    expect(own.output).toContain('  clue: it fills the sail')
+    expect(own.output).not.toContain('draft')
+  })
+
+  test.each([true, false])('every line fits 80 columns, without colour (--why: %s)', async why => {
+    const words = [
+      'thunderstorm',
+      'neighborhood',
+      'knowledge',
+      'wind',
+      'read',
+      'tide-pool',
+      'Wednesday',
+      'our',
+    ]
+    const { output } = await study([...words, 'abcdefghijklmnopqrstuvwxyzabcd'], why)
+    expect(output.split('\n').filter(line => line.length > 80)).toEqual([])
+    // biome-ignore lint/suspicious/noControlCharactersInRegex: a colour code begins with the escape character.
+    expect(output).not.toMatch(/\u001b/)
+  })
+})
+
+describe('a word list as teachers save it', () => {
+  test('capitals, curly apostrophes, hyphens, accents, a byte-order mark and Windows line ends', async () => {
+    const list = '\ufeffReed\r\nMARSH\r\ndon\u2019t\r\ntide\u2010pool\r\ncafe\u0301\r\n\r\n'
+    const { output, problems, exitCode } = await studyFile(list, { json: true })
+    expect([problems, exitCode]).toEqual(['', 0])
+    expect(JSON.parse(output).map(({ word }: { word: string }) => word)).toEqual([
+      'Reed',
+      'MARSH',
+      "don't",
+      'tide-pool',
+      'café',
+    ])
+  })
+
+  test('digits, emoji, spaces and a word that stands twice are refused, each with its line', async () => {
+    const { output, problems, exitCode } = await studyFile('reed\nma3sh\nfrog\u{1f438}\nblue heron\nreed\n')
+    expect(exitCode).toBe(1)
+    expect(output).toBe('')
+    expect(firstLines(problems)).toEqual([
+      'list.txt:2:1: error: "ma3sh" has a digit in it',
+      'list.txt:3:1: error: "frog\u{1f438}" has the sign "\u{1f438}" in it',
+      'list.txt:4:1: error: "blue heron" has a space in it',
+      'list.txt:5:1: error: "reed" stands twice, on line 1 and on line 5',
+    ])
+  })
+
+  test('a table with a header row, and its line', async () => {
+    const { problems } = await studyFile('word,clue\r\nreed,"grows, in water"\r\nma4sh,wet\r\n', {
+      name: 'list.csv',
+    })
+    expect(firstLines(problems)).toEqual(['list.csv:3: error: "ma4sh" has a digit in it'])
+  })
+
+  test('other encodings and an empty file are refused in plain words', async () => {
+    const problemOf = async (contents: string | Uint8Array) =>
+      firstLines((await studyFile(contents)).problems)
+    expect(await problemOf(Buffer.from('\ufeffreed', 'utf16le'))).toEqual([
+      'list.txt: error: the file is in UTF-16, not in UTF-8',
+    ])
+    expect(await problemOf(Buffer.from('r\u00e9ed\n', 'latin1'))).toEqual([
+      'list.txt:1:2: error: the file is not plain text in UTF-8 from here on',
+    ])
+    expect(await problemOf('\n\n')).toEqual(['list.txt: error: the word list holds no word'])
+  })
+
+  test('ten thousand words, most of them invented', async () => {
+    const invented = Array.from({ length: 10_000 }, (_, index) => `b${lettersOf(index)}`)
+    const { output, exitCode } = await studyFile(invented.join('\n'), { json: true })
+    expect(exitCode).toBe(0)
+    expect(JSON.parse(output)).toHaveLength(10_000)
+  })
+})
+
+/** The number in letters: 0 is `aaa`, 27 is `abb`. */
+function lettersOf(number: number): string {
+  const letter = (value: number) => String.fromCharCode(97 + (value % 26))
+  return letter(Math.floor(number / 676)) + letter(Math.floor(number / 26)) + letter(number)
+}
