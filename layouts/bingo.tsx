@@ -157,7 +157,7 @@ function boardFace(request: LayoutRequest, card: Card, set: CardSet, size: Size)
             <div style={{ display: 'flex', flexGrow: 1, flexBasis: 0 }}>
               {words.map((word, column) =>
                 word === null ? (
-                  <FreeSpace type={type} />
+                  <FreeSpace sizeMm={Math.max(type.textMm, size.widthMm / words.length / 6)} />
                 ) : (
                   <Slot name={`cell ${row} ${column}`} style={{ flexGrow: 1, flexBasis: 0 }} />
                 ),
@@ -172,12 +172,12 @@ function boardFace(request: LayoutRequest, card: Card, set: CardSet, size: Size)
   }
 }
 
-function FreeSpace({ type }: { readonly type: LayoutRequest['type'] }) {
+function FreeSpace({ sizeMm }: { readonly sizeMm: number }) {
   return (
     <div
       style={{ display: 'flex', flexGrow: 1, flexBasis: 0, alignItems: 'center', justifyContent: 'center' }}
     >
-      <div style={{ display: 'flex', fontSize: mm(type.textMm), fontWeight: 700, lineHeight: 1.3 }}>free</div>
+      <div style={{ display: 'flex', fontSize: mm(sizeMm), fontWeight: 700, lineHeight: 1.3 }}>free</div>
     </div>
   )
 }

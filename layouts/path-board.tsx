@@ -111,7 +111,7 @@ function boardFace(
       marked: request.marked,
       sizeGroup: 'main',
       align: 'centre',
-      paddingMm: Math.max(1.5, track.spaces[0]!.widthMm / 13),
+      paddingMm: Math.max(2, track.spaces[0]!.widthMm / 10),
     },
   ])
   const rows = Math.ceil(track.spaces.length / track.columns)

@@ -101,7 +101,8 @@ export function headingHeight(heading: Heading, widthMm: number): number {
   )
 }
 
-function PageHeading({
+/** Title and subtitle of a page, in a box as high as `headingHeight` says. */
+export function PageHeading({
   heading,
   widthMm,
   page,

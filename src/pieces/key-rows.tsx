@@ -2,11 +2,11 @@ import type { JSXNode } from 'satori/jsx'
 import type { Word } from '../words/word.js'
 import { mm, type SlotContent } from './face.js'
 import type { Row } from './flow-page.js'
-import { type KeyEntry, keyEntries } from './marks/key-entries.js'
+import { keyEntries } from './marks/key-entries.js'
 import { drawKeySample } from './marks/key-sample.js'
 import type { StyledMark } from './marks/styled-mark.js'
 import { Slot } from './slot.js'
-import { breakLinesWithin, Lines, linesHeight, type TextMeasure, type TextStyle } from './text-lines.js'
+import { breakLinesWithin, Lines, type TextMeasure, type TextStyle } from './text-lines.js'
 import { type TypeScale, wordRules } from './type-scale.js'
 import type { Typeface } from './typeface/typeface.js'
 
@@ -94,7 +94,7 @@ function smallKey({ type, marks }: KeyRequest, widthMm: number) {
 }
 
 /** In large print a tag is as large as the words: room for it under a sample, in ems of the sample. */
-function roomForTag({ large }: TypeScale, marks: readonly StyledMark[]): number {
+export function roomForTag({ large }: TypeScale, marks: readonly StyledMark[]): number {
   return large && marks.some(mark => mark.tag !== undefined) ? 0.9 : 0
 }
 
@@ -118,48 +118,6 @@ function EmptyBox({ widthMm, heightMm }: { readonly widthMm: number; readonly he
       <div style={{ display: 'flex', flexGrow: 1, backgroundColor: '#ffffff' }} />
     </div>
   )
-}
-
-/** A key that is a page of its own: a mark a row, with words that show it. */
-export function largeKeyRows(request: KeyRequest, widthMm: number, sampleMm: number): readonly Row[] {
-  return keyEntries(request.words, request.marks).map(entry =>
-    largeKeyRow(request, entry, { widthMm, sampleMm }),
-  )
-}
-
-function largeKeyRow(
-  { typeface, type, measure }: KeyRequest,
-  { mark, letters, label, examples }: KeyEntry,
-  { widthMm, sampleMm }: { readonly widthMm: number; readonly sampleMm: number },
-): Row {
-  const name = `key ${mark.index}`
-  const boxWidthMm = Math.min(sampleMm * 3.6, widthMm * 0.36)
-  const labelStyle: TextStyle = { sizeMm: Math.max(type.textMm, sampleMm * 0.42), weight: 700 }
-  const exampleStyle: TextStyle = { sizeMm: Math.max(type.textMm, sampleMm * 0.34), color: '#333333' }
-  const room = { widthMm: widthMm - boxWidthMm - 8, maximum: 2 }
-  const labelLines = breakLinesWithin(label, room, labelStyle, measure)
-  const exampleLines = breakLinesWithin(examples.join(', '), room, exampleStyle, measure)
-  const textMm =
-    linesHeight(labelLines.length, labelStyle.sizeMm) + linesHeight(exampleLines.length, exampleStyle.sizeMm)
-  return {
-    heightMm: Math.max(sampleMm * (2 + roomForTag(type, [mark])), textMm + sampleMm * 0.5),
-    slots: {
-      [name]: {
-        kind: 'art',
-        draw: slot =>
-          drawKeySample({ typeface, mark, letters, sizeMm: sampleMm, room: slot, ...wordRules(type) }),
-      },
-    },
-    tree: (
-      <div style={{ display: 'flex', width: '100%', height: '100%', alignItems: 'center' }}>
-        <Slot name={name} style={{ width: mm(boxWidthMm), height: '100%' }} />
-        <div style={{ display: 'flex', flexDirection: 'column', marginLeft: mm(8) }}>
-          <Lines lines={labelLines} style={labelStyle} />
-          <Lines lines={exampleLines} style={exampleStyle} />
-        </div>
-      </div>
-    ),
-  }
 }
 
 function rowsOf<T>(items: readonly T[], columns: number): readonly (readonly T[])[] {
