@@ -2,6 +2,7 @@
 import { benchColdStarts } from './cold-start.bench.js'
 import { benchFiles } from './files.bench.js'
 import { benchLayouts } from './layouts.bench.js'
+import { benchColdLookUp, benchGuesses, benchWordSpeed } from './words.bench.js'
 
 const print = (title: string, rows: readonly object[]): void => {
   process.stdout.write(`\n${title}\n`)
@@ -9,5 +10,8 @@ const print = (title: string, rows: readonly object[]): void => {
 }
 
 print('Cold starts, whole processes', benchColdStarts())
+print('Words, looked up cold', benchColdLookUp())
+print('Words, one core', benchWordSpeed())
+print('Guesses of words held out of the lessons', benchGuesses())
 print('Layouts, warm, SVG and PNG at 300 DPI', await benchLayouts())
 print('Files: thirty boards and their cards', await benchFiles())

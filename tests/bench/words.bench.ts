@@ -1,4 +1,5 @@
 /** Words: how fast they are looked up, aligned and studied, and how right guesses are on words held out of the lessons. */
+import { spawnSync } from 'node:child_process'
 import { performance } from 'node:perf_hooks'
 import { soundsOf } from '../../src/words/alignment/arpabet.js'
 import { alignWord } from '../../src/words/alignment/graphemes.js'
@@ -13,22 +14,56 @@ export interface WordSpeedRow {
   readonly step: string
   readonly words: number
   readonly wordsPerSecond: number
+  /** By processor time: on a busy machine the steadier figure. */
+  readonly 'by processor time': number
 }
 
+/** One core, one pass each; the second pass over the dictionary shows the compiler of JavaScript warmed up. */
 export function benchWordSpeed(): readonly WordSpeedRow[] {
   const lexicon = openLexicon()
   const entries = pronounced(lexicon.entries())
   const place = { file: 'bench' }
+  const study = ({ word }: LexiconEntry) => studyWord({ text: word, place, overrides: {} }, lexicon)
   return [
     timed('look up', entries, ({ word }) => lexicon.lookUp(word)),
     timed('align, the whole dictionary', entries, ({ word, pronunciations: [said = ''] }) =>
       alignWord(word, said),
     ),
-    timed('study, the whole dictionary', entries, ({ word }) =>
-      studyWord({ text: word, place, overrides: {} }, lexicon),
-    ),
+    timed('study, the whole dictionary', entries, study),
+    timed('study, the whole dictionary again', entries, study),
   ]
 }
+
+export interface ColdLookUpRow {
+  readonly step: string
+  readonly medianMs: number
+  readonly leastMs: number
+}
+
+/** What of a cold `oaktag study` goes into the lexicon: opening it and finding ten words, in new processes. */
+export function benchColdLookUp(): readonly ColdLookUpRow[] {
+  const program = `
+    import { openLexicon } from '${new URL('../../src/words/lexicon/lexicon.js', import.meta.url)}'
+    const start = performance.now()
+    const lexicon = openLexicon()
+    for (const word of '${tenWords.join(' ')}'.split(' ')) lexicon.lookUp(word)
+    process.stdout.write(String(performance.now() - start))`
+  const times = Array.from({ length: 9 }, () => {
+    const run = spawnSync(process.execPath, ['--input-type=module', '-e', program], { encoding: 'utf8' })
+    if (run.status !== 0) throw new Error(run.stderr)
+    return Number(run.stdout)
+  }).sort((a, b) => a - b)
+  const rounded = (ms: number) => Math.round(ms * 10) / 10
+  return [
+    {
+      step: 'lexicon opened and ten words looked up, cold',
+      medianMs: rounded(times[4]!),
+      leastMs: rounded(times[0]!),
+    },
+  ]
+}
+
+const tenWords = ['reed', 'marsh', 'shrimp', 'thrush', 'stream', 'splash', 'gnat', 'wren', 'leaf', 'moth']
 
 export interface GuessRow {
   readonly heldOut: string
@@ -92,10 +127,17 @@ function timed(
   entries: readonly LexiconEntry[],
   run: (entry: LexiconEntry) => unknown,
 ): WordSpeedRow {
+  const before = process.cpuUsage()
   const start = performance.now()
   for (const entry of entries) run(entry)
   const seconds = (performance.now() - start) / 1000
-  return { step, words: entries.length, wordsPerSecond: Math.round(entries.length / seconds) }
+  const { user } = process.cpuUsage(before)
+  return {
+    step,
+    words: entries.length,
+    wordsPerSecond: Math.round(entries.length / seconds),
+    'by processor time': Math.round(entries.length / (user / 1e6)),
+  }
 }
 
 function percent(part: number, whole: number): number {

@@ -76,6 +76,14 @@ describe('words by letters and numbers', () => {
 })
 
 describe('words like a word', () => {
+  it('loses none by the quick look at spelling and sounds before a word is studied', () => {
+    const pronunciationOf = (word: string) => studied(word).pronunciations[0]
+    for (const text of supply.words) {
+      const query = { like: studied(text), count: 200 }
+      expect(findWords(query, { ...supply, pronunciationOf })).toEqual(findWords(query, supply))
+    }
+  })
+
   it('puts the same patterns with the same rime first', () => {
     expect(likenessTo(studied('cake'))(studied('bake'))?.rank).toBe(0)
     expect(found({ like: studied('cake') })[0]).toBe('bake')
