@@ -4,7 +4,7 @@ import sharp from 'sharp'
 import { rowBytes } from '../files/png/pixels.js'
 import { createRasterizer } from '../files/raster.js'
 import { installationFolder } from '../installation.js'
-import { stylesPage } from './styles-page.js'
+import { stylesPage } from '../pipeline/styles-page.js'
 
 /** The README's pictures: small copies of demo sheets, made after `npm run demo` by `npm run pictures`. */
 const pictures = [

@@ -1,5 +1,4 @@
 import { saySize } from '../geometry.js'
-import { keyEntries } from '../pieces/marks/key-entries.js'
 import { drawTextLine } from '../pieces/text-line.js'
 import type { CardSet } from '../sets/card-set.js'
 import { contentsOf } from '../sets/set-contents.js'
@@ -11,6 +10,7 @@ import { keyBlocks } from '../sheets/furniture/key-block.js'
 import type { Lettering } from '../sheets/furniture/lettering.js'
 import { pageRoom } from '../sheets/grid.js'
 import type { Sheet } from '../sheets/sheet.js'
+import { itemKey } from './item-key.js'
 import type { PreparedItem } from './prepare-item.js'
 
 /** How furniture gets its words drawn: in the item's own face. */
@@ -44,9 +44,9 @@ export function itemCover(prepared: PreparedItem, set: CardSet, sheetsOfCard: nu
     ],
     words: request.words.map(word => word.text),
     key:
-      request.marked && item.key === 'cover'
+      item.key === 'cover'
         ? keyBlocks({
-            entries: keyEntries(request.words, request.marks),
+            entries: itemKey(request),
             typeface: request.typeface,
             lettering,
             widthMm: coverColumn(room).widthMm,

@@ -1,5 +1,4 @@
 import type { LayoutRequest } from '../../layouts/layout.js'
-import { keyEntries } from '../pieces/marks/key-entries.js'
 import type { PlacedArt } from '../pieces/piece.js'
 import { drawTextLine } from '../pieces/text-line.js'
 import { wordRules } from '../pieces/type-scale.js'
@@ -8,6 +7,7 @@ import { keyStrip } from '../sheets/furniture/key-strip.js'
 import { blockBox } from '../sheets/grid.js'
 import { DEFAULT_MARGIN_MM } from '../sheets/margins.js'
 import type { Sheet } from '../sheets/sheet.js'
+import { itemKey } from './item-key.js'
 import type { PreparedItem } from './prepare-item.js'
 
 /** Between the pieces and the strip under them. */
@@ -29,9 +29,10 @@ export function withKeyStrip({ request, grid }: PreparedItem, sheets: readonly S
   return sheets.map(sheet => ({ ...sheet, furniture: [...sheet.furniture, ...placed] }))
 }
 
-function stripFor({ item, marked, words, marks, typeface, type }: LayoutRequest, widthMm: number): Block {
+function stripFor(request: LayoutRequest, widthMm: number): Block {
+  const { item, typeface, type } = request
   return keyStrip({
-    entries: item.key === 'strip' && marked ? keyEntries(words, marks) : [],
+    entries: item.key === 'strip' ? itemKey(request) : [],
     typeface,
     lettering: line => drawTextLine({ typeface, ...line }).art,
     widthMm,

@@ -48,3 +48,22 @@ describe('the key', () => {
     expect(Math.max(...texts(item).map(run => run.yMm))).toBeLessThan(item.sheets[0]!.heightMm - 6)
   })
 })
+
+describe('the key of cards with sound marks', () => {
+  it('says what a dot and a dash mean, and what two dots mean only where a word has them', async () => {
+    const cover = linesOn(
+      await printItem('{layout: word-cards, sounds: dots, marks: none}', plan),
+      'cover',
+    ).join(' ')
+    expect(cover).toContain('one letter, one sound')
+    expect(cover).toContain('letters that spell one sound together')
+    expect(cover).not.toContain('two sounds')
+    expect(cover).not.toContain('consonant digraph')
+  })
+
+  it('says nothing of sounds where they are not shown', async () => {
+    expect(linesOn(await printItem('{layout: word-cards}', plan), 'cover').join(' ')).not.toContain(
+      'one sound',
+    )
+  })
+})

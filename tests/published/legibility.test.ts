@@ -18,6 +18,10 @@ describe('sizes', () => {
     expect(leastPoints.large).toBeGreaterThanOrEqual(24)
   })
 
+  it('one M unit is the x of the letter that subtends 5 minutes of arc at 1 m: 1.4544 mm', () => {
+    expect(leastXHeightMm({ kind: 'acuity', logMar: 0, distanceMm: 1000, reserve: 1 })).toBeCloseTo(1.4544, 4)
+  })
+
   it('from acuity: 20/200 at 40 cm asks for an x 11.636 mm high, 20/100 at 25 cm for 3.645 mm', () => {
     expect(leastXHeightMm(acuity(1.0, 400))).toBeCloseTo(11.636, 3)
     expect(leastXHeightMm(acuity(0.7, 250))).toBeCloseTo(3.645, 3)

@@ -34,7 +34,7 @@ function labelOf({ mark: { label, target } }: StyledMark): string {
 }
 
 /** The value that comes most often; of several, the one that comes first. */
-function commonest(values: readonly string[]): string {
+export function commonest(values: readonly string[]): string {
   const counts = new Map<string, number>()
   for (const value of values) counts.set(value, (counts.get(value) ?? 0) + 1)
   return [...counts].reduce((best, entry) => (entry[1] > best[1] ? entry : best))[0]
