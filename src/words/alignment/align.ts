@@ -3,7 +3,7 @@
  * the one whose pairings are likeliest together (Galescu and Allen 2001; Jiampojamarn and Kondrak 2010).
  */
 import type { Context } from './conditions.js'
-import { type GraphemeTable, type LetterNode, placeCost } from './grapheme-table.js'
+import { type GraphemeTable, type LetterNode, nodeBehind, placeCost } from './grapheme-table.js'
 
 export interface AlignedStretch {
   readonly start: number
@@ -64,7 +64,7 @@ function search(table: GraphemeTable, task: AlignmentTask, lenient: boolean): Al
       if (cost === Number.POSITIVE_INFINITY) continue
       let node: LetterNode | undefined = table.root
       for (let end = start + 1; end <= letters.length; end++) {
-        node = node.next.get(letters.charCodeAt(end - 1))
+        node = nodeBehind(node, letters, end - 1)
         if (node === undefined) break
         for (const pairing of node.pairings) {
           const to = from + pairing.sounds.length

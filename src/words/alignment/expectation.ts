@@ -4,7 +4,7 @@
  * Kondrak 2010).
  */
 import type { AlignmentTask } from './align.js'
-import { type GraphemeTable, type LetterNode, type Pairing, placeCost } from './grapheme-table.js'
+import { type GraphemeTable, type LetterNode, nodeBehind, type Pairing, placeCost } from './grapheme-table.js'
 
 interface Arc {
   readonly pairing: Pairing
@@ -40,7 +40,7 @@ function arcsOf(table: GraphemeTable, { letters, sounds, breaks }: AlignmentTask
     for (let from = 0; from < width; from++) {
       let node: LetterNode | undefined = table.root
       for (let end = start + 1; end <= letters.length; end++) {
-        node = node.next.get(letters.charCodeAt(end - 1))
+        node = nodeBehind(node, letters, end - 1)
         if (node === undefined) break
         for (const pairing of node.pairings) {
           const to = from + pairing.sounds.length

@@ -15,7 +15,8 @@ export interface Pairing {
 }
 
 export interface LetterNode {
-  readonly next: Map<number, LetterNode>
+  /** By the letter's place in the alphabet. */
+  readonly next: (LetterNode | undefined)[]
   readonly pairings: Pairing[]
 }
 
@@ -36,7 +37,7 @@ const rControlledPreference = 6
 
 export function graphemeTable(weights: ReadonlyMap<string, number>): GraphemeTable {
   const pairings: Pairing[] = []
-  const root: LetterNode = { next: new Map(), pairings: [] }
+  const root: LetterNode = { next: emptyAlphabet(), pairings: [] }
   for (const line of inventory.trim().split('\n')) {
     const letters = line.slice(0, line.indexOf(' '))
     const node = nodeFor(root, letters)
@@ -64,15 +65,23 @@ function readPairing(letters: string, entry: string, weights: ReadonlyMap<string
 function nodeFor(root: LetterNode, letters: string): LetterNode {
   let node = root
   for (let index = 0; index < letters.length; index++) {
-    const code = letters.charCodeAt(index)
-    let next = node.next.get(code)
+    const place = letters.charCodeAt(index) - firstLetter
+    let next = node.next[place]
     if (next === undefined) {
-      next = { next: new Map(), pairings: [] }
-      node.next.set(code, next)
+      next = { next: emptyAlphabet(), pairings: [] }
+      node.next[place] = next
     }
     node = next
   }
   return node
+}
+
+const firstLetter = 'a'.charCodeAt(0)
+const emptyAlphabet = (): (LetterNode | undefined)[] => Array.from({ length: 26 }, () => undefined)
+
+/** The node behind one more letter; undefined where no grapheme goes on with it. */
+export function nodeBehind(node: LetterNode, letters: string, index: number): LetterNode | undefined {
+  return node.next[letters.charCodeAt(index) - firstLetter]
 }
 
 /** An e is less often silent inside a word (careful) than at its end, and seldom before a vowel (someone). */

@@ -57,10 +57,18 @@ function findPrefix(word: StudiedLetters): readonly Finding[] {
 
 /** A grapheme and a syllable begin at this letter. */
 export function dividesAt(word: StudiedLetters, letter: number): boolean {
-  const all = spelledSounds(word)
-  const next = all.findIndex(spelled => spelled.start === letter)
-  return next > 0 && all[next]!.syllable > all[next - 1]!.lastSyllable
+  return divisions(word).includes(letter)
 }
+
+/** The letters at which a grapheme and a syllable begin, from left to right; not the first. */
+export const divisions = oncePerWord((word: StudiedLetters): readonly number[] => {
+  const all = spelledSounds(word)
+  const found: number[] = []
+  for (let next = 1; next < all.length; next++) {
+    if (all[next]!.syllable > all[next - 1]!.lastSyllable) found.push(all[next]!.start)
+  }
+  return found
+})
 
 export const prefix: Pattern = {
   name: 'prefix',
@@ -117,11 +125,12 @@ function keepsSounds(base: readonly string[], sounds: readonly string[]): boolea
 function findSuffix(word: StudiedLetters): readonly Finding[] {
   const { evidence } = word
   const text = word.text.toLowerCase()
-  if (evidence === undefined || notSuffixed.has(text)) return []
+  if (evidence === undefined) return []
   const sounds = soundsOf(word.pronunciation)
   const spoken = sounds.join(' ')
   for (const { letters, sounds: said, baseNeeded } of suffixes) {
     if (!text.endsWith(letters) || text.length < letters.length + 2 || !said.test(spoken)) continue
+    if (notSuffixed.has(text)) return []
     const start = text.length - letters.length
     if (!baseNeeded) {
       const why = `-${letters}, said /${spoken.match(said)![0]}/`

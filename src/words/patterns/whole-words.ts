@@ -1,7 +1,7 @@
 /** What can be said of a whole word: compound, contraction, homophone. */
 import { soundsOf } from '../alignment/arpabet.js'
 import type { Finding } from '../word.js'
-import { dividesAt, suffix } from './affixes.js'
+import { divisions, suffix } from './affixes.js'
 import { homophonesOf } from './homophones.js'
 import type { Pattern, StudiedLetters, WordEvidence } from './pattern.js'
 import { commonPractice } from './pattern.js'
@@ -47,8 +47,7 @@ function findCompound(word: StudiedLetters): readonly Finding[] {
   if (listed !== undefined) return [wholeWord(word, 'compound', `made of the words ${listed}`)]
   if (evidence === undefined || notCompound.has(text) || !/^[a-z]{6,}$/.test(text)) return []
   if (suffix.find(word).length > 0) return []
-  for (let split = 3; split <= text.length - 3; split += 1) {
-    if (!dividesAt(word, split)) continue
+  for (const split of divisions(word)) {
     const [first, second] = [text.slice(0, split), text.slice(split)]
     if (
       isHalf(first, evidence) &&

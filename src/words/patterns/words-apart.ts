@@ -11,8 +11,10 @@ function wordList(words: string): WordList {
   const all = words.trim().split(/\s+/)
   const whole = new Set(all.filter(word => !word.endsWith('*')))
   const beginnings = new Set(all.filter(word => word.endsWith('*')).map(word => word.slice(0, -1)))
+  const lengths = [...beginnings].map(beginning => beginning.length)
+  const [shortest, longest] = [Math.min(...lengths), Math.max(...lengths)]
   const beginsAsListed = (word: string): boolean => {
-    for (let length = 3; length <= word.length; length += 1) {
+    for (let length = shortest; length <= Math.min(longest, word.length); length += 1) {
       if (beginnings.has(word.slice(0, length))) return true
     }
     return false
