@@ -16,8 +16,9 @@ interface Drawn {
   readonly problems: readonly Problem[]
 }
 
-async function draw(item: string, more = ''): Promise<Drawn> {
-  const folder = folderWith({ 'marsh.yaml': `${plan}  - ${item}\n${more}` })
+async function draw(item: string, more = '', moreWords = ''): Promise<Drawn> {
+  const written = plan.replace('words: [', `words: [${moreWords}`)
+  const folder = folderWith({ 'marsh.yaml': `${written}  - ${item}\n${more}` })
   const studied = readPlan(join(folder, 'marsh.yaml'))
   if (!studied.ok) throw new Error(studied.problems.map(problem => problem.message).join('\n'))
   const drawn = await drawItems(studied.value, itemJobs(studied.value.plan).jobs)
@@ -145,5 +146,19 @@ describe('type and marks on colours', () => {
       piece.art.flatMap(({ art }) => art.shapes.map(shape => (shape.kind === 'path' ? shape.fill : ''))),
     )
     expect(fills).not.toContain('#8a8a8a')
+  })
+})
+
+describe('a character that the face lacks', () => {
+  it('is an error that names the word and the character, never an empty box', async () => {
+    const { items, problems } = await draw(
+      '{layout: word-cards, font: opendyslexic, words: [ĝardeno, reed]}',
+      '',
+      'ĝardeno, ',
+    )
+    expect(items).toEqual([])
+    expect(problems.map(problem => problem.message)).toEqual([
+      'the font OpenDyslexic has no "ĝ", which stands in "ĝardeno"',
+    ])
   })
 })
