@@ -10,8 +10,6 @@ export interface BundledFace {
   readonly letterShapes: { readonly a: LetterShape; readonly g: LetterShape }
 }
 
-export type { LetterShape }
-
 export const bundledFaces: readonly BundledFace[] = [
   {
     name: 'andika',

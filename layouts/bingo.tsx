@@ -45,8 +45,8 @@ export const bingo: PieceLayout = {
 
 function bingoSet(request: LayoutRequest): Outcome<CardSet> {
   const { words, item, plan } = request
-  const free = item.options['free'] === true
-  const asked = item.options['grid'] as Grid | undefined
+  const free = item.options.free === true
+  const asked = item.options.grid as Grid | undefined
   const forGroup = request.group !== null && request.group.words.length > 0
   const tooLarge = asked !== undefined && forGroup && cellsOf(asked, free) > words.length
   const smaller = tooLarge ? largestGrid(words.length, free) : undefined
@@ -56,7 +56,7 @@ function bingoSet(request: LayoutRequest): Outcome<CardSet> {
   const dealt = dealBoards({
     ...grid,
     words: words.length,
-    boards: item.options['boards'] as number,
+    boards: item.options.boards as number,
     seed: plan.seed,
     label,
     place: item.place,

@@ -67,7 +67,7 @@ function boxOf(node: SatoriNode): Box {
 /** A face's text stands one line a box, so the box tells where the line is; its baseline is near enough at 78 %. */
 function textRunOf(node: SatoriNode): TextRun {
   const box = boxOf(node)
-  const style = (node.props['style'] ?? {}) as { fontSize?: number }
+  const style = (node.props.style ?? {}) as { fontSize?: number }
   const sizeMm = style.fontSize === undefined ? box.heightMm : style.fontSize / UNITS_PER_MM
   return {
     text: node.textContent ?? '',

@@ -27,7 +27,7 @@ describe('running text', () => {
       style,
       measure,
     )
-    expect(lines).toEqual(['a tall', 'grass that…'.slice(0, 9) + '…'])
+    expect(lines).toEqual(['a tall', `${'grass that…'.slice(0, 9)}…`])
   })
 
   it('never makes a line wider than its room, nor loses a letter', () => {

@@ -150,7 +150,8 @@ describe('outlines', () => {
     expect(boxed.widenedEm).toBeGreaterThan(0)
     const starts = (letters: typeof plain.letterInk) => letters.map(({ xMm }) => xMm - letters[0]!.xMm)
     const [narrow, wide] = [starts(plain.letterInk), starts(boxed.letterInk)]
-    wide.forEach((x, index) => expect(x - narrow[index]!).toBeCloseTo(index * boxed.widenedEm * 10, 6))
+    for (const [index, x] of wide.entries())
+      expect(x - narrow[index]!).toBeCloseTo(index * boxed.widenedEm * 10, 6)
   })
 
   it('leave a word as it is where they have room', () => {
@@ -201,7 +202,7 @@ describe('syllable breaks', () => {
       letters.slice(1).map(({ xMm }, index) => xMm - letters[index]!.xMm)
     const opened = gaps(broken.letterInk).map((gap, index) => gap - gaps(plain.letterInk)[index]!)
     expect(opened[2]).toBeGreaterThan(0.5)
-    opened.forEach((gap, index) => index !== 2 && expect(gap).toBeCloseTo(0, 9))
+    for (const [index, gap] of opened.entries()) if (index !== 2) expect(gap).toBeCloseTo(0, 9)
     expect(broken.widenedEm).toBe(0)
   })
 

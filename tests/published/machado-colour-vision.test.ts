@@ -34,7 +34,8 @@ describe.each(['protan', 'deutan'] as const)('%s vision', kind => {
 
   it('shows pure green as the second column, clipped to what paper can show', () => {
     const column = published[kind].map(row => Math.min(1, Math.max(0, row[1]!)))
-    seen('#00ff00', kind).forEach((value, index) => expect(value).toBeCloseTo(column[index]!, 10))
+    for (const [index, value] of seen('#00ff00', kind).entries())
+      expect(value).toBeCloseTo(column[index]!, 10)
   })
 
   it('brings a red and a green nearer that are far apart in full colour, and leaves blue and yellow apart', () => {
