@@ -4,10 +4,11 @@ import { CardFrame, contentWidthMm } from '../src/pieces/card-frame.js'
 import { type CardFace, mm } from '../src/pieces/face.js'
 import { SetMark } from '../src/pieces/set-mark.js'
 import { OverlaySlot, Slot } from '../src/pieces/slot.js'
-import { breakLinesWithin, Lines, linesHeight } from '../src/pieces/text-lines.js'
+import { breakLines, Lines, linesHeight } from '../src/pieces/text-lines.js'
 import type { Card, CardSet } from '../src/sets/card-set.js'
-import { cardsForWords } from '../src/sets/word-set.js'
+import type { Word } from '../src/words/word.js'
 import type { LayoutRequest, PieceLayout } from './layout.js'
+import { oneCardAWord } from './one-card-a-word.js'
 import { shownWithWords, wordOptions } from './word-options.js'
 
 /** Small cards to draw from a bag and call: the word, and its clue for a caller who reads that instead. */
@@ -19,32 +20,19 @@ export const callCards: PieceLayout = {
   marks: 'none',
   perSheet: { columns: 3, rows: 6 },
   perSheetLarge: { columns: 1, rows: 3 },
-  set: ({ words, item, itemName, plan }) => ({
-    ok: true,
-    value: cardsForWords({
-      words,
-      copies: item.copies,
-      order: 'given',
-      seed: plan.seed,
-      label: itemName,
-      prefix: 'card',
-    }),
-    problems: [],
-  }),
+  set: oneCardAWord,
   face: callCardFace,
   pages: () => [],
 }
-
-/** A clue takes at most this many lines; every card of the set keeps the same room for it. */
-const CLUE_LINES = 2
 
 function callCardFace(request: LayoutRequest, card: Card, set: CardSet, size: Size): CardFace {
   const word = card.words[0]!
   const { type, item, measure, words } = request
   const style = { sizeMm: type.textMm, align: 'centre' as const }
-  const room = { widthMm: contentWidthMm(size.widthMm, item.border) - 2, maximum: CLUE_LINES }
-  const anyClue = words.some(other => other.clue !== undefined)
-  const lines = breakLinesWithin(word.clue ?? '', room, style, measure)
+  const widthMm = contentWidthMm(size.widthMm, item.border) - 2
+  const linesOf = ({ clue = '' }: Word) => breakLines(clue, widthMm, style, measure)
+  // Every card of the set keeps the room that its longest clue takes.
+  const clueLines = Math.max(...words.map(other => linesOf(other).length))
   return {
     ...size,
     id: card.id,
@@ -56,13 +44,13 @@ function callCardFace(request: LayoutRequest, card: Card, set: CardSet, size: Si
       <CardFrame type={type} border={item.border}>
         <OverlaySlot name="border" />
         <Slot name="word" style={{ flexGrow: 1, width: '100%' }} />
-        {anyClue ? (
+        {clueLines > 0 ? (
           <Lines
-            lines={lines}
+            lines={linesOf(word)}
             style={style}
             box={{
               width: '100%',
-              height: mm(linesHeight(CLUE_LINES, type.textMm)),
+              height: mm(linesHeight(clueLines, type.textMm)),
               justifyContent: 'center',
             }}
           />

@@ -5,8 +5,8 @@ import type { CardFace } from '../src/pieces/face.js'
 import { SetMark, setMarkHeightMm } from '../src/pieces/set-mark.js'
 import { OverlaySlot, Slot } from '../src/pieces/slot.js'
 import type { Card, CardSet } from '../src/sets/card-set.js'
-import { cardsForWords } from '../src/sets/word-set.js'
 import type { LayoutRequest, PieceLayout } from './layout.js'
+import { oneCardAWord } from './one-card-a-word.js'
 import { shownWithWords, wordOptions } from './word-options.js'
 
 /** Cut-apart cards, a word each, marked as the teacher chose. */
@@ -18,18 +18,7 @@ export const wordCards: PieceLayout = {
   marks: 'all',
   perSheet: { columns: 3, rows: 4 },
   perSheetLarge: { columns: 2, rows: 3 },
-  set: ({ words, item, itemName, plan }) => ({
-    ok: true,
-    value: cardsForWords({
-      words,
-      copies: item.copies,
-      order: 'given',
-      seed: plan.seed,
-      label: itemName,
-      prefix: 'card',
-    }),
-    problems: [],
-  }),
+  set: oneCardAWord,
   face: wordCardFace,
   pages: () => [],
 }

@@ -8,8 +8,8 @@ import { OverlaySlot, Slot } from '../src/pieces/slot.js'
 import { Lines } from '../src/pieces/text-lines.js'
 import { choice } from '../src/plan/options.js'
 import type { Card, CardSet } from '../src/sets/card-set.js'
-import { cardsForWords } from '../src/sets/word-set.js'
 import type { LayoutRequest, PieceLayout } from './layout.js'
+import { oneCardAWord } from './one-card-a-word.js'
 
 /** What a child writes on the strip; said over the line. */
 type Task = 'sounds' | 'syllables' | 'word' | 'nothing'
@@ -23,18 +23,7 @@ export const wordStrips: PieceLayout = {
   marks: 'all',
   perSheet: { columns: 1, rows: 8 },
   perSheetLarge: { columns: 1, rows: 5 },
-  set: ({ words, item, itemName, plan }) => ({
-    ok: true,
-    value: cardsForWords({
-      words,
-      copies: item.copies,
-      order: 'given',
-      seed: plan.seed,
-      label: itemName,
-      prefix: 'card',
-    }),
-    problems: [],
-  }),
+  set: oneCardAWord,
   face: stripFace,
   pages: () => [],
 }
