@@ -46,6 +46,7 @@ function exceptionsIn(
   stretches: readonly AlignedStretch[],
   graphemes: readonly Grapheme[],
 ): readonly string[] {
+  if (!stretches.some(({ irregular }) => irregular)) return []
   return stretches.flatMap(({ irregular }, index) => {
     if (!irregular) return []
     const { letters, sounds } = graphemes[index]!

@@ -1,5 +1,6 @@
 /** Prefixes and suffixes that primary grades teach. */
 import { soundsOf } from '../alignment/arpabet.js'
+import { byLetter } from '../by-letter.js'
 import type { Finding } from '../word.js'
 import { isFamiliar, spellingsBehind } from './base-words.js'
 import { oncePerWord } from './once-per-word.js'
@@ -37,11 +38,13 @@ const prefixMeanings: Readonly<Record<string, string>> = {
 /** Longest first, so that under- is tried before un-. */
 const prefixes = Object.keys(prefixMeanings).sort((a, b) => b.length - a.length || (a < b ? -1 : 1))
 
+const prefixesByFirst = byLetter(prefixes, letters => letters[0]!)
+
 function findPrefix(word: StudiedLetters): readonly Finding[] {
   const { evidence } = word
   const text = word.text.toLowerCase()
   if (evidence === undefined) return []
-  const prefix = prefixes.find(letters => {
+  const prefix = prefixesByFirst.get(text[0]!)?.find(letters => {
     if (!text.startsWith(letters)) return false
     if (text.length < letters.length + 3 && text !== `${letters}do`) return false
     if (!dividesAt(word, letters.length) || notPrefixed.has(text)) return false
@@ -108,6 +111,8 @@ const suffixes: readonly {
   { letters: 'y', sounds: /IY$/, baseNeeded: true },
 ]
 
+const suffixesByLast = byLetter(suffixes, ({ letters }) => letters.at(-1)!)
+
 /** The dictionary wavers between reduced vowels (different, differently), and between AA and AO. */
 function alike(first: string, second: string | undefined): boolean {
   const reduced = /^(?:AH|IH|EH)$/
@@ -127,9 +132,10 @@ function findSuffix(word: StudiedLetters): readonly Finding[] {
   const text = word.text.toLowerCase()
   if (evidence === undefined) return []
   const sounds = soundsOf(word.pronunciation)
-  const spoken = sounds.join(' ')
-  for (const { letters, sounds: said, baseNeeded } of suffixes) {
-    if (!text.endsWith(letters) || text.length < letters.length + 2 || !said.test(spoken)) continue
+  for (const { letters, sounds: said, baseNeeded } of suffixesByLast.get(text.at(-1)!) ?? []) {
+    if (!text.endsWith(letters) || text.length < letters.length + 2) continue
+    const spoken = sounds.join(' ')
+    if (!said.test(spoken)) continue
     if (notSuffixed.has(text)) return []
     const start = text.length - letters.length
     if (!baseNeeded) {

@@ -35,9 +35,9 @@ export function divisionOf({ text, graphemes, pronunciation, others }: DivisionT
   const listed = exceptionFor(text, units)
   if (listed) return listed
   const seams = seamsOf(word, units, others)
-  const vowels = units.flatMap((unit, index) =>
-    unit.kind === 'vowel' || unit.kind === 'syllabic' ? [index] : [],
-  )
+  const vowels: number[] = []
+  for (const [index, { kind }] of units.entries())
+    if (kind === 'vowel' || kind === 'syllabic') vowels.push(index)
   const breaks = vowels.slice(1).flatMap((right, order) => {
     const left = vowels[order]!
     const between = units.slice(left + 1, right)
@@ -61,8 +61,10 @@ export function divisionOf({ text, graphemes, pronunciation, others }: DivisionT
 
 /** The listed division with as many pieces as the word has vowel sounds. */
 function exceptionFor(text: string, units: readonly Unit[]): Division | undefined {
+  const listed = exceptions.get(text.toLowerCase())
+  if (listed === undefined) return undefined
   const vowels = units.reduce((count, unit) => count + unit.sounds.filter(isVowelSound).length, 0)
-  const pieces = exceptions.get(text.toLowerCase())?.find(division => division.length === vowels)
+  const pieces = listed.find(division => division.length === vowels)
   if (pieces === undefined) return undefined
   let start = 0
   const syllables = pieces.map(piece => {

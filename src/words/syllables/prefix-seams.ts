@@ -1,4 +1,5 @@
 /** Prefixes before a word that keeps its sounds. */
+import { byLetter } from '../by-letter.js'
 import { type Evidence, familiarEnough, isSaid, type Part, type Seam } from './word-parts.js'
 
 /** A prefix with the sounds it opens the word with. */
@@ -33,10 +34,12 @@ const prefixes: readonly { readonly letters: string; readonly sounds: RegExp }[]
   tri: /^T R AY$/,
 }).map(([letters, sounds]) => ({ letters, sounds }))
 
+const prefixesByFirst = byLetter(prefixes, ({ letters }) => letters[0]!)
+
 export function prefixOf(part: Part, { units, others }: Evidence): { seam: Seam; rest: Part } | undefined {
-  if (notPrefixed.has(part.text)) return undefined
-  for (const { letters, sounds } of prefixes) {
+  for (const { letters, sounds } of prefixesByFirst.get(part.text[0]!) ?? []) {
     if (!part.text.startsWith(letters) || part.text.length < letters.length + 3) continue
+    if (notPrefixed.has(part.text)) return undefined
     const at = part.start + letters.length
     if (!units.some(unit => unit.start === at)) continue
     const base = part.text.slice(letters.length)

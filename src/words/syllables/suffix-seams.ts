@@ -1,5 +1,6 @@
 /** Endings: what they are, how they join, and which words only look as if they had one. */
 import { isVowelSound, soundsOf } from '../alignment/arpabet.js'
+import { byLetter } from '../by-letter.js'
 import {
   alike,
   type Evidence,
@@ -67,6 +68,8 @@ teen   T IY N`
     return base === undefined ? suffix : { ...suffix, base: new RegExp(base) }
   })
 
+const suffixesByLast = byLetter(suffixes, ({ letters }) => letters.at(-1)!)
+
 /** Endings so clear that a rare base will do: knead, kneading. */
 const sureEndings = new Set('ing ed est s es ful less ness ship hood'.split(' '))
 
@@ -78,9 +81,9 @@ export interface Suffixed {
 
 /** The ending of a part and the base before it, when that base is a word. */
 export function suffixOf(part: Part, evidence: Evidence): Suffixed | undefined {
-  if (notSuffixed.has(part.text)) return undefined
-  for (const suffix of suffixes) {
+  for (const suffix of suffixesByLast.get(part.text.at(-1)!) ?? []) {
     if (part.text.length < suffix.letters.length + 2 || !part.text.endsWith(suffix.letters)) continue
+    if (notSuffixed.has(part.text)) return undefined
     const said = suffix.sounds.find(sounds => endsWith(part.sounds, sounds))
     const found = said && joinedBase(part, suffix, said, evidence)
     if (found) return found
