@@ -5,7 +5,7 @@ import { derivePronunciation } from '../../../src/words/pronunciation/derive.js'
 const lexicon = openLexicon()
 
 describe('a word that the lexicon lacks, from parts that it holds', () => {
-  test.each([
+  test.each<[string, string | undefined, string]>([
     ["herons'", 'HH EH1 R AH0 N Z', 'as its base'],
     ["sedge's", 'S EH1 JH IH0 Z', 'the sound of -s follows the last sound'],
     ["sloop's", 'S L UW1 P S', 'the sound of -s follows the last sound'],
