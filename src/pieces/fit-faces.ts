@@ -4,8 +4,9 @@ import type { Face, LaidOutFace, WordSlot } from './face.js'
 import { type Fit, fitWords, type NoFit, type WordInRoom } from './fit-words.js'
 import { faceLayouter } from './lay-out-face.js'
 import type { StyledMark } from './marks/styled-mark.js'
-import { noFitProblem } from './size-problem.js'
+import { noFitProblem, noRoomProblem } from './size-problem.js'
 import { type SlotWord, slotWordFinder } from './slot-words.js'
+import { textOffArt } from './text-off-art.js'
 import { type TypeScale, wordRules } from './type-scale.js'
 import type { Typeface } from './typeface/typeface.js'
 
@@ -40,7 +41,10 @@ export interface FittedFaces<F extends Face> {
   readonly fits: ReadonlyMap<string, GroupFit>
 }
 
-/** Lays out the faces of one set and finds the sizes of their words; a word that does not fit its place is an error. */
+/**
+ * Lays out the faces of one set and finds the sizes of their words; a word that does not fit its place is an error,
+ * and so is a text for which its face has no room.
+ */
 export async function fitFaces<F extends Face>(
   faces: readonly F[],
   fitting: FaceFitting,
@@ -48,6 +52,8 @@ export async function fitFaces<F extends Face>(
   const layOut = faceLayouter(fontsOf(fitting.typeface))
   const show = slotWordFinder(fitting.marks)
   const laidOut = await Promise.all(faces.map(layOut))
+  const spilt = laidOut.flatMap(({ art }) => textOffArt(art)).slice(0, 1)
+  if (spilt.length > 0) return { ok: false, problems: spilt.map(text => noRoomProblem(text, fitting.place)) }
   const fitted = faces.map((face, index): FittedFace<F> => {
     const { art, slots } = laidOut[index]!
     const words = Object.entries(face.slots).flatMap(([name, slot]): FoundWord[] =>

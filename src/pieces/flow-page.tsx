@@ -1,5 +1,5 @@
 import type { JSXNode } from 'satori/jsx'
-import type { Size } from '../geometry.js'
+import { pointsToMm, type Size } from '../geometry.js'
 import { type Face, mm, type SlotContent } from './face.js'
 import { WritingLine } from './rules.js'
 import { breakLines, Lines, linesHeight, type TextMeasure, type TextStyle } from './text-lines.js'
@@ -75,13 +75,19 @@ export function flowPages({
 }
 
 const TITLE_SCALE = 1.6
+/** A title no smaller than the text need not be larger than this (24 pt), lest it leave no room on a small page. */
+const LARGE_TITLE_MM = pointsToMm(24)
+
+function titleSizeMm(textMm: number): number {
+  return Math.max(textMm, Math.min(textMm * TITLE_SCALE, LARGE_TITLE_MM))
+}
 
 /** Of the width, for the subtitle; the rest is for the page's number or the line to write on. */
 const SUBTITLE_SHARE = 0.8
 
 /** Whatever the title's length, it stays on the page: it takes as many lines as it needs. */
 function headingLines({ title, subtitle, textMm, measure }: Heading, widthMm: number) {
-  const titleStyle: TextStyle = { sizeMm: textMm * TITLE_SCALE, weight: 700 }
+  const titleStyle: TextStyle = { sizeMm: titleSizeMm(textMm), weight: 700 }
   const subtitleStyle: TextStyle = { sizeMm: textMm, color: '#404040' }
   return {
     titleStyle,

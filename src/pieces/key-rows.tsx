@@ -2,11 +2,11 @@ import type { JSXNode } from 'satori/jsx'
 import type { Word } from '../words/word.js'
 import { mm, type SlotContent } from './face.js'
 import type { Row } from './flow-page.js'
-import { keyEntries } from './marks/key-entries.js'
+import { type KeyEntry, keyEntries } from './marks/key-entries.js'
 import { drawKeySample } from './marks/key-sample.js'
 import type { StyledMark } from './marks/styled-mark.js'
 import { Slot } from './slot.js'
-import { breakLinesWithin, Lines, type TextMeasure, type TextStyle } from './text-lines.js'
+import { breakLines, Lines, linesHeight, type TextMeasure, type TextStyle } from './text-lines.js'
 import { type TypeScale, wordRules } from './type-scale.js'
 import type { Typeface } from './typeface/typeface.js'
 
@@ -32,19 +32,14 @@ export function keyRows(request: KeyRequest, widthMm: number): readonly Row[] {
         draw: room =>
           drawKeySample({ typeface, mark, letters, sizeMm: shape.sampleMm, room, ...wordRules(type) }),
       }
-      const room = { widthMm: shape.labelWidthMm, maximum: 2 }
       return (
         <div style={{ display: 'flex', width: mm(shape.cellWidthMm), alignItems: 'center' }}>
           <Slot name={name} style={{ width: mm(shape.boxWidthMm), height: mm(shape.boxHeightMm) }} />
-          <Lines
-            lines={breakLinesWithin(label, room, shape.label, measure)}
-            style={shape.label}
-            box={{ marginLeft: mm(3) }}
-          />
+          <Lines lines={labelLines(label, shape, measure)} style={shape.label} box={{ marginLeft: mm(3) }} />
         </div>
       )
     })
-    return { heightMm: shape.rowHeightMm, slots, tree: <KeyRow cells={cells} /> }
+    return { heightMm: rowHeight(entries, shape, measure), slots, tree: <KeyRow cells={cells} /> }
   })
 }
 
@@ -53,19 +48,14 @@ export function blankKeyRows(request: KeyRequest, widthMm: number): readonly Row
   const { measure } = request
   const shape = smallKey(request, widthMm)
   return rowsOf(keyEntries(request.words, request.marks), shape.columns).map(entries => ({
-    heightMm: shape.rowHeightMm,
+    heightMm: rowHeight(entries, shape, measure),
     tree: (
       <KeyRow
         cells={entries.map(({ label }) => (
           <div style={{ display: 'flex', width: mm(shape.cellWidthMm), alignItems: 'center' }}>
             <EmptyBox widthMm={shape.boxWidthMm} heightMm={shape.boxHeightMm} />
             <Lines
-              lines={breakLinesWithin(
-                label,
-                { widthMm: shape.labelWidthMm, maximum: 2 },
-                shape.label,
-                measure,
-              )}
+              lines={labelLines(label, shape, measure)}
               style={shape.label}
               box={{ marginLeft: mm(3) }}
             />
@@ -91,6 +81,18 @@ function smallKey({ type, marks }: KeyRequest, widthMm: number) {
     labelWidthMm: cellWidthMm - boxWidthMm - 6,
     label: { sizeMm: type.listTextMm } satisfies TextStyle,
   }
+}
+
+type SmallKey = ReturnType<typeof smallKey>
+
+function labelLines(label: string, shape: SmallKey, measure: TextMeasure): readonly string[] {
+  return breakLines(label, shape.labelWidthMm, shape.label, measure)
+}
+
+/** As high as a sample, or as the longest label of the row. */
+function rowHeight(entries: readonly KeyEntry[], shape: SmallKey, measure: TextMeasure): number {
+  const lines = Math.max(...entries.map(({ label }) => labelLines(label, shape, measure).length))
+  return Math.max(shape.rowHeightMm, linesHeight(lines, shape.label.sizeMm))
 }
 
 /** In large print a tag is as large as the words: room for it under a sample, in ems of the sample. */

@@ -4,7 +4,7 @@ import { type KeyRequest, roomForTag } from './key-rows.js'
 import { type KeyEntry, keyEntries } from './marks/key-entries.js'
 import { drawKeySample } from './marks/key-sample.js'
 import { Slot } from './slot.js'
-import { breakLinesWithin, Lines, linesHeight, type TextStyle } from './text-lines.js'
+import { breakLines, breakLinesWithin, Lines, linesHeight, type TextStyle } from './text-lines.js'
 import { wordRules } from './type-scale.js'
 
 /** How large a key is that is a page of its own. */
@@ -44,7 +44,7 @@ function largeKeyRow(
   const labelStyle: TextStyle = { sizeMm: Math.max(type.textMm, sampleMm * LABEL), weight: 700 }
   const exampleStyle: TextStyle = { sizeMm: Math.max(type.textMm, sampleMm * EXAMPLES), color: '#333333' }
   const room = { widthMm: widthMm - boxMm - GAP_MM, maximum: 2 }
-  const labelLines = breakLinesWithin(label, room, labelStyle, measure)
+  const labelLines = breakLines(label, room.widthMm, labelStyle, measure)
   const exampleLines = breakLinesWithin(examples.join(', '), room, exampleStyle, measure)
   const textMm =
     linesHeight(labelLines.length, labelStyle.sizeMm) + linesHeight(exampleLines.length, exampleStyle.sizeMm)

@@ -1,6 +1,7 @@
 import { mmToPoints, saySize } from '../geometry.js'
 import { errorAt, type Place, type Problem } from '../problems.js'
 import type { NoFit } from './fit-words.js'
+import type { TextRun } from './piece.js'
 import type { TypeScale } from './type-scale.js'
 
 /** A size below this helps nobody, so it is not told. */
@@ -22,5 +23,14 @@ export function noFitProblem({ tooLong, wouldFitMm, room }: NoFit, type: TypeSca
     place,
     message,
     'Print fewer on a sheet (a smaller across or down, a larger card), turn the paper, or leave that word out.',
+  )
+}
+
+/** A page or a card is too small for the running text that stands on it. */
+export function noRoomProblem({ text }: TextRun, place: Place): Problem {
+  return errorAt(
+    place,
+    `not all of the text has room: "${text}" would stand beyond the edge of its page or card`,
+    'Take larger paper or larger cards, turn the paper, choose a smaller size, or write the text shorter.',
   )
 }

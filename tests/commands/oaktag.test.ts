@@ -237,6 +237,10 @@ describe('new', () => {
 })
 
 describe('list', () => {
+  it('says sizes as people say them', () => {
+    expect(oaktag(['list', 'papers'], empty()).out).toMatch(/^letter +215\.9 × 279\.4 mm$/m)
+  })
+
   it.each(['papers', 'fonts', 'patterns', 'layouts', 'lines', 'outlines'])(
     'shows %s, each with a line of its own',
     kind => {

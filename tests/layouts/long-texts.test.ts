@@ -4,7 +4,7 @@ import type { PrintedItem } from '../../src/files/printed-plan.js'
 import type { Size } from '../../src/geometry.js'
 import type { PlacedArt } from '../../src/pieces/piece.js'
 import { formatProblem } from '../../src/problems.js'
-import { linesOn, printAll, printItem } from './print-item.js'
+import { linesOn, piecesOf, printAll, printItem } from './print-item.js'
 
 /** As long as a plan takes them. */
 const title = 'The reeds, the herons and the terns along the marsh '.repeat(3).slice(0, 119).trim()
@@ -52,6 +52,27 @@ describe('with a title and texts as long as a plan takes', () => {
       )
     expect(wordsOf(marked)).toHaveLength(2)
     expect(wordsOf(blank)).toEqual(wordsOf(marked))
+  })
+
+  it('a key names its marks in full, and a call card gives its clue in full', async () => {
+    for (const layout of ['key', 'marked-list', 'blank-list']) {
+      const text = linesOn(
+        await printItem(`{layout: ${layout}, paper: a5}`, plan),
+        layout === 'key' ? 'key' : 'list',
+      ).join(' ')
+      expect(text).not.toContain('…')
+    }
+    const cards = piecesOf(await printItem('{layout: call-cards}', plan))
+    const said = cards.flatMap(card => card.art.flatMap(({ art }) => art.text.map(run => run.text)))
+    expect(said.join(' ')).toContain('houses and gardens about your own and all the houses')
+    expect(said.filter(line => line.endsWith('…'))).toEqual([])
+  })
+
+  it('a page without room for its text is an error that says so', async () => {
+    const printed = await printAll(['{layout: key, paper: index-3x5, size: 60 pt}'], plan)
+    expect(printed.problems.map(({ message }) => message)).toEqual([
+      expect.stringMatching(/would stand beyond the edge of its page or card$/),
+    ])
   })
 
   it.each(['name', 'clue', 'answer'])('a back with the %s keeps its ink on the piece', async back => {
