@@ -1,7 +1,7 @@
 /**
- * The dictionary writes some sounds now one way, now another: near with IH, hear with IY; fire as one syllable or two;
- * arrest with ER where erase has a vowel and R. Here each gets one way, so that words that rhyme have the same sounds
- * and a count of sounds does not hang on who typed the entry. Which way: Merriam-Webster's, from memory.
+ * The dictionary writes some sounds now one way, now another: fire as one syllable or two; arrest with ER where erase
+ * has a vowel and R. Here each gets one way, so that a count of sounds does not hang on who typed the entry. Which way:
+ * Merriam-Webster's, from memory. What changes no count stays as the dictionary has it: near with IH, hear with IY.
  */
 import { withoutStress } from '../alignment/arpabet.js'
 import { alignWord } from '../alignment/graphemes.js'
@@ -22,15 +22,6 @@ interface Writing {
 }
 
 export const writings: readonly Writing[] = [
-  {
-    name: 'one vowel before r: near, hear and poor, tour alike',
-    example: 'hear as IH R',
-    write: (all, index) => {
-      const said = all[index]!.said
-      if (said.length < 2 || said.at(-1) !== 'R') return undefined
-      return said.map(sound => sound.replace(/^IY(?=\d)/, 'IH').replace(/^UW(?=\d)/, 'UH'))
-    },
-  },
   {
     name: 'tire, choir and sour in one syllable, as fire and hour',
     example: 'tire as T AY R',
@@ -98,7 +89,7 @@ export function inOneWriting(word: string, pronunciation: string): string {
 }
 
 /** Most pronunciations need no second look. */
-const wavers = /IY\d R|UW\d R|ER0|AA\d|AH0 W/
+const wavers = /ER0|AA\d|AH0 W/
 
 function spokenGraphemes(
   graphemes: readonly Grapheme[],
