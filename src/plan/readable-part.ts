@@ -1,12 +1,13 @@
 /** What of a plan with problems can be read, so that the later stages' problems are told in the same go. */
 import type { Entry, MapEntry, Pair, TextEntry } from './entry.js'
 import { valueAt } from './keys.js'
+import type { WordEntries } from './list-words.js'
 import { foldName } from './names.js'
 import type { Plan } from './plan.js'
 import { printItemReader } from './print-item.js'
 import { itemContext, type PlanText, planFrom, planReaders, wordContext } from './read-plan.js'
 import { readWord } from './word-entry.js'
-import { type WordEntries, wordEntries } from './word-list.js'
+import { wordEntries } from './word-list.js'
 import { sameWord } from './word-text.js'
 import { yamlEntries } from './yaml-entries.js'
 

@@ -1,8 +1,8 @@
 import type { Outcome } from '../problems.js'
 import type { Entry } from './entry.js'
 import type { FileAccess } from './file-access.js'
+import { readWords } from './list-words.js'
 import type { PlanWord } from './plan.js'
-import { readWords } from './word-list.js'
 
 export interface TypedWords {
   readonly words: readonly string[]

@@ -1,25 +1,17 @@
-/** Lists of words: in a plan, or in a .txt or .csv file; for `make` and for `study --file` alike. */
+/** Where a list of words stands: in a plan, or in a .txt or .csv file; for `make` and for `study --file` alike. */
 import { dirname, isAbsolute, join } from 'node:path'
-import { errorAt, type Outcome, type Place, type Problem } from '../problems.js'
+import { errorAt, type Outcome, type Place } from '../problems.js'
 import { csvEntries } from './csv-list.js'
 import { type Entry, misfit } from './entry.js'
 import type { FileAccess } from './file-access.js'
-import { valueAt } from './keys.js'
-import { andThen, fail, inReadingOrder, outcomeOf, succeed, together } from './outcomes.js'
+import { readWords, type WordEntries } from './list-words.js'
+import { andThen, fail, inReadingOrder, succeed } from './outcomes.js'
 import { plainListEntries } from './plain-list.js'
 import type { PlanWord } from './plan.js'
-import { repetitions } from './repetitions.js'
 import { readTextFile } from './text-file.js'
-import { readWord, type WordContext } from './word-entry.js'
-import { sameWord, straightened } from './word-text.js'
+import type { WordContext } from './word-entry.js'
 
 const form = 'Write a dash and a word on each line, or the path of a .txt or .csv file.'
-
-export interface WordEntries {
-  readonly items: readonly Entry[]
-  /** The file that the entries stand in. */
-  readonly file: string
-}
 
 /** The entries of a list, or of the file that it names, relative to the file that names it. */
 export function wordEntries(entry: Entry, context: WordContext): Outcome<WordEntries> {
@@ -42,36 +34,6 @@ function entriesOfFile(path: string, place: Place, files: FileAccess): Outcome<W
   return andThen(read, items => {
     if (items.length > 0) return succeed({ items, file: path })
     return fail(errorAt({ file: path }, 'the word list holds no word', 'Write a word on each line.'))
-  })
-}
-
-/** The words, each once; every problem of every word. */
-export function readWords(entries: WordEntries, context: WordContext): Outcome<readonly PlanWord[]> {
-  const words = together(entries.items.map(item => readWord(item, { ...context, file: entries.file })))
-  const problems = [...words.problems, ...repeated(typedWords(entries))]
-  return words.ok ? outcomeOf(words.value, problems) : { ok: false, problems }
-}
-
-export interface TypedWord {
-  readonly text: string
-  readonly place: Place
-}
-
-/**
- * The words as typed, whether or not the entry can be read, so that what refers to a word can be checked although
- * its clue has a problem.
- */
-export function typedWords({ items }: WordEntries): readonly TypedWord[] {
-  return items.flatMap(item => {
-    const value = item.kind === 'map' ? valueAt(item, 'word') : item
-    return value?.kind === 'text' ? [{ text: straightened(value.text), place: value.place }] : []
-  })
-}
-
-function repeated(words: readonly TypedWord[]): readonly Problem[] {
-  return repetitions(words, ({ text }) => sameWord(text)).map(({ item, earlier, lines }) => {
-    const spelled = earlier.text === item.text ? '' : `, as "${earlier.text}" and "${item.text}"`
-    return errorAt(item.place, `"${item.text}" stands twice${lines}${spelled}`, 'Take one of the two out.')
   })
 }
 
