@@ -13,7 +13,7 @@ const leastFamiliar = 60
 
 /** Senses that are no help to a class. */
 const notForClass =
-  /\b(?:slang|obscene|offensive|vulgar|archaic|ethnic|derogatory|disparag|sexual|intercourse|heraldry|chastity|seductive|racial|race|descent|informal|euphemism|intimate|law\)|Scottish\)|British\))/i
+  /\b(?:slang|obscene|offensive|vulgar|archaic|ethnic|derogatory|disparag|sexual|intercourse|heraldry|chastity|seductive|racial|race|descent|informal|euphemism|intimate|caucasian|hostil|resentment|illegally|moral|alternative names|law\)|Scottish\)|British\))/i
 
 export function draftFrom({ word, gloss, familiarity, isUnfit }: DraftTask): string | undefined {
   if (notForClass.test(gloss)) return undefined

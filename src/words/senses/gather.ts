@@ -27,7 +27,9 @@ export function gatherSenses(task: SensesTask): Map<string, readonly string[]> {
   for (const word of wanted) {
     const plain = plainDrafts.get(word)
     const drafts = new Set<string>(plain === undefined ? [] : [plain])
-    for (const sense of inOrderOfUse(senses.get(word) ?? [], task.partsOfSpeech(word))) {
+    const parts = task.partsOfSpeech(word)
+    const listed = isGrammar(word, parts) ? [] : (senses.get(word) ?? [])
+    for (const sense of inOrderOfUse(listed, parts)) {
       if (drafts.size === mostDrafts) break
       const gloss = glosses.get(keyOf(sense.partOfSpeech, sense.offset))
       const draft = gloss === undefined ? undefined : draftFrom({ word, gloss, ...task })
@@ -37,6 +39,19 @@ export function gatherSenses(task: SensesTask): Map<string, readonly string[]> {
   }
   return found
 }
+
+/** Verbs that help another, and words that join, point or count: their dictionary senses are no clue to a child. */
+function isGrammar(word: string, parts: readonly PartOfSpeech[]): boolean {
+  const [first] = parts
+  return helpingVerbs.has(word) || (first !== undefined && !openClasses.has(first))
+}
+
+const helpingVerbs: ReadonlySet<string> = new Set(
+  'be am is are was were been have has had do does did can could will would shall should may might must let'.split(
+    ' ',
+  ),
+)
+const openClasses: ReadonlySet<PartOfSpeech> = new Set(['noun', 'verb', 'adjective', 'adverb'])
 
 /** The commonest part of speech first, within it as often as the tagged texts met the sense. */
 function inOrderOfUse(
