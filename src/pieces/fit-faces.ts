@@ -51,9 +51,9 @@ export async function fitFaces<F extends Face>(
 ): Promise<Outcome<FittedFaces<F>>> {
   const layOut = faceLayouter(fontsOf(fitting.typeface))
   const show = slotWordFinder(fitting.marks)
-  const laidOut = await Promise.all(faces.map(layOut))
-  const spilt = laidOut.flatMap(({ art }) => textOffArt(art)).slice(0, 1)
-  if (spilt.length > 0) return { ok: false, problems: spilt.map(text => noRoomProblem(text, fitting.place)) }
+  // One after another: all at once would be no faster and would hold every face's workings in memory.
+  const laidOut: LaidOutFace[] = []
+  for (const face of faces) laidOut.push(await layOut(face))
   const fitted = faces.map((face, index): FittedFace<F> => {
     const { art, slots } = laidOut[index]!
     const words = Object.entries(face.slots).flatMap(([name, slot]): FoundWord[] =>
@@ -61,7 +61,12 @@ export async function fitFaces<F extends Face>(
     )
     return { face, art, slots, words }
   })
-  return fitAgain(fitted, fitting)
+  const outcome = fitAgain(fitted, fitting)
+  const [spilt] = laidOut.flatMap(({ art }) => textOffArt(art))
+  // A word too long for its card is the better thing to be told; where it is, other text seldom has room either.
+  return outcome.ok && spilt !== undefined
+    ? { ok: false, problems: [noRoomProblem(spilt, fitting.place)] }
+    : outcome
 }
 
 /** The same faces, as they are laid out, with their words held to other sizes. */

@@ -71,13 +71,20 @@ export function SetMark({
         bottom: mm(borderDepthMm(border) + 1),
         height: mm(setMarkHeightMm(type)),
         alignItems: 'center',
-        fontSize: mm(type.setMarkMm),
-        lineHeight: 1.2,
-        color: '#595959',
-        whiteSpace: 'nowrap',
       }}
     >
-      {type.large ? `${card.number}/${count}` : `${setName} ${card.number}/${count}`}
+      {/* A box of its own, so that the text's width is known and not the card's. */}
+      <div
+        style={{
+          display: 'flex',
+          fontSize: mm(type.setMarkMm),
+          lineHeight: 1.2,
+          color: '#595959',
+          whiteSpace: 'nowrap',
+        }}
+      >
+        {type.large ? `${card.number}/${count}` : `${setName} ${card.number}/${count}`}
+      </div>
     </div>
   )
 }
