@@ -2,7 +2,7 @@ import type { Box } from '../geometry.js'
 import type { Outcome, Place, Problem } from '../problems.js'
 import type { Face, LaidOutFace, WordSlot } from './face.js'
 import { type Fit, fitWords, type NoFit, type WordInRoom } from './fit-words.js'
-import { faceLayouter } from './lay-out-face.js'
+import { type FaceFont, faceLayouter } from './lay-out-face.js'
 import type { StyledMark } from './marks/styled-mark.js'
 import { noFitProblem, noRoomProblem } from './size-problem.js'
 import { type SlotWord, slotWordFinder } from './slot-words.js'
@@ -85,11 +85,15 @@ export function slotBox(slots: ReadonlyMap<string, Box>, name: string): Box {
   return box
 }
 
-function fontsOf({ family, bytes }: Typeface) {
+/** Further files come under names of their own: satori asks them for characters that the first ones lack. */
+function fontsOf({ family, bytes }: Typeface): readonly FaceFont[] {
+  const { regular, bold, extended, extendedBold } = bytes
   return [
-    { name: family, bytes: bytes.regular, weight: 400 as const },
-    ...(bytes.bold === undefined ? [] : [{ name: family, bytes: bytes.bold, weight: 700 as const }]),
-  ]
+    { name: family, bytes: regular, weight: 400 as const },
+    { name: family, bytes: bold, weight: 700 as const },
+    { name: `${family} extended`, bytes: extended, weight: 400 as const },
+    { name: `${family} extended`, bytes: extendedBold, weight: 700 as const },
+  ].flatMap(({ bytes: file, ...font }) => (file === undefined ? [] : [{ ...font, bytes: file }]))
 }
 
 function fitGroups(

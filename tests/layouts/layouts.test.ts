@@ -211,6 +211,18 @@ describe('call-cards', () => {
   })
 })
 
+describe('running text', () => {
+  it('draws letters that stand in a face’s second file, each in its own shape', async () => {
+    const clueShapes = async (clue: string) => {
+      const plan = marshPlan.replace('[reed,', `[{word: reed, clue: ${clue}},`)
+      const [first] = pieces(await print('{layout: call-cards, cover: no}', plan))
+      return first!.art.flatMap(({ art }) => art.shapes.map(shape => (shape.kind === 'path' ? shape.d : '')))
+    }
+    // A face that lacks them would draw the same empty box for both.
+    expect(await clueShapes('ŋ')).not.toEqual(await clueShapes('ő'))
+  })
+})
+
 describe('key', () => {
   it('shows only the marks that the words use, in the teacher’s words', async () => {
     const plan = marshPlan.replace(
