@@ -2,6 +2,7 @@ import satori, { type SatoriOptions } from 'satori'
 import type { Box } from '../geometry.js'
 import { type Face, type LaidOutFace, mm, UNITS_PER_MM } from './face.js'
 import type { TextRun } from './piece.js'
+import { plainTree } from './plain-tree.js'
 import { shapesOfSatoriSvg } from './satori-shapes.js'
 
 export interface FaceFont {
@@ -18,26 +19,29 @@ type SatoriNode = Parameters<NonNullable<SatoriOptions['onNodeDetected']>>[0]
  */
 export function faceLayouter(fonts: readonly FaceFont[]): (face: Face) => Promise<LaidOutFace> {
   const known = new Map<string, Promise<LaidOutFace>>()
+  // One array for all faces: satori reads the fonts anew for each array that it has not seen.
+  const satoriFonts = fonts.map(({ name, bytes, weight }) => ({
+    name,
+    data: Buffer.from(bytes),
+    weight,
+    style: 'normal' as const,
+  }))
   return face => {
-    const key = `${face.widthMm}x${face.heightMm} ${JSON.stringify(face.tree)}`
-    const layout = known.get(key) ?? layOut(face, fonts)
+    const tree = plainTree(face.tree)
+    const key = `${face.widthMm}x${face.heightMm} ${JSON.stringify(tree)}`
+    const layout = known.get(key) ?? layOut({ ...face, tree }, satoriFonts)
     known.set(key, layout)
     return layout
   }
 }
 
-async function layOut(face: Face, fonts: readonly FaceFont[]): Promise<LaidOutFace> {
+async function layOut(face: Face, fonts: SatoriOptions['fonts']): Promise<LaidOutFace> {
   const slots = new Map<string, Box>()
   const text: TextRun[] = []
   const svg = await satori(face.tree as Parameters<typeof satori>[0], {
     width: mm(face.widthMm),
     height: mm(face.heightMm),
-    fonts: fonts.map(font => ({
-      name: font.name,
-      data: Buffer.from(font.bytes),
-      weight: font.weight,
-      style: 'normal' as const,
-    })),
+    fonts,
     onNodeDetected: node => {
       const slot: unknown = node.props['data-slot']
       if (typeof slot === 'string') slots.set(slot, boxOf(node))
