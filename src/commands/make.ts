@@ -2,8 +2,9 @@ import { relative } from 'node:path'
 import type { Format } from '../files/item-paths.js'
 import type { WrittenPlan } from '../files/write-plan.js'
 import { makePlan } from '../pipeline.js'
+import { stemOf } from '../plan/assemble-plan.js'
 import { LARGEST_SEED } from '../plan/numbers.js'
-import type { Problem } from '../problems.js'
+import { errorAt, type Problem } from '../problems.js'
 import { commaList } from './comma-list.js'
 import { type CommandResult, resultOf, wrongUsage } from './command-result.js'
 
@@ -43,9 +44,19 @@ export async function makeCommand(options: MakeOptions): Promise<CommandResult> 
   const { plans, only } = partPlansFromNames(options)
   if (plans.length === 0)
     return wrongUsage('make needs a plan', 'Write oaktag make PLAN, such as oaktag make plan.yaml.')
+  if (only?.length === 0)
+    return wrongUsage('--only names no item', 'Write --only and the name of an item, such as --only bingo.')
   const output: string[] = []
   const problems: Problem[] = []
+  const stems = new Map<string, string>()
   for (const planFile of plans) {
+    const stem = stemOf(planFile).toLowerCase()
+    const earlier = stems.get(stem)
+    if (earlier !== undefined) {
+      problems.push(fillsSameFolder(planFile, earlier))
+      continue
+    }
+    stems.set(stem, planFile)
     const made = await makePlan({
       planFile,
       outFolder: options.out,
@@ -70,6 +81,15 @@ function partPlansFromNames({ plan, only }: MakeOptions): {
   const names = commaList(only)
   const isPlan = (name: string) => /\.ya?ml$/i.test(name)
   return { plans: [...plan, ...names.filter(isPlan)], only: names.filter(name => !isPlan(name)) }
+}
+
+/** A plan's folder is called after its file, without the folders above it. */
+function fillsSameFolder(planFile: string, earlier: string): Problem {
+  return errorAt(
+    { file: planFile },
+    `its sheets would fill the same folder as those of "${earlier}"`,
+    'Give one of the two plans another name, or make them apart with another --out.',
+  )
 }
 
 function isWholeOrLeftOut(value: number | undefined, least: number, most: number): boolean {

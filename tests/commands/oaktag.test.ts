@@ -26,6 +26,7 @@ describe('wrong usage', () => {
     ['an output folder without a name', ['make', 'plan.yaml', '--out', '']],
     ['pixels in parts', ['make', 'plan.yaml', '--dpi', '72.5']],
     ['a seed of more than 32 bits', ['make', 'plan.yaml', '--seed', '4294967296']],
+    ['items without a name', ['make', 'plan.yaml', '--only', '']],
     ['no jobs at all', ['make', 'plan.yaml', '--jobs', '0']],
   ])('%s exits with 2, says so on standard error and prints nothing else', (_what, args) => {
     const { code, out, err } = oaktag(args, empty())
@@ -115,6 +116,16 @@ describe('make', () => {
     expect(code).toBe(1)
     expect(out).toContain('good')
     expect(err).toMatch(/^bad\.yaml(:1:1)?: error: /)
+  })
+})
+
+describe('two plans of one name', () => {
+  it('never fill one folder in one run: the second is an error, the first is made', () => {
+    const folder = folderWith({ 'week.yaml': `${marshPlan}  - key\n`, 'Week.yml': `${marshPlan}  - key\n` })
+    const { code, out, err } = oaktag(['make', 'week.yaml', 'Week.yml', '--format', 'svg'], folder)
+    expect(code).toBe(1)
+    expect(out).toContain('made in')
+    expect(err).toContain('Week.yml: error: its sheets would fill the same folder as those of "week.yaml"')
   })
 })
 
