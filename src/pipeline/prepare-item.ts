@@ -45,7 +45,7 @@ export function prepareItem(studied: StudiedPlan, job: ItemJob): Outcome<Prepare
   })
   if (!face.ok) return face
   const typeface = face.value
-  const missing = missingGlyphs(job.words, plan, typeface)
+  const missing = missingGlyphs(job, plan, typeface)
   if (missing.length > 0) return { ok: false, problems: missing }
   const type = typeScale(item.size ?? group?.size ?? { kind: 'normal' }, typeface)
   const picture = pictureReader()
@@ -142,22 +142,24 @@ function divisionFor({ item, group }: ItemJob, perSheet: PiecesPerSheet, large: 
 }
 
 /** A character that the face cannot draw would leave a hole in a word; better said than printed. */
-function missingGlyphs(words: readonly PlanWord[], plan: Plan, typeface: Typeface): readonly Problem[] {
+function missingGlyphs({ words, item, group }: ItemJob, plan: Plan, typeface: Typeface): readonly Problem[] {
   const texts = [
     ...words.map(word => ({ text: word.text, place: word.place })),
     ...words.flatMap(word => (word.clue === undefined ? [] : [{ text: word.clue, place: word.place }])),
+    { text: item.name, place: item.place },
+    ...(group === null ? [] : [{ text: group.name, place: group.place }]),
     ...[plan.title, plan.className].map(text => ({ text, place: { file: plan.file } })),
     ...plan.marks.flatMap(({ label, tag, place }) => [label, tag].map(text => ({ text: text ?? '', place }))),
   ]
-  return texts.flatMap(({ text, place }) =>
-    typeface
-      .missing(text.replaceAll(/\s/g, ''))
-      .map(character =>
-        errorAt(
-          place,
-          `the font ${typeface.family} has no "${character}", which stands in "${text}"`,
-          'Choose another font for it, or write it without that character.',
-        ),
-      ),
-  )
+  return texts.flatMap(({ text, place }) => {
+    const missing = typeface.missing(text.replaceAll(/\s/g, ''))
+    if (missing.length === 0) return []
+    const [which, it] = missing.length === 1 ? ['which stands', 'that character'] : ['which stand', 'them']
+    const named = missing.map(character => `"${character}"`).join(', ')
+    return errorAt(
+      place,
+      `the font ${typeface.family} has no ${named}, ${which} in "${text}"`,
+      `Choose another font for it, or write it without ${it}.`,
+    )
+  })
 }

@@ -161,4 +161,11 @@ describe('a character that the face lacks', () => {
       'the font OpenDyslexic has no "ĝ", which stands in "ĝardeno"',
     ])
   })
+
+  it('is told in the names of items too, all of one name together', async () => {
+    const { problems } = await draw('{layout: word-cards, name: 沼の鳥}')
+    expect(problems.map(problem => problem.message)).toEqual([
+      'the font Andika has no "沼", "の", "鳥", which stand in "沼の鳥"',
+    ])
+  })
 })
