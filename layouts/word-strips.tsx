@@ -3,9 +3,10 @@ import { cardBorder } from '../src/pieces/card-border.js'
 import { CardFrame, contentWidthMm } from '../src/pieces/card-frame.js'
 import { type CardFace, mm } from '../src/pieces/face.js'
 import { WritingLine } from '../src/pieces/rules.js'
-import { SetMark } from '../src/pieces/set-mark.js'
+import { SetMark, setMarkHeightMm } from '../src/pieces/set-mark.js'
 import { OverlaySlot, Slot } from '../src/pieces/slot.js'
 import { Lines } from '../src/pieces/text-lines.js'
+import type { TypeScale } from '../src/pieces/type-scale.js'
 import { choice } from '../src/plan/options.js'
 import type { Card, CardSet } from '../src/sets/card-set.js'
 import type { LayoutRequest, PieceLayout } from './layout.js'
@@ -46,7 +47,7 @@ function stripFace(request: LayoutRequest, card: Card, set: CardSet, size: Size)
     tree: (
       <CardFrame type={type} border={item.border}>
         <OverlaySlot name="border" />
-        <div style={{ display: 'flex', flexGrow: 1, width: '100%' }}>
+        <div style={{ display: 'flex', flexGrow: 1, flexBasis: 0, minHeight: 0, width: '100%' }}>
           <Slot
             name="word"
             style={{
@@ -55,7 +56,7 @@ function stripFace(request: LayoutRequest, card: Card, set: CardSet, size: Size)
               flexShrink: 0,
             }}
           />
-          {task === 'nothing' ? null : <WritingRoom task={task} sizeMm={type.textMm} />}
+          {task === 'nothing' ? null : <WritingRoom task={task} type={type} />}
         </div>
         <SetMark setName={request.setName} card={card} set={set} type={type} border={item.border} />
       </CardFrame>
@@ -74,22 +75,25 @@ function stripFace(request: LayoutRequest, card: Card, set: CardSet, size: Size)
   }
 }
 
-/** What to write, and at the foot a line as long as there is room. */
-function WritingRoom({ task, sizeMm }: { readonly task: Task; readonly sizeMm: number }) {
+/**
+ * What to write, and at the foot a line as long as there is room. The large number of large print stands under the
+ * word: beside it the room reaches down to the foot of the strip.
+ */
+function WritingRoom({ task, type }: { readonly task: Task; readonly type: TypeScale }) {
   return (
     <div
       style={{
         display: 'flex',
         flexDirection: 'column',
         flexGrow: 1,
-        height: '100%',
+        marginBottom: type.large ? -mm(setMarkHeightMm(type)) : 0,
         justifyContent: 'space-between',
         boxSizing: 'border-box',
         padding: mm(1.5),
         paddingBottom: mm(3),
       }}
     >
-      <Lines lines={[task]} style={{ sizeMm, color: '#404040' }} />
+      <Lines lines={[task]} style={{ sizeMm: type.textMm, color: '#404040' }} />
       <div style={{ display: 'flex', width: '100%' }}>
         <WritingLine color="#404040" />
       </div>
