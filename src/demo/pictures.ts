@@ -10,7 +10,7 @@ import { stylesPage } from '../pipeline/styles-page.js'
 const pictures = [
   { name: 'word-cards', sheet: 'marsh/word-cards/word-cards-01' },
   { name: 'bingo', sheet: 'marsh/bingo/bingo-01' },
-  { name: 'marked-list', sheet: 'bakery/marked-list/marked-list-01' },
+  { name: 'marked-list', sheet: 'marsh/marked-list/marked-list-01' },
   { name: 'key', sheet: 'marsh/key/key-01' },
   { name: 'large-print', sheet: 'marsh/word-cards-otters/word-cards-otters-01' },
   { name: 'cover', sheet: 'harbour/word-cards/word-cards-03' },
