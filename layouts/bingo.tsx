@@ -2,7 +2,7 @@ import type { Size } from '../src/geometry.js'
 import { boardLines } from '../src/pieces/board-lines.js'
 import { callersSheet } from '../src/pieces/callers-sheet.js'
 import { CardFrame } from '../src/pieces/card-frame.js'
-import { type CardFace, mm, type SlotContent } from '../src/pieces/face.js'
+import { type CardFace, faceOf, mm, type SlotContent } from '../src/pieces/face.js'
 import { SetMark } from '../src/pieces/set-mark.js'
 import { OverlaySlot, Slot } from '../src/pieces/slot.js'
 import { gridSize, wholeNumber, yesNo } from '../src/plan/options.js'
@@ -142,11 +142,7 @@ function boardFace(request: LayoutRequest, card: Card, set: CardSet, size: Size)
           paddingMm: Math.max(2, size.widthMm / words.length / 14),
         }
   return {
-    ...size,
-    id: card.id,
-    kind: card.kind,
-    number: card.number,
-    copy: card.copy,
+    ...faceOf(card, size),
     text: card.words.map(word => word.text),
     cells: cells.map(row => row.map(word => word?.text ?? null)),
     tree: (

@@ -1,7 +1,7 @@
 import type { Size } from '../src/geometry.js'
 import { cardBorder } from '../src/pieces/card-border.js'
 import { CardFrame, contentWidthMm } from '../src/pieces/card-frame.js'
-import { type CardFace, mm } from '../src/pieces/face.js'
+import { type CardFace, faceOf, mm } from '../src/pieces/face.js'
 import { SetMark } from '../src/pieces/set-mark.js'
 import { OverlaySlot, Slot } from '../src/pieces/slot.js'
 import { breakLines, Lines, linesHeight } from '../src/pieces/text-lines.js'
@@ -34,11 +34,7 @@ function callCardFace(request: LayoutRequest, card: Card, set: CardSet, size: Si
   // Every card of the set keeps the room that its longest clue takes.
   const clueLines = Math.max(...words.map(other => linesOf(other).length))
   return {
-    ...size,
-    id: card.id,
-    kind: card.kind,
-    number: card.number,
-    copy: card.copy,
+    ...faceOf(card, size),
     text: [word.text],
     tree: (
       <CardFrame type={type} border={item.border}>

@@ -2,7 +2,7 @@ import type { Size } from '../src/geometry.js'
 import { balancedLines } from '../src/pieces/balanced-lines.js'
 import { cardBorder } from '../src/pieces/card-border.js'
 import { CardFrame, contentWidthMm } from '../src/pieces/card-frame.js'
-import { type CardFace, mm } from '../src/pieces/face.js'
+import { type CardFace, faceOf, mm } from '../src/pieces/face.js'
 import { fitTexts } from '../src/pieces/fit-texts.js'
 import { flowPages } from '../src/pieces/flow-page.js'
 import { Rule } from '../src/pieces/rules.js'
@@ -130,11 +130,7 @@ function chainFace(
   const style = { sizeMm: textMm, align: 'centre' } as const
   const lines = balancedLines(card.title!, part.room.widthMm, style, measure)
   return {
-    ...size,
-    id: card.id,
-    kind: card.kind,
-    number: card.number,
-    copy: card.copy,
+    ...faceOf(card, size),
     text: [word.text, card.title!],
     tree: (
       <CardFrame type={type} border={item.border}>

@@ -1,6 +1,6 @@
 import type { Box, Size } from '../src/geometry.js'
 import { CardFrame, contentWidthMm } from '../src/pieces/card-frame.js'
-import { type CardFace, mm, type SlotContent } from '../src/pieces/face.js'
+import { type CardFace, faceOf, mm, type SlotContent } from '../src/pieces/face.js'
 import { fitTexts } from '../src/pieces/fit-texts.js'
 import { SetMark, setMarkHeightMm } from '../src/pieces/set-mark.js'
 import { OverlaySlot, Slot } from '../src/pieces/slot.js'
@@ -116,11 +116,7 @@ function boardFace(
   ])
   const rows = Math.ceil(track.spaces.length / track.columns)
   return {
-    ...size,
-    id: card.id,
-    kind: card.kind,
-    number: card.number,
-    copy: card.copy,
+    ...faceOf(card, size),
     text: card.words.map(word => word.text),
     // A row of cells for each row of the track, in the order walked; start and finish hold no word.
     cells: Array.from({ length: rows }, (_, row) =>

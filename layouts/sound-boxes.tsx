@@ -1,7 +1,7 @@
 import type { Size } from '../src/geometry.js'
 import { cardBorder } from '../src/pieces/card-border.js'
 import { CardFrame, contentWidthMm } from '../src/pieces/card-frame.js'
-import { type CardFace, mm, type SlotContent } from '../src/pieces/face.js'
+import { type CardFace, faceOf, mm, type SlotContent } from '../src/pieces/face.js'
 import { flowPages } from '../src/pieces/flow-page.js'
 import { SetMark, setMarkHeightMm } from '../src/pieces/set-mark.js'
 import { OverlaySlot, Slot } from '../src/pieces/slot.js'
@@ -138,11 +138,7 @@ function stripFace(
   const beside = shown(request)
   const centred = beside === 'nothing'
   return {
-    ...size,
-    id: card.id,
-    kind: card.kind,
-    number: card.number,
-    copy: card.copy,
+    ...faceOf(card, size),
     text: beside === 'word' ? [word.text] : [],
     tree: (
       <CardFrame type={type} border={item.border}>

@@ -1,7 +1,7 @@
 import type { Size } from '../src/geometry.js'
 import { cardBorder } from '../src/pieces/card-border.js'
 import { CardFrame } from '../src/pieces/card-frame.js'
-import type { CardFace } from '../src/pieces/face.js'
+import { type CardFace, faceOf } from '../src/pieces/face.js'
 import { SetMark, setMarkHeightMm } from '../src/pieces/set-mark.js'
 import { OverlaySlot, Slot } from '../src/pieces/slot.js'
 import type { Card, CardSet } from '../src/sets/card-set.js'
@@ -28,11 +28,7 @@ export function wordCardFace(request: LayoutRequest, card: Card, set: CardSet, s
   const word = card.words[0]!
   const { type, item } = request
   return {
-    ...size,
-    id: card.id,
-    kind: card.kind,
-    number: card.number,
-    copy: card.copy,
+    ...faceOf(card, size),
     text: [word.text],
     tree: (
       <CardFrame type={type} border={item.border}>

@@ -1,7 +1,7 @@
 import type { Size } from '../src/geometry.js'
 import { cardBorder } from '../src/pieces/card-border.js'
 import { CardFrame, contentWidthMm } from '../src/pieces/card-frame.js'
-import { type CardFace, mm } from '../src/pieces/face.js'
+import { type CardFace, faceOf, mm } from '../src/pieces/face.js'
 import { WritingLine } from '../src/pieces/rules.js'
 import { SetMark, setMarkHeightMm } from '../src/pieces/set-mark.js'
 import { OverlaySlot, Slot } from '../src/pieces/slot.js'
@@ -38,11 +38,7 @@ function stripFace(request: LayoutRequest, card: Card, set: CardSet, size: Size)
   const task = item.options.write as Task
   const widthMm = contentWidthMm(size.widthMm, item.border)
   return {
-    ...size,
-    id: card.id,
-    kind: card.kind,
-    number: card.number,
-    copy: card.copy,
+    ...faceOf(card, size),
     text: [word.text],
     tree: (
       <CardFrame type={type} border={item.border}>

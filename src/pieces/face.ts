@@ -4,7 +4,7 @@
  */
 import type { JSXNode } from 'satori/jsx'
 import type { Box, Size } from '../geometry.js'
-import type { CardKind } from '../sets/card-set.js'
+import type { Card, CardKind } from '../sets/card-set.js'
 import type { Word } from '../words/word.js'
 import type { Art, PlacedMark } from './piece.js'
 
@@ -63,6 +63,15 @@ export interface CardFace extends Face {
   readonly copy: number
   readonly text: readonly string[]
   readonly cells?: readonly (readonly (string | null)[])[]
+}
+
+/** What every face of a card takes over from it. */
+export function faceOf(
+  card: Card,
+  size: Size,
+): Pick<CardFace, 'widthMm' | 'heightMm' | 'id' | 'kind' | 'number' | 'copy'> {
+  const { id, kind, number, copy } = card
+  return { ...size, id, kind, number, copy }
 }
 
 /** A face laid out: its text drawn, its slots found. */

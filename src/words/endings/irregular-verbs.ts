@@ -46,10 +46,3 @@ export const irregularVerbs: ReadonlyMap<string, IrregularVerb> = new Map(
       return [base, { past: past.split('/'), participle: participle.split('/') }] as const
     }),
 )
-
-/** Past form or participle to base. `read`, `hurt` and their like, the same in all forms, are left out. */
-export const baseOfIrregularVerb: ReadonlyMap<string, string> = new Map(
-  [...irregularVerbs].flatMap(([base, verb]) =>
-    [...verb.past, ...verb.participle].filter(form => form !== base).map(form => [form, base] as const),
-  ),
-)

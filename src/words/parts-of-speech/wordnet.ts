@@ -2,7 +2,6 @@
 import { readFileSync } from 'node:fs'
 import { createRequire } from 'node:module'
 import { dirname, join } from 'node:path'
-import type { PartOfSpeech } from '../word.js'
 
 export type OpenClass = 'noun' | 'verb' | 'adjective' | 'adverb'
 
@@ -80,5 +79,3 @@ export function readSynsets(partOfSpeech: OpenClass, visit: (offset: number, syn
     visit(Number(fields[0]), { words, gloss: line.slice(bar + 2).trim(), isInstance: fields.includes('@i') })
   }
 }
-
-export const partsInOrder: readonly PartOfSpeech[] = ['noun', 'verb', 'adjective', 'adverb']
