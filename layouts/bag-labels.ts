@@ -1,4 +1,4 @@
-import { choice } from '../src/plan/options.js'
+import { choice } from '../src/plan/values/options.js'
 import { contentsOf } from '../src/sets/set-contents.js'
 import {
   BAG_LABEL,

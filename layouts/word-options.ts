@@ -1,6 +1,6 @@
-import type { WordSlot } from '../src/pieces/face.js'
-import { choice } from '../src/plan/options.js'
+import type { WordSlot } from '../src/pieces/faces/face.js'
 import type { PrintItem } from '../src/plan/plan.js'
+import { choice } from '../src/plan/values/options.js'
 
 /** What a layout may show with its words beside the marks of the plan. */
 export const wordOptions = {

@@ -1,5 +1,5 @@
-import { disk } from '../plan/disk.js'
-import { readWordListFile } from '../plan/word-list.js'
+import { disk } from '../plan/disk/disk.js'
+import { readWordListFile } from '../plan/words/word-list.js'
 import type { Outcome, Problem } from '../problems.js'
 import { openSortNote, rankSorts } from '../sets/sorts/rank-sorts.js'
 import type { Sort } from '../sets/sorts/sort.js'

@@ -1,6 +1,6 @@
-import { disk } from '../plan/disk.js'
+import { disk } from '../plan/disk/disk.js'
 import type { PlanWord } from '../plan/plan.js'
-import { typedWordList } from '../plan/typed-words.js'
+import { typedWordList } from '../plan/words/typed-words.js'
 import type { Outcome, Problem } from '../problems.js'
 import { openLexicon } from '../words/lexicon/lexicon.js'
 import { patternNames } from '../words/patterns/index.js'
@@ -47,6 +47,6 @@ async function wordsOf(
   file: string | undefined,
 ): Promise<Outcome<readonly PlanWord[]>> {
   if (file === undefined) return typedWordList({ words, files: disk, patterns: patternNames })
-  const { readWordListFile } = await import('../plan/word-list.js')
+  const { readWordListFile } = await import('../plan/words/word-list.js')
   return readWordListFile({ path: file, files: disk, patterns: patternNames })
 }

@@ -2,7 +2,7 @@ import { mkdir } from 'node:fs/promises'
 import { join } from 'node:path'
 import sharp from 'sharp'
 import { rowBytes } from '../files/png/pixels.js'
-import { createRasterizer } from '../files/raster.js'
+import { createRasterizer } from '../files/raster/raster.js'
 import { installationFolder } from '../installation.js'
 import { stylesPage } from '../pipeline/styles-page.js'
 

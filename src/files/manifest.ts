@@ -2,8 +2,8 @@ import type { Box } from '../geometry.js'
 import type { PlacedMark } from '../pieces/piece.js'
 import type { Deal } from '../sets/card-set.js'
 import type { PlacedPiece, Sheet } from '../sheets/sheet.js'
-import { toDecimal } from './decimal.js'
-import { type Format, itemPdfPath, sheetPath } from './item-paths.js'
+import { type Format, itemPdfPath, sheetPath } from './folder/item-paths.js'
+import { toDecimal } from './page/decimal.js'
 import type { PrintedItem } from './printed-plan.js'
 
 /** manifest.json: what stands where in a plan's folder. Every position is mm from the page's top left corner. */

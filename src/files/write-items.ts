@@ -1,9 +1,9 @@
 import { mkdir, writeFile } from 'node:fs/promises'
 import { join } from 'node:path'
-import { runInTurn } from './in-turn.js'
-import { type Format, itemPdfPath, planPdfPath, sheetPath } from './item-paths.js'
+import { runInTurn } from './folder/in-turn.js'
+import { type Format, itemPdfPath, planPdfPath, sheetPath } from './folder/item-paths.js'
+import { sheetToSvg } from './page/svg.js'
 import type { PrintedPlan } from './printed-plan.js'
-import { sheetToSvg } from './svg.js'
 
 export interface ItemWriting {
   readonly printed: PrintedPlan
@@ -44,7 +44,7 @@ function svgFiles({ printed }: ItemWriting): readonly FileToMake[] {
 }
 
 async function pngFiles({ printed, dpi }: ItemWriting): Promise<readonly FileToMake[]> {
-  const { createPngWriter } = await import('./png-writer.js')
+  const { createPngWriter } = await import('./png/png-writer.js')
   const writer = createPngWriter(dpi)
   return printed.items.flatMap(item =>
     item.sheets.map((sheet, index) => ({
@@ -55,7 +55,7 @@ async function pngFiles({ printed, dpi }: ItemWriting): Promise<readonly FileToM
 }
 
 async function pdfFiles({ printed, whole }: ItemWriting): Promise<readonly FileToMake[]> {
-  const { sheetsToPdf } = await import('./pdf.js')
+  const { sheetsToPdf } = await import('./pdf/pdf.js')
   const { stem, title } = printed
   const parts = printed.items.map(item => ({ title: item.name, sheets: item.sheets }))
   const files = printed.items.map((item, index) => ({

@@ -1,6 +1,6 @@
 import type { LayoutRequest, PieceLayout } from '../../layouts/layout.js'
 import type { Size } from '../geometry.js'
-import type { CardFace } from '../pieces/face.js'
+import type { CardFace } from '../pieces/faces/face.js'
 import type { Outcome } from '../problems.js'
 import type { CardSet } from '../sets/card-set.js'
 

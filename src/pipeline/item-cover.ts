@@ -1,5 +1,5 @@
 import { saySize } from '../geometry.js'
-import { drawTextLine } from '../pieces/text-line.js'
+import { drawTextLine } from '../pieces/text/text-line.js'
 import type { CardSet } from '../sets/card-set.js'
 import { contentsOf } from '../sets/set-contents.js'
 import { planCuts } from '../sheets/cutting-plan.js'

@@ -1,7 +1,7 @@
 import { closest } from 'fastest-levenshtein'
 import { layouts } from '../../layouts/index.js'
-import { fileSafeName } from '../plan/names.js'
 import type { Plan, PlanGroup, PlanWord, PrintItem } from '../plan/plan.js'
+import { fileSafeName } from '../plan/values/names.js'
 import { errorAt, type Outcome, type Problem, warningAt } from '../problems.js'
 
 /** One item for one group of children, or for the whole class. */

@@ -1,5 +1,5 @@
 import { readFileSync } from 'node:fs'
-import type { Picture } from '../pieces/card-back.js'
+import type { Picture } from '../pieces/parts/card-back.js'
 
 /**
  * Opens the teacher's pictures, each once. Files were checked when the plan was read; one that has gone since is

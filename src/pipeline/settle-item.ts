@@ -1,6 +1,6 @@
 import type { LayoutRequest } from '../../layouts/layout.js'
-import type { CardFace } from '../pieces/face.js'
-import { type FittedFaces, fitAgain, fitFaces } from '../pieces/fit-faces.js'
+import type { CardFace } from '../pieces/faces/face.js'
+import { type FittedFaces, fitAgain, fitFaces } from '../pieces/faces/fit-faces.js'
 import type { Outcome, Problem } from '../problems.js'
 import type { Card, CardSet } from '../sets/card-set.js'
 import { backFaces } from './draw-backs.js'

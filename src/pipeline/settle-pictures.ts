@@ -1,4 +1,4 @@
-import { printablePicture } from '../files/picture.js'
+import { printablePicture } from '../files/page/picture.js'
 import type { Art, ImageShape, Piece, PlacedArt, Shape } from '../pieces/piece.js'
 import { errorAt, type Outcome, type Problem } from '../problems.js'
 import type { Sheet } from '../sheets/sheet.js'

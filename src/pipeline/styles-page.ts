@@ -3,10 +3,10 @@ import { loadTypeface } from '../../fonts/load-typeface.js'
 import type { StyledMark } from '../pieces/marks/styled-mark.js'
 import { lineNames, outlineNames } from '../pieces/marks/styles.js'
 import type { PlacedArt } from '../pieces/piece.js'
-import { drawTextLine } from '../pieces/text-line.js'
-import { leastEmMm } from '../pieces/type-size.js'
+import { drawTextLine } from '../pieces/text/text-line.js'
+import { leastEmMm } from '../pieces/text/type-size.js'
 import type { Typeface } from '../pieces/typeface/typeface.js'
-import { drawWord } from '../pieces/word-art.js'
+import { drawWord } from '../pieces/word/word-art.js'
 import type { Sheet } from '../sheets/sheet.js'
 
 const COLUMNS = 3

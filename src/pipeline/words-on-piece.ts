@@ -1,5 +1,5 @@
 import { mmToPoints, type Size } from '../geometry.js'
-import { drawFaces } from '../pieces/draw-faces.js'
+import { drawFaces } from '../pieces/faces/draw-faces.js'
 import type { AdviceRequest, WordsOn } from '../sheets/advice.js'
 import type { DrawnItem } from './draw-item.js'
 import { facesOf } from './faces-of.js'

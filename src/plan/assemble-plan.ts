@@ -1,9 +1,6 @@
 /** What was read, with the defaults filled in and earlier decisions carried over. */
 import { basename, extname } from 'node:path'
-import { lexiconAccent } from './accent.js'
-import { type ClassFile, withEarlier } from './class-file.js'
-import { present } from './outcomes.js'
-import { paperAlone } from './papers.js'
+import { present } from '../outcomes.js'
 import type {
   Accent,
   Contrast,
@@ -15,7 +12,10 @@ import type {
   PrinterSetting,
   PrintItem,
 } from './plan.js'
-import { sameWord } from './word-text.js'
+import { lexiconAccent } from './settings/accent.js'
+import { type ClassFile, withEarlier } from './settings/class-file.js'
+import { paperAlone } from './values/papers.js'
+import { sameWord } from './words/word-text.js'
 
 export interface ReadValues {
   readonly title?: string

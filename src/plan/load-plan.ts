@@ -1,11 +1,11 @@
+import { andThen } from '../outcomes.js'
 import type { Outcome } from '../problems.js'
-import { disk } from './disk.js'
-import type { FileAccess } from './file-access.js'
-import { andThen } from './outcomes.js'
+import { disk } from './disk/disk.js'
+import type { FileAccess } from './disk/file-access.js'
+import { readTextFile } from './disk/text-file.js'
 import type { Plan } from './plan.js'
 import { readPlan } from './read-plan.js'
 import { readablePart } from './readable-part.js'
-import { readTextFile } from './text-file.js'
 import type { Vocabulary } from './vocabulary.js'
 
 /** The plan in the file at `path`, as the teacher gave it; a file that cannot be read is a problem without a line. */

@@ -1,15 +1,16 @@
 /** What of a plan with problems can be read, so that the later stages' problems are told in the same go. */
-import type { Entry, MapEntry, Pair, TextEntry } from './entry.js'
-import { valueAt } from './keys.js'
-import type { WordEntries } from './list-words.js'
-import { foldName } from './names.js'
+
+import { printItemReader } from './items/print-item.js'
 import type { Plan } from './plan.js'
-import { printItemReader } from './print-item.js'
 import { itemContext, type PlanText, planFrom, planReaders, wordContext } from './read-plan.js'
-import { readWord } from './word-entry.js'
-import { wordEntries } from './word-list.js'
-import { sameWord } from './word-text.js'
-import { yamlEntries } from './yaml-entries.js'
+import { foldName } from './values/names.js'
+import type { WordEntries } from './words/list-words.js'
+import { readWord } from './words/word-entry.js'
+import { wordEntries } from './words/word-list.js'
+import { sameWord } from './words/word-text.js'
+import type { Entry, MapEntry, Pair, TextEntry } from './yaml/entry.js'
+import { valueAt } from './yaml/keys.js'
+import { yamlEntries } from './yaml/yaml-entries.js'
 
 /**
  * The plan without what is wrong in it; undefined where too little is left to go on with. A word that is none keeps

@@ -1,6 +1,6 @@
 /** The names a plan may use. The pipeline fills it in from the later stages, so that the plan stage need not know them. */
-import type { OptionReader } from './options.js'
-import type { NamedPaper } from './papers.js'
+import type { OptionReader } from './values/options.js'
+import type { NamedPaper } from './values/papers.js'
 
 export interface Vocabulary {
   readonly layouts: ReadonlyMap<string, LayoutVocabulary>

@@ -3,8 +3,8 @@
  * sizes in inches for the others, at 25.4 mm to the inch exactly.
  */
 import { inchesToMm, type Size } from '../geometry.js'
-import { type NamedPaper, plainPaperName } from '../plan/papers.js'
 import type { Paper } from '../plan/plan.js'
+import { type NamedPaper, plainPaperName } from '../plan/values/papers.js'
 
 export const papers: readonly NamedPaper[] = [
   iso('a3', 297, 420),

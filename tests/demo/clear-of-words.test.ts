@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { createRasterizer, type Rasterizer } from '../../src/files/raster.js'
+import { createRasterizer, type Rasterizer } from '../../src/files/raster/raster.js'
 import { mmToPixels } from '../../src/geometry.js'
 import type { PlacedArt, TextRun } from '../../src/pieces/piece.js'
 import { type PlacedPiece, pieceBox, type Sheet } from '../../src/sheets/sheet.js'

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import type { Pixels } from '../../src/files/png/pixels.js'
-import { createRasterizer } from '../../src/files/raster.js'
+import { createRasterizer } from '../../src/files/raster/raster.js'
 import { insetBox, mmToPixels } from '../../src/geometry.js'
 import type { Sheet } from '../../src/sheets/sheet.js'
 import { pixelBytes } from '../files/page-pixels.js'

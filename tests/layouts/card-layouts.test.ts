@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import type { PrintedItem } from '../../src/files/printed-plan.js'
-import { createRasterizer } from '../../src/files/raster.js'
+import { createRasterizer } from '../../src/files/raster/raster.js'
 import { insetBox, mmToPixels, mmToPoints } from '../../src/geometry.js'
 import { pixelBytes } from '../files/page-pixels.js'
 import { piecesOf, printItem } from './print-item.js'

@@ -1,6 +1,6 @@
 import { join } from 'node:path'
 import { describe, expect, it } from 'vitest'
-import { createRasterizer } from '../../src/files/raster.js'
+import { createRasterizer } from '../../src/files/raster/raster.js'
 import { type Box, mmToPixels } from '../../src/geometry.js'
 import { itemJobs } from '../../src/pipeline/item-jobs.js'
 import { drawItems, readPlan } from '../../src/pipeline.js'

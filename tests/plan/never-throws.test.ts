@@ -1,7 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { starterPlan } from '../../src/plan/starter-plan.js'
-import { readWordListFile } from '../../src/plan/word-list.js'
+import { readWordListFile } from '../../src/plan/words/word-list.js'
 import type { Outcome } from '../../src/problems.js'
 import { filesInMemory, read } from './reading.js'
 import { vocabulary } from './vocabulary.js'

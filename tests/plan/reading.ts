@@ -1,6 +1,6 @@
 /** Reading plans in tests: a folder in memory, and problems in the form that a teacher sees, without the advice. */
 import { resolve } from 'node:path'
-import type { FileAccess, FileContents } from '../../src/plan/file-access.js'
+import type { FileAccess, FileContents } from '../../src/plan/disk/file-access.js'
 import type { Plan } from '../../src/plan/plan.js'
 import { readPlan } from '../../src/plan/read-plan.js'
 import { formatProblem, type Outcome } from '../../src/problems.js'

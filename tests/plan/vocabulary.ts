@@ -1,5 +1,5 @@
 /** A small vocabulary for the tests of the plan stage; the real one comes from the stages to the right of it. */
-import { choice, gridSize, wholeNumber, yesNo } from '../../src/plan/options.js'
+import { choice, gridSize, wholeNumber, yesNo } from '../../src/plan/values/options.js'
 import type { Vocabulary } from '../../src/plan/vocabulary.js'
 
 export const vocabulary: Vocabulary = {

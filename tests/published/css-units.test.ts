@@ -4,7 +4,7 @@
  */
 import { Resvg } from '@resvg/resvg-js'
 import { describe, expect, it } from 'vitest'
-import { sheetToSvg } from '../../src/files/svg.js'
+import { sheetToSvg } from '../../src/files/page/svg.js'
 import { inchesToMm, mmToPixels, mmToPoints, pointsToMm } from '../../src/geometry.js'
 import type { Sheet } from '../../src/sheets/sheet.js'
 

@@ -6,7 +6,7 @@
  */
 import { describe, expect, it } from 'vitest'
 import { mmToPoints } from '../../src/geometry.js'
-import { isLargePrint, leastEmMm, leastPoints, leastXHeightMm } from '../../src/pieces/type-size.js'
+import { isLargePrint, leastEmMm, leastPoints, leastXHeightMm } from '../../src/pieces/text/type-size.js'
 import { bundledTypefaces } from '../pieces/bundled-typefaces.js'
 
 const acuity = (logMar: number, distanceMm: number) =>

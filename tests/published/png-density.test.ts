@@ -5,7 +5,7 @@
 import sharp from 'sharp'
 import { describe, expect, it } from 'vitest'
 import { encodePng } from '../../src/files/png/encode-png.js'
-import { createRasterizer } from '../../src/files/raster.js'
+import { createRasterizer } from '../../src/files/raster/raster.js'
 import type { Sheet } from '../../src/sheets/sheet.js'
 
 const blank: Sheet = {

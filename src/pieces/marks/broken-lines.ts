@@ -1,4 +1,4 @@
-import { rectangle } from '../path-text.js'
+import { rectangle } from '../art/path-text.js'
 import type { PathCommand } from '../typeface/glyph-outline.js'
 import { finestStrokeMm } from './ink-rules.js'
 import type { LineStyle } from './line-style.js'

@@ -1,8 +1,8 @@
 import type { Size } from '../../geometry.js'
-import { moveArt } from '../move-art.js'
+import { moveArt } from '../art/move-art.js'
 import type { Art } from '../piece.js'
 import type { Typeface } from '../typeface/typeface.js'
-import { drawWord, type WordArt } from '../word-art.js'
+import { drawWord, type WordArt } from '../word/word-art.js'
 import type { MarkSpan, StyledMark } from './styled-mark.js'
 
 export interface KeySampleRequest {

@@ -1,4 +1,4 @@
-import { polygon, rectangle } from '../path-text.js'
+import { polygon, rectangle } from '../art/path-text.js'
 import { quarterCircle } from './broken-lines.js'
 import type { FrameStyle, LetterStyle, OutlineFrame } from './outline-style.js'
 

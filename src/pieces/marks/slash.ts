@@ -1,4 +1,4 @@
-import { polygon } from '../path-text.js'
+import { polygon } from '../art/path-text.js'
 import type { LineStyle } from './line-style.js'
 
 /** Width over height, where the letter is wide enough. */

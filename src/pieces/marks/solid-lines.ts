@@ -1,4 +1,4 @@
-import { polygon, rectangle } from '../path-text.js'
+import { polygon, rectangle } from '../art/path-text.js'
 import type { LineStyle } from './line-style.js'
 
 const thickness = 2.5

@@ -3,8 +3,8 @@ import { loadTypeface } from '../../../fonts/load-typeface.js'
 import type { StyledMark } from '../../../src/pieces/marks/styled-mark.js'
 import { lineNames, outlineNames } from '../../../src/pieces/marks/styles.js'
 import type { Art } from '../../../src/pieces/piece.js'
-import { leastEmMm } from '../../../src/pieces/type-size.js'
-import { drawWord } from '../../../src/pieces/word-art.js'
+import { leastEmMm } from '../../../src/pieces/text/type-size.js'
+import { drawWord } from '../../../src/pieces/word/word-art.js'
 import { type Coverage, render } from '../pixels.js'
 
 const place = { file: 'plan.yaml' }

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { bundledFaces } from '../../../fonts/index.js'
 import { letterShapesOf } from '../../../src/pieces/typeface/letter-shapes.js'
-import { drawWord } from '../../../src/pieces/word-art.js'
+import { drawWord } from '../../../src/pieces/word/word-art.js'
 import { bundledTypeface } from '../bundled-typefaces.js'
 import { render } from '../pixels.js'
 

@@ -1,10 +1,10 @@
 import { readFileSync } from 'node:fs'
 import { createRequire } from 'node:module'
 import { describe, expect, it } from 'vitest'
-import { drawTextLine } from '../../../src/pieces/text-line.js'
+import { drawTextLine } from '../../../src/pieces/text/text-line.js'
 import { openTypeface, type Typeface } from '../../../src/pieces/typeface/typeface.js'
 import { unpackFont } from '../../../src/pieces/typeface/woff.js'
-import { drawWord } from '../../../src/pieces/word-art.js'
+import { drawWord } from '../../../src/pieces/word/word-art.js'
 import { bundledTypeface, bundledTypefaces } from '../bundled-typefaces.js'
 import { columnsOf, render, rowsOf } from '../pixels.js'
 

@@ -1,0 +1,179 @@
+import type { Size } from '../../src/geometry.js'
+import { type CardFace, faceOf, mm, type SlotContent } from '../../src/pieces/faces/face.js'
+import { OverlaySlot, Slot } from '../../src/pieces/faces/slot.js'
+import { CardFrame } from '../../src/pieces/parts/card-frame.js'
+import { SetMark } from '../../src/pieces/parts/set-mark.js'
+import { gridSize, wholeNumber, yesNo } from '../../src/plan/values/options.js'
+import { type Outcome, type Problem, warningAt } from '../../src/problems.js'
+import { findCallOrder } from '../../src/sets/bingo/call-order.js'
+import { dealBoards } from '../../src/sets/bingo/deal-boards.js'
+import type { Card, CardSet } from '../../src/sets/card-set.js'
+import { boardSet } from '../../src/sets/word-set.js'
+import type { LayoutRequest, PieceLayout, RoomierOptions } from '../layout.js'
+import { shownWithWords, wordOptions } from '../word-options.js'
+import { boardLines } from './board-lines.js'
+import { callersSheet } from './callers-sheet.js'
+
+/** Boards of words, all different, with a caller's sheet that tells who wins when. */
+export const bingo: PieceLayout = {
+  kind: 'pieces',
+  name: 'bingo',
+  summary: 'boards of words, each one different, and a caller’s sheet with the winning calls',
+  options: {
+    boards: wholeNumber(1, 400, 24),
+    grid: gridSize(2, 9, undefined),
+    free: yesNo(true),
+    'win at': wholeNumber(1, 400, undefined),
+    ...wordOptions,
+  },
+  marks: 'all',
+  perSheet: { columns: 1, rows: 1 },
+  perSheetLarge: { columns: 1, rows: 1 },
+  set: bingoSet,
+  roomier: smallerBoards,
+  face: boardFace,
+  pages: (request, set, room) => {
+    const { plan, subtitle, type, measure } = request
+    const title = `${plan.title}: caller’s sheet`
+    return callersSheet({ set, title, subtitle, textMm: type.adultTextMm, measure, room }).map(face => ({
+      ...face,
+      kind: 'caller',
+      title,
+    }))
+  },
+}
+
+function bingoSet(request: LayoutRequest): Outcome<CardSet> {
+  const { words, item, plan } = request
+  const free = item.options.free === true
+  const asked = item.options.grid as Grid | undefined
+  const forGroup = request.group !== null && request.group.words.length > 0
+  const tooLarge = asked !== undefined && forGroup && cellsOf(asked, free) > words.length
+  const smaller = tooLarge ? largestGrid(words.length, free) : undefined
+  const { columns, rows } = smaller ?? asked ?? gridFor(words.length)
+  const grid = { columns, rows, freeCentre: free && columns % 2 === 1 && rows % 2 === 1 }
+  const label = request.itemName
+  const dealt = dealBoards({
+    ...grid,
+    words: words.length,
+    boards: item.options.boards as number,
+    seed: plan.seed,
+    label,
+    place: item.place,
+  })
+  if (!dealt.ok) return dealt
+  const deal = dealt.value
+  const winAt = item.options['win at'] as number | undefined
+  const calls = findCallOrder({
+    boards: deal.boards,
+    grid,
+    words: words.length,
+    seed: plan.seed,
+    label,
+    ...(winAt === undefined ? {} : { winAt }),
+  })
+  const set = boardSet({ words, deal, calls, copies: item.copies })
+  const problems =
+    smaller === undefined ? dealt.problems : [...dealt.problems, smallerGrid(request, asked!, smaller)]
+  return { ok: true, value: { ...set, notes: [...deal.notes, ...calls.notes] }, problems }
+}
+
+/** Words that a board of this grid takes. */
+function cellsOf({ columns, rows }: Grid, free: boolean): number {
+  return columns * rows - (free && columns % 2 === 1 && rows % 2 === 1 ? 1 : 0)
+}
+
+/** A group with fewer words than the class plays on smaller boards; undefined where not even four cells can be filled. */
+function largestGrid(words: number, free: boolean): Grid | undefined {
+  const squares = [8, 7, 6, 5, 4, 3, 2].map(side => ({ columns: side, rows: side }))
+  return squares.find(grid => cellsOf(grid, free) <= words)
+}
+
+function smallerGrid({ item, group, words }: LayoutRequest, asked: Grid, grid: Grid): Problem {
+  const named = ({ columns, rows }: Grid) => `${columns}x${rows}`
+  return warningAt(
+    item.place,
+    `${group!.name} has ${words.length} words, too few for ${named(asked)}: its boards are ${named(grid)}`,
+    'Give the group more words, or leave it out with groups.',
+  )
+}
+
+interface Grid {
+  readonly columns: number
+  readonly rows: number
+}
+
+/** The largest square grid for which a fifth of the words stay off each board, so that boards differ well. */
+function gridFor(words: number): Grid {
+  const side = [5, 4, 3].find(size => size * size <= words * 0.8 + (size % 2)) ?? 3
+  return { columns: side, rows: side }
+}
+
+/** Boards with fewer and larger cells. */
+function smallerBoards({ words, item }: LayoutRequest): readonly RoomierOptions[] {
+  const asked = item.options.grid as Grid | undefined
+  const now = asked ?? gridFor(words.length)
+  const sides = [8, 7, 6, 5, 4, 3, 2].filter(side => side < Math.max(now.columns, now.rows))
+  return sides.map(side => {
+    const grid: Grid = { columns: Math.min(side, now.columns), rows: Math.min(side, now.rows) }
+    return { options: { grid }, says: `grid: ${grid.columns}x${grid.rows}`, open: asked === undefined }
+  })
+}
+
+function boardFace(request: LayoutRequest, card: Card, set: CardSet, size: Size): CardFace {
+  const { type } = request
+  const cells = card.cells!
+  const slots: Record<string, SlotContent> = {
+    border: {
+      kind: 'art',
+      draw: room => boardLines({ room, columns: cells[0]!.length, rows: cells.length, lineMm: 0.6 }),
+    },
+  }
+  for (const [row, words] of cells.entries())
+    for (const [column, word] of words.entries())
+      if (word !== null)
+        slots[`cell ${row} ${column}`] = {
+          kind: 'word',
+          word,
+          marked: request.marked,
+          ...shownWithWords(request.item),
+          sizeGroup: 'main',
+          align: 'centre',
+          paddingMm: Math.max(2, size.widthMm / words.length / 14),
+        }
+  return {
+    ...faceOf(card, size),
+    text: card.words.map(word => word.text),
+    cells: cells.map(row => row.map(word => word?.text ?? null)),
+    tree: (
+      <CardFrame type={type} border={undefined}>
+        <div style={{ display: 'flex', flexDirection: 'column', flexGrow: 1, position: 'relative' }}>
+          <OverlaySlot name="border" />
+          {cells.map((words, row) => (
+            <div style={{ display: 'flex', flexGrow: 1, flexBasis: 0 }}>
+              {words.map((word, column) =>
+                word === null ? (
+                  <FreeSpace sizeMm={Math.max(type.textMm, size.widthMm / words.length / 6)} />
+                ) : (
+                  <Slot name={`cell ${row} ${column}`} style={{ flexGrow: 1, flexBasis: 0 }} />
+                ),
+              )}
+            </div>
+          ))}
+        </div>
+        <SetMark setName={request.setName} card={card} set={set} type={type} border={undefined} />
+      </CardFrame>
+    ),
+    slots,
+  }
+}
+
+function FreeSpace({ sizeMm }: { readonly sizeMm: number }) {
+  return (
+    <div
+      style={{ display: 'flex', flexGrow: 1, flexBasis: 0, alignItems: 'center', justifyContent: 'center' }}
+    >
+      <div style={{ display: 'flex', fontSize: mm(sizeMm), fontWeight: 700, lineHeight: 1.3 }}>free</div>
+    </div>
+  )
+}

@@ -1,0 +1,76 @@
+import type { Size } from '../../src/geometry.js'
+import { type Face, mm } from '../../src/pieces/faces/face.js'
+import { flowPages, type Row } from '../../src/pieces/faces/flow-page.js'
+import { Rule, TickBox } from '../../src/pieces/parts/rules.js'
+import { breakLines, Lines, linesHeight, type TextMeasure } from '../../src/pieces/text/text-lines.js'
+import type { CardSet } from '../../src/sets/card-set.js'
+
+/** The caller's order with a box to tick for each call, and the boards that come to their first line there. */
+export function callersSheet({
+  set,
+  title,
+  subtitle,
+  textMm,
+  measure,
+  room,
+}: {
+  readonly set: CardSet
+  readonly title: string
+  readonly subtitle: string
+  readonly textMm: number
+  readonly measure: TextMeasure
+  readonly room: Size
+}): readonly Face[] {
+  const { callOrder, wins } = set.deal!
+  const style = { sizeMm: textMm }
+  const notes = (set.notes ?? []).flatMap(note => breakLines(note, room.widthMm, style, measure))
+  const calls = callOrder.map((word, index) => {
+    const winners = wins.filter(win => win.call === index + 1).map(win => win.board.replace('board-', ''))
+    return callRow({ number: index + 1, word, boards: winners, textMm, measure, widthMm: room.widthMm })
+  })
+  const noteRow: Row = {
+    heightMm: linesHeight(notes.length, textMm) + textMm,
+    tree: <Lines lines={notes} style={style} />,
+  }
+  return flowPages({ heading: { title, subtitle, textMm, measure }, rows: [noteRow, ...calls], room })
+}
+
+interface Call {
+  readonly number: number
+  readonly word: string
+  /** Numbers of the boards that have their first line now. */
+  readonly boards: readonly string[]
+  readonly textMm: number
+  readonly measure: TextMeasure
+  readonly widthMm: number
+}
+
+function callRow({ number, word, boards, textMm, measure, widthMm }: Call): Row {
+  const style = { sizeMm: textMm }
+  const leftMm = textMm * 16
+  const said =
+    boards.length === 0 ? '' : `first line: ${boards.length === 1 ? 'board' : 'boards'} ${boards.join(', ')}`
+  const lines = breakLines(said, widthMm - leftMm, style, measure)
+  return {
+    heightMm: Math.max(textMm * 2, linesHeight(lines.length, textMm) + 1),
+    tree: (
+      <div
+        style={{ display: 'flex', width: '100%', height: '100%', alignItems: 'center', position: 'relative' }}
+      >
+        <Rule color="#c4c4c4" />
+        <Lines
+          lines={[String(number)]}
+          style={{ ...style, color: '#595959' }}
+          box={{ width: mm(textMm * 2.4) }}
+        />
+        <TickBox sizeMm={textMm} />
+        <Lines
+          lines={[word]}
+          style={{ sizeMm: textMm * 1.15, weight: 700 }}
+          box={{ width: mm(leftMm - textMm * 4.4), marginLeft: mm(textMm) }}
+        />
+        <Lines lines={lines} style={style} />
+      </div>
+    ),
+  }
+}

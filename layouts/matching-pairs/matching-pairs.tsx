@@ -1,0 +1,86 @@
+import type { Size } from '../../src/geometry.js'
+import type { CardFace } from '../../src/pieces/faces/face.js'
+import { flowPages } from '../../src/pieces/faces/flow-page.js'
+import { tableRows } from '../../src/pieces/parts/table-rows.js'
+import { textCardFace, textRoom } from '../../src/pieces/parts/text-card.js'
+import { fitTexts } from '../../src/pieces/text/fit-texts.js'
+import { choice } from '../../src/plan/values/options.js'
+import type { Outcome } from '../../src/problems.js'
+import type { CardSet } from '../../src/sets/card-set.js'
+import { type PairKind, matchingPairs as pairedCards } from '../../src/sets/games/matching-pairs.js'
+import type { LayoutRequest, PieceLayout } from '../layout.js'
+import { wordCardFace } from '../word-cards.js'
+import { plainWord } from './plain-word.js'
+
+/** Cards of which two and two belong together: a word twice, sound-alikes, a word and its plural or its clue. */
+export const matchingPairs: PieceLayout = {
+  kind: 'pieces',
+  name: 'matching-pairs',
+  summary: 'cards of which two and two belong together, for a memory game or to lay side by side',
+  options: { pair: choice(['same word', 'sound alike', 'plural', 'clue'], 'same word') },
+  marks: 'none',
+  perSheet: { columns: 3, rows: 5 },
+  perSheetLarge: { columns: 2, rows: 4 },
+  set: ({ words, item, itemName, plan }) =>
+    pairedCards({
+      words,
+      pair: item.options.pair as PairKind,
+      copies: item.copies,
+      seed: plan.seed,
+      label: itemName,
+      place: item.place,
+    }),
+  faces: pairFaces,
+  pages: (request, set, room) => {
+    const { plan, subtitle, type, measure } = request
+    const title = `${plan.title}: pairs, answers`
+    const answers = set.answers ?? []
+    const rows = tableRows({
+      columns: [
+        { heading: 'cards', share: 0.2 },
+        { heading: 'pair', share: 0.8 },
+      ],
+      cells: answers.map(({ text, numbers }) => [numbers.join(' and '), text]),
+      widthMm: room.widthMm,
+      textMm: type.adultTextMm,
+      measure,
+    })
+    const heading = { title, subtitle, textMm: type.adultTextMm, measure }
+    return flowPages({ heading, rows, room }).map(face => ({ ...face, kind: 'answers', title }))
+  },
+}
+
+function pairFaces(request: LayoutRequest, set: CardSet, size: Size): Outcome<readonly CardFace[]> {
+  const { type, item, measure } = request
+  const plurals = item.options.pair === 'plural'
+  const clues = set.cards.filter(card => card.title !== undefined && !plurals)
+  const fit = fitTexts({
+    texts: clues
+      .filter(card => card.copy === 1)
+      .map(card => ({
+        text: card.title!,
+        on: `card ${card.number}`,
+        room: textRoom(size, item.border, type),
+      })),
+    minimumMm: type.textMm,
+    // Running text larger than this only makes more lines.
+    maximumMm: Math.max(type.textMm, size.heightMm / 8),
+    weight: 400,
+    measure,
+    place: item.place,
+  })
+  if (!fit.ok) return fit
+  const style = { sizeMm: fit.value, align: 'centre' } as const
+  const faces = set.cards.map(card => {
+    if (card.title === undefined) return wordCardFace(request, card, set, size)
+    if (plurals)
+      return wordCardFace(
+        { ...request, marked: false },
+        { ...card, words: [plainWord(card.title)] },
+        set,
+        size,
+      )
+    return textCardFace({ ...request, card, set, size, text: card.title, style, border: item.border })
+  })
+  return { ok: true, value: faces, problems: [] }
+}

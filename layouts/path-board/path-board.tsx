@@ -1,0 +1,170 @@
+import type { Box, Size } from '../../src/geometry.js'
+import { type CardFace, faceOf, mm, type SlotContent } from '../../src/pieces/faces/face.js'
+import { OverlaySlot, Slot } from '../../src/pieces/faces/slot.js'
+import { CardFrame, contentWidthMm } from '../../src/pieces/parts/card-frame.js'
+import { SetMark, setMarkHeightMm } from '../../src/pieces/parts/set-mark.js'
+import { fitTexts } from '../../src/pieces/text/fit-texts.js'
+import { Lines } from '../../src/pieces/text/text-lines.js'
+import { wholeNumber } from '../../src/plan/values/options.js'
+import type { Outcome } from '../../src/problems.js'
+import { cardId } from '../../src/sets/card-id.js'
+import type { Card, CardSet } from '../../src/sets/card-set.js'
+import { pathBoards } from '../../src/sets/games/path-boards.js'
+import type { LayoutRequest, PieceLayout } from '../layout.js'
+import { bestColumns, drawTrack, layTrack, type Track } from './track.js'
+
+/** How many words stand on a track where the teacher does not say. */
+const SPACES = { normal: 26, large: 13 } as const
+
+const LINE_MM = 0.6
+
+/** A track of words from start to finish, for counters and a die. */
+export const pathBoard: PieceLayout = {
+  kind: 'pieces',
+  name: 'path-board',
+  summary: 'a track of words from start to finish, to move along with counters and a die',
+  options: { spaces: wholeNumber(4, 80, undefined), boards: wholeNumber(1, 40, 1) },
+  marks: 'none',
+  perSheet: { columns: 1, rows: 1 },
+  perSheetLarge: { columns: 1, rows: 1 },
+  set: request => {
+    const { words, item, itemName, plan, type } = request
+    const spaces = (item.options.spaces as number | undefined) ?? SPACES[type.large ? 'large' : 'normal']
+    const boards = item.options.boards as number
+    const set = pathBoards({ words, spaces, boards, seed: plan.seed, label: itemName })
+    const cards = Array.from({ length: item.copies }, (_, index) =>
+      set.cards.map(card => ({
+        ...card,
+        copy: index + 1,
+        id: cardId({ prefix: 'board', number: card.number, copy: index + 1, of: boards }),
+      })),
+    ).flat()
+    return { ok: true, value: { cards, notes: notesOn(words.length, spaces) }, problems: [] }
+  },
+  faces: pathFaces,
+  pages: () => [],
+}
+
+function notesOn(words: number, spaces: number): readonly string[] {
+  return [
+    'One way to play: throw a die, move as many spaces, read the word there; whoever comes first to the finish wins.',
+    ...(spaces < words
+      ? [`The track has ${spaces} spaces, so each board leaves out ${words - spaces} of the ${words} words.`]
+      : []),
+  ]
+}
+
+/** The board's track and the size of what is written in its first and last space. */
+interface BoardPlan {
+  readonly size: Size
+  /** From the board's frame to the track. */
+  readonly insetMm: number
+  readonly room: Size
+  readonly track: Track
+  readonly endsMm: number
+}
+
+function pathFaces(request: LayoutRequest, set: CardSet, size: Size): Outcome<readonly CardFace[]> {
+  const { type, item, measure, words } = request
+  // In large print a corner of the board is cut off, and the track keeps clear of that cut too.
+  const insetMm = type.large ? 1.5 : 0
+  const room = {
+    widthMm: contentWidthMm(size.widthMm, undefined) - 2 * insetMm,
+    heightMm: contentWidthMm(size.heightMm, undefined) - setMarkHeightMm(type) - 2 * insetMm,
+  }
+  const spaces = set.cards[0]!.words.length + 2
+  const widest = Math.max(...words.map(word => measure(word.text, 1)), measure('finish', 1, 700))
+  // White around a word is about a third of its width and as much as its height.
+  const columns = bestColumns(spaces, room, { widthMm: widest * 1.3, heightMm: 2.2 })
+  const track = layTrack({ spaces, columns, room })
+  const endRoom = roomFor(track.spaces[0]!)
+  const ends = fitTexts({
+    texts: ['start', 'finish'].map(text => ({ text, on: 'the board', room: endRoom })),
+    minimumMm: type.textMm,
+    maximumMm: Math.max(type.textMm, endRoom.heightMm * 0.4),
+    weight: 700,
+    measure,
+    place: item.place,
+  })
+  if (!ends.ok) return ends
+  const plan: BoardPlan = { size, insetMm, room, track, endsMm: ends.value }
+  return { ok: true, value: set.cards.map(card => boardFace(request, card, set, plan)), problems: [] }
+}
+
+/** Inside the two lines of the first space or the last. */
+function roomFor({ widthMm, heightMm }: Box): Size {
+  return { widthMm: widthMm - 10 * LINE_MM, heightMm: heightMm - 10 * LINE_MM }
+}
+
+function boardFace(
+  request: LayoutRequest,
+  card: Card,
+  set: CardSet,
+  { size, insetMm, room, track, endsMm }: BoardPlan,
+): CardFace {
+  const { type } = request
+  const wordSlots = card.words.map((word, index): [string, SlotContent] => [
+    `space ${index + 1}`,
+    {
+      kind: 'word',
+      word,
+      marked: request.marked,
+      sizeGroup: 'main',
+      align: 'centre',
+      paddingMm: Math.max(2, track.spaces[0]!.widthMm / 10),
+    },
+  ])
+  const rows = Math.ceil(track.spaces.length / track.columns)
+  return {
+    ...faceOf(card, size),
+    text: card.words.map(word => word.text),
+    // A row of cells for each row of the track, in the order walked; start and finish hold no word.
+    cells: Array.from({ length: rows }, (_, row) =>
+      card.words
+        .slice(Math.max(0, row * track.columns - 1), (row + 1) * track.columns - 1)
+        .map(word => word.text),
+    ),
+    tree: (
+      <CardFrame type={type} border={undefined}>
+        <div
+          style={{
+            display: 'flex',
+            position: 'relative',
+            width: mm(room.widthMm),
+            height: mm(room.heightMm),
+            margin: mm(insetMm),
+          }}
+        >
+          <OverlaySlot name="track" />
+          <End said="start" box={track.spaces[0]!} sizeMm={endsMm} />
+          {card.words.map((_, index) => (
+            <Slot
+              name={`space ${index + 1}`}
+              style={{ position: 'absolute', ...placed(track.spaces[index + 1]!) }}
+            />
+          ))}
+          <End said="finish" box={track.spaces.at(-1)!} sizeMm={endsMm} />
+        </div>
+        <SetMark setName={request.setName} card={card} set={set} type={type} border={undefined} />
+      </CardFrame>
+    ),
+    slots: {
+      track: { kind: 'art', draw: whole => drawTrack(track, whole, LINE_MM) },
+      ...Object.fromEntries(wordSlots),
+    },
+  }
+}
+
+function placed({ xMm, yMm, widthMm, heightMm }: Box) {
+  return { left: mm(xMm), top: mm(yMm), width: mm(widthMm), height: mm(heightMm) }
+}
+
+function End({ said, box, sizeMm }: { readonly said: string; readonly box: Box; readonly sizeMm: number }) {
+  return (
+    <Lines
+      lines={[said]}
+      style={{ sizeMm, weight: 700, align: 'centre' }}
+      box={{ position: 'absolute', justifyContent: 'center', ...placed(box) }}
+    />
+  )
+}

@@ -1,0 +1,212 @@
+import type { Size } from '../../src/geometry.js'
+import { type CardFace, faceOf, mm, type SlotContent } from '../../src/pieces/faces/face.js'
+import { flowPages } from '../../src/pieces/faces/flow-page.js'
+import { OverlaySlot, Slot } from '../../src/pieces/faces/slot.js'
+import { cardBorder } from '../../src/pieces/parts/card-border.js'
+import { CardFrame, contentWidthMm } from '../../src/pieces/parts/card-frame.js'
+import { SetMark, setMarkHeightMm } from '../../src/pieces/parts/set-mark.js'
+import { choice } from '../../src/plan/values/options.js'
+import { errorAt, type Outcome, type Problem, warningAt } from '../../src/problems.js'
+import type { Card, CardSet } from '../../src/sets/card-set.js'
+import { cardsForWords } from '../../src/sets/word-set.js'
+import type { Word } from '../../src/words/word.js'
+import type { LayoutRequest, PieceLayout } from '../layout.js'
+import { ARROW_MM, drawSoundBoxes } from './sound-box-row.js'
+import { soundRows } from './sound-rows.js'
+
+/**
+ * Strips with a box for each sound of a word, into which a child pushes a counter as she says the sound. The way of
+ * working is D. B. Elkonin's (1963, in B. Simon and J. Simon, Educational Psychology in the USSR): a picture, and
+ * under it as many boxes as the word has sounds, no letters.
+ */
+export const soundBoxes: PieceLayout = {
+  kind: 'pieces',
+  name: 'sound-boxes',
+  summary:
+    'strips with a box for each sound, to push counters into; the words and sounds on a page of their own',
+  options: { show: choice(['picture', 'word', 'nothing'], undefined) },
+  marks: 'none',
+  perSheet: { columns: 1, rows: 5 },
+  perSheetLarge: { columns: 1, rows: 4 },
+  set: ({ words, item, itemName, plan }) => {
+    const cards = cardsForWords({
+      words,
+      copies: item.copies,
+      order: 'given',
+      seed: plan.seed,
+      label: itemName,
+      prefix: 'card',
+    })
+    const note =
+      'A box for each sound: the child says the word slowly and pushes a counter into a box at each sound (Elkonin 1963).'
+    return { ok: true, value: { ...cards, notes: [note] }, problems: [] }
+  },
+  faces: soundFaces,
+  pages: (request, set, room) => {
+    const { plan, subtitle, type, measure } = request
+    const title = `${plan.title}: sounds, answers`
+    const rows = soundRows({ set, widthMm: room.widthMm, textMm: type.adultTextMm, measure })
+    const heading = { title, subtitle, textMm: type.adultTextMm, measure }
+    return flowPages({ heading, rows, room }).map(face => ({ ...face, kind: 'answers', title }))
+  },
+}
+
+/** What stands beside the boxes: what the teacher says, or the pictures where there are any. */
+function shown({ item, words }: LayoutRequest): 'picture' | 'word' | 'nothing' {
+  const named = item.options.show as 'picture' | 'word' | 'nothing' | undefined
+  return named ?? (words.some(word => word.picture !== undefined) ? 'picture' : 'nothing')
+}
+
+/** For a counter and the finger that pushes it: common practice, no source. */
+const GOOD_BOX_MM = 18
+/** A child's finger end still has room: our own judgement, no source. */
+const LEAST_BOX_MM = 12
+const MOST_BOX_MM = 32
+/** Between what is shown and the boxes. */
+const GUTTER_MM = 4
+/** Of the strip's width, for its word. */
+const WORD_SHARE = 0.34
+
+/** How every strip of the set is divided. */
+interface StripPlan {
+  readonly size: Size
+  readonly besideMm: number
+  readonly boxMm: number
+  readonly arrow: boolean
+}
+
+function soundFaces(request: LayoutRequest, set: CardSet, size: Size): Outcome<readonly CardFace[]> {
+  const { type, item, words } = request
+  const widthMm = contentWidthMm(size.widthMm, item.border) - 2 * PADDING_MM
+  const heightMm = contentWidthMm(size.heightMm, item.border) - setMarkHeightMm(type) - 2 * PADDING_MM
+  const besideMm = besideWidth(request, { widthMm, heightMm })
+  const most = Math.max(...words.map(word => word.soundCount))
+  const alongMm = (widthMm - besideMm - 1) / most
+  const arrow = heightMm - ARROW_MM - 1 >= Math.min(alongMm, MOST_BOX_MM)
+  const boxMm = Math.min(MOST_BOX_MM, alongMm, heightMm - 1 - (arrow ? ARROW_MM : 0))
+  const problems = [...boxProblems(request, boxMm, most), ...missingPictures(request)]
+  if (boxMm < LEAST_BOX_MM) return { ok: false, problems }
+  const plan: StripPlan = { size, besideMm, boxMm, arrow }
+  return { ok: true, value: set.cards.map(card => stripFace(request, card, set, plan)), problems }
+}
+
+/** White around everything, inside the border. */
+const PADDING_MM = 1.5
+
+function besideWidth(request: LayoutRequest, { widthMm, heightMm }: Size): number {
+  switch (shown(request)) {
+    case 'picture':
+      return Math.min(heightMm, widthMm * WORD_SHARE) + GUTTER_MM
+    case 'word':
+      return widthMm * WORD_SHARE + GUTTER_MM
+    case 'nothing':
+      return 0
+  }
+}
+
+function boxProblems({ item, words }: LayoutRequest, boxMm: number, most: number): readonly Problem[] {
+  if (boxMm >= GOOD_BOX_MM) return []
+  const longest = words.find(word => word.soundCount === most)!
+  const message = `the sound boxes are ${boxMm.toFixed(1)} mm wide, because "${longest.text}" has ${most} sounds`
+  const advice = 'Print fewer on a sheet (across: 1), turn the paper, or leave that word out.'
+  return boxMm < LEAST_BOX_MM
+    ? [errorAt(item.place, `${message}: no counter goes in`, advice)]
+    : [warningAt(item.place, `${message}; ${GOOD_BOX_MM} mm suits a counter`, advice)]
+}
+
+function missingPictures(request: LayoutRequest): readonly Problem[] {
+  if (shown(request) !== 'picture') return []
+  const without = request.words.filter(word => request.pictureOf(word) === undefined)
+  if (without.length === 0) return []
+  return [
+    warningAt(
+      request.item.place,
+      `no picture for ${without.map(word => `"${word.text}"`).join(', ')}: the place beside the boxes stays empty`,
+      'Give each word a picture, or write show: word or show: nothing.',
+    ),
+  ]
+}
+
+function stripFace(
+  request: LayoutRequest,
+  card: Card,
+  set: CardSet,
+  { size, besideMm, boxMm, arrow }: StripPlan,
+): CardFace {
+  const { type, item } = request
+  const word = card.words[0]!
+  const beside = shown(request)
+  const centred = beside === 'nothing'
+  return {
+    ...faceOf(card, size),
+    text: beside === 'word' ? [word.text] : [],
+    tree: (
+      <CardFrame type={type} border={item.border}>
+        <OverlaySlot name="border" />
+        <div style={{ display: 'flex', flexGrow: 1, padding: mm(PADDING_MM), boxSizing: 'border-box' }}>
+          <Beside request={request} widthMm={besideMm} />
+          <Slot name="boxes" style={{ flexGrow: 1, height: '100%' }} />
+        </div>
+        <SetMark setName={request.setName} card={card} set={set} type={type} border={item.border} />
+      </CardFrame>
+    ),
+    slots: {
+      border: cardBorder(item.border, type),
+      ...besideSlots(request, word),
+      boxes: {
+        kind: 'art',
+        draw: room =>
+          drawSoundBoxes({
+            boxes: word.soundCount,
+            boxMm,
+            arrow,
+            align: centred ? 'centre' : 'left',
+            room,
+          }),
+      },
+    },
+  }
+}
+
+function Beside({ request, widthMm }: { readonly request: LayoutRequest; readonly widthMm: number }) {
+  if (shown(request) === 'nothing') return null
+  return (
+    <div style={{ display: 'flex', width: mm(widthMm), height: '100%', flexShrink: 0 }}>
+      <Slot name="beside" style={{ width: mm(widthMm - GUTTER_MM), height: '100%' }} />
+    </div>
+  )
+}
+
+function besideSlots(request: LayoutRequest, word: Word): Readonly<Record<string, SlotContent>> {
+  switch (shown(request)) {
+    case 'picture': {
+      const picture = request.pictureOf(word)
+      return {
+        beside: {
+          kind: 'art',
+          draw: room => ({
+            ...room,
+            shapes:
+              picture === undefined
+                ? []
+                : [{ kind: 'image', ...picture, description: word.text, box: { xMm: 0, yMm: 0, ...room } }],
+            text: [],
+          }),
+        },
+      }
+    }
+    case 'word':
+      return {
+        beside: {
+          kind: 'word',
+          word,
+          marked: request.marked,
+          sizeGroup: 'main',
+          align: 'left',
+          paddingMm: 1,
+        },
+      }
+    case 'nothing':
+      return {}
+  }
+}

@@ -1,0 +1,93 @@
+import type { Box } from '../../geometry.js'
+
+/** One drawing step of a path, its coordinates absolute, in mm. */
+export interface PathStep {
+  readonly command: PathCommand
+  readonly numbers: readonly number[]
+}
+
+export type PathCommand = 'M' | 'L' | 'Q' | 'C' | 'Z'
+
+const numbersTaken: Readonly<Record<PathCommand, number>> = { M: 2, L: 2, Q: 4, C: 6, Z: 0 }
+
+/**
+ * Reads the path data that pieces are made of: absolute M, L, Q, C, Z, commands repeated or implied as SVG 2
+ * (§9.3) allows. Anything else is a fault of ours and throws.
+ */
+export function readPath(d: string): readonly PathStep[] {
+  const steps: PathStep[] = []
+  let at = skipGap(d, 0)
+  let command: PathCommand | undefined
+  while (at < d.length) {
+    if (isLetter(d, at)) {
+      command = commandAt(d, at)
+      at = skipGap(d, at + 1)
+    } else if (command === undefined || command === 'Z')
+      throw new Error(`number without a command: ${around(d, at)}`)
+    const numbers: number[] = []
+    for (let taken = numbersTaken[command]; taken > 0; taken--) {
+      const end = numberEnd(d, at)
+      if (end === at) throw new Error(`number missing: ${around(d, at)}`)
+      numbers.push(Number(d.slice(at, end)))
+      at = skipGap(d, end)
+    }
+    steps.push({ command, numbers })
+    if (command === 'M') command = 'L'
+  }
+  return steps
+}
+
+/** A box that holds the path; control points count, so it may be a little larger than the ink. */
+export function pathBox(d: string): Box | undefined {
+  let left = Number.POSITIVE_INFINITY
+  let top = Number.POSITIVE_INFINITY
+  let right = Number.NEGATIVE_INFINITY
+  let bottom = Number.NEGATIVE_INFINITY
+  for (const { numbers } of readPath(d))
+    for (let index = 0; index < numbers.length; index += 2) {
+      const x = numbers[index]!
+      const y = numbers[index + 1]!
+      if (x < left) left = x
+      if (x > right) right = x
+      if (y < top) top = y
+      if (y > bottom) bottom = y
+    }
+  return left > right ? undefined : { xMm: left, yMm: top, widthMm: right - left, heightMm: bottom - top }
+}
+
+function commandAt(d: string, at: number): PathCommand {
+  const letter = d[at]!
+  if (letter in numbersTaken) return letter as PathCommand
+  throw new Error(`path command ${letter} is not one of M L Q C Z: ${around(d, at)}`)
+}
+
+function isLetter(d: string, at: number): boolean {
+  const code = d.charCodeAt(at) | 0x20
+  return code >= 0x61 && code <= 0x7a
+}
+
+/** Past spaces and commas. */
+function skipGap(d: string, from: number): number {
+  let at = from
+  while (at < d.length && (d.charCodeAt(at) <= 0x20 || d[at] === ',')) at++
+  return at
+}
+
+/** Where the number that begins here ends: a sign, digits, one point, an exponent. */
+function numberEnd(d: string, from: number): number {
+  let at = from
+  let points = 0
+  for (; at < d.length; at++) {
+    const code = d.charCodeAt(at)
+    if (code >= 0x30 && code <= 0x39) continue
+    if (code === 0x2e && points++ === 0) continue
+    const exponent = code === 0x65 && at > from
+    const sign = (code === 0x2d || code === 0x2b) && (at === from || d[at - 1] === 'e')
+    if (!exponent && !sign) break
+  }
+  return at
+}
+
+function around(d: string, at: number): string {
+  return d.slice(Math.max(0, at - 10), at + 30)
+}

@@ -1,0 +1,83 @@
+import type { Art, Shape } from '../../pieces/piece.js'
+import type { CutMark, Sheet } from '../../sheets/sheet.js'
+import { toDecimal } from './decimal.js'
+import { type Drawing, type DrawingGroup, drawingGroups } from './drawing-order.js'
+import { escapeXml } from './xml.js'
+
+/** Ids of the arts that are defined once and referred to. */
+export type ArtIds = ReadonlyMap<Art, string>
+
+/** Ids for the arts that stand more than once on these sheets, in order of their first appearance. */
+export function sharedArtIds(sheets: readonly Sheet[], prefix: string): ArtIds {
+  const uses = new Map<Art, number>()
+  for (const sheet of sheets)
+    for (const group of drawingGroups(sheet))
+      for (const { art } of group.drawings) uses.set(art, (uses.get(art) ?? 0) + 1)
+  const shared = [...uses].filter(([, count]) => count > 1)
+  return new Map(shared.map(([art], index) => [art, `${prefix}${index + 1}`]))
+}
+
+export function artDefinitions(ids: ArtIds): string {
+  if (ids.size === 0) return ''
+  return `<defs>${[...ids].map(([art, id]) => `<g id="${id}">${artMarkup(art)}</g>`).join('')}</defs>`
+}
+
+/** Everything on the sheet as SVG elements, in mm. */
+export function sheetBody(sheet: Sheet, ids: ArtIds): string {
+  const groups = drawingGroups(sheet).map(group => groupMarkup(group, ids))
+  return [...groups, cutsMarkup(sheet.cuts)].filter(markup => markup !== '').join('\n')
+}
+
+/** The art's shapes as SVG elements, in mm from the art's origin. */
+export function artMarkup(art: Art): string {
+  return art.shapes.map(shapeMarkup).join('')
+}
+
+function groupMarkup({ words, drawings }: DrawingGroup, ids: ArtIds): string {
+  const title = words === '' ? '' : `<title>${escapeXml(words)}</title>`
+  return `<g>${title}${drawings.map(drawing => drawingMarkup(drawing, ids)).join('')}</g>`
+}
+
+function drawingMarkup({ art, xMm, yMm, turn }: Drawing, ids: ArtIds): string {
+  const place = `translate(${toDecimal(xMm)} ${toDecimal(yMm)})${turn === 180 ? ' rotate(180)' : ''}`
+  const id = ids.get(art)
+  return id === undefined
+    ? `<g transform="${place}">${artMarkup(art)}</g>`
+    : `<use href="#${id}" transform="${place}"/>`
+}
+
+export function shapeMarkup(shape: Shape): string {
+  if (shape.kind === 'image') {
+    const { xMm, yMm, widthMm, heightMm } = shape.box
+    const data = Buffer.from(shape.bytes).toString('base64')
+    return (
+      `<image x="${toDecimal(xMm)}" y="${toDecimal(yMm)}" width="${toDecimal(widthMm)}"` +
+      ` height="${toDecimal(heightMm)}" href="data:${shape.mediaType};base64,${data}"/>`
+    )
+  }
+  const { d, fill, stroke } = shape
+  return `<path d="${escapeXml(d)}" fill="${escapeXml(fill)}"${stroke ? strokeAttributes(stroke) : ''}/>`
+}
+
+interface Stroke {
+  readonly color: string
+  readonly widthMm: number
+  readonly dashMm?: readonly number[]
+  readonly cap?: 'butt' | 'round'
+}
+
+function strokeAttributes({ color, widthMm, dashMm, cap }: Stroke): string {
+  const dash = dashMm?.length ? ` stroke-dasharray="${dashMm.map(toDecimal).join(' ')}"` : ''
+  const ends = cap === 'round' ? ' stroke-linecap="round"' : ''
+  return ` stroke="${escapeXml(color)}" stroke-width="${toDecimal(widthMm)}"${dash}${ends}`
+}
+
+function cutsMarkup(cuts: readonly CutMark[]): string {
+  if (cuts.length === 0) return ''
+  const lines = cuts.map(
+    cut =>
+      `<path d="M${toDecimal(cut.x1Mm)} ${toDecimal(cut.y1Mm)}L${toDecimal(cut.x2Mm)} ${toDecimal(cut.y2Mm)}"` +
+      `${cut.white ? ' stroke="#ffffff"' : ''} stroke-width="${toDecimal(cut.widthMm)}"/>`,
+  )
+  return `<g fill="none" stroke="#000000">${lines.join('')}</g>`
+}

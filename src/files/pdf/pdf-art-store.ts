@@ -1,0 +1,98 @@
+import type { Art, TextRun } from '../../pieces/piece.js'
+import type { Sheet } from '../../sheets/sheet.js'
+import { toDecimal } from '../page/decimal.js'
+import { inkBox } from '../page/ink-box.js'
+import { sharedArtIds } from '../page/svg-body.js'
+import { pathOperators } from './pdf-operators.js'
+import { addPicture, type PdfPicture } from './pdf-picture.js'
+import { createUnseenFont, type UnseenFont } from './pdf-unseen-font.js'
+
+export interface ArtStore {
+  /** The operators that draw the art at its origin on the document's present page. */
+  place(art: Art): string
+  /** Writes what pages refer to; to be called after the last page. */
+  end(): void
+}
+
+/** Draws arts for a document: one that stands more than once becomes a form that pages refer to. */
+export async function createArtStore(doc: PDFKit.PDFDocument, sheets: readonly Sheet[]): Promise<ArtStore> {
+  const pictures = await addPictures(doc, sheets)
+  const font = createUnseenFont(doc)
+  const shared = sharedArtIds(sheets, 'Art')
+  const forms = new Map<Art, PDFKit.PDFKitReference>()
+  const resources = {
+    Font: font.references,
+    XObject: Object.fromEntries([...pictures.values()].map(picture => [picture.name, picture.reference])),
+  }
+  const resourcesReference = doc.ref(resources)
+
+  function formOf(art: Art): PDFKit.PDFKitReference {
+    const known = forms.get(art)
+    if (known) return known
+    const box = inkBox(art) ?? { xMm: 0, yMm: 0, widthMm: 0, heightMm: 0 }
+    const form = doc.ref({
+      Type: 'XObject',
+      Subtype: 'Form',
+      BBox: [box.xMm, box.yMm, box.xMm + box.widthMm, box.yMm + box.heightMm],
+      Resources: resourcesReference,
+    })
+    form.end(Buffer.from(artOperators(art, pictures, font)))
+    forms.set(art, form)
+    return form
+  }
+
+  return {
+    place(art) {
+      const id = shared.get(art)
+      if (id !== undefined) {
+        doc.page.xobjects[id] = formOf(art)
+        return `/${id} Do`
+      }
+      for (const shape of art.shapes) {
+        const picture = shape.kind === 'image' ? pictures.get(shape) : undefined
+        if (picture) doc.page.xobjects[picture.name] = picture.reference
+      }
+      const operators = artOperators(art, pictures, font)
+      Object.assign(doc.page.fonts, font.references)
+      return operators
+    },
+    end() {
+      font.end()
+      resourcesReference.finalize()
+    },
+  }
+}
+
+type Pictures = ReadonlyMap<Art['shapes'][number], PdfPicture>
+
+async function addPictures(doc: PDFKit.PDFDocument, sheets: readonly Sheet[]): Promise<Pictures> {
+  const arts = sheets.flatMap(sheet => [
+    ...sheet.pieces.flatMap(placed => placed.piece.art),
+    ...sheet.furniture,
+  ])
+  const images = new Set(arts.flatMap(({ art }) => art.shapes.filter(shape => shape.kind === 'image')))
+  const pictures = new Map<Art['shapes'][number], PdfPicture>()
+  for (const image of images) pictures.set(image, await addPicture(doc, image, `Picture${pictures.size + 1}`))
+  return pictures
+}
+
+function artOperators(art: Art, pictures: Pictures, font: UnseenFont): string {
+  const shapes = art.shapes.map(shape =>
+    shape.kind === 'path' ? pathOperators(shape) : (pictures.get(shape)?.operators ?? ''),
+  )
+  const runs = art.text.filter(run => run.text !== '').map(run => textOperators(run, font))
+  return [...shapes, ...runs].filter(operators => operators !== '').join('\n')
+}
+
+/** The run's letters, unseen, stretched to the width that the drawn ones have. */
+function textOperators({ text, xMm, baselineMm, widthMm, sizeMm }: TextRun, font: UnseenFont): string {
+  const strings = font.encode(text)
+  const natural = strings.reduce((sum, string) => sum + string.widthEm, 0) * sizeMm
+  const stretch = widthMm > 0 ? (widthMm / natural) * 100 : 100
+  const shown = strings.map(({ fontName, hex }) => `/${fontName} ${toDecimal(sizeMm)} Tf <${hex}> Tj`)
+  return [
+    `BT 3 Tr ${toDecimal(stretch)} Tz 1 0 0 -1 ${toDecimal(xMm)} ${toDecimal(baselineMm)} Tm`,
+    ...shown,
+    'ET',
+  ].join('\n')
+}

@@ -1,0 +1,85 @@
+import type { PathShape } from '../../pieces/piece.js'
+import type { CutMark } from '../../sheets/sheet.js'
+import { toDecimal } from '../page/decimal.js'
+import type { Drawing } from '../page/drawing-order.js'
+import { readPath } from '../page/path-data.js'
+
+/** PDF's page operators (ISO 32000-1, §8) for coordinates in mm with y downwards, as the page is set up. */
+export function drawingOperators({ xMm, yMm, turn }: Drawing, art: string): string {
+  const sign = turn === 0 ? 1 : -1
+  return `q ${sign} 0 0 ${sign} ${toDecimal(xMm)} ${toDecimal(yMm)} cm\n${art}\nQ`
+}
+
+export function pathOperators({ d, fill, stroke }: PathShape): string {
+  if (fill === 'none' && stroke === undefined) return ''
+  const setUp = [fill === 'none' ? '' : colorOperator(fill, 'rg')]
+  if (stroke !== undefined) {
+    // SVG's mitre limit is 4 where PDF's is 10 (SVG 2, §13.5.4).
+    setUp.push(colorOperator(stroke.color, 'RG'), `${toDecimal(stroke.widthMm)} w 4 M`)
+    setUp.push(`${stroke.cap === 'round' ? 1 : 0} J [${(stroke.dashMm ?? []).map(toDecimal).join(' ')}] 0 d`)
+  }
+  const paint = stroke === undefined ? 'f' : fill === 'none' ? 'S' : 'B'
+  return [...setUp, ...pathSteps(d), paint].filter(line => line !== '').join('\n')
+}
+
+export function cutOperators(cuts: readonly CutMark[]): string {
+  const lines = cuts.map(
+    ({ x1Mm, y1Mm, x2Mm, y2Mm, widthMm, white }) =>
+      `${white ? '1 1 1' : '0 0 0'} RG ${toDecimal(widthMm)} w ${toDecimal(x1Mm)} ${toDecimal(y1Mm)} m ${toDecimal(x2Mm)} ${toDecimal(y2Mm)} l S`,
+  )
+  return lines.join('\n')
+}
+
+function pathSteps(d: string): readonly string[] {
+  let [x, y] = [0, 0]
+  let [startX, startY] = [0, 0]
+  return readPath(d).map(({ command, numbers }) => {
+    const [fromX, fromY] = [x, y]
+    if (command === 'Z') {
+      ;[x, y] = [startX, startY]
+      return 'h'
+    }
+    ;[x, y] = numbers.slice(-2) as [number, number]
+    if (command === 'M') [startX, startY] = [x, y]
+    return pathStep(command, numbers, fromX, fromY)
+  })
+}
+
+function pathStep(
+  command: 'M' | 'L' | 'Q' | 'C',
+  numbers: readonly number[],
+  fromX: number,
+  fromY: number,
+): string {
+  switch (command) {
+    case 'M':
+      return `${decimals(numbers)} m`
+    case 'L':
+      return `${decimals(numbers)} l`
+    case 'C':
+      return `${decimals(numbers)} c`
+    case 'Q': {
+      // PDF has cubic curves only: the control points lie two thirds of the way to the quadratic's one.
+      const [controlX, controlY, x, y] = numbers as [number, number, number, number]
+      const towards = (end: number, control: number): number => end + ((control - end) * 2) / 3
+      const points = [
+        towards(fromX, controlX),
+        towards(fromY, controlY),
+        towards(x, controlX),
+        towards(y, controlY),
+        x,
+        y,
+      ]
+      return `${decimals(points)} c`
+    }
+  }
+}
+
+function colorOperator(color: string, operator: 'rg' | 'RG'): string {
+  const channels = [1, 3, 5].map(at => Number.parseInt(color.slice(at, at + 2), 16) / 255)
+  return `${decimals(channels)} ${operator}`
+}
+
+function decimals(numbers: readonly number[]): string {
+  return numbers.map(toDecimal).join(' ')
+}

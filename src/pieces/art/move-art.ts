@@ -1,0 +1,28 @@
+import type { Size } from '../../geometry.js'
+import type { Art, PathShape, Shape } from '../piece.js'
+import { thousandths } from './path-text.js'
+
+/** The art moved by (`xMm`, `yMm`), now as large as `size`. */
+export function moveArt(art: Art, xMm: number, yMm: number, size: Size): Art {
+  return {
+    widthMm: size.widthMm,
+    heightMm: size.heightMm,
+    shapes: art.shapes.map(shape => moveShape(shape, xMm, yMm)),
+    text: art.text.map(run => ({ ...run, xMm: run.xMm + xMm, baselineMm: run.baselineMm + yMm })),
+  }
+}
+
+function moveShape(shape: Shape, xMm: number, yMm: number): Shape {
+  if (shape.kind === 'image')
+    return { ...shape, box: { ...shape.box, xMm: shape.box.xMm + xMm, yMm: shape.box.yMm + yMm } }
+  return { ...shape, d: movePath(shape, xMm, yMm) }
+}
+
+/** Path data holds absolute M L Q C Z alone, so its numbers are x and y in turn. */
+function movePath({ d }: PathShape, xMm: number, yMm: number): string {
+  let isX = false
+  return d.replace(/-?\d*\.?\d+/g, number => {
+    isX = !isX
+    return thousandths(Number(number) + (isX ? xMm : yMm))
+  })
+}

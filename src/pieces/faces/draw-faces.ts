@@ -1,0 +1,115 @@
+import { type Box, moveBox } from '../../geometry.js'
+import type { Contrast } from '../../plan/plan.js'
+import type { Outcome } from '../../problems.js'
+import { recolourer } from '../art/recolour.js'
+import type { PlacedArt, PlacedMark } from '../piece.js'
+import { wordRules } from '../text/type-scale.js'
+import type { Fit } from '../word/fit-words.js'
+import { drawWord, type WordArt } from '../word/word-art.js'
+import type { Face, WordSlot } from './face.js'
+import { type FaceFitting, type FittedFaces, fitFaces, type GroupFit, slotBox } from './fit-faces.js'
+import type { SlotWord } from './slot-words.js'
+
+export type { GroupFit } from './fit-faces.js'
+
+export interface FaceDrawing extends FaceFitting {
+  /** Ink and ground; black on white where left out. */
+  readonly contrast?: Contrast | undefined
+}
+
+/** A face drawn: its art in paint order, its marks in the face's own coordinates. */
+export interface DrawnFace<F extends Face> {
+  readonly face: F
+  readonly art: readonly PlacedArt[]
+  readonly marks: readonly PlacedMark[]
+  readonly mainWord?: { readonly sizeMm: number; readonly xHeightMm: number }
+}
+
+export interface DrawnFaces<F extends Face> {
+  readonly faces: readonly DrawnFace<F>[]
+  readonly fits: readonly GroupFit[]
+  /** Words whose letters were spread to make room for an outline, and by how much, in the order of the faces. */
+  readonly widened: readonly WidenedWord[]
+}
+
+export interface WidenedWord {
+  readonly word: string
+  readonly addedMm: number
+}
+
+/**
+ * Draws the faces of one set: each template laid out once, one size for all words of a size group, each word
+ * drawn once however often it stands.
+ */
+export async function drawFaces<F extends Face>(
+  faces: readonly F[],
+  drawing: FaceDrawing,
+): Promise<Outcome<DrawnFaces<F>>> {
+  const fitted = await fitFaces(faces, drawing)
+  if (!fitted.ok) return fitted
+  return { ok: true, value: drawFitted(fitted.value, drawing), problems: [] }
+}
+
+/** The same for faces whose sizes are found already. */
+export function drawFitted<F extends Face>(
+  { faces, fits }: FittedFaces<F>,
+  drawing: FaceDrawing,
+): DrawnFaces<F> {
+  const drawn = wordDrawer(drawing)
+  const recolour = recolourer(drawing.contrast)
+  const widened = new Map<string, number>()
+  const done = faces.map(({ face, art, slots, words }): DrawnFace<F> => {
+    const placed: PlacedArt[] = [{ art, xMm: 0, yMm: 0 }]
+    for (const [name, slot] of Object.entries(face.slots)) {
+      const box = slotBox(slots, name)
+      if (slot.kind === 'art') placed.push({ art: slot.draw(box), xMm: box.xMm, yMm: box.yMm })
+    }
+    const marks: PlacedMark[] = []
+    let mainWord: DrawnFace<F>['mainWord']
+    for (const { slot, box, shown } of words) {
+      const fit = fits.get(slot.sizeGroup)!
+      const word = drawn(shown, fit.sizeMm)
+      const at = placeWord(word, fit, slot, box)
+      placed.push({ art: word.art, ...at })
+      marks.push(...word.marks.map(mark => ({ ...mark, ...moveBox(mark, at.xMm, at.yMm) })))
+      if (word.widenedEm > 0) widened.set(shown.word, word.widenedEm * fit.sizeMm)
+      if (slot.sizeGroup === 'main') mainWord = { sizeMm: fit.sizeMm, xHeightMm: word.xHeightMm }
+    }
+    return { face, art: recolour(placed, face), marks, ...(mainWord === undefined ? {} : { mainWord }) }
+  })
+  return {
+    faces: done,
+    fits: [...fits.values()],
+    widened: [...widened].map(([word, addedMm]) => ({ word, addedMm })),
+  }
+}
+
+/** Draws a word once and gives the same art whenever it stands again in the same size. */
+function wordDrawer({ typeface, type }: FaceDrawing) {
+  const known = new Map<string, WordArt>()
+  return ({ word, spans, syllableBreaks, key }: SlotWord, sizeMm: number): WordArt => {
+    const name = `${key} ${sizeMm}`
+    const art =
+      known.get(name) ?? drawWord({ typeface, word, spans, syllableBreaks, sizeMm, ...wordRules(type) })
+    known.set(name, art)
+    return art
+  }
+}
+
+/**
+ * Centred by its letters (or set to the left), on a baseline that all words of the set share: their letters, not
+ * what hangs below them, stand in the middle as far as there is room.
+ */
+function placeWord(word: WordArt, fit: Fit, slot: WordSlot, box: Box): { xMm: number; yMm: number } {
+  const { letters, aboveMm, belowMm } = fit
+  const middleMm = box.yMm + box.heightMm / 2 + (slot.loweredMm ?? 0)
+  const wishedMm = middleMm + (letters.aboveMm - letters.belowMm) / 2
+  const lowestMm = box.yMm + box.heightMm - slot.paddingMm - belowMm
+  const baselineMm = Math.max(box.yMm + slot.paddingMm + aboveMm, Math.min(wishedMm, lowestMm))
+  const leftMm = box.xMm + slot.paddingMm
+  const freeMm = box.widthMm - 2 * slot.paddingMm - word.art.widthMm
+  const letterShift = word.letterBox.xMm + word.letterBox.widthMm / 2 - word.art.widthMm / 2
+  const xMm =
+    slot.align === 'left' ? leftMm : leftMm + Math.min(freeMm, Math.max(0, freeMm / 2 - letterShift))
+  return { xMm, yMm: baselineMm - word.baselineMm }
+}

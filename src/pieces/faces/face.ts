@@ -1,0 +1,83 @@
+/**
+ * A face before it is drawn: a tree of boxes and running text that satori lays out, and named slots in it that
+ * oaktag fills itself, because a word with marks has to be shaped as one run and frames want true lines.
+ */
+import type { JSXNode } from 'satori/jsx'
+import type { Box, Size } from '../../geometry.js'
+import type { Card, CardKind } from '../../sets/card-set.js'
+import type { Word } from '../../words/word.js'
+import type { Art, PlacedMark } from '../piece.js'
+
+/** satori rounds boxes to whole units; at 20 units a millimetre that is 0.05 mm. */
+export const UNITS_PER_MM = 20
+
+/** Millimetres in the units of a face's tree: `style={{ padding: mm(3) }}`. */
+export function mm(lengthMm: number): number {
+  return Math.round(lengthMm * UNITS_PER_MM)
+}
+
+/** What fills a slot. */
+export type SlotContent = WordSlot | ArtSlot
+
+/** A word, with its marks; all words of one `sizeGroup` in a set get the same size, which the longest decides. */
+export interface WordSlot {
+  readonly kind: 'word'
+  readonly word: Word
+  readonly marked: boolean
+  /** Sized as if it were marked, so that an unmarked copy matches its marked one. */
+  readonly sizedAsMarked?: boolean
+  /** Dots and dashes for its sounds under the letters. */
+  readonly soundMarks?: boolean
+  /** A raised dot where a new syllable begins. */
+  readonly syllableBreaks?: boolean
+  readonly sizeGroup: string
+  /** The em in mm that the group need not pass, where the set's own limit is too large. */
+  readonly maximumMm?: number
+  readonly align: 'centre' | 'left'
+  /** Kept free on each side of the word, in mm. */
+  readonly paddingMm: number
+  /**
+   * How far below the middle of its slot the word's letters have their middle, as far as there is room: what else
+   * stands above or below the slot is not to push them off the middle of the card.
+   */
+  readonly loweredMm?: number
+}
+
+/** Something drawn to measure: a frame, a picture, a key sample. Its origin is the slot's top left corner. */
+export interface ArtSlot {
+  readonly kind: 'art'
+  readonly draw: (room: Size) => Art
+}
+
+/** A drawing with the marks on it and how large its main word is, all in the face's own coordinates. */
+export interface Face extends Size {
+  readonly tree: JSXNode
+  readonly slots: Readonly<Record<string, SlotContent>>
+}
+
+/** A face of a card or board of a set. */
+export interface CardFace extends Face {
+  readonly id: string
+  readonly kind: CardKind
+  readonly number: number
+  readonly copy: number
+  readonly text: readonly string[]
+  readonly cells?: readonly (readonly (string | null)[])[]
+}
+
+/** What every face of a card takes over from it. */
+export function faceOf(
+  card: Card,
+  size: Size,
+): Pick<CardFace, 'widthMm' | 'heightMm' | 'id' | 'kind' | 'number' | 'copy'> {
+  const { id, kind, number, copy } = card
+  return { ...size, id, kind, number, copy }
+}
+
+/** A face laid out: its text drawn, its slots found. */
+export interface LaidOutFace {
+  readonly art: Art
+  readonly slots: ReadonlyMap<string, Box>
+}
+
+export type { Art, PlacedMark }

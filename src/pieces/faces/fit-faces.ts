@@ -1,0 +1,131 @@
+import type { Box } from '../../geometry.js'
+import type { Outcome, Place, Problem } from '../../problems.js'
+import type { StyledMark } from '../marks/styled-mark.js'
+import { type TypeScale, wordRules } from '../text/type-scale.js'
+import type { Typeface } from '../typeface/typeface.js'
+import { type Fit, fitWords, type NoFit, type WordInRoom } from '../word/fit-words.js'
+import type { Face, LaidOutFace, WordSlot } from './face.js'
+import { type FaceFont, faceLayouter } from './lay-out-face.js'
+import { noFitProblem, noRoomProblem } from './size-problem.js'
+import { type SlotWord, slotWordFinder } from './slot-words.js'
+import { textOffArt } from './text-off-art.js'
+
+export interface FaceFitting {
+  readonly typeface: Typeface
+  readonly marks: readonly StyledMark[]
+  readonly type: TypeScale
+  /** Where the item stands in the plan. */
+  readonly place: Place
+}
+
+/** How the words of one size group came out. */
+export interface GroupFit extends Fit {
+  readonly sizeGroup: string
+}
+
+/** A word's slot, the room it has, and what is drawn in it. */
+export interface FoundWord {
+  readonly slot: WordSlot
+  readonly box: Box
+  readonly shown: SlotWord
+}
+
+export interface FittedFace<F extends Face> extends LaidOutFace {
+  readonly face: F
+  readonly words: readonly FoundWord[]
+}
+
+/** Faces laid out, and the size of each group of their words. */
+export interface FittedFaces<F extends Face> {
+  readonly faces: readonly FittedFace<F>[]
+  readonly fits: ReadonlyMap<string, GroupFit>
+}
+
+/**
+ * Lays out the faces of one set and finds the sizes of their words; a word that does not fit its place is an error,
+ * and so is a text for which its face has no room.
+ */
+export async function fitFaces<F extends Face>(
+  faces: readonly F[],
+  fitting: FaceFitting,
+): Promise<Outcome<FittedFaces<F>>> {
+  const layOut = faceLayouter(fontsOf(fitting.typeface))
+  const show = slotWordFinder(fitting.marks)
+  // One after another: all at once would be no faster and would hold every face's workings in memory.
+  const laidOut: LaidOutFace[] = []
+  for (const face of faces) laidOut.push(await layOut(face))
+  const fitted = faces.map((face, index): FittedFace<F> => {
+    const { art, slots } = laidOut[index]!
+    const words = Object.entries(face.slots).flatMap(([name, slot]): FoundWord[] =>
+      slot.kind === 'word' ? [{ slot, box: slotBox(slots, name), shown: show(slot) }] : [],
+    )
+    return { face, art, slots, words }
+  })
+  const outcome = fitAgain(fitted, fitting)
+  const [spilt] = laidOut.flatMap(({ art }) => textOffArt(art))
+  // A word too long for its card is the better thing to be told; where it is, other text seldom has room either.
+  return outcome.ok && spilt !== undefined
+    ? { ok: false, problems: [noRoomProblem(spilt, fitting.place)] }
+    : outcome
+}
+
+/** The same faces, as they are laid out, with their words held to other sizes. */
+export function fitAgain<F extends Face>(
+  faces: readonly FittedFace<F>[],
+  fitting: FaceFitting,
+): Outcome<FittedFaces<F>> {
+  const found = faces.flatMap(({ words }) => words)
+  const fits = fitGroups(found, slotWordFinder(fitting.marks), fitting)
+  return fits.ok ? { ok: true, value: { faces, fits: fits.value }, problems: [] } : fits
+}
+
+export function slotBox(slots: ReadonlyMap<string, Box>, name: string): Box {
+  const box = slots.get(name)
+  if (box === undefined) throw new Error(`a face fills the slot "${name}", which its tree does not have`)
+  return box
+}
+
+/** Further files come under names of their own: satori asks them for characters that the first ones lack. */
+function fontsOf({ family, bytes }: Typeface): readonly FaceFont[] {
+  const { regular, bold, extended, extendedBold } = bytes
+  return [
+    { name: family, bytes: regular, weight: 400 as const },
+    { name: family, bytes: bold, weight: 700 as const },
+    { name: `${family} extended`, bytes: extended, weight: 400 as const },
+    { name: `${family} extended`, bytes: extendedBold, weight: 700 as const },
+  ].flatMap(({ bytes: file, ...font }) => (file === undefined ? [] : [{ ...font, bytes: file }]))
+}
+
+function fitGroups(
+  found: readonly FoundWord[],
+  show: (slot: WordSlot) => SlotWord,
+  { typeface, type, place }: FaceFitting,
+): Outcome<ReadonlyMap<string, GroupFit>> {
+  const fits = new Map<string, GroupFit>()
+  const problems: Problem[] = []
+  for (const sizeGroup of new Set(found.map(({ slot }) => slot.sizeGroup))) {
+    const words = new Map<string, WordInRoom>()
+    let maximumMm = type.wordMaximumMm
+    for (const { slot, box } of found.filter(each => each.slot.sizeGroup === sizeGroup)) {
+      maximumMm = Math.min(maximumMm, slot.maximumMm ?? maximumMm)
+      const room = { widthMm: box.widthMm - 2 * slot.paddingMm, heightMm: box.heightMm - 2 * slot.paddingMm }
+      const shown = show({ ...slot, marked: slot.marked || slot.sizedAsMarked === true })
+      const key = `${shown.key} ${room.widthMm.toFixed(2)} ${room.heightMm.toFixed(2)}`
+      if (!words.has(key)) words.set(key, { ...shown, room })
+    }
+    const fit = fitWords({
+      typeface,
+      words: [...words.values()],
+      minimumMm: type.wordMinimumMm,
+      maximumMm: Math.max(maximumMm, type.wordMinimumMm),
+      ...wordRules(type),
+    })
+    if (isFit(fit)) fits.set(sizeGroup, { ...fit, sizeGroup })
+    else problems.push(noFitProblem(fit, type, place))
+  }
+  return problems.length > 0 ? { ok: false, problems } : { ok: true, value: fits, problems: [] }
+}
+
+function isFit(fit: Fit | NoFit): fit is Fit {
+  return 'sizeMm' in fit
+}

@@ -1,0 +1,152 @@
+import type { JSXNode } from 'satori/jsx'
+import { pointsToMm, type Size } from '../../geometry.js'
+import { WritingLine } from '../parts/rules.js'
+import { breakLines, Lines, linesHeight, type TextMeasure, type TextStyle } from '../text/text-lines.js'
+import { type Face, mm, type SlotContent } from './face.js'
+
+/** A row of a list: its height is fixed before it is laid out, so that a page can be filled without trying. */
+export interface Row {
+  readonly heightMm: number
+  readonly tree: JSXNode
+  readonly slots?: Readonly<Record<string, SlotContent>>
+}
+
+export interface Heading {
+  readonly title: string
+  readonly subtitle: string
+  /** The em of running text; the title is larger. */
+  readonly textMm: number
+  readonly measure: TextMeasure
+  /** Room kept for it even where it needs less, so that two lists stand line for line. */
+  readonly leastHeightMm?: number
+  /** A line to write on behind the subtitle, for a name. */
+  readonly lineAfterSubtitle?: boolean
+}
+
+export function rowsHeight(rows: readonly Row[]): number {
+  return rows.reduce((sum, row) => sum + row.heightMm, 0)
+}
+
+/** Fills pages with rows from the top, each page under the same heading; a row never stands over two pages. */
+export function flowPages({
+  heading,
+  rows,
+  room,
+  gapMm = 0,
+}: {
+  readonly heading: Heading
+  readonly rows: readonly Row[]
+  readonly room: Size
+  readonly gapMm?: number
+}): readonly Face[] {
+  const headingMm = headingHeight(heading, room.widthMm)
+  const pages: Row[][] = [[]]
+  let usedMm = headingMm
+  for (const row of rows) {
+    const page = pages.at(-1)!
+    if (page.length > 0 && usedMm + row.heightMm > room.heightMm) {
+      pages.push([row])
+      usedMm = headingMm + row.heightMm + gapMm
+    } else {
+      page.push(row)
+      usedMm += row.heightMm + gapMm
+    }
+  }
+  return pages.map((page, index) => ({
+    ...room,
+    tree: (
+      <div
+        style={{ display: 'flex', flexDirection: 'column', width: '100%', height: '100%', gap: mm(gapMm) }}
+      >
+        <PageHeading
+          heading={heading}
+          widthMm={room.widthMm}
+          page={pages.length > 1 ? `${index + 1} of ${pages.length}` : ''}
+        />
+        {page.map(row => (
+          <div style={{ display: 'flex', height: mm(row.heightMm), flexShrink: 0, width: '100%' }}>
+            {row.tree}
+          </div>
+        ))}
+      </div>
+    ),
+    slots: Object.assign({}, ...page.map(row => row.slots ?? {})) as Record<string, SlotContent>,
+  }))
+}
+
+const TITLE_SCALE = 1.6
+/** A title no smaller than the text need not be larger than this (24 pt), lest it leave no room on a small page. */
+const LARGE_TITLE_MM = pointsToMm(24)
+
+function titleSizeMm(textMm: number): number {
+  return Math.max(textMm, Math.min(textMm * TITLE_SCALE, LARGE_TITLE_MM))
+}
+
+/** Of the width, for the subtitle; the rest is for the page's number or the line to write on. */
+const SUBTITLE_SHARE = 0.8
+
+/** Whatever the title's length, it stays on the page: it takes as many lines as it needs. */
+function headingLines({ title, subtitle, textMm, measure }: Heading, widthMm: number) {
+  const titleStyle: TextStyle = { sizeMm: titleSizeMm(textMm), weight: 700 }
+  const subtitleStyle: TextStyle = { sizeMm: textMm, color: '#404040' }
+  return {
+    titleStyle,
+    subtitleStyle,
+    titleLines: breakLines(title, widthMm, titleStyle, measure),
+    subtitleLines: breakLines(subtitle, widthMm * SUBTITLE_SHARE, subtitleStyle, measure),
+  }
+}
+
+export function headingHeight(heading: Heading, widthMm: number): number {
+  const { titleLines, titleStyle, subtitleLines, subtitleStyle } = headingLines(heading, widthMm)
+  return Math.max(
+    heading.leastHeightMm ?? 0,
+    linesHeight(Math.max(1, titleLines.length), titleStyle.sizeMm) +
+      linesHeight(Math.max(1, subtitleLines.length), subtitleStyle.sizeMm) +
+      heading.textMm,
+  )
+}
+
+/** Title and subtitle of a page, in a box as high as `headingHeight` says. */
+export function PageHeading({
+  heading,
+  widthMm,
+  page,
+}: {
+  readonly heading: Heading
+  readonly widthMm: number
+  readonly page: string
+}) {
+  const { textMm, lineAfterSubtitle = false } = heading
+  const { titleLines, titleStyle, subtitleLines, subtitleStyle } = headingLines(heading, widthMm)
+  return (
+    <div
+      style={{
+        display: 'flex',
+        flexDirection: 'column',
+        height: mm(headingHeight(heading, widthMm)),
+        flexShrink: 0,
+      }}
+    >
+      <Lines lines={titleLines} style={titleStyle} />
+      <div style={{ display: 'flex', justifyContent: 'space-between' }}>
+        <Lines lines={subtitleLines} style={subtitleStyle} />
+        {lineAfterSubtitle ? (
+          <div
+            style={{
+              display: 'flex',
+              width: mm(textMm * 20),
+              height: mm(textMm * 1.2),
+              alignItems: 'flex-end',
+              marginLeft: mm(2),
+              marginRight: 'auto',
+            }}
+          >
+            <WritingLine />
+          </div>
+        ) : null}
+        <Lines lines={[page]} style={subtitleStyle} />
+      </div>
+    </div>
+  )
+}

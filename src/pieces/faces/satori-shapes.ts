@@ -1,0 +1,59 @@
+import type { PathShape } from '../piece.js'
+
+/**
+ * The filled paths and rectangles of satori's SVG as shapes in mm. satori also writes masks and clips that cut
+ * nothing at our faces (nothing in them overflows); they are left out. Anything else is an error in a layout.
+ */
+export function shapesOfSatoriSvg(svg: string, unitsPerMm: number): PathShape[] {
+  const drawn = svg.replace(/<(mask|clipPath|defs)\b[^>]*>.*?<\/\1>/gs, '')
+  const shapes: PathShape[] = []
+  for (const [element, tag] of drawn.matchAll(/<(\w+)\b[^>]*>/g)) {
+    switch (tag) {
+      case 'svg':
+      case 'g':
+        break
+      case 'path':
+        shapes.push({
+          kind: 'path',
+          d: scalePath(attribute(element, 'd'), 1 / unitsPerMm),
+          fill: color(element),
+        })
+        break
+      case 'rect':
+        shapes.push({
+          kind: 'path',
+          d: scalePath(rectanglePath(element), 1 / unitsPerMm),
+          fill: color(element),
+        })
+        break
+      default:
+        throw new Error(`satori drew a <${tag}>, which a face may not use; draw it in a slot instead`)
+    }
+  }
+  return shapes.filter(shape => shape.d !== '' && shape.fill !== 'none')
+}
+
+/** SVG path data with every coordinate multiplied by `factor`, rounded to 3 decimals (a micrometre). */
+export function scalePath(d: string, factor: number): string {
+  return d.replace(/-?\d*\.?\d+(?:e-?\d+)?/g, number => roundMm(Number(number) * factor))
+}
+
+function roundMm(value: number): string {
+  return String(Math.round(value * 1000) / 1000)
+}
+
+function attribute(element: string, name: string): string {
+  return new RegExp(`\\b${name}="([^"]*)"`).exec(element)?.[1] ?? ''
+}
+
+function color(element: string): string {
+  const fill = attribute(element, 'fill')
+  return fill === 'black' || fill === '' ? '#000000' : fill
+}
+
+function rectanglePath(element: string): string {
+  const [x, y, width, height] = ['x', 'y', 'width', 'height'].map(name => Number(attribute(element, name)))
+  const right = x! + width!
+  const bottom = y! + height!
+  return `M${x} ${y}L${right} ${y}L${right} ${bottom}L${x} ${bottom}Z`
+}

@@ -1,0 +1,36 @@
+import { mmToPoints, saySize } from '../../geometry.js'
+import { errorAt, type Place, type Problem } from '../../problems.js'
+import type { TextRun } from '../piece.js'
+import type { TypeScale } from '../text/type-scale.js'
+import type { NoFit } from '../word/fit-words.js'
+
+/** A size below this helps nobody, so it is not told. */
+const LEGIBLE_POINTS = 4
+
+/** The longest word does not fit its place at the smallest size that may be printed. */
+export function noFitProblem({ tooLong, wouldFitMm, room }: NoFit, type: TypeScale, place: Place): Problem {
+  const least = `${Math.ceil(mmToPoints(type.wordMinimumMm) * 10 - 1e-6) / 10} pt`
+  const wanted =
+    type.wordMinimumMm === type.wordMaximumMm
+      ? `the ${least} asked for`
+      : `${least}, the smallest allowed here`
+  const wouldFitPoints = Math.floor(mmToPoints(wouldFitMm) * 4 + 1e-6) / 4
+  const message =
+    wouldFitPoints < LEGIBLE_POINTS
+      ? `"${tooLong}" has next to no room on a piece as small as this`
+      : `"${tooLong}" needs more room than the ${saySize(room)} it has: it would fit at ${wouldFitPoints} pt, not at ${wanted}`
+  return errorAt(
+    place,
+    message,
+    'Print fewer on a sheet (a smaller across or down, a larger card), turn the paper, or leave that word out.',
+  )
+}
+
+/** A page or a card is too small for the running text that stands on it. */
+export function noRoomProblem({ text }: TextRun, place: Place): Problem {
+  return errorAt(
+    place,
+    `not all of the text has room: "${text}" would stand beyond the edge of its page or card`,
+    'Take larger paper or larger cards, turn the paper, choose a smaller size, or write the text shorter.',
+  )
+}

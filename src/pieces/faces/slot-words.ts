@@ -1,0 +1,43 @@
+import type { Word } from '../../words/word.js'
+import { targetsOf } from '../marks/find-targets.js'
+import { soundSpans } from '../marks/sound-marks.js'
+import type { MarkSpan, StyledMark } from '../marks/styled-mark.js'
+import type { WordSlot } from './face.js'
+
+/** What is drawn with the letters of a slot's word. */
+export interface SlotWord {
+  readonly word: string
+  readonly spans: readonly MarkSpan[]
+  readonly syllableBreaks: readonly number[]
+  /** Equal for slots that show the word alike. */
+  readonly key: string
+}
+
+/** Finds what goes with the word of a slot, once for all slots that show the same word alike. */
+export function slotWordFinder(marks: readonly StyledMark[]): (slot: WordSlot) => SlotWord {
+  const known = new Map<Word, Map<string, SlotWord>>()
+  return slot => {
+    const { word, marked, soundMarks = false, syllableBreaks = false } = slot
+    const shown = `${marked} ${soundMarks} ${syllableBreaks}`
+    const ofWord = known.get(word) ?? new Map<string, SlotWord>()
+    known.set(word, ofWord)
+    const found = ofWord.get(shown) ?? {
+      word: word.text,
+      spans: [...(soundMarks ? soundSpans(word) : []), ...(marked ? targetsOf(word, marks) : [])],
+      syllableBreaks: syllableBreaks ? syllableStarts(word) : [],
+      key: `${word.text} ${shown} ${known.size}`,
+    }
+    ofWord.set(shown, found)
+    return found
+  }
+}
+
+/** Text indices at which the second and later syllables begin; none where a hyphen divides them already. */
+export function syllableStarts({ text, syllables }: Pick<Word, 'text' | 'syllables'>): readonly number[] {
+  const letters = text.toLowerCase()
+  let end = 0
+  return syllables.slice(0, -1).flatMap(syllable => {
+    for (const letter of syllable.toLowerCase()) end = letters.indexOf(letter, end) + 1
+    return /[\p{L}'\u2019]/u.test(text[end] ?? '-') ? [end] : []
+  })
+}

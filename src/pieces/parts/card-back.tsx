@@ -1,0 +1,140 @@
+import type { Size } from '../../geometry.js'
+import type { BackKind } from '../../plan/plan.js'
+import type { Card } from '../../sets/card-set.js'
+import type { Word } from '../../words/word.js'
+import type { CardFace, SlotContent } from '../faces/face.js'
+import { Slot } from '../faces/slot.js'
+import type { Art } from '../piece.js'
+import {
+  breakLines,
+  breakLinesWithin,
+  Lines,
+  linesHeight,
+  type TextMeasure,
+  type TextStyle,
+} from '../text/text-lines.js'
+import type { TypeScale } from '../text/type-scale.js'
+import { CardFrame, contentWidthMm } from './card-frame.js'
+import { textRoom } from './text-card.js'
+
+/** A teacher's picture as read from its file. */
+export interface Picture {
+  readonly bytes: Uint8Array
+  readonly mediaType: 'image/png' | 'image/jpeg'
+}
+
+export interface CardBackRequest {
+  readonly back: Exclude<BackKind, 'none'>
+  readonly card: Card
+  readonly size: Size
+  readonly setName: string
+  readonly type: TypeScale
+  readonly measure: TextMeasure
+  readonly pictureOf: (word: Word) => Picture | undefined
+  /** The em of running text that all backs of the set share; the type scale's own where left out. */
+  readonly textMm?: number
+  /** A pattern over the whole piece. */
+  readonly drawPattern: (size: Size) => Art
+}
+
+/** What stands on a card's back. A board, which has no one word, gets the set's name instead of a word's back. */
+export function cardBackFace(request: CardBackRequest): CardFace {
+  const { card, size } = request
+  const { tree, slots } = contentOf(request)
+  const { id, kind, number, copy } = card
+  return { ...size, id, kind, number, copy, text: [], tree, slots }
+}
+
+interface BackContent {
+  readonly tree: CardFace['tree']
+  readonly slots: Readonly<Record<string, SlotContent>>
+}
+
+function contentOf(request: CardBackRequest): BackContent {
+  const { back, card, setName } = request
+  const word = card.words.length === 1 ? card.words[0] : undefined
+  if (back === 'pattern') return patternContent(request)
+  if (word === undefined || back === 'name') return textContent(request, setName)
+  switch (back) {
+    case 'clue':
+      return textContent(request, word.clue ?? '')
+    case 'answer':
+      return answerContent(request, word)
+    case 'picture':
+      return pictureContent(request, word)
+  }
+}
+
+function patternContent({ drawPattern }: CardBackRequest): BackContent {
+  return {
+    tree: <Slot name="pattern" style={{ width: '100%', height: '100%' }} />,
+    slots: { pattern: { kind: 'art', draw: drawPattern } },
+  }
+}
+
+function textContent({ type, measure, size, textMm }: CardBackRequest, text: string): BackContent {
+  const style: TextStyle = { sizeMm: textMm ?? type.textMm, align: 'centre' }
+  const room = textRoom(size, undefined, type)
+  const maximum = Math.max(1, Math.floor(room.heightMm / linesHeight(1, style.sizeMm)))
+  const lines = breakLinesWithin(text, { widthMm: room.widthMm, maximum }, style, measure)
+  return {
+    tree: (
+      <CardFrame type={type} border={undefined}>
+        <div
+          style={{
+            display: 'flex',
+            flexGrow: 1,
+            width: '100%',
+            alignItems: 'center',
+            justifyContent: 'center',
+          }}
+        >
+          <Lines lines={lines} style={style} />
+        </div>
+      </CardFrame>
+    ),
+    slots: {},
+  }
+}
+
+/** The word marked, and its sounds counted and divided. */
+function answerContent({ type, measure, size }: CardBackRequest, word: Word): BackContent {
+  const style: TextStyle = { sizeMm: type.textMm, align: 'centre' }
+  const sounds = word.graphemes.map(grapheme => grapheme.letters).join('·')
+  const guess = word.source === 'guess' ? ' (a guess)' : ''
+  const text = `${word.soundCount} ${word.soundCount === 1 ? 'sound' : 'sounds'}: ${sounds}${guess}`
+  const lines = breakLines(text, contentWidthMm(size.widthMm, undefined) - 4, style, measure)
+  return {
+    tree: (
+      <CardFrame type={type} border={undefined}>
+        <Slot name="word" style={{ flexGrow: 1, width: '100%' }} />
+        <Lines lines={lines} style={style} />
+      </CardFrame>
+    ),
+    slots: { word: { kind: 'word', word, marked: true, sizeGroup: 'back', align: 'centre', paddingMm: 2 } },
+  }
+}
+
+function pictureContent({ type, pictureOf }: CardBackRequest, word: Word): BackContent {
+  const picture = pictureOf(word)
+  return {
+    tree: (
+      <CardFrame type={type} border={undefined}>
+        <Slot name="picture" style={{ flexGrow: 1, width: '100%' }} />
+      </CardFrame>
+    ),
+    slots: {
+      picture: {
+        kind: 'art',
+        draw: room => ({
+          ...room,
+          shapes:
+            picture === undefined
+              ? []
+              : [{ kind: 'image', ...picture, description: word.text, box: { xMm: 0, yMm: 0, ...room } }],
+          text: [],
+        }),
+      },
+    },
+  }
+}

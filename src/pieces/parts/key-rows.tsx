@@ -1,0 +1,128 @@
+import type { JSXNode } from 'satori/jsx'
+import type { Word } from '../../words/word.js'
+import { mm, type SlotContent } from '../faces/face.js'
+import type { Row } from '../faces/flow-page.js'
+import { Slot } from '../faces/slot.js'
+import { type KeyEntry, keyEntries } from '../marks/key-entries.js'
+import { drawKeySample } from '../marks/key-sample.js'
+import type { StyledMark } from '../marks/styled-mark.js'
+import { breakLines, Lines, linesHeight, type TextMeasure, type TextStyle } from '../text/text-lines.js'
+import { type TypeScale, wordRules } from '../text/type-scale.js'
+import type { Typeface } from '../typeface/typeface.js'
+
+/** What rows of a key are made from. */
+export interface KeyRequest {
+  readonly words: readonly Word[]
+  readonly marks: readonly StyledMark[]
+  readonly typeface: Typeface
+  readonly type: TypeScale
+  readonly measure: TextMeasure
+}
+
+/** A key beside other things: two marks a row (one in large print), the mark on sample letters and its name. */
+export function keyRows(request: KeyRequest, widthMm: number): readonly Row[] {
+  const { typeface, type, measure } = request
+  const shape = smallKey(request, widthMm)
+  return rowsOf(keyEntries(request.words, request.marks), shape.columns).map(entries => {
+    const slots: Record<string, SlotContent> = {}
+    const cells = entries.map(({ mark, letters, label }) => {
+      const name = `key ${mark.index}`
+      slots[name] = {
+        kind: 'art',
+        draw: room =>
+          drawKeySample({ typeface, mark, letters, sizeMm: shape.sampleMm, room, ...wordRules(type) }),
+      }
+      return (
+        <div style={{ display: 'flex', width: mm(shape.cellWidthMm), alignItems: 'center' }}>
+          <Slot name={name} style={{ width: mm(shape.boxWidthMm), height: mm(shape.boxHeightMm) }} />
+          <Lines lines={labelLines(label, shape, measure)} style={shape.label} box={{ marginLeft: mm(3) }} />
+        </div>
+      )
+    })
+    return { heightMm: rowHeight(entries, shape, measure), slots, tree: <KeyRow cells={cells} /> }
+  })
+}
+
+/** The same key for the children to fill in: the names, and a box to draw each mark in. */
+export function blankKeyRows(request: KeyRequest, widthMm: number): readonly Row[] {
+  const { measure } = request
+  const shape = smallKey(request, widthMm)
+  return rowsOf(keyEntries(request.words, request.marks), shape.columns).map(entries => ({
+    heightMm: rowHeight(entries, shape, measure),
+    tree: (
+      <KeyRow
+        cells={entries.map(({ label }) => (
+          <div style={{ display: 'flex', width: mm(shape.cellWidthMm), alignItems: 'center' }}>
+            <EmptyBox widthMm={shape.boxWidthMm} heightMm={shape.boxHeightMm} />
+            <Lines
+              lines={labelLines(label, shape, measure)}
+              style={shape.label}
+              box={{ marginLeft: mm(3) }}
+            />
+          </div>
+        ))}
+      />
+    ),
+  }))
+}
+
+function smallKey({ type, marks }: KeyRequest, widthMm: number) {
+  const columns = type.large ? 1 : 2
+  const sampleMm = type.listTextMm * (type.large ? 1.3 : 1.7)
+  const cellWidthMm = widthMm / columns
+  const boxWidthMm = sampleMm * 4.2
+  return {
+    columns,
+    sampleMm,
+    cellWidthMm,
+    boxWidthMm,
+    boxHeightMm: sampleMm * (1.8 + roomForTag(type, marks)),
+    rowHeightMm: sampleMm * (2.1 + roomForTag(type, marks)),
+    labelWidthMm: cellWidthMm - boxWidthMm - 6,
+    label: { sizeMm: type.listTextMm } satisfies TextStyle,
+  }
+}
+
+type SmallKey = ReturnType<typeof smallKey>
+
+function labelLines(label: string, shape: SmallKey, measure: TextMeasure): readonly string[] {
+  return breakLines(label, shape.labelWidthMm, shape.label, measure)
+}
+
+/** As high as a sample, or as the longest label of the row. */
+function rowHeight(entries: readonly KeyEntry[], shape: SmallKey, measure: TextMeasure): number {
+  const lines = Math.max(...entries.map(({ label }) => labelLines(label, shape, measure).length))
+  return Math.max(shape.rowHeightMm, linesHeight(lines, shape.label.sizeMm))
+}
+
+/** In large print a tag is as large as the words: room for it under a sample, in ems of the sample. */
+export function roomForTag({ large }: TypeScale, marks: readonly StyledMark[]): number {
+  return large && marks.some(mark => mark.tag !== undefined) ? 0.9 : 0
+}
+
+function KeyRow({ cells }: { readonly cells: readonly JSXNode[] }) {
+  return <div style={{ display: 'flex', width: '100%', height: '100%', alignItems: 'flex-end' }}>{cells}</div>
+}
+
+function EmptyBox({ widthMm, heightMm }: { readonly widthMm: number; readonly heightMm: number }) {
+  return (
+    <div
+      style={{
+        display: 'flex',
+        width: mm(widthMm),
+        height: mm(heightMm),
+        boxSizing: 'border-box',
+        padding: mm(0.3),
+        backgroundColor: '#737373',
+        flexShrink: 0,
+      }}
+    >
+      <div style={{ display: 'flex', flexGrow: 1, backgroundColor: '#ffffff' }} />
+    </div>
+  )
+}
+
+function rowsOf<T>(items: readonly T[], columns: number): readonly (readonly T[])[] {
+  const rows = Math.ceil(items.length / columns)
+  return Array.from({ length: rows }, (_, row) => items.slice(row * columns, (row + 1) * columns))
+}

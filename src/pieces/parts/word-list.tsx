@@ -1,0 +1,184 @@
+import type { JSXNode } from 'satori/jsx'
+import type { Size } from '../../geometry.js'
+import type { Word } from '../../words/word.js'
+import { type Face, mm, type WordSlot } from '../faces/face.js'
+import { flowPages, type Heading, headingHeight, type Row, rowsHeight } from '../faces/flow-page.js'
+import { Slot } from '../faces/slot.js'
+import { slotWordFinder } from '../faces/slot-words.js'
+import type { StyledMark } from '../marks/styled-mark.js'
+import { linesHeight } from '../text/text-lines.js'
+import { type TypeScale, wordRules } from '../text/type-scale.js'
+import type { Typeface } from '../typeface/typeface.js'
+import { measureWord } from '../word/word-art.js'
+import { Rule } from './rules.js'
+
+export interface WordListRequest {
+  readonly words: readonly Word[]
+  readonly marks: readonly StyledMark[]
+  readonly typeface: Typeface
+  readonly type: TypeScale
+  readonly marked: boolean
+  readonly heading: Heading
+  readonly room: Size
+  /** Over what stands beside the words; its height is the same in every list of the set. */
+  readonly columnHeadings: (widthMm: number) => JSXNode
+  /** What stands beside a word. */
+  readonly beside: (word: Word, widthMm: number) => JSXNode
+  /** What the marked list says of a word is this high; its row is no lower, in either list. */
+  readonly besideHeightMm: (word: Word, widthMm: number) => number
+  /** At the foot of the list. */
+  readonly keyRows: readonly Row[]
+}
+
+/**
+ * A numbered list of words, each on a row with something beside it. The teacher's marked list and the children's
+ * blank one come from here, so that every word stands in the same place on both.
+ */
+export function wordListPages(request: WordListRequest): readonly Face[] {
+  const { words, type, heading, room, keyRows, columnHeadings } = request
+  const headingRowMm = linesHeight(2, type.adultTextMm * 0.9)
+  const takenMm = headingHeight(heading, room.widthMm) + headingRowMm + rowsHeight(keyRows)
+  const least = leastRoom(request)
+  const columns = measureColumns(type, room.widthMm, least.widthMm)
+  const needs = words.map(word => request.besideHeightMm(word, columns.besideMm) + ROW_PADDING_MM)
+  const measure = { ...columns, heightMm: rowHeight(room.heightMm - takenMm, least.heightMm, needs) }
+  const rows: Row[] = [
+    {
+      heightMm: headingRowMm,
+      tree: (
+        <div
+          style={{
+            display: 'flex',
+            width: '100%',
+            boxSizing: 'border-box',
+            height: '100%',
+            alignItems: 'flex-end',
+            paddingLeft: mm(measure.numberMm + measure.wordMm),
+          }}
+        >
+          {columnHeadings(measure.besideMm)}
+        </div>
+      ),
+    },
+    ...words.map((word, index) =>
+      wordRow(request, { word, number: index + 1, leastMm: needs[index]! }, measure),
+    ),
+    ...keyRows,
+  ]
+  return flowPages({ heading, rows, room })
+}
+
+interface ColumnMeasure {
+  readonly numberMm: number
+  readonly wordMm: number
+  readonly besideMm: number
+}
+
+interface RowMeasure extends ColumnMeasure {
+  /** Of a row that needs no more. */
+  readonly heightMm: number
+}
+
+/** Rows are never closer than this, so that a pencil can work between them: our own judgement, no source. */
+const LEAST_ROW_MM = 10.5
+const MOST_ROW_MM = 17
+/** Between what stands in a row and the rules above and below, taken together. */
+const ROW_PADDING_MM = 1.5
+
+/** Of the list's width, at most, for the words: beside them there is more to say, or room to write. */
+const MOST_FOR_WORDS = 0.6
+
+/** What the words need with their marks at the smallest size that may be printed, on one baseline. */
+function leastRoom({ words, marks, typeface, type }: WordListRequest): Size {
+  const show = slotWordFinder(marks)
+  const measures = words.map(word =>
+    measureWord({
+      typeface,
+      sizeMm: type.wordMinimumMm,
+      ...show(listSlot(word, true)),
+      ...wordRules(type),
+    }),
+  )
+  const most = (of: (measure: (typeof measures)[number]) => number) => Math.max(0, ...measures.map(of))
+  // A hair more than that, because boxes are laid out in whole twentieths of a millimetre.
+  const around = 2 * WORD_PADDING_MM + 0.1
+  return {
+    widthMm: most(measure => measure.widthMm) + around,
+    heightMm: most(measure => measure.aboveMm) + most(measure => measure.belowMm) + around,
+  }
+}
+
+function measureColumns(type: TypeScale, widthMm: number, leastWordMm: number): ColumnMeasure {
+  const numberMm = type.listTextMm * 2.4
+  const usual = widthMm * (type.large ? 0.42 : 0.28)
+  const wordMm = Math.max(usual, Math.min(leastWordMm, widthMm * MOST_FOR_WORDS))
+  return { numberMm, wordMm, besideMm: widthMm - numberMm - wordMm }
+}
+
+/** Rows as high as fill one page where they can; a longer list runs on over pages. */
+function rowHeight(roomMm: number, leastWordMm: number, needs: readonly number[]): number {
+  const least = Math.max(LEAST_ROW_MM, leastWordMm)
+  return Math.min(Math.max(MOST_ROW_MM, least), Math.max(least, evenShare(roomMm, needs)))
+}
+
+/** The height that fills the room when all rows have it, but those that need more than it. */
+function evenShare(roomMm: number, needs: readonly number[]): number {
+  let leftMm = roomMm
+  for (const [index, need] of [...needs].sort((a, b) => b - a).entries()) {
+    const share = leftMm / (needs.length - index)
+    if (need <= share) return share
+    leftMm -= need
+  }
+  return 0
+}
+
+/** White on each side of a word. */
+const WORD_PADDING_MM = 1
+
+function listSlot(word: Word, marked: boolean): WordSlot {
+  return {
+    kind: 'word',
+    word,
+    marked,
+    sizedAsMarked: true,
+    sizeGroup: 'list',
+    align: 'left',
+    paddingMm: WORD_PADDING_MM,
+  }
+}
+
+function wordRow(
+  { type, marked, beside }: WordListRequest,
+  { word, number, leastMm }: { readonly word: Word; readonly number: number; readonly leastMm: number },
+  measure: RowMeasure,
+): Row {
+  const name = `word ${number}`
+  return {
+    heightMm: Math.max(measure.heightMm, leastMm),
+    slots: {
+      [name]: { ...listSlot(word, marked), maximumMm: measure.heightMm * 0.55 },
+    },
+    tree: (
+      <div
+        style={{ display: 'flex', width: '100%', height: '100%', alignItems: 'center', position: 'relative' }}
+      >
+        <Rule />
+        <div
+          style={{
+            display: 'flex',
+            width: mm(measure.numberMm),
+            fontSize: mm(type.listTextMm),
+            lineHeight: 1.3,
+            color: '#595959',
+          }}
+        >
+          {String(number)}
+        </div>
+        <Slot name={name} style={{ width: mm(measure.wordMm), height: '100%' }} />
+        <div style={{ display: 'flex', width: mm(measure.besideMm), height: '100%', alignItems: 'center' }}>
+          {beside(word, measure.besideMm)}
+        </div>
+      </div>
+    ),
+  }
+}

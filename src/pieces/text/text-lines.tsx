@@ -1,0 +1,111 @@
+import type { CSSProperties } from 'satori/jsx'
+import { mm } from '../faces/face.js'
+
+/** Width in mm of `text` set in one line at an em of `sizeMm`. */
+export type TextMeasure = (text: string, sizeMm: number, weight?: 400 | 700) => number
+
+export interface TextStyle {
+  /** The em. */
+  readonly sizeMm: number
+  readonly weight?: 400 | 700
+  readonly color?: string
+  readonly align?: 'left' | 'centre' | 'right'
+}
+
+/** Room between baselines, as a share of the em: Andika's descenders pass a line of 1.2. */
+export const LINE_HEIGHT = 1.45
+
+/** Height in mm of `count` lines. */
+export function linesHeight(count: number, sizeMm: number): number {
+  return count * sizeMm * LINE_HEIGHT
+}
+
+/**
+ * Breaks running text into lines no wider than `widthMm`. A word wider than that stands alone and is broken at the
+ * last letter that fits, so nothing ever leaves its box.
+ */
+export function breakLines(text: string, widthMm: number, style: TextStyle, measure: TextMeasure): string[] {
+  const fits = (line: string) => measure(line, style.sizeMm, style.weight) <= widthMm
+  const lines: string[] = []
+  let line = ''
+  for (const word of text.split(/\s+/).filter(part => part !== '')) {
+    const longer = line === '' ? word : `${line} ${word}`
+    if (fits(longer)) {
+      line = longer
+      continue
+    }
+    if (line !== '') lines.push(line)
+    line = word
+    while (!fits(line) && line.length > 1) {
+      let end = line.length - 1
+      while (end > 1 && !fits(line.slice(0, end))) end--
+      end = afterLastJoint(line.slice(0, end)) || end
+      lines.push(line.slice(0, end))
+      line = line.slice(end)
+    }
+  }
+  if (line !== '') lines.push(line)
+  return lines
+}
+
+/** Where a long word is best broken: after its last hyphen or the dot between its sounds; 0 where it has none. */
+function afterLastJoint(text: string): number {
+  return Math.max(text.lastIndexOf('-'), text.lastIndexOf('·')) + 1
+}
+
+/** Breaks text and keeps at most `maximum` lines; the last one then ends in an ellipsis. */
+export function breakLinesWithin(
+  text: string,
+  room: { readonly widthMm: number; readonly maximum: number },
+  style: TextStyle,
+  measure: TextMeasure,
+): string[] {
+  const lines = breakLines(text, room.widthMm, style, measure)
+  if (lines.length <= room.maximum) return lines
+  const kept = lines.slice(0, room.maximum)
+  let last = kept.pop() ?? ''
+  while (last !== '' && measure(`${last}…`, style.sizeMm, style.weight) > room.widthMm)
+    last = last.slice(0, -1)
+  return [...kept, `${last.trimEnd()}…`]
+}
+
+/** Lines of text, one box each, so that satori never breaks or clips them. */
+export function Lines({
+  lines,
+  style,
+  box = {},
+}: {
+  readonly lines: readonly string[]
+  readonly style: TextStyle
+  readonly box?: CSSProperties
+}) {
+  const justify = { left: 'flex-start', centre: 'center', right: 'flex-end' }[style.align ?? 'left']
+  return (
+    <div style={{ display: 'flex', flexDirection: 'column', flexShrink: 0, ...box }}>
+      {lines.map(line => (
+        <div
+          style={{
+            display: 'flex',
+            justifyContent: justify,
+            alignItems: 'center',
+            height: mm(style.sizeMm * LINE_HEIGHT),
+            flexShrink: 0,
+          }}
+        >
+          <div
+            style={{
+              display: 'flex',
+              whiteSpace: 'nowrap',
+              fontSize: mm(style.sizeMm),
+              lineHeight: 1.3,
+              fontWeight: style.weight ?? 400,
+              color: style.color ?? '#000000',
+            }}
+          >
+            {line}
+          </div>
+        </div>
+      ))}
+    </div>
+  )
+}

@@ -1,0 +1,51 @@
+import { pointsToMm } from '../../geometry.js'
+import type { TypeSize } from '../../plan/plan.js'
+import type { Typeface } from '../typeface/typeface.js'
+import { emForXHeight, isLargePrint, leastEmMm, REFERENCE_X_HEIGHT } from './type-size.js'
+
+/** The sizes of type of one set, as ems in mm of the set's own face. */
+export interface TypeScale {
+  /** Large print: laid out anew, fewer and larger, nothing small on a piece. */
+  readonly large: boolean
+  /** Running text on a piece, and on pages that children use: clues, keys. */
+  readonly textMm: number
+  /** Text of pages for grown-ups: caller's sheets, answers, what a marked list says of its words. */
+  readonly adultTextMm: number
+  /** Text of lists that children write on, and of the marked list that matches them line for line. */
+  readonly listTextMm: number
+  /** The set mark at a piece's foot: small, but in large print, where nothing small may stand on a piece, as large as its text. */
+  readonly setMarkMm: number
+  /** No word of the set may be smaller. */
+  readonly wordMinimumMm: number
+  /** No word need be larger; equal to the minimum where the teacher named a size. */
+  readonly wordMaximumMm: number
+}
+
+/** No word need be larger, in points of a face whose x is half its em: our own judgement, no source. */
+const MOST_POINTS = { normal: 96, large: 140 } as const
+const TEXT_PT = 11
+const ADULT_TEXT_PT = 10.5
+/** Small, and only ever for whoever sorts the pieces: common practice, no source. */
+const SET_MARK_PT = 6.5
+
+/** Every size goes by the height of x, so that a set keeps its legibility when the face changes. */
+export function typeScale(size: TypeSize, typeface: Typeface): TypeScale {
+  const equal = (points: number) => emForXHeight(typeface, pointsToMm(points) * REFERENCE_X_HEIGHT)
+  const large = isLargePrint(typeface, size)
+  const leastMm = leastEmMm(typeface, size)
+  const named = size.kind !== 'normal' && size.kind !== 'large'
+  return {
+    large,
+    textMm: large ? leastMm : equal(TEXT_PT),
+    adultTextMm: equal(ADULT_TEXT_PT),
+    listTextMm: large ? leastMm : equal(ADULT_TEXT_PT),
+    setMarkMm: large ? leastMm : equal(SET_MARK_PT),
+    wordMinimumMm: leastMm,
+    wordMaximumMm: named ? leastMm : equal(MOST_POINTS[size.kind]),
+  }
+}
+
+/** What holds for every word of a set, when it is measured and when it is drawn. */
+export function wordRules({ large, wordMinimumMm }: TypeScale) {
+  return large ? { large, leastTextMm: wordMinimumMm } : { large }
+}

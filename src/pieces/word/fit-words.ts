@@ -1,0 +1,139 @@
+import { MM_PER_POINT, type Size } from '../../geometry.js'
+import type { MarkSpan } from '../marks/styled-mark.js'
+import type { Typeface } from '../typeface/typeface.js'
+import { measureWord } from './word-art.js'
+
+/** A word that has to fit its room. */
+export interface WordInRoom {
+  readonly word: string
+  readonly spans: readonly MarkSpan[]
+  readonly syllableBreaks?: readonly number[]
+  readonly room: Size
+}
+
+export interface FitRequest {
+  readonly typeface: Typeface
+  readonly words: readonly WordInRoom[]
+  readonly large: boolean
+  /** No tag may be smaller. */
+  readonly leastTextMm?: number
+  /** Ems; equal where the teacher named a size. */
+  readonly minimumMm: number
+  readonly maximumMm: number
+}
+
+/** One size for a set, and the room above and below the baseline that its words share. */
+export interface Fit {
+  readonly sizeMm: number
+  readonly aboveMm: number
+  readonly belowMm: number
+  /** The same for the letters alone, without their marks. */
+  readonly letters: { readonly aboveMm: number; readonly belowMm: number }
+  /** The word that keeps the set from being larger; undefined where the wanted size was reached. */
+  readonly decidedBy?: string
+  /** What the size would be without that word. */
+  readonly sizeWithoutMm?: number
+}
+
+/** Even the smallest size is too large for this word. */
+export interface NoFit {
+  readonly tooLong: string
+  /** The size at which it would fit. */
+  readonly wouldFitMm: number
+  readonly room: Size
+}
+
+/** Sizes are whole quarters of a point, so that the size told is the size printed. */
+const STEP_MM = MM_PER_POINT / 4
+
+/**
+ * The largest size at which every word fits its room and all share a baseline: the longest word decides for the
+ * set. Bisection over quarter points, because marks do not shrink in proportion.
+ */
+export function fitWords(request: FitRequest): Fit | NoFit {
+  const { minimumMm, maximumMm, words } = request
+  const smallest = largestFit(request, words, minimumMm, maximumMm)
+  if (smallest === undefined) return noFit(request)
+  const reached = bodyOf(request, words, smallest)
+  if (smallest >= maximumMm - 1e-9) return { sizeMm: smallest, ...reached }
+  const tooLong = words.filter(word => !fits(request, [word], smallest + STEP_MM))
+  const decidedBy = (tooLong[0] ?? widest(request, smallest))?.word
+  if (decidedBy === undefined) return { sizeMm: smallest, ...reached }
+  const others = words.filter(word => word.word !== decidedBy)
+  const without = others.length === 0 ? undefined : largestFit(request, others, minimumMm, maximumMm)
+  return {
+    sizeMm: smallest,
+    ...reached,
+    decidedBy,
+    ...(without === undefined ? {} : { sizeWithoutMm: without }),
+  }
+}
+
+function noFit(request: FitRequest): NoFit {
+  const failing = request.words.filter(word => !fits(request, [word], request.minimumMm))
+  const sizes = (failing.length > 0 ? failing : request.words).map(word => ({
+    word,
+    sizeMm: largestFit(request, [word], STEP_MM * 4, request.minimumMm) ?? 0,
+  }))
+  const worst = sizes.reduce((least, other) => (other.sizeMm < least.sizeMm ? other : least))
+  // Words that fit one by one may still need more height together, sharing a baseline.
+  const together = largestFit(request, request.words, STEP_MM * 4, request.minimumMm) ?? 0
+  return {
+    tooLong: worst.word.word,
+    wouldFitMm: Math.min(worst.sizeMm, together),
+    room: worst.word.room,
+  }
+}
+
+function largestFit(
+  request: FitRequest,
+  words: readonly WordInRoom[],
+  minimumMm: number,
+  maximumMm: number,
+): number | undefined {
+  if (fits(request, words, maximumMm)) return maximumMm
+  if (!fits(request, words, minimumMm)) return undefined
+  let low = 0
+  let high = Math.ceil((maximumMm - minimumMm) / STEP_MM)
+  while (high - low > 1) {
+    const middle = Math.floor((low + high) / 2)
+    if (fits(request, words, minimumMm + middle * STEP_MM)) low = middle
+    else high = middle
+  }
+  return minimumMm + low * STEP_MM
+}
+
+function fits(request: FitRequest, words: readonly WordInRoom[], sizeMm: number): boolean {
+  let aboveMm = 0
+  let belowMm = 0
+  let heightMm = Number.POSITIVE_INFINITY
+  for (const { room, ...word } of words) {
+    const measure = measureWord({ ...request, ...word, sizeMm })
+    if (measure.widthMm > room.widthMm) return false
+    aboveMm = Math.max(aboveMm, measure.aboveMm)
+    belowMm = Math.max(belowMm, measure.belowMm)
+    heightMm = Math.min(heightMm, room.heightMm)
+  }
+  return aboveMm + belowMm <= heightMm
+}
+
+/** Space above and below the shared baseline. */
+function bodyOf(request: FitRequest, words: readonly WordInRoom[], sizeMm: number) {
+  const measures = words.map(word => measureWord({ ...request, ...word, sizeMm }))
+  return { ...furthest(measures), letters: furthest(measures.map(measure => measure.letters)) }
+}
+
+function furthest(reaches: readonly { readonly aboveMm: number; readonly belowMm: number }[]) {
+  return {
+    aboveMm: Math.max(0, ...reaches.map(reach => reach.aboveMm)),
+    belowMm: Math.max(0, ...reaches.map(reach => reach.belowMm)),
+  }
+}
+
+function widest(request: FitRequest, sizeMm: number): WordInRoom | undefined {
+  const widthOf = (word: WordInRoom) => measureWord({ ...request, ...word, sizeMm }).widthMm
+  return request.words.reduce<WordInRoom | undefined>(
+    (most, word) => (most === undefined || widthOf(word) > widthOf(most) ? word : most),
+    undefined,
+  )
+}

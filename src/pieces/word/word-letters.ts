@@ -1,0 +1,138 @@
+import { pathText, scaleCommands } from '../art/path-text.js'
+import type { InkRules } from '../marks/ink-rules.js'
+import { type LetterInk, placeInk } from '../marks/letter-ink.js'
+import type { MarkSpan } from '../marks/styled-mark.js'
+import { outlineStyle } from '../marks/styles.js'
+import type { PathShape } from '../piece.js'
+import type { ShapedGlyph, ShapedRun } from '../typeface/shaped-run.js'
+
+/** How letters are drawn; hollow and heavy ones carry a mark's colour. */
+export interface LetterPaint {
+  readonly kind: 'plain' | 'hollow' | 'heavy'
+  readonly color?: string
+}
+
+const plain: LetterPaint = { kind: 'plain' }
+
+export function paintOf(glyph: ShapedGlyph, spans: readonly MarkSpan[]): LetterPaint {
+  for (const { mark, ranges } of spans) {
+    if (mark.outline === undefined) continue
+    const style = outlineStyle(mark.outline)
+    if (style.kind !== 'letters') continue
+    if (ranges.some(({ start, end }) => glyph.start < end && glyph.end > start))
+      return { kind: style.paint, ...(mark.color === undefined ? {} : { color: mark.color }) }
+  }
+  return plain
+}
+
+/**
+ * Width of the stroke along the outline; half of it lies outside the letter's own shape, and of a hollow letter's
+ * stroke that is the half that shows.
+ */
+function strokeMm(paint: LetterPaint, ink: InkRules): number {
+  switch (paint.kind) {
+    case 'plain':
+      return 0
+    case 'hollow':
+      return 2 * ink.strokeMm
+    case 'heavy':
+      return ink.strokeMm
+  }
+}
+
+/** Where the letters' ink stands, the strokes of hollow and heavy ones included. */
+export function inkOfLetters(
+  run: ShapedRun,
+  spans: readonly MarkSpan[],
+  ink: InkRules,
+  sizeMm: number,
+): readonly LetterInk[] {
+  return run.glyphs.flatMap(glyph => {
+    if (glyph.outline.ink === undefined) return []
+    const letter = placeInk(glyph.outline.ink, glyph, sizeMm)
+    const growth = strokeMm(paintOf(glyph, spans), ink) / 2
+    return [growth === 0 ? letter : grow(letter, growth)]
+  })
+}
+
+function grow(letter: LetterInk, mm: number): LetterInk {
+  const more = Math.ceil(mm / letter.rowMm)
+  const rows = Array.from({ length: letter.rows.length + 2 * more }, (_, index) => {
+    const near = letter.rows.slice(Math.max(0, index - 2 * more), index + 1)
+    return {
+      left: Math.min(...near.map(row => row.left)) - mm,
+      right: Math.max(...near.map(row => row.right)) + mm,
+    }
+  })
+  return {
+    ...letter,
+    left: letter.left - mm,
+    right: letter.right + mm,
+    top: letter.top - mm,
+    bottom: letter.bottom + mm,
+    rows,
+    firstRow: letter.firstRow - more,
+  }
+}
+
+/** What has to be added between all letters for hollow and heavy ones to stay apart from their neighbours, in mm. */
+export function spaceForPaint(
+  run: ShapedRun,
+  spans: readonly MarkSpan[],
+  letters: readonly LetterInk[],
+  ink: InkRules,
+): number {
+  const inked = run.glyphs.filter(glyph => glyph.outline.ink !== undefined)
+  const painted = inked.map(glyph => paintOf(glyph, spans).kind !== 'plain')
+  let needed = 0
+  for (let index = 1; index < letters.length; index++) {
+    if (!painted[index - 1] && !painted[index]) continue
+    const [before, after] = [letters[index - 1]!, letters[index]!]
+    const near = Math.ceil(ink.gapMm / before.rowMm)
+    before.rows.forEach((row, offset) => {
+      const level = before.firstRow + offset - after.firstRow
+      const beside = after.rows.slice(Math.max(0, level - near), Math.max(0, level + near + 1))
+      for (const other of beside) needed = Math.max(needed, row.right + ink.gapMm - other.left)
+    })
+  }
+  return needed
+}
+
+export interface LetterDrawing {
+  readonly run: ShapedRun
+  readonly spans: readonly MarkSpan[]
+  readonly ink: InkRules
+  readonly sizeMm: number
+  /** Where the pen starts, on the baseline. */
+  readonly origin: { readonly xMm: number; readonly yMm: number }
+  readonly color: string
+  readonly paper: string
+}
+
+/** All plain letters as one shape, then each hollow or heavy one. */
+export function drawLetters(drawing: LetterDrawing): readonly PathShape[] {
+  const { run, spans, ink, sizeMm, origin, color, paper } = drawing
+  const pathOf = ({ outline, xEm, yEm }: ShapedGlyph): string =>
+    pathText(
+      scaleCommands(outline.commands, sizeMm, {
+        xMm: origin.xMm + xEm * sizeMm,
+        yMm: origin.yMm + yEm * sizeMm,
+      }),
+    )
+  const painted = run.glyphs
+    .map(glyph => ({ d: pathOf(glyph), paint: paintOf(glyph, spans) }))
+    .filter(({ d }) => d !== '')
+  const plainLetters = painted.filter(({ paint }) => paint.kind === 'plain')
+  const shapes: PathShape[] = []
+  if (plainLetters.length > 0)
+    shapes.push({ kind: 'path', d: plainLetters.map(({ d }) => d).join(''), fill: color })
+  for (const { d, paint } of painted) {
+    if (paint.kind === 'plain') continue
+    const ownColor = paint.color ?? color
+    const stroke = { color: ownColor, widthMm: strokeMm(paint, ink), cap: 'round' } as const
+    if (paint.kind === 'heavy') shapes.push({ kind: 'path', d, fill: ownColor, stroke })
+    // The outlines of one letter may overlap inside it: stroked and then filled over, only the outer edge stays.
+    else shapes.push({ kind: 'path', d, fill: 'none', stroke }, { kind: 'path', d, fill: paper })
+  }
+  return shapes
+}

@@ -1,0 +1,65 @@
+/** The class file: what a teacher has decided about words, carried from week to week. The plan wins over it. */
+import { dirname, isAbsolute, join } from 'node:path'
+import { andThen, fail, succeed } from '../../outcomes.js'
+import { errorAt, type Outcome } from '../../problems.js'
+import { readTextFile } from '../disk/text-file.js'
+import type { Accent, PlanWord, PrinterSetting } from '../plan.js'
+import { readWords } from '../words/list-words.js'
+import type { WordContext } from '../words/word-entry.js'
+import { wordEntries } from '../words/word-list.js'
+import { sameWord } from '../words/word-text.js'
+import { type Entry, misfit, type Reader } from '../yaml/entry.js'
+import { readKeys } from '../yaml/keys.js'
+import { yamlEntries } from '../yaml/yaml-entries.js'
+import { readAccent } from './accent.js'
+import { readPrinter } from './printer.js'
+
+export interface ClassFile {
+  /** Path as it can be opened from where the teacher stands. */
+  readonly path: string
+  /** By the word in the form of `sameWord`. */
+  readonly words: ReadonlyMap<string, PlanWord>
+  readonly accent?: Accent
+  readonly printer?: PrinterSetting
+}
+
+const form = 'Write words: and under it words with their keys, as in a plan.'
+
+/** Reads the class file that the entry names, relative to the plan. */
+export function readClassFile(entry: Entry, context: WordContext): Outcome<ClassFile> {
+  if (entry.kind !== 'text') return misfit(entry, "a class file's path", 'Write the path of a .yaml file.')
+  const path = isAbsolute(entry.text) ? entry.text : join(dirname(context.file), entry.text)
+  const text = readTextFile({ path, what: 'the class file', place: entry.place }, context.files)
+  return andThen(text, content =>
+    andThen(yamlEntries(path, content), root => {
+      // A class file that holds nothing yet is the first week's.
+      if (root === null) return succeed({ path, words: new Map() })
+      return classFileFrom(root, { ...context, file: path })
+    }),
+  )
+}
+
+function classFileFrom(root: Entry, context: WordContext): Outcome<ClassFile> {
+  if (root.kind !== 'map') return fail(errorAt(root.place, 'the class file does not begin with a key', form))
+  const words: Reader<readonly PlanWord[]> = entry =>
+    entry.kind === 'empty'
+      ? succeed([])
+      : andThen(wordEntries(entry, context), entries => readWords(entries, context))
+  const keys = readKeys(root, {
+    what: 'a class file',
+    readers: { words, accent: readAccent, printer: readPrinter },
+  })
+  return andThen(keys, ({ values: { words: list = [], ...rest } }) =>
+    succeed({ path: context.file, words: new Map(list.map(word => [sameWord(word.text), word])), ...rest }),
+  )
+}
+
+/** The word with what earlier decisions hold of it; what stands at the word itself wins. */
+export function withEarlier(word: PlanWord, earlier: ReadonlyMap<string, PlanWord>): PlanWord {
+  const carried = earlier.get(sameWord(word.text))
+  if (!carried) return word
+  const { plural, noPlural, ...others } = carried.overrides
+  const saysPlural = word.overrides.plural !== undefined || word.overrides.noPlural === true
+  const carriedPlural = saysPlural ? {} : { ...(plural && { plural }), ...(noPlural && { noPlural }) }
+  return { ...carried, ...word, overrides: { ...others, ...carriedPlural, ...word.overrides } }
+}

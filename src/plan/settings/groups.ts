@@ -1,0 +1,79 @@
+/** `groups:`, other children in the same week, with words or a size of their own. */
+
+import { andThen, outcomeOf, present, succeed, together } from '../../outcomes.js'
+import { errorAt, type Outcome, type Problem } from '../../problems.js'
+import type { PlanGroup, PlanWord } from '../plan.js'
+import { fileNameReader, foldName } from '../values/names.js'
+import { repetitions } from '../values/repetitions.js'
+import { readTypeSize } from '../values/type-size.js'
+import { readWords, type TypedWord, typedWords } from '../words/list-words.js'
+import type { WordContext } from '../words/word-entry.js'
+import { wordEntries } from '../words/word-list.js'
+import { type Entry, misfit, type Reader, type TextEntry } from '../yaml/entry.js'
+import { readKeys, valueAt } from '../yaml/keys.js'
+import { readContrast } from './contrast.js'
+
+const form = 'Begin each group with "- name:" and its name.'
+
+export interface GroupContext extends WordContext {
+  readonly font: Reader<string>
+}
+
+export function readGroups(entry: Entry, context: GroupContext): Outcome<readonly PlanGroup[]> {
+  if (entry.kind === 'empty') return succeed([])
+  if (entry.kind !== 'list') return misfit(entry, 'a list of groups', form)
+  const groups = together(entry.items.map(item => readGroup(item, context)))
+  const problems = [...groups.problems, ...repeatedNames(typedGroups(entry))]
+  return groups.ok ? outcomeOf(groups.value, problems) : { ok: false, problems }
+}
+
+function readGroup(entry: Entry, context: GroupContext): Outcome<PlanGroup> {
+  if (entry.kind !== 'map') return misfit(entry, 'a group', form)
+  const readGroupWords: Reader<readonly PlanWord[]> = list =>
+    list.kind === 'list' && list.items.length === 0
+      ? succeed([])
+      : andThen(wordEntries(list, context), entries => readWords(entries, context))
+  const keys = readKeys(entry, {
+    what: 'a group',
+    readers: {
+      name: fileNameReader("a group's name"),
+      words: readGroupWords,
+      size: readTypeSize,
+      font: context.font,
+      contrast: readContrast,
+    },
+    rules: valueAt(entry, 'name') ? [] : [errorAt(entry.place, 'a group has no "name"', form)],
+  })
+  return andThen(keys, ({ values: { name, words = [], ...rest } }) =>
+    succeed({ name: name!.text, place: name!.place, words, ...present(rest) }),
+  )
+}
+
+/** The words of all groups as typed; of a list that cannot be read, none. */
+export function typedGroupWords(entry: Entry | undefined, context: WordContext): readonly TypedWord[] {
+  if (entry?.kind !== 'list') return []
+  return entry.items.flatMap(item => {
+    const list = valueAt(item, 'words')
+    const entries = list && wordEntries(list, context)
+    return entries?.ok ? typedWords(entries.value) : []
+  })
+}
+
+/** The names as typed, whether or not the group can be read. */
+export function typedGroups(entry: Entry | undefined): readonly TextEntry[] {
+  if (entry?.kind !== 'list') return []
+  return entry.items.flatMap(item => {
+    const value = valueAt(item, 'name')
+    return value?.kind === 'text' ? [value] : []
+  })
+}
+
+function repeatedNames(names: readonly TextEntry[]): readonly Problem[] {
+  return repetitions(names, ({ text }) => foldName(text)).map(({ item, lines }) =>
+    errorAt(
+      item.place,
+      `the group "${item.text}" stands twice${lines}`,
+      'Give each group a name of its own.',
+    ),
+  )
+}

@@ -1,0 +1,97 @@
+/** `marks:`, what is marked and how, in the order in which the key shows it. */
+
+import { andThen, fail, outcomeOf, present, succeed, together } from '../../outcomes.js'
+import { errorAt, type Outcome, type Problem } from '../../problems.js'
+import type { MarkTarget, PlanMark } from '../plan.js'
+import { readColor } from '../values/colors.js'
+import { choiceReader, nameReader } from '../values/names.js'
+import { repetitions } from '../values/repetitions.js'
+import { textReader } from '../values/texts.js'
+import type { Vocabulary } from '../vocabulary.js'
+import { whereArePatterns } from '../words/pattern-override.js'
+import { longestWord, sameWord, wordText } from '../words/word-text.js'
+import { type Entry, type MapEntry, misfit, type Reader } from '../yaml/entry.js'
+import { readKeys, valueAt } from '../yaml/keys.js'
+
+const form = 'Begin each mark with "- pattern:" and a name, or with "- letters:" and the letters.'
+
+type MarkNames = Pick<Vocabulary, 'patterns' | 'lines' | 'outlines'>
+
+/** The list may be empty, as when every mark is commented out. */
+export function readMarks(entry: Entry, names: MarkNames): Outcome<readonly PlanMark[]> {
+  if (entry.kind === 'empty') return succeed([])
+  if (entry.kind !== 'list') return misfit(entry, 'a list of marks', form)
+  const outcomes = entry.items.map(item => readMark(item, names))
+  const good = outcomes.flatMap(outcome => (outcome.ok ? [outcome.value] : []))
+  const marks = together(outcomes)
+  const problems = [...marks.problems, ...repeatedTargets(good)]
+  return marks.ok ? outcomeOf(marks.value, problems) : { ok: false, problems }
+}
+
+function readMark(entry: Entry, { patterns, lines, outlines }: MarkNames): Outcome<PlanMark> {
+  if (entry.kind !== 'map') return misfit(entry, 'a mark', form)
+  const keys = readKeys(entry, {
+    what: 'a mark',
+    readers: {
+      pattern: nameReader({ what: 'a pattern', known: patterns, where: whereArePatterns }),
+      letters: readLetters,
+      place: choiceReader('a place', ['beginning', 'middle', 'end']),
+      line: nameReader({ what: 'a line', known: lines, where: '`oaktag list lines` shows all of them.' }),
+      outline: nameReader({
+        what: 'an outline',
+        known: outlines,
+        where: '`oaktag list outlines` shows all of them.',
+      }),
+      color: readColor,
+      label: textReader('a label', 60),
+      tag: readTag,
+      descenders: choiceReader('a value of "descenders"', ['clear', 'break']),
+    },
+    synonyms: { colour: 'color' },
+    rules: oneTarget(entry),
+  })
+  return andThen(keys, ({ values: { pattern, letters, place, ...style } }) => {
+    const where = present({ place })
+    const target: MarkTarget =
+      pattern === undefined
+        ? { kind: 'letters', letters: letters!, ...where }
+        : { kind: 'pattern', pattern, ...where }
+    return succeed({ place: entry.place, target, ...style })
+  })
+}
+
+function oneTarget(map: MapEntry): readonly Problem[] {
+  const given = ['pattern', 'letters'].filter(key => valueAt(map, key))
+  if (given.length === 1) return []
+  const message =
+    given.length === 0 ? 'a mark without "pattern" or "letters"' : 'a mark with "pattern" and "letters"'
+  return [errorAt(map.place, message, 'Give each mark one of the two; for both, make two marks of it.')]
+}
+
+const readLetters: Reader<string> = entry => {
+  const advice = 'Write letters such as ee, or a_e for letters with another between.'
+  if (entry.kind !== 'text') return misfit(entry, 'letters', advice)
+  const parts = entry.text.split('_')
+  const fine = parts.length <= 2 && parts.every(part => wordText(part, entry.place).ok)
+  if (fine && entry.text.length <= longestWord) return succeed(sameWord(entry.text))
+  return fail(errorAt(entry.place, `"${entry.text}" is not letters of a word`, advice))
+}
+
+const readTag: Reader<string> = entry => {
+  const advice = 'Write one to three letters or digits.'
+  if (entry.kind !== 'text') return misfit(entry, 'a tag', advice)
+  const fine = /^[^\s\p{C}]+$/u.test(entry.text) && [...entry.text].length <= 3
+  return fine
+    ? succeed(entry.text)
+    : fail(errorAt(entry.place, `the tag "${entry.text}" is too long`, advice))
+}
+
+function repeatedTargets(marks: readonly PlanMark[]): readonly Problem[] {
+  return repetitions(marks, ({ target }) => JSON.stringify(target)).map(
+    ({ item: { place, target }, lines }) => {
+      const name = target.kind === 'pattern' ? target.pattern : target.letters
+      const advice = 'Join the two marks: one mark may have a line and an outline.'
+      return errorAt(place, `"${name}" is marked twice${lines}`, advice)
+    },
+  )
+}

@@ -1,0 +1,30 @@
+import colorNames from 'color-name'
+import { fail, succeed } from '../../outcomes.js'
+import { errorAt } from '../../problems.js'
+import { misfit, type Reader } from '../yaml/entry.js'
+import { nearestAdvice } from './nearest.js'
+
+const names = new Map(Object.entries(colorNames))
+
+/**
+ * `#rgb`, `#rrggbb` or a colour name of CSS Color Module Level 4, §6.1 → `#rrggbb` in lower case;
+ * `null` where it is none of them.
+ */
+export function parseColor(text: string): string | null {
+  const lower = text.toLowerCase()
+  if (/^#[0-9a-f]{6}$/.test(lower)) return lower
+  if (/^#[0-9a-f]{3}$/.test(lower)) return lower.replaceAll(/[0-9a-f]/g, '$&$&')
+  const channels = names.get(lower.replaceAll(/[\s_-]/g, ''))
+  return channels ? `#${channels.map(channel => channel.toString(16).padStart(2, '0')).join('')}` : null
+}
+
+const form =
+  'Write six hexadecimal digits in quotes, such as "#00618a", or a colour name of CSS, such as teal.'
+
+export const readColor: Reader<string> = entry => {
+  if (entry.kind !== 'text') return misfit(entry, 'a colour', form)
+  const color = parseColor(entry.text)
+  if (color !== null) return succeed(color)
+  const advice = /^[a-z ]+$/i.test(entry.text) ? nearestAdvice(entry.text, [...names.keys()], form) : form
+  return fail(errorAt(entry.place, `"${entry.text}" is no colour`, advice))
+}

@@ -1,0 +1,80 @@
+/** Names: of keys, of what the vocabulary holds, of files. Capitals never matter, and `_`, `-` and space are the same. */
+
+import { andThen, fail, succeed } from '../../outcomes.js'
+import { errorAt, type Place } from '../../problems.js'
+import type { Reader } from '../yaml/entry.js'
+import { misfit } from '../yaml/entry.js'
+import { nearestAdvice } from './nearest.js'
+
+/** The form in which two spellings of a name are the same: `Consonant_Digraph` → `consonant-digraph`. */
+export function foldName(name: string): string {
+  // Most names are plain already, and a long word list asks for tens of thousands of them.
+  if (/^[a-z]+$/.test(name)) return name
+  return name
+    .normalize('NFC')
+    .trim()
+    .toLowerCase()
+    .replaceAll(/[\s_-]+/g, '-')
+}
+
+export interface NameKind {
+  /** With its article: `a pattern`. */
+  readonly what: string
+  readonly known: readonly string[]
+  /** Where all of them can be seen, a sentence of its own. */
+  readonly where: string
+}
+
+/** Reads one of the known names in any spelling, and gives it as the vocabulary spells it. */
+export function nameReader({ what, known, where }: NameKind): Reader<string> {
+  const byFolded = new Map(known.map(name => [foldName(name), name]))
+  return entry => {
+    if (entry.kind !== 'text') return misfit(entry, `the name of ${what}`, where)
+    const name = byFolded.get(foldName(entry.text))
+    if (name !== undefined) return succeed(name)
+    const bare = what.replace(/^an? /, '')
+    const advice = nearestAdvice(foldName(entry.text), [...byFolded.keys()], where)
+    return fail(errorAt(entry.place, `unknown ${bare} "${entry.text}"`, advice))
+  }
+}
+
+/** A choice among a few words that need no list of their own; `synonyms` are taken too, each for its choice. */
+export function choiceReader<const C extends string>(
+  what: string,
+  choices: readonly C[],
+  synonyms: Readonly<Record<string, C>> = {},
+): Reader<C> {
+  const known = [...choices, ...Object.keys(synonyms)]
+  const read = nameReader({ what, known, where: `It can be ${inWords(choices)}.` })
+  return entry => andThen(read(entry), name => succeed(synonyms[name] ?? (name as C)))
+}
+
+/** `a, b or c`. */
+export function inWords(names: readonly string[]): string {
+  return names.length < 2 ? names.join('') : `${names.slice(0, -1).join(', ')} or ${names.at(-1)}`
+}
+
+/** Windows keeps these names for devices, whatever follows them after a dot. */
+const deviceNames = /^(?:con|prn|aux|nul|com\d|lpt\d)$/i
+
+/** Whether the text can be made a file name by turning its spaces into hyphens. */
+export function isFileSafe(text: string): boolean {
+  return /^[\p{L}\p{N}][\p{L}\p{M}\p{N} _-]*$/u.test(text) && text.length <= 60 && !deviceNames.test(text)
+}
+
+/** `Our bingo` → `Our-bingo`. Takes what `isFileSafe` accepts. */
+export function fileSafeName(text: string): string {
+  return text.normalize('NFC').trim().replaceAll(/\s+/g, '-')
+}
+
+/** Reads a name that a folder or a file is to be called by. */
+export function fileNameReader(what: string): Reader<{ readonly text: string; readonly place: Place }> {
+  const advice =
+    'Use up to 60 letters, digits, spaces, hyphens or low lines, beginning with a letter or a digit.'
+  return entry => {
+    if (entry.kind !== 'text') return misfit(entry, what, advice)
+    return isFileSafe(entry.text)
+      ? succeed({ text: entry.text, place: entry.place })
+      : fail(errorAt(entry.place, `"${entry.text}" cannot be a file's name`, advice))
+  }
+}

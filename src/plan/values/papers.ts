@@ -1,0 +1,52 @@
+import type { Size } from '../../geometry.js'
+import { andThen, succeed } from '../../outcomes.js'
+import type { Paper } from '../plan.js'
+import type { Reader } from '../yaml/entry.js'
+import { parseSize, sizeReader } from './lengths.js'
+import { nameReader } from './names.js'
+
+/** From an index card to an A2 sheet. */
+const paperRange = { minMm: 50, maxMm: 600 }
+
+/** A paper that a plan may name, and what else teachers call it: `3x5 card`, `US Letter`. */
+export interface NamedPaper extends Paper {
+  readonly aliases?: readonly string[]
+}
+
+/** A paper's name in any of its spellings, or its size: `100 x 150 mm`. */
+export function paperReader(papers: readonly NamedPaper[]): Reader<Paper> {
+  const byAlias = new Map(
+    papers.flatMap(paper => (paper.aliases ?? []).map(alias => [plainPaperName(alias), paper])),
+  )
+  const named = nameReader({
+    what: 'a paper',
+    known: papers.map(({ name }) => name),
+    where: 'Or give a size, such as 100 x 150 mm; `oaktag list papers` shows all papers.',
+  })
+  const sized = sizeReader('the paper', paperRange)
+  return entry => {
+    const known = entry.kind === 'text' ? byAlias.get(plainPaperName(entry.text)) : undefined
+    if (known) return succeed(paperAlone(known))
+    if (entry.kind === 'text' && parseSize(entry.text)) {
+      return andThen(sized(entry), size => succeed(portrait(entry.text, size)))
+    }
+    return andThen(named(entry), name => succeed(paperAlone(papers.find(paper => paper.name === name)!)))
+  }
+}
+
+/** `4 x 6 card` and `4×6-Card` are one. */
+export function plainPaperName(text: string): string {
+  return text
+    .toLowerCase()
+    .replaceAll('×', 'x')
+    .replaceAll(/[\s_-]+/g, '')
+}
+
+/** The paper without what else it is called. */
+export function paperAlone({ name, widthMm, heightMm }: Paper): Paper {
+  return { name, widthMm, heightMm }
+}
+
+function portrait(name: string, { widthMm, heightMm }: Size): Paper {
+  return { name, widthMm: Math.min(widthMm, heightMm), heightMm: Math.max(widthMm, heightMm) }
+}

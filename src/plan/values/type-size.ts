@@ -1,0 +1,56 @@
+import { andThen, fail, succeed } from '../../outcomes.js'
+import { errorAt, type Outcome } from '../../problems.js'
+import type { TypeSize } from '../plan.js'
+import { type Entry, type MapEntry, misfit, type Reader } from '../yaml/entry.js'
+import { readKeys } from '../yaml/keys.js'
+import { readAcuitySize } from './acuity.js'
+import { lengthReader, parseLength } from './lengths.js'
+import { foldName } from './names.js'
+
+const form = 'Write normal, large, a type size such as 24 pt, or x-height 6 mm.'
+/** Below 6 pt nothing is printed for children; above 400 pt a letter fills the page. */
+const [smallestPt, largestPt] = [6, 400]
+const xHeightRange = { minMm: 1, maxMm: 100 }
+
+const readXHeight: Reader<TypeSize> = entry =>
+  andThen(lengthReader('an x-height', xHeightRange)(entry), mm => succeed({ kind: 'x-height', mm }))
+
+/** `normal`, `large`, `24 pt`, `x-height 6 mm`, or a map with `for` or `x-height`. */
+export const readTypeSize: Reader<TypeSize> = entry => {
+  if (entry.kind === 'map') return sizeFromMap(entry)
+  if (entry.kind !== 'text') return misfit(entry, 'a type size', form)
+  const folded = foldName(entry.text)
+  if (folded === 'normal' || folded === 'large') return succeed({ kind: folded })
+  const xHeight = /^x[\s_-]*height\s*:?\s*(.+)$/i.exec(entry.text)
+  if (xHeight) return readXHeight({ ...entry, text: xHeight[1]! })
+  return pointSize(entry.text, entry)
+}
+
+function pointSize(text: string, entry: Entry): Outcome<TypeSize> {
+  const points = /^(\d+(?:\.\d+)?|\.\d+)\s*(?:pt|points?)$/i.exec(text)
+  if (points) {
+    const value = Number(points[1])
+    if (value >= smallestPt && value <= largestPt) return succeed({ kind: 'points', points: value })
+    const advice = `Give a size from ${smallestPt} pt to ${largestPt} pt.`
+    return fail(errorAt(entry.place, `"${text}" is too ${value < smallestPt ? 'small' : 'large'}`, advice))
+  }
+  const bare = parseLength(text) === null ? null : text.replace(/[^\d.].*$/, '')
+  const advice = bare
+    ? `Write ${bare} pt for the type size, or x-height ${bare} mm for the height of an x.`
+    : form
+  return fail(errorAt(entry.place, `"${text}" is no type size`, advice))
+}
+
+function sizeFromMap(map: MapEntry): Outcome<TypeSize> {
+  const readFor: Reader<TypeSize> = entry =>
+    entry.kind === 'map'
+      ? readAcuitySize(entry)
+      : misfit(entry, 'an acuity and a distance', 'Write for: {acuity: 20/200, distance: 40 cm}.')
+  const keys = readKeys(map, { what: 'a size', readers: { for: readFor, 'x-height': readXHeight } })
+  return andThen(keys, ({ values }) => {
+    const sizes = Object.values(values)
+    return sizes.length === 1
+      ? succeed(sizes[0]!)
+      : fail(errorAt(map.place, 'a size must be said in one way', form))
+  })
+}

@@ -1,0 +1,46 @@
+/** The words of a list whose entries are read, wherever they stood: in a plan, in a file, on the command line. */
+
+import { outcomeOf, together } from '../../outcomes.js'
+import { errorAt, type Outcome, type Place, type Problem } from '../../problems.js'
+import type { PlanWord } from '../plan.js'
+import { repetitions } from '../values/repetitions.js'
+import type { Entry } from '../yaml/entry.js'
+import { valueAt } from '../yaml/keys.js'
+import { readWord, type WordContext } from './word-entry.js'
+import { sameWord, straightened } from './word-text.js'
+
+export interface WordEntries {
+  readonly items: readonly Entry[]
+  /** The file that the entries stand in. */
+  readonly file: string
+}
+
+/** The words, each once; every problem of every word. */
+export function readWords(entries: WordEntries, context: WordContext): Outcome<readonly PlanWord[]> {
+  const words = together(entries.items.map(item => readWord(item, { ...context, file: entries.file })))
+  const problems = [...words.problems, ...repeated(typedWords(entries))]
+  return words.ok ? outcomeOf(words.value, problems) : { ok: false, problems }
+}
+
+export interface TypedWord {
+  readonly text: string
+  readonly place: Place
+}
+
+/**
+ * The words as typed, whether or not the entry can be read, so that what refers to a word can be checked although
+ * its clue has a problem.
+ */
+export function typedWords({ items }: WordEntries): readonly TypedWord[] {
+  return items.flatMap(item => {
+    const value = item.kind === 'map' ? valueAt(item, 'word') : item
+    return value?.kind === 'text' ? [{ text: straightened(value.text), place: value.place }] : []
+  })
+}
+
+function repeated(words: readonly TypedWord[]): readonly Problem[] {
+  return repetitions(words, ({ text }) => sameWord(text)).map(({ item, earlier, lines }) => {
+    const spelled = earlier.text === item.text ? '' : `, as "${earlier.text}" and "${item.text}"`
+    return errorAt(item.place, `"${item.text}" stands twice${lines}${spelled}`, 'Take one of the two out.')
+  })
+}

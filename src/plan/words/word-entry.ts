@@ -1,0 +1,120 @@
+/** One word of a list: plain text, or keys with the teacher's clue, picture and own analysis. */
+
+import { andThen, fail, present, succeed, together } from '../../outcomes.js'
+import { errorAt, type Outcome, type Problem } from '../../problems.js'
+import type { FileAccess } from '../disk/file-access.js'
+import type { PlanWord, WordOverrides } from '../plan.js'
+import { choiceReader, foldName } from '../values/names.js'
+import { textReader } from '../values/texts.js'
+import { type Entry, type MapEntry, misfit, oneOrMore, type Reader } from '../yaml/entry.js'
+import { readKeys, valueAt } from '../yaml/keys.js'
+import { readDivision } from './letter-division.js'
+import { readAlsoPatterns, readNotPatterns } from './pattern-override.js'
+import { pictureReader } from './pictures.js'
+import { isWord, wordText } from './word-text.js'
+
+export interface WordContext {
+  readonly patterns: readonly string[]
+  readonly files: FileAccess
+  /** The file that the word stands in: the paths of pictures are relative to it. */
+  readonly file: string
+}
+
+export const partOfSpeechNames = [
+  'noun',
+  'verb',
+  'adjective',
+  'adverb',
+  'pronoun',
+  'preposition',
+  'conjunction',
+  'determiner',
+  'interjection',
+  'number',
+] as const
+
+const wordKeys = 'Write the word alone, or word: and its keys, such as clue: or sounds:.'
+
+export function readWord(entry: Entry, context: WordContext): Outcome<PlanWord> {
+  if (entry.kind === 'text') {
+    return andThen(wordText(entry.text, entry.place), text =>
+      succeed({ text, place: entry.place, overrides: {} }),
+    )
+  }
+  if (entry.kind === 'map') return wordFromKeys(entry, context)
+  if (entry.kind === 'list') return misfit(entry, 'a word', wordKeys)
+  return fail(errorAt(entry.place, 'a place in the list is empty', 'Write the word, or take the line out.'))
+}
+
+const readTypedWord: Reader<string> = entry =>
+  entry.kind === 'text' ? wordText(entry.text, entry.place) : misfit(entry, 'a word', wordKeys)
+
+function wordFromKeys(map: MapEntry, context: WordContext): Outcome<PlanWord> {
+  const typed = valueAt(map, 'word')
+  const text = typed && readTypedWord(typed)
+  /** What must fit the letters of the word is held against a good word only. */
+  const fitting =
+    <T>(read: (entry: Entry, word: string) => Outcome<T>): Reader<T | undefined> =>
+    entry =>
+      text?.ok ? read(entry, text.value) : succeed(undefined)
+  const { patterns } = context
+  const keys = readKeys(map, {
+    what: 'a word',
+    rules: typed ? [] : [wordMissing(map)],
+    readers: {
+      word: readTypedWord,
+      clue: textReader('a clue', 300),
+      picture: pictureReader(context.files, context.file),
+      sounds: fitting((entry, word) => readDivision('sounds', entry, word)),
+      syllables: fitting((entry, word) => readDivision('syllables', entry, word)),
+      'part of speech': readPartsOfSpeech,
+      plural: readPlural,
+      not: fitting((entry, word) => readNotPatterns(entry, { patterns, word })),
+      also: fitting((entry, word) => readAlsoPatterns(entry, { patterns, word })),
+    },
+    synonyms: { 'parts of speech': 'part of speech' },
+  })
+  return andThen(keys, ({ values, places }) => {
+    const { word, clue, picture, sounds, syllables, plural = {} } = values
+    const overrides: WordOverrides = {
+      ...present({
+        sounds,
+        syllables,
+        partsOfSpeech: values['part of speech'],
+        notPatterns: values.not,
+        alsoPatterns: values.also,
+      }),
+      ...plural,
+    }
+    return succeed({ text: word!, place: places.get('word')!, ...present({ clue, picture }), overrides })
+  })
+}
+
+/** A word and its clue written as key and value is the likeliest reason for a missing `word`. */
+function wordMissing(map: MapEntry): Problem {
+  const [pair, ...more] = map.pairs
+  const meant = pair && more.length === 0 && isWord(pair.key) && foldName(pair.key) !== 'clue'
+  const advice = meant
+    ? `For a word with a clue write word: ${pair.key} and, on the next line, clue:.`
+    : wordKeys
+  return errorAt(map.place, 'an entry of the word list has no "word"', advice)
+}
+
+/** One name or several, in a list or divided by commas. */
+const readPartsOfSpeech: Reader<readonly string[]> = entry => {
+  const read = choiceReader('a part of speech', partOfSpeechNames)
+  const items = oneOrMore(entry).flatMap((item): readonly Entry[] =>
+    item.kind === 'text'
+      ? item.text.split(/\s*(?:[,;/]|\band\b)\s*/).map(text => ({ ...item, text }))
+      : [item],
+  )
+  if (items.length === 0) return misfit(entry, 'a part of speech', 'Write noun, verb, adjective or another.')
+  return andThen(together(items.map(read)), names => succeed([...new Set(names)]))
+}
+
+/** A word, or `none` for a word that has no plural. */
+const readPlural: Reader<Pick<WordOverrides, 'plural' | 'noPlural'>> = entry => {
+  if (entry.kind !== 'text') return misfit(entry, 'a plural', 'Write one word, or none.')
+  if (/^none$/i.test(entry.text)) return succeed({ noPlural: true })
+  return andThen(wordText(entry.text, entry.place), plural => succeed({ plural }))
+}

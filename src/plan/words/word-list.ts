@@ -1,0 +1,52 @@
+/** Where a list of words stands: in a plan, or in a .txt or .csv file; for `make` and for `study --file` alike. */
+import { dirname, isAbsolute, join } from 'node:path'
+import { andThen, fail, inReadingOrder, succeed } from '../../outcomes.js'
+import { errorAt, type Outcome, type Place } from '../../problems.js'
+import type { FileAccess } from '../disk/file-access.js'
+import { readTextFile } from '../disk/text-file.js'
+import type { PlanWord } from '../plan.js'
+import { type Entry, misfit } from '../yaml/entry.js'
+import { csvEntries } from './csv-list.js'
+import { readWords, type WordEntries } from './list-words.js'
+import { plainListEntries } from './plain-list.js'
+import type { WordContext } from './word-entry.js'
+
+const form = 'Write a dash and a word on each line, or the path of a .txt or .csv file.'
+
+/** The entries of a list, or of the file that it names, relative to the file that names it. */
+export function wordEntries(entry: Entry, context: WordContext): Outcome<WordEntries> {
+  if (entry.kind === 'list') return succeed({ items: entry.items, file: context.file })
+  if (entry.kind !== 'text') return misfit(entry, 'a list of words', form)
+  if (!/\.(?:txt|csv)$/i.test(entry.text)) {
+    return fail(
+      errorAt(entry.place, `"${entry.text}" is neither a list of words nor a .txt or .csv file`, form),
+    )
+  }
+  const path = isAbsolute(entry.text) ? entry.text : join(dirname(context.file), entry.text)
+  return entriesOfFile(path, entry.place, context.files)
+}
+
+function entriesOfFile(path: string, place: Place, files: FileAccess): Outcome<WordEntries> {
+  const text = readTextFile({ path, what: 'the word list', place }, files)
+  const read = andThen(text, content =>
+    /\.csv$/i.test(path) ? csvEntries(path, content) : succeed(plainListEntries(path, content)),
+  )
+  return andThen(read, items => {
+    if (items.length > 0) return succeed({ items, file: path })
+    return fail(errorAt({ file: path }, 'the word list holds no word', 'Write a word on each line.'))
+  })
+}
+
+export interface WordListFile {
+  readonly path: string
+  readonly files: FileAccess
+  /** The patterns that the columns `not` and `also` of a .csv file may name. */
+  readonly patterns: readonly string[]
+}
+
+/** A word list on its own, a .csv with a header row or else a word a line; problems carry their lines. */
+export function readWordListFile({ path, files, patterns }: WordListFile): Outcome<readonly PlanWord[]> {
+  const context = { patterns, files, file: path }
+  const words = andThen(entriesOfFile(path, { file: path }, files), entries => readWords(entries, context))
+  return { ...words, problems: inReadingOrder(words.problems, path) }
+}

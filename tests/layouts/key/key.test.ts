@@ -1,0 +1,69 @@
+import { describe, expect, it } from 'vitest'
+import type { PrintedItem } from '../../../src/files/printed-plan.js'
+import { linesOn, marshWithClues, printItem } from '../print-item.js'
+
+const plan = marshWithClues.replace(
+  '  - pattern: consonant-digraph\n',
+  '  - pattern: consonant-digraph\n  - {pattern: three-letter-blend, outline: box}\n  - {letters: zz, label: never}\n',
+)
+
+/** The texts of the item's pages with the em of each, in mm, from top to bottom. */
+const texts = (item: PrintedItem) =>
+  item.sheets.flatMap(sheet =>
+    sheet.furniture.flatMap(({ art, yMm }) =>
+      art.text.map(run => ({ text: run.text, sizeMm: run.sizeMm, yMm: yMm + run.baselineMm })),
+    ),
+  )
+const sampleOf = (item: PrintedItem, letters: string) => texts(item).find(run => run.text === letters)!
+
+describe('the key', () => {
+  it('shows the marks that the words use, each on letters that have it, with its name and words', async () => {
+    const lines = linesOn(await printItem('{layout: key}', plan), 'key').join(' ')
+    expect(lines).toContain('consonant digraph')
+    expect(lines).toContain('three-letter blend')
+    expect(lines).toContain('stream, splash')
+    expect(lines).not.toContain('never')
+  })
+
+  it('for the wall is one page, as large as fills it, every sample of one size', async () => {
+    const item = await printItem('{layout: key}', plan)
+    expect(item.sheets).toHaveLength(1)
+    expect(sampleOf(item, 'sh').sizeMm).toBeGreaterThan(18)
+    expect(sampleOf(item, 'str').sizeMm).toBeCloseTo(sampleOf(item, 'sh').sizeMm, 6)
+  })
+
+  it('for the wall has smaller samples where there are more marks, never under 13 mm', async () => {
+    const many = [...'marshifewtn'].map(letter => `  - {letters: ${letter}}\n`).join('')
+    const item = await printItem('{layout: key}', plan.replace('print:', `${many}print:`))
+    expect(sampleOf(item, 'sh').sizeMm).toBeLessThan(20)
+    expect(sampleOf(item, 'sh').sizeMm).toBeGreaterThanOrEqual(13)
+  })
+
+  it('for the desk stands on a page as often as it fits, to cut apart', async () => {
+    const item = await printItem('{layout: key, for: desk}', plan)
+    expect(item.sheets).toHaveLength(1)
+    const names = texts(item).filter(run => run.text === 'consonant digraph')
+    expect(names.length).toBeGreaterThanOrEqual(3)
+    expect(texts(item).filter(run => run.text === 'sh')).toHaveLength(names.length)
+    expect(Math.max(...texts(item).map(run => run.yMm))).toBeLessThan(item.sheets[0]!.heightMm - 6)
+  })
+})
+
+describe('the key of cards with sound marks', () => {
+  it('says what a dot and a dash mean, and what two dots mean only where a word has them', async () => {
+    const cover = linesOn(
+      await printItem('{layout: word-cards, sounds: dots, marks: none}', plan),
+      'cover',
+    ).join(' ')
+    expect(cover).toContain('one letter, one sound')
+    expect(cover).toContain('letters that spell one sound together')
+    expect(cover).not.toContain('two sounds')
+    expect(cover).not.toContain('consonant digraph')
+  })
+
+  it('says nothing of sounds where they are not shown', async () => {
+    expect(linesOn(await printItem('{layout: word-cards}', plan), 'cover').join(' ')).not.toContain(
+      'one sound',
+    )
+  })
+})

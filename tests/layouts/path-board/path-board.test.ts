@@ -1,0 +1,68 @@
+import { describe, expect, it } from 'vitest'
+import { marshWords, piecesOf, printItem, problemsOf } from '../print-item.js'
+
+describe('a path board', () => {
+  it('has as many spaces as asked, its cells row by row in the order walked', async () => {
+    const [board] = piecesOf(await printItem('{layout: path-board, spaces: 20}'))
+    expect(board!.kind).toBe('board')
+    expect(board!.text).toHaveLength(20)
+    expect(board!.cells!.length).toBeGreaterThan(1)
+    expect(board!.cells!.flat()).toEqual(board!.text)
+  })
+
+  it('uses every word as often as any other, give or take one', async () => {
+    const [board] = piecesOf(await printItem('{layout: path-board, spaces: 30}'))
+    const counts = marshWords.map(word => board!.text.filter(text => text === word).length)
+    expect(Math.max(...counts) - Math.min(...counts)).toBeLessThanOrEqual(1)
+  })
+
+  it('turns at the end of each row: a row’s last word stands over the next row’s first', async () => {
+    const printed = await printItem('{layout: path-board, spaces: 22}')
+    const [board] = piecesOf(printed)
+    const middles = board!.art
+      .filter(({ art }) => art.text.length === 1 && marshWords.includes(art.text[0]!.text))
+      .map(({ art, xMm, yMm }) => ({ text: art.text[0]!.text, x: xMm + art.widthMm / 2, y: yMm }))
+    const rowLengths = board!.cells!.map(row => row.length)
+    const lastOfFirstRow = middles[rowLengths[0]! - 1]!
+    const firstOfSecondRow = middles[rowLengths[0]!]!
+    expect(Math.abs(firstOfSecondRow.x - lastOfFirstRow.x)).toBeLessThan(3)
+    expect(firstOfSecondRow.y).toBeGreaterThan(lastOfFirstRow.y)
+    const secondOfSecondRow = middles[rowLengths[0]! + 1]!
+    expect(secondOfSecondRow.x).toBeLessThan(firstOfSecondRow.x)
+  })
+
+  it('says in plain words where it starts and finishes', async () => {
+    const [board] = piecesOf(await printItem('{layout: path-board}'))
+    const said = board!.art.flatMap(({ art }) => art.text.map(run => run.text))
+    expect(said).toContain('start')
+    expect(said).toContain('finish')
+  })
+
+  it('makes boards that differ, and copies that do not', async () => {
+    const boards = piecesOf(await printItem('{layout: path-board, boards: 2, copies: 2}'))
+    expect(boards.map(board => board.id)).toEqual([
+      'board-01',
+      'board-02',
+      'board-01-copy-2',
+      'board-02-copy-2',
+    ])
+    expect(boards[0]!.text).not.toEqual(boards[1]!.text)
+    expect(boards[2]!.text).toEqual(boards[0]!.text)
+  })
+
+  it('says how many words a short track leaves out', async () => {
+    const { notes } = await printItem('{layout: path-board, spaces: 8}')
+    expect(notes.join(' ')).toContain('each board leaves out 4 of the 12 words')
+  })
+
+  it('has fewer and larger spaces in large print', async () => {
+    const [normal] = piecesOf(await printItem('{layout: path-board}'))
+    const [large] = piecesOf(await printItem('{layout: path-board, size: large}'))
+    expect(large!.text.length).toBeLessThan(normal!.text.length)
+    expect(large!.fontPt).toBeGreaterThan(normal!.fontPt!)
+  })
+
+  it('says so where the spaces are too small', async () => {
+    expect(await problemsOf('{layout: path-board, size: large, spaces: 80}')).toContain('needs more room')
+  })
+})

@@ -1,0 +1,41 @@
+import { describe, expect, it } from 'vitest'
+import { flowPages, headingHeight, type Row } from '../../../src/pieces/faces/flow-page.js'
+
+/** Every letter half an em wide. */
+const measure = (text: string, sizeMm: number) => text.length * sizeMm * 0.5
+const heading = { title: 'Along the marsh', subtitle: 'Room 7', textMm: 4, measure }
+const room = { widthMm: 100, heightMm: headingHeight(heading, 100) + 50 }
+const rows = (heights: readonly number[]): readonly Row[] =>
+  heights.map((heightMm, index) => ({
+    heightMm,
+    tree: <div />,
+    slots: { [`row ${index}`]: { kind: 'art', draw: size => ({ ...size, shapes: [], text: [] }) } },
+  }))
+
+const rowsOnPages = (heights: readonly number[]) =>
+  flowPages({ heading, rows: rows(heights), room }).map(page => Object.keys(page.slots).length)
+
+describe('a list that flows over pages', () => {
+  it('fills one page exactly', () => {
+    expect(rowsOnPages([20, 20, 10])).toEqual([3])
+  })
+
+  it('begins a new page under the same heading where a row does not fit', () => {
+    expect(rowsOnPages([20, 20, 11, 39])).toEqual([2, 2])
+  })
+
+  it('gives a row that is higher than a page a page of its own', () => {
+    expect(rowsOnPages([10, 80, 10])).toEqual([1, 1, 1])
+  })
+
+  it('keeps a title on the page that is longer than it is wide, with less room for rows', () => {
+    const long = { ...heading, title: 'Along the marsh and round the harbour and back by the bakery' }
+    expect(headingHeight(long, room.widthMm)).toBeGreaterThan(headingHeight(heading, room.widthMm))
+    const pages = flowPages({ heading: long, rows: rows([20, 20, 10]), room })
+    expect(pages.map(page => Object.keys(page.slots).length)).toEqual([2, 1])
+  })
+
+  it('makes one page of an empty list', () => {
+    expect(rowsOnPages([])).toEqual([0])
+  })
+})

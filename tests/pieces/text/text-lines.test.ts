@@ -1,0 +1,46 @@
+import fc from 'fast-check'
+import { describe, expect, it } from 'vitest'
+import { breakLines, breakLinesWithin } from '../../../src/pieces/text/text-lines.js'
+
+/** Every character half an em wide: widths can be counted by hand. */
+const measure = (text: string, sizeMm: number) => text.length * sizeMm * 0.5
+const style = { sizeMm: 4 }
+
+describe('running text', () => {
+  it('is broken between words where a line is full', () => {
+    expect(breakLines('wet, grassy land', 22, style, measure)).toEqual(['wet, grassy', 'land'])
+  })
+
+  it('breaks a word that is wider than the line, rather than letting it leave its box', () => {
+    expect(breakLines('thunderstorm', 10, style, measure)).toEqual(['thund', 'ersto', 'rm'])
+  })
+
+  it('breaks a long word after its hyphen or the dot between its sounds, if it has one', () => {
+    expect(breakLines('n·eigh·b·or·h·oo·d', 24, style, measure)).toEqual(['n·eigh·b·or·', 'h·oo·d'])
+    expect(breakLines('jack-in-the-box', 20, style, measure)).toEqual(['jack-in-', 'the-box'])
+  })
+
+  it('is shortened with an ellipsis that still fits', () => {
+    const lines = breakLinesWithin(
+      'a tall grass that stands in water',
+      { widthMm: 20, maximum: 2 },
+      style,
+      measure,
+    )
+    expect(lines).toEqual(['a tall', `${'grass that…'.slice(0, 9)}…`])
+  })
+
+  it('never makes a line wider than its room, nor loses a letter', () => {
+    fc.assert(
+      fc.property(
+        fc.array(fc.string({ unit: fc.constantFrom('a', 'b', 'g'), minLength: 1, maxLength: 30 })),
+        fc.integer({ min: 4, max: 60 }),
+        (words, widthMm) => {
+          const lines = breakLines(words.join(' '), widthMm, style, measure)
+          expect(lines.every(line => measure(line, 4) <= widthMm)).toBe(true)
+          expect(lines.join('').replaceAll(' ', '')).toBe(words.join(''))
+        },
+      ),
+    )
+  })
+})
