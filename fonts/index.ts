@@ -1,7 +1,7 @@
 import type { LetterShape } from '../src/pieces/typeface/letter-shapes.js'
 
-/** The faces that come with oaktag, under the names that @fontsource gives them; the first is the default. */
-export interface BundledFace {
+/** The typefaces that come with oaktag, under the names that @fontsource gives them; the first is the default. */
+export interface BundledTypeface {
   readonly name: string
   readonly family: string
   /** One line for `oaktag list fonts`. */
@@ -10,7 +10,7 @@ export interface BundledFace {
   readonly letterShapes: { readonly a: LetterShape; readonly g: LetterShape }
 }
 
-export const bundledFaces: readonly BundledFace[] = [
+export const bundledTypefaces: readonly BundledTypeface[] = [
   {
     name: 'andika',
     family: 'Andika',
@@ -38,4 +38,4 @@ export const bundledFaces: readonly BundledFace[] = [
   },
 ]
 
-export const defaultFace = 'andika'
+export const defaultTypeface = 'andika'

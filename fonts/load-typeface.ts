@@ -3,12 +3,13 @@ import { createRequire } from 'node:module'
 import { basename, dirname, extname, isAbsolute, join, resolve } from 'node:path'
 import { closest } from 'fastest-levenshtein'
 import { installationFolder } from '../src/installation.js'
+import { fail, succeed } from '../src/outcomes.js'
 import { openTypeface, type Typeface, type TypefaceFiles } from '../src/pieces/typeface/typeface.js'
 import { errorAt, type Outcome, type Place, type Problem } from '../src/problems.js'
-import { bundledFaces } from './index.js'
+import { bundledTypefaces } from './index.js'
 
-export interface FaceRequest {
-  /** A bundled face, a font file dropped into `fonts/` (with or without its ending), or a path. */
+export interface TypefaceRequest {
+  /** A bundled typeface, a font file dropped into `fonts/` (with or without its ending), or a path. */
   readonly name: string
   /** Where the plan names it. */
   readonly place: Place
@@ -22,12 +23,12 @@ const fontEnding = /\.(ttf|otf|woff)$/i
 const opened = new Map<string, Typeface>()
 
 /** The typeface of that name, opened once a run. */
-export function loadTypeface(request: FaceRequest): Outcome<Typeface> {
+export function loadTypeface(request: TypefaceRequest): Outcome<Typeface> {
   const { name, place } = request
   const found = findFiles(request)
-  if (found === undefined) return { ok: false, problems: [notFound(request)] }
+  if (found === undefined) return fail(notFound(request))
   const known = opened.get(found.key)
-  if (known !== undefined) return { ok: true, value: known, problems: [] }
+  if (known !== undefined) return succeed(known)
   let typeface: ReturnType<typeof openTypeface>
   try {
     typeface = openTypeface(found.read())
@@ -37,23 +38,23 @@ export function loadTypeface(request: FaceRequest): Outcome<Typeface> {
   }
   if ('unreadable' in typeface) {
     const message = `the font "${name}" cannot be used: ${typeface.unreadable}`
-    return {
-      ok: false,
-      problems: [errorAt(place, message, 'Give another font file, TTF or OTF, with the letters a to z.')],
-    }
+    return fail(errorAt(place, message, 'Give another font file, TTF or OTF, with the letters a to z.'))
   }
   opened.set(found.key, typeface)
-  return { ok: true, value: typeface, problems: [] }
+  return succeed(typeface)
 }
 
-function notFound({ name, place }: FaceRequest): Problem {
+function notFound({ name, place }: TypefaceRequest): Problem {
   if (fontEnding.test(name))
     return errorAt(
       place,
       `the font file "${name}" is not there`,
       'Give its path from the folder of the plan, or drop the file into the fonts folder.',
     )
-  const near = closest(name.toLowerCase(), [...bundledFaces.map(face => face.name), ...droppedInFaces()])
+  const near = closest(name.toLowerCase(), [
+    ...bundledTypefaces.map(typeface => typeface.name),
+    ...droppedInTypefaces(),
+  ])
   return errorAt(
     place,
     `there is no font called "${name}"`,
@@ -62,7 +63,7 @@ function notFound({ name, place }: FaceRequest): Problem {
 }
 
 /** Names of the fonts that a teacher dropped into `fonts/`, without their endings. */
-export function droppedInFaces(): readonly string[] {
+export function droppedInTypefaces(): readonly string[] {
   return dropInFiles().map(file => file.replace(fontEnding, ''))
 }
 
@@ -78,8 +79,8 @@ interface FoundFiles {
   readonly read: () => TypefaceFiles
 }
 
-function findFiles({ name, folder = '.' }: FaceRequest): FoundFiles | undefined {
-  const bundled = bundledFaces.find(face => face.name === name.toLowerCase())
+function findFiles({ name, folder = '.' }: TypefaceRequest): FoundFiles | undefined {
+  const bundled = bundledTypefaces.find(typeface => typeface.name === name.toLowerCase())
   if (bundled !== undefined) return { key: bundled.name, read: () => readBundled(bundled) }
   const dropped = dropInFiles().find(file => [file, file.replace(fontEnding, '')].includes(name))
   if (dropped !== undefined) return singleFile(join(dropInFolder, dropped))

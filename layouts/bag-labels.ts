@@ -1,3 +1,4 @@
+import { fail, succeed } from '../src/outcomes.js'
 import { choice } from '../src/plan/values/options.js'
 import { contentsOf } from '../src/sets/set-contents.js'
 import {
@@ -21,7 +22,7 @@ export const bagLabels: SheetLayout = {
   sheets: (request, { lettering, sets }) => {
     const { item, plan } = request
     const labelled = sets()
-    if (labelled.length === 0) return { ok: false, problems: [nothingToList(request)] }
+    if (labelled.length === 0) return fail(nothingToList(request))
     const size = item.options.for === 'bag' ? BAG_LABEL : ENVELOPE_LABEL
     const { paper, orientation, marginMm, gapMm, place, division } = item
     const grid = divideSheet({
@@ -36,16 +37,16 @@ export const bagLabels: SheetLayout = {
     if (!grid.ok) return grid
     const labels = labelled.flatMap(labelsOf)
     const sheets = storageLabelSheets({ title: plan.title, labels, grid: grid.value, lettering })
-    return { ok: true, value: sheets, problems: grid.problems }
+    return succeed(sheets, grid.problems)
   },
 }
 
 /** One for each copy of the set, which has a bag of its own. */
-function labelsOf({ name, setName, subtitle, copies, words, set }: PlanSet): readonly StorageLabel[] {
+function labelsOf({ name, shortSetTitle, subtitle, copies, words, set }: PlanSet): readonly StorageLabel[] {
   const used = new Set(set.cards.flatMap(card => card.words))
   const inSet = words.filter(word => used.has(word)).map(word => word.text)
   return Array.from({ length: copies }, (_, index) => ({
-    name: setName,
+    name: shortSetTitle,
     lines: [
       name,
       ...(subtitle === '' ? [] : [subtitle]),

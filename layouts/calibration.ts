@@ -1,3 +1,4 @@
+import { succeed } from '../src/outcomes.js'
 import { calibrationSheets } from '../src/sheets/furniture/calibration.js'
 import { pageRoom } from '../src/sheets/grid.js'
 import type { SheetLayout } from './layout.js'
@@ -9,9 +10,6 @@ export const calibration: SheetLayout = {
   summary: 'a sheet to print on both sides, to see how far backs miss their fronts on your printer',
   options: {},
   marks: 'none',
-  sheets: (_request, { grid, lettering }) => ({
-    ok: true,
-    value: calibrationSheets({ lettering, sheetSize: grid.sheetSize, room: pageRoom(grid) }),
-    problems: [],
-  }),
+  sheets: (_request, { grid, lettering }) =>
+    succeed(calibrationSheets({ lettering, sheetSize: grid.sheetSize, room: pageRoom(grid) })),
 }

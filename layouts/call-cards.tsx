@@ -51,7 +51,13 @@ function callCardFace(request: LayoutRequest, card: Card, set: CardSet, size: Si
             }}
           />
         ) : null}
-        <SetMark setName={request.setName} card={card} set={set} type={type} border={item.border} />
+        <SetMark
+          shortSetTitle={request.shortSetTitle}
+          card={card}
+          set={set}
+          type={type}
+          border={item.border}
+        />
       </CardFrame>
     ),
     slots: {

@@ -1,4 +1,5 @@
 import type { Size } from '../src/geometry.js'
+import { succeed } from '../src/outcomes.js'
 import { type CardFace, faceOf, mm } from '../src/pieces/faces/face.js'
 import { flowPages } from '../src/pieces/faces/flow-page.js'
 import { OverlaySlot, Slot } from '../src/pieces/faces/slot.js'
@@ -116,7 +117,7 @@ function chainFaces(request: LayoutRequest, set: CardSet, size: Size): Outcome<r
   })
   if (!fit.ok) return fit
   const faces = set.cards.map(card => chainFace(request, card, set, { size, part, textMm: fit.value }))
-  return { ok: true, value: faces, problems: [] }
+  return succeed(faces)
 }
 
 function chainFace(
@@ -152,7 +153,13 @@ function chainFace(
           <Lines lines={[part.leadIn]} style={{ sizeMm: part.leadInMm, align: 'centre', color: '#404040' }} />
           <Lines lines={lines} style={style} box={{ flexGrow: 1, justifyContent: 'center' }} />
         </div>
-        <SetMark setName={request.setName} card={card} set={set} type={type} border={item.border} />
+        <SetMark
+          shortSetTitle={request.shortSetTitle}
+          card={card}
+          set={set}
+          type={type}
+          border={item.border}
+        />
       </CardFrame>
     ),
     slots: {

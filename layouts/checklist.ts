@@ -1,3 +1,4 @@
+import { fail, succeed } from '../src/outcomes.js'
 import { errorAt, type Problem } from '../src/problems.js'
 import type { Card } from '../src/sets/card-set.js'
 import { type ChecklistRequest, checklistsTogether } from '../src/sheets/furniture/checklist.js'
@@ -13,26 +14,22 @@ export const checklist: SheetLayout = {
   marks: 'none',
   sheets: (request, { grid, lettering, sets }) => {
     const listed = sets()
-    if (listed.length === 0) return { ok: false, problems: [nothingToList(request)] }
+    if (listed.length === 0) return fail(nothingToList(request))
     const page = { lettering, sheetSize: grid.sheetSize, room: pageRoom(grid) }
     const value = checklistsTogether(listed.map(each => ({ ...slipOf(each), ...page })))
-    return {
-      ok: true,
-      value: value.map(sheet => ({ ...sheet, title: `${request.plan.title}: checklists` })),
-      problems: [],
-    }
+    return succeed(value.map(sheet => ({ ...sheet, title: `${request.plan.title}: checklists` })))
   },
 }
 
 function slipOf({
   name,
-  setName,
+  shortSetTitle,
   subtitle,
   copies,
   set,
 }: PlanSet): Pick<ChecklistRequest, 'title' | 'subtitles' | 'entries' | 'copies'> {
   return {
-    title: `${setName}: ${name}`,
+    title: `${shortSetTitle}: ${name}`,
     subtitles: subtitle === '' ? [] : [subtitle],
     entries: set.cards
       .filter(card => card.copy === 1)

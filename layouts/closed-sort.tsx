@@ -1,4 +1,5 @@
 import type { Size } from '../src/geometry.js'
+import { fail, succeed } from '../src/outcomes.js'
 import type { CardFace } from '../src/pieces/faces/face.js'
 import { flowPages, type Row } from '../src/pieces/faces/flow-page.js'
 import { tableRows, textRow } from '../src/pieces/parts/table-rows.js'
@@ -43,11 +44,7 @@ export const closedSort: PieceLayout = {
       seed: plan.seed,
       label: itemName,
     })
-    return {
-      ok: true,
-      value: { ...set, notes: [`The sort is "${sort.name}". ${sort.why}`] },
-      problems: chosen.problems,
-    }
+    return succeed({ ...set, notes: [`The sort is "${sort.name}". ${sort.why}`] }, chosen.problems)
   },
   faces: closedSortFaces,
   pages: (request, set, room) => {
@@ -78,26 +75,20 @@ function chooseSort({ words, item }: LayoutRequest): Outcome<Sort> {
   const ranked = rankSorts(words)
   const name = item.options.sort as string | undefined
   const sort = name === undefined ? ranked[0] : sortNamed(words, name)
-  if (sort !== undefined) return { ok: true, value: sort, problems: [] }
+  if (sort !== undefined) return succeed(sort)
   const names = ranked.map(each => each.name)
   if (name === undefined || names.length === 0)
-    return {
-      ok: false,
-      problems: [
-        errorAt(
-          item.place,
-          'the words support no sort: nothing divides them into two fair columns',
-          'Add words that share a pattern, so that at least two columns have two words each.',
-        ),
-      ],
-    }
+    return fail(
+      errorAt(
+        item.place,
+        'the words support no sort: nothing divides them into two fair columns',
+        'Add words that share a pattern, so that at least two columns have two words each.',
+      ),
+    )
   const known = `The words support ${names.map(each => `"${each}"`).join(', ')}.`
-  return {
-    ok: false,
-    problems: [
-      errorAt(item.place, `the words support no sort named "${name}"`, nearestAdvice(name, names, known)),
-    ],
-  }
+  return fail(
+    errorAt(item.place, `the words support no sort named "${name}"`, nearestAdvice(name, names, known)),
+  )
 }
 
 function closedSortFaces(request: LayoutRequest, set: CardSet, size: Size): Outcome<readonly CardFace[]> {
@@ -124,7 +115,7 @@ function closedSortFaces(request: LayoutRequest, set: CardSet, size: Size): Outc
       ? textCardFace({ ...request, card, set, size, text: card.title!, style, border })
       : wordCardFace(request, card, set, size),
   )
-  return { ok: true, value: faces, problems: [] }
+  return succeed(faces)
 }
 
 /** A heavy line around each header; another one where the words have a heavy line themselves. */

@@ -1,5 +1,5 @@
 /** What a printable is. Each file beside this one holds one; `index.ts` lists them. */
-import type { Size } from '../src/geometry.js'
+import type { ColumnsAndRows, Size } from '../src/geometry.js'
 import type { CardFace, Face } from '../src/pieces/faces/face.js'
 import type { StyledMark } from '../src/pieces/marks/styled-mark.js'
 import type { Picture } from '../src/pieces/parts/card-back.js'
@@ -25,7 +25,7 @@ export interface LayoutRequest {
   /** Name of the set in full, for its pages. */
   readonly setTitle: string
   /** The same, as short as the foot of a piece needs it, printed small on each. */
-  readonly setName: string
+  readonly shortSetTitle: string
   /** Under the title of a page: class, group. */
   readonly subtitle: string
   /** The words of this item, studied, in order. */
@@ -39,12 +39,6 @@ export interface LayoutRequest {
   readonly measure: TextMeasure
   /** The teacher's picture of a word, where she gave one that can be read. */
   readonly pictureOf: (word: Word) => Picture | undefined
-}
-
-/** How many pieces stand on a sheet where the teacher does not say. */
-export interface PiecesPerSheet {
-  readonly columns: number
-  readonly rows: number
 }
 
 /** A page that holds no loose pieces: a key, a caller's sheet, answers, a list. */
@@ -74,9 +68,10 @@ interface LayoutBasics {
 
 interface PieceLayoutBasics extends LayoutBasics {
   readonly kind: 'pieces'
-  readonly perSheet: PiecesPerSheet
+  /** How many pieces stand on a sheet where the teacher does not say. */
+  readonly perSheet: ColumnsAndRows
   /** The same in large print: fewer and larger. */
-  readonly perSheetLarge: PiecesPerSheet
+  readonly perSheetLarge: ColumnsAndRows
   readonly set: (request: LayoutRequest) => Outcome<CardSet>
   /** Ways to give the words of a board more room, the least change first. */
   readonly roomier?: (request: LayoutRequest) => readonly RoomierOptions[]
@@ -108,7 +103,7 @@ export interface PlanSet {
   /** The name of what is printed: `bingo`. */
   readonly name: string
   /** As it stands small on each piece. */
-  readonly setName: string
+  readonly shortSetTitle: string
   /** Class and group. */
   readonly subtitle: string
   readonly copies: number

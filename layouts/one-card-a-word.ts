@@ -1,3 +1,4 @@
+import { succeed } from '../src/outcomes.js'
 import type { Outcome } from '../src/problems.js'
 import type { CardSet } from '../src/sets/card-set.js'
 import { cardsForWords } from '../src/sets/word-set.js'
@@ -13,5 +14,5 @@ export function oneCardAWord({ words, item, itemName, plan }: LayoutRequest): Ou
     label: itemName,
     prefix: 'card',
   })
-  return { ok: true, value, problems: [] }
+  return succeed(value)
 }

@@ -1,3 +1,4 @@
+import { succeed } from '../src/outcomes.js'
 import { mm } from '../src/pieces/faces/face.js'
 import type { Row } from '../src/pieces/faces/flow-page.js'
 import { flowPages } from '../src/pieces/faces/flow-page.js'
@@ -31,7 +32,7 @@ export const openSort: PieceLayout = {
       label: itemName,
       prefix: 'card',
     })
-    return { ok: true, value: { ...cards, notes: [openSortNote(sorts)] }, problems: [] }
+    return succeed({ ...cards, notes: [openSortNote(sorts)] })
   },
   face: wordCardFace,
   pages: (request, _set, room) => {

@@ -34,7 +34,13 @@ export function wordCardFace(request: LayoutRequest, card: Card, set: CardSet, s
       <CardFrame type={type} border={item.border}>
         <OverlaySlot name="border" />
         <Slot name="word" style={{ flexGrow: 1, width: '100%' }} />
-        <SetMark setName={request.setName} card={card} set={set} type={type} border={item.border} />
+        <SetMark
+          shortSetTitle={request.shortSetTitle}
+          card={card}
+          set={set}
+          type={type}
+          border={item.border}
+        />
       </CardFrame>
     ),
     slots: {

@@ -54,7 +54,13 @@ function stripFace(request: LayoutRequest, card: Card, set: CardSet, size: Size)
           />
           {task === 'nothing' ? null : <WritingRoom task={task} type={type} />}
         </div>
-        <SetMark setName={request.setName} card={card} set={set} type={type} border={item.border} />
+        <SetMark
+          shortSetTitle={request.shortSetTitle}
+          card={card}
+          set={set}
+          type={type}
+          border={item.border}
+        />
       </CardFrame>
     ),
     slots: {

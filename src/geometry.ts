@@ -13,6 +13,12 @@ export interface Size {
   readonly heightMm: number
 }
 
+/** How many things stand side by side and one below the other: pieces on a sheet, cells of a board. */
+export interface ColumnsAndRows {
+  readonly columns: number
+  readonly rows: number
+}
+
 /** A rectangle in mm, its origin the top left corner of whatever it stands on; y grows downwards. */
 export interface Box extends Size {
   readonly xMm: number

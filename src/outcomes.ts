@@ -1,20 +1,24 @@
 /** Putting outcomes together, so that every problem of a plan is told in one go. */
-import { hasErrors, type Outcome, type Place, type Problem } from './problems.js'
+import { hasErrors, type Outcome, type Place, type Problem, type Success } from './problems.js'
 
 /** The type of the value that an outcome gives. */
 export type ValueOf<O> = O extends { readonly ok: true; readonly value: infer V } ? V : never
 
-export function succeed<T>(value: T, problems: readonly Problem[] = []): Outcome<T> {
+export function succeed<T>(value: T, problems: readonly Problem[] = []): Success<T> {
   return { ok: true, value, problems }
 }
 
 export function fail<T>(...problems: readonly Problem[]): Outcome<T> {
+  return failWith(problems)
+}
+
+export function failWith<T>(problems: readonly Problem[]): Outcome<T> {
   return { ok: false, problems }
 }
 
 /** The value where no problem is an error; the problems either way. */
 export function outcomeOf<T>(value: T, problems: readonly Problem[]): Outcome<T> {
-  return hasErrors(problems) ? { ok: false, problems } : { ok: true, value, problems }
+  return hasErrors(problems) ? failWith(problems) : succeed(value, problems)
 }
 
 /** What follows from a value; its problems come after those of the value. */
@@ -28,7 +32,7 @@ export function andThen<T, U>(outcome: Outcome<T>, next: (value: T) => Outcome<U
 export function together<T>(outcomes: readonly Outcome<T>[]): Outcome<readonly T[]> {
   const problems = outcomes.flatMap(outcome => outcome.problems)
   const values = outcomes.flatMap(outcome => (outcome.ok ? [outcome.value] : []))
-  return values.length === outcomes.length ? succeed(values, problems) : { ok: false, problems }
+  return values.length === outcomes.length ? succeed(values, problems) : failWith(problems)
 }
 
 /** A record of values out of a record of outcomes, or every problem of every outcome. */
@@ -37,7 +41,7 @@ export function record<R extends Readonly<Record<string, Outcome<unknown>>>>(
 ): Outcome<{ readonly [K in keyof R]: ValueOf<R[K]> }> {
   const entries = Object.entries(outcomes)
   const problems = entries.flatMap(([, outcome]) => outcome.problems)
-  if (entries.some(([, outcome]) => !outcome.ok)) return { ok: false, problems }
+  if (entries.some(([, outcome]) => !outcome.ok)) return failWith(problems)
   const values = Object.fromEntries(entries.map(([key, outcome]) => [key, outcome.ok && outcome.value]))
   return succeed(values as { readonly [K in keyof R]: ValueOf<R[K]> }, problems)
 }

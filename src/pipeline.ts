@@ -3,7 +3,7 @@ import type { Format } from './files/folder/item-paths.js'
 import type { PrintedPlan } from './files/printed-plan.js'
 import { type WrittenPlan, writePlan } from './files/write-plan.js'
 import { version } from './installation.js'
-import { inReadingOrder } from './outcomes.js'
+import { failWith, inReadingOrder, succeed } from './outcomes.js'
 import { assignStyles } from './pieces/marks/assign-styles.js'
 import { type DrawnItem, drawItem } from './pipeline/draw-item.js'
 import { chooseJobs, type ItemJob, itemJobs } from './pipeline/item-jobs.js'
@@ -61,14 +61,14 @@ export async function drawPlan({ planFile, seed, only }: PlanRequest): Promise<O
   const studied = readPlan(planFile, seed)
   if (!studied.ok) {
     const problems = [...studied.problems, ...(await laterProblems(planFile))]
-    return { ok: false, problems: inReadingOrder(problems, planFile) }
+    return failWith(inReadingOrder(problems, planFile))
   }
   const { plan } = studied.value
   const jobs = chooseJobs(plan, only)
-  if (!jobs.ok) return { ok: false, problems: [...studied.problems, ...jobs.problems] }
+  if (!jobs.ok) return failWith([...studied.problems, ...jobs.problems])
   const drawn = await drawItems(studied.value, jobs.value)
   const problems = [...studied.problems, ...jobs.problems, ...drawn.problems]
-  return drawn.ok ? { ok: true, value: { plan, items: drawn.value }, problems } : { ok: false, problems }
+  return drawn.ok ? succeed({ plan, items: drawn.value }, problems) : failWith(problems)
 }
 
 /** plan → words: reads a plan, studies its words, gives each mark its style. */
@@ -83,8 +83,8 @@ function studyPlan(plan: Plan): Outcome<StudiedPlan> {
   const words = studyPlanWords(plan, openLexicon())
   const styled = assignStyles(plan.marks, plan.contrast?.stock ? plan.contrast.ground : undefined)
   const problems = [...words.problems, ...styled.problems]
-  if (!words.ok) return { ok: false, problems }
-  return { ok: true, value: { plan, words: words.value, marks: styled.marks }, problems }
+  if (!words.ok) return failWith(problems)
+  return succeed({ plan, words: words.value, marks: styled.marks }, problems)
 }
 
 /** Errors of sets, pieces and sheets in what can be read of a plan that has problems already. */
@@ -115,7 +115,7 @@ export async function drawItems(
     if (settled?.ok) items.push(settled.value)
   }
   const told = eachOnce(problems)
-  return hasErrors(told) ? { ok: false, problems: told } : { ok: true, value: items, problems: told }
+  return hasErrors(told) ? failWith(told) : succeed(items, told)
 }
 
 function printedPlan(plan: Plan, drawn: readonly DrawnItem[]): PrintedPlan {

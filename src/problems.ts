@@ -16,9 +16,13 @@ export interface Place {
 }
 
 /** A value, or the problems that kept it from being made. Warnings may come with a value. */
-export type Outcome<T> =
-  | { readonly ok: true; readonly value: T; readonly problems: readonly Problem[] }
-  | { readonly ok: false; readonly problems: readonly Problem[] }
+export type Outcome<T> = Success<T> | { readonly ok: false; readonly problems: readonly Problem[] }
+
+export interface Success<T> {
+  readonly ok: true
+  readonly value: T
+  readonly problems: readonly Problem[]
+}
 
 export function errorAt(place: Place, message: string, advice: string): Problem {
   return { severity: 'error', place, message, advice }

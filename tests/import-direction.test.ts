@@ -6,7 +6,7 @@ const root = resolve(import.meta.dirname, '..')
 
 /** Left to right: a stage may import itself and what stands left of it. */
 const stages = [
-  ['installation', 'geometry', 'problems'],
+  ['installation', 'geometry', 'problems', 'outcomes'],
   ['plan'],
   ['words'],
   ['sets'],

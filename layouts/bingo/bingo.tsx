@@ -1,4 +1,5 @@
-import type { Size } from '../../src/geometry.js'
+import type { ColumnsAndRows, Size } from '../../src/geometry.js'
+import { succeed } from '../../src/outcomes.js'
 import { type CardFace, faceOf, mm, type SlotContent } from '../../src/pieces/faces/face.js'
 import { OverlaySlot, Slot } from '../../src/pieces/faces/slot.js'
 import { CardFrame } from '../../src/pieces/parts/card-frame.js'
@@ -46,7 +47,7 @@ export const bingo: PieceLayout = {
 function bingoSet(request: LayoutRequest): Outcome<CardSet> {
   const { words, item, plan } = request
   const free = item.options.free === true
-  const asked = item.options.grid as Grid | undefined
+  const asked = item.options.grid as ColumnsAndRows | undefined
   const forGroup = request.group !== null && request.group.words.length > 0
   const tooLarge = asked !== undefined && forGroup && cellsOf(asked, free) > words.length
   const smaller = tooLarge ? largestGrid(words.length, free) : undefined
@@ -75,22 +76,26 @@ function bingoSet(request: LayoutRequest): Outcome<CardSet> {
   const set = boardSet({ words, deal, calls, copies: item.copies })
   const problems =
     smaller === undefined ? dealt.problems : [...dealt.problems, smallerGrid(request, asked!, smaller)]
-  return { ok: true, value: { ...set, notes: [...deal.notes, ...calls.notes] }, problems }
+  return succeed({ ...set, notes: [...deal.notes, ...calls.notes] }, problems)
 }
 
 /** Words that a board of this grid takes. */
-function cellsOf({ columns, rows }: Grid, free: boolean): number {
+function cellsOf({ columns, rows }: ColumnsAndRows, free: boolean): number {
   return columns * rows - (free && columns % 2 === 1 && rows % 2 === 1 ? 1 : 0)
 }
 
 /** A group with fewer words than the class plays on smaller boards; undefined where not even four cells can be filled. */
-function largestGrid(words: number, free: boolean): Grid | undefined {
+function largestGrid(words: number, free: boolean): ColumnsAndRows | undefined {
   const squares = [8, 7, 6, 5, 4, 3, 2].map(side => ({ columns: side, rows: side }))
   return squares.find(grid => cellsOf(grid, free) <= words)
 }
 
-function smallerGrid({ item, group, words }: LayoutRequest, asked: Grid, grid: Grid): Problem {
-  const named = ({ columns, rows }: Grid) => `${columns}x${rows}`
+function smallerGrid(
+  { item, group, words }: LayoutRequest,
+  asked: ColumnsAndRows,
+  grid: ColumnsAndRows,
+): Problem {
+  const named = ({ columns, rows }: ColumnsAndRows) => `${columns}x${rows}`
   return warningAt(
     item.place,
     `${group!.name} has ${words.length} words, too few for ${named(asked)}: its boards are ${named(grid)}`,
@@ -98,24 +103,19 @@ function smallerGrid({ item, group, words }: LayoutRequest, asked: Grid, grid: G
   )
 }
 
-interface Grid {
-  readonly columns: number
-  readonly rows: number
-}
-
 /** The largest square grid for which a fifth of the words stay off each board, so that boards differ well. */
-function gridFor(words: number): Grid {
+function gridFor(words: number): ColumnsAndRows {
   const side = [5, 4, 3].find(size => size * size <= words * 0.8 + (size % 2)) ?? 3
   return { columns: side, rows: side }
 }
 
 /** Boards with fewer and larger cells. */
 function smallerBoards({ words, item }: LayoutRequest): readonly RoomierOptions[] {
-  const asked = item.options.grid as Grid | undefined
+  const asked = item.options.grid as ColumnsAndRows | undefined
   const now = asked ?? gridFor(words.length)
   const sides = [8, 7, 6, 5, 4, 3, 2].filter(side => side < Math.max(now.columns, now.rows))
   return sides.map(side => {
-    const grid: Grid = { columns: Math.min(side, now.columns), rows: Math.min(side, now.rows) }
+    const grid: ColumnsAndRows = { columns: Math.min(side, now.columns), rows: Math.min(side, now.rows) }
     return { options: { grid }, says: `grid: ${grid.columns}x${grid.rows}`, open: asked === undefined }
   })
 }
@@ -161,7 +161,7 @@ function boardFace(request: LayoutRequest, card: Card, set: CardSet, size: Size)
             </div>
           ))}
         </div>
-        <SetMark setName={request.setName} card={card} set={set} type={type} border={undefined} />
+        <SetMark shortSetTitle={request.shortSetTitle} card={card} set={set} type={type} border={undefined} />
       </CardFrame>
     ),
     slots,

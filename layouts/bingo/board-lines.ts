@@ -1,4 +1,4 @@
-import type { Size } from '../../src/geometry.js'
+import type { ColumnsAndRows, Size } from '../../src/geometry.js'
 import { pathText, rectangle } from '../../src/pieces/art/path-text.js'
 import type { Art, PathShape } from '../../src/pieces/piece.js'
 
@@ -9,10 +9,8 @@ export function boardLines({
   rows,
   lineMm,
   color = '#000000',
-}: {
+}: ColumnsAndRows & {
   readonly room: Size
-  readonly columns: number
-  readonly rows: number
   readonly lineMm: number
   readonly color?: string
 }): Art {

@@ -1,4 +1,5 @@
 import type { Size } from '../../src/geometry.js'
+import { succeed } from '../../src/outcomes.js'
 import type { CardFace } from '../../src/pieces/faces/face.js'
 import { flowPages } from '../../src/pieces/faces/flow-page.js'
 import { tableRows } from '../../src/pieces/parts/table-rows.js'
@@ -82,5 +83,5 @@ function pairFaces(request: LayoutRequest, set: CardSet, size: Size): Outcome<re
       )
     return textCardFace({ ...request, card, set, size, text: card.title, style, border: item.border })
   })
-  return { ok: true, value: faces, problems: [] }
+  return succeed(faces)
 }

@@ -1,4 +1,5 @@
 import type { Box, Size } from '../../src/geometry.js'
+import { succeed } from '../../src/outcomes.js'
 import { type CardFace, faceOf, mm, type SlotContent } from '../../src/pieces/faces/face.js'
 import { OverlaySlot, Slot } from '../../src/pieces/faces/slot.js'
 import { CardFrame, contentWidthMm } from '../../src/pieces/parts/card-frame.js'
@@ -39,7 +40,7 @@ export const pathBoard: PieceLayout = {
         id: cardId({ prefix: 'board', number: card.number, copy: index + 1, of: boards }),
       })),
     ).flat()
-    return { ok: true, value: { cards, notes: notesOn(words.length, spaces) }, problems: [] }
+    return succeed({ cards, notes: notesOn(words.length, spaces) })
   },
   faces: pathFaces,
   pages: () => [],
@@ -88,7 +89,7 @@ function pathFaces(request: LayoutRequest, set: CardSet, size: Size): Outcome<re
   })
   if (!ends.ok) return ends
   const plan: BoardPlan = { size, insetMm, room, track, endsMm: ends.value }
-  return { ok: true, value: set.cards.map(card => boardFace(request, card, set, plan)), problems: [] }
+  return succeed(set.cards.map(card => boardFace(request, card, set, plan)))
 }
 
 /** Inside the two lines of the first space or the last. */
@@ -145,7 +146,7 @@ function boardFace(
           ))}
           <End said="finish" box={track.spaces.at(-1)!} sizeMm={endsMm} />
         </div>
-        <SetMark setName={request.setName} card={card} set={set} type={type} border={undefined} />
+        <SetMark shortSetTitle={request.shortSetTitle} card={card} set={set} type={type} border={undefined} />
       </CardFrame>
     ),
     slots: {

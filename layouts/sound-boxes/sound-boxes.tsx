@@ -1,4 +1,5 @@
 import type { Size } from '../../src/geometry.js'
+import { failWith, succeed } from '../../src/outcomes.js'
 import { type CardFace, faceOf, mm, type SlotContent } from '../../src/pieces/faces/face.js'
 import { flowPages } from '../../src/pieces/faces/flow-page.js'
 import { OverlaySlot, Slot } from '../../src/pieces/faces/slot.js'
@@ -39,7 +40,7 @@ export const soundBoxes: PieceLayout = {
     })
     const note =
       'A box for each sound: the child says the word slowly and pushes a counter into a box at each sound (Elkonin 1963).'
-    return { ok: true, value: { ...cards, notes: [note] }, problems: [] }
+    return succeed({ ...cards, notes: [note] })
   },
   faces: soundFaces,
   pages: (request, set, room) => {
@@ -85,9 +86,12 @@ function soundFaces(request: LayoutRequest, set: CardSet, size: Size): Outcome<r
   const arrow = heightMm - ARROW_MM - 1 >= Math.min(alongMm, MOST_BOX_MM)
   const boxMm = Math.min(MOST_BOX_MM, alongMm, heightMm - 1 - (arrow ? ARROW_MM : 0))
   const problems = [...boxProblems(request, boxMm, most), ...missingPictures(request)]
-  if (boxMm < LEAST_BOX_MM) return { ok: false, problems }
+  if (boxMm < LEAST_BOX_MM) return failWith(problems)
   const plan: StripPlan = { size, besideMm, boxMm, arrow }
-  return { ok: true, value: set.cards.map(card => stripFace(request, card, set, plan)), problems }
+  return succeed(
+    set.cards.map(card => stripFace(request, card, set, plan)),
+    problems,
+  )
 }
 
 /** White around everything, inside the border. */
@@ -147,7 +151,13 @@ function stripFace(
           <Beside request={request} widthMm={besideMm} />
           <Slot name="boxes" style={{ flexGrow: 1, height: '100%' }} />
         </div>
-        <SetMark setName={request.setName} card={card} set={set} type={type} border={item.border} />
+        <SetMark
+          shortSetTitle={request.shortSetTitle}
+          card={card}
+          set={set}
+          type={type}
+          border={item.border}
+        />
       </CardFrame>
     ),
     slots: {

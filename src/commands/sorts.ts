@@ -1,3 +1,4 @@
+import { failWith, succeed } from '../outcomes.js'
 import { disk } from '../plan/disk/disk.js'
 import { readWordListFile } from '../plan/words/word-list.js'
 import type { Outcome, Problem } from '../problems.js'
@@ -50,7 +51,7 @@ function wordsOfList(path: string): Outcome<readonly Word[]> {
   const studied = list.value.map(word => studyWord(word, lexicon))
   const problems: readonly Problem[] = [...list.problems, ...studied.flatMap(outcome => outcome.problems)]
   const words = studied.flatMap(outcome => (outcome.ok ? [outcome.value] : []))
-  return words.length < studied.length ? { ok: false, problems } : { ok: true, value: words, problems }
+  return words.length < studied.length ? failWith(problems) : succeed(words, problems)
 }
 
 function describeSort(sort: Sort, number: number): readonly string[] {

@@ -1,5 +1,6 @@
 import { writeFile } from 'node:fs/promises'
 import { join } from 'node:path'
+import { fail, failWith, succeed } from '../outcomes.js'
 import { hasErrors, type Outcome, type Problem, warningAt } from '../problems.js'
 import { carryOver } from './folder/carry-over.js'
 import { fileProblem } from './folder/file-problem.js'
@@ -40,13 +41,13 @@ export interface WrittenPlan {
 export async function writePlan(request: WriteRequest): Promise<Outcome<WrittenPlan>> {
   const folder = join(request.outFolder, request.printed.stem)
   const problems = itemNameProblems(request.printed, folder)
-  if (hasErrors(problems)) return { ok: false, problems }
+  if (hasErrors(problems)) return failWith(problems)
   let work: WorkFolder | undefined
   try {
     work = await openWorkFolder(request.outFolder, request.printed.stem)
     return await writeAndSwap(request, folder, work)
   } catch (error) {
-    return { ok: false, problems: [fileProblem(error, folder)] }
+    return fail(fileProblem(error, folder))
   } finally {
     await work?.remove()
   }
@@ -70,7 +71,7 @@ async function writeAndSwap(
     await swapIn(work, folder)
     const warnings = await discardReplaced(work)
     const value = { folder, indexFile: join(folder, 'index.html'), manifest: completed.value }
-    return { ok: true, value, problems: warnings }
+    return succeed(value, warnings)
   })
 }
 
@@ -88,7 +89,7 @@ async function completeSet(
   const planPdf = planPdfPath(printed.stem)
   const hasPlanPdf = request.formats.includes('pdf') && request.only === undefined
   for (const item of kept) problems.push(...(await carryOver(item, folder, work.building)))
-  if (hasErrors(problems)) return { ok: false, problems }
+  if (hasErrors(problems)) return failWith(problems)
   const entries = new Map([
     ...kept.map(item => [item.name, item] as const),
     ...printed.items.map(item => [item.name, manifestItem(item, request)] as const),
@@ -112,7 +113,7 @@ async function completeSet(
   ])
   await writeFile(join(work.building, 'index.html'), proofPage(manifest, sections))
   await writeFile(join(work.building, 'manifest.json'), manifestText(manifest))
-  return { ok: true, value: manifest, problems }
+  return succeed(manifest, problems)
 }
 
 function itemsToMake({ printed, only }: WriteRequest): PrintedPlan {

@@ -1,3 +1,4 @@
+import { failWith, succeed } from '../outcomes.js'
 import { drawFaces } from '../pieces/faces/draw-faces.js'
 import type { CardFace } from '../pieces/faces/face.js'
 import { pieceOf } from '../pieces/faces/piece-of.js'
@@ -18,13 +19,13 @@ import { contrastOf, type PreparedItem } from './prepare-item.js'
 export function backFaces(prepared: PreparedItem, set: CardSet): Outcome<readonly CardFace[]> {
   const { job, request, grid } = prepared
   const { back } = job.item
-  if (back === 'none') return { ok: true, value: [], problems: [] }
+  if (back === 'none') return succeed([])
   const textSize = textSizeOnBacks(prepared, set)
   if (!textSize.ok) return textSize
   const value = set.cards.map(card =>
     cardBackFace({
       ...request,
-      setName: request.setTitle,
+      shortSetTitle: request.setTitle,
       textMm: textSize.value,
       back,
       card,
@@ -33,7 +34,7 @@ export function backFaces(prepared: PreparedItem, set: CardSet): Outcome<readonl
         drawLattice({ area: { xMm: 0, yMm: 0, ...size }, corner: { xMm: 0, yMm: 0 }, pieceSize: size }),
     }),
   )
-  return { ok: true, value, problems: [] }
+  return succeed(value)
 }
 
 /** The backs of an item's sheets, in the order of their fronts; none where the teacher asked for none. */
@@ -46,7 +47,7 @@ export async function drawBacks(
   const { job, request, grid } = prepared
   const { item } = job
   const { back } = item
-  if (back === 'none') return { ok: true, value: [], problems: [] }
+  if (back === 'none') return succeed([])
   const problems = missingOnBacks(prepared, set, back).map(({ what, words }) =>
     warningAt(
       item.place,
@@ -55,13 +56,13 @@ export async function drawBacks(
     ),
   )
   const faces = backFaces(prepared, set)
-  if (!faces.ok) return { ok: false, problems: [...problems, ...faces.problems] }
+  if (!faces.ok) return failWith([...problems, ...faces.problems])
   const drawn = await drawFaces(faces.value, {
     ...request,
     place: item.place,
     contrast: contrastOf(prepared),
   })
-  if (!drawn.ok) return { ok: false, problems: [...problems, ...drawn.problems] }
+  if (!drawn.ok) return failWith([...problems, ...drawn.problems])
   const pieces = new Map<string, Piece>(drawn.value.faces.map(face => [face.face.id, pieceOf(face)]))
   const backs = imposeBacks({
     fronts,
@@ -79,7 +80,7 @@ export async function drawBacks(
         }
       : {}),
   })
-  return { ok: true, value: backs, problems }
+  return succeed(backs, problems)
 }
 
 /** The em in mm for the names or clues on the backs; a clue that does not fit is an error, a name is cut short. */
@@ -99,7 +100,7 @@ function textSizeOnBacks({ job, request, grid }: PreparedItem, { cards }: CardSe
     measure,
     place: job.item.place,
   })
-  return fit.ok || job.item.back === 'clue' ? fit : { ok: true, value: type.textMm, problems: [] }
+  return fit.ok || job.item.back === 'clue' ? fit : succeed(type.textMm)
 }
 
 /** A board or a header has no one word whose back could be missing. */

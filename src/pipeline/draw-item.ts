@@ -1,5 +1,6 @@
 import type { PageFace, PieceLayout } from '../../layouts/layout.js'
 import type { PrintedItem } from '../files/printed-plan.js'
+import { failWith, succeed } from '../outcomes.js'
 import { printsDark } from '../pieces/art/recolour.js'
 import { type DrawnFace, drawFaces, drawFitted } from '../pieces/faces/draw-faces.js'
 import { pieceOf } from '../pieces/faces/piece-of.js'
@@ -35,7 +36,7 @@ export async function drawItem(prepared: PreparedItem): Promise<Outcome<DrawnIte
     const pages = await drawFaces(layout.pages(request, room), { ...request, place: item.place })
     if (!pages.ok) return pages
     const sheets = pages.value.faces.map(page => pageSheet(page, prepared))
-    return { ok: true, value: withoutPieces(prepared, sheets), problems: [] }
+    return succeed(withoutPieces(prepared, sheets))
   }
   if (layout.kind === 'sheets') {
     const lettering = letteringFor(prepared)
@@ -47,7 +48,7 @@ export async function drawItem(prepared: PreparedItem): Promise<Outcome<DrawnIte
   if (!dealt.ok) return leftOut(job, dealt.problems) ?? dealt
   const settled = await settleItem(prepared, dealt.value)
   const problems = [...dealt.problems, ...settled.problems]
-  if (!settled.ok) return { ok: false, problems }
+  if (!settled.ok) return failWith(problems)
   const drawn = await drawSettled(settled.value, layout)
   return { ...drawn, problems: [...problems, ...drawn.problems] }
 }
@@ -91,7 +92,7 @@ async function drawSettled(
     ...(set.notes ?? []),
   ]
   const printed = printedItem(prepared, set, sheets, notes)
-  return { ok: true, value: { prepared, set, printed }, problems: backs.problems }
+  return succeed({ prepared, set, printed }, backs.problems)
 }
 
 function withoutPieces(prepared: PreparedItem, sheets: readonly Sheet[]): DrawnItem {
@@ -110,7 +111,7 @@ function leftOut({ item, group }: ItemJob, problems: readonly Problem[]): Outcom
     severity: 'warning' as const,
     message: `nothing is made for ${group.name}: ${problem.message}`,
   }))
-  return { ok: true, value: null, problems: warnings }
+  return succeed(null, warnings)
 }
 
 function printedItem(

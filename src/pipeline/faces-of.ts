@@ -1,5 +1,6 @@
 import type { LayoutRequest, PieceLayout } from '../../layouts/layout.js'
 import type { Size } from '../geometry.js'
+import { succeed } from '../outcomes.js'
 import type { CardFace } from '../pieces/faces/face.js'
 import type { Outcome } from '../problems.js'
 import type { CardSet } from '../sets/card-set.js'
@@ -13,5 +14,5 @@ export function facesOf(
 ): Outcome<readonly CardFace[]> {
   if ('faces' in layout) return layout.faces(request, set, size)
   const value = set.cards.map(card => layout.face(request, card, set, size))
-  return { ok: true, value, problems: [] }
+  return succeed(value)
 }

@@ -1,5 +1,6 @@
 import { closest } from 'fastest-levenshtein'
 import { layouts } from '../../layouts/index.js'
+import { failWith, succeed } from '../outcomes.js'
 import type { Plan, PlanGroup, PlanWord, PrintItem } from '../plan/plan.js'
 import { fileSafeName } from '../plan/values/names.js'
 import { errorAt, type Outcome, type Problem, warningAt } from '../problems.js'
@@ -63,7 +64,7 @@ function nothingLeft(item: PrintItem, group: PlanGroup | null): Problem {
  */
 export function chooseJobs(plan: Plan, only: readonly string[] | undefined): Outcome<readonly ItemJob[]> {
   const { jobs, problems } = itemJobs(plan)
-  if (only === undefined) return { ok: true, value: jobs, problems }
+  if (only === undefined) return succeed(jobs, problems)
   const folded = (name: string) => name.toLowerCase().replaceAll(/[\s_-]+/g, '-')
   const names = [...new Set(jobs.flatMap(job => [job.item.name, job.name]))]
   const unknown = only.filter(name => !names.some(known => folded(known) === folded(name)))
@@ -75,9 +76,9 @@ export function chooseJobs(plan: Plan, only: readonly string[] | undefined): Out
         `Did you mean ${closest(name, names)}? It prints ${names.join(', ')}.`,
       ),
     )
-    return { ok: false, problems: [...problems, ...errors] }
+    return failWith([...problems, ...errors])
   }
   const wanted = new Set(only.map(folded))
   const chosen = jobs.filter(job => wanted.has(folded(job.item.name)) || wanted.has(folded(job.name)))
-  return { ok: true, value: chosen, problems }
+  return succeed(chosen, problems)
 }

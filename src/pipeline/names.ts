@@ -1,5 +1,5 @@
-import { bundledFaces, defaultFace } from '../../fonts/index.js'
-import { droppedInFaces, loadTypeface } from '../../fonts/load-typeface.js'
+import { bundledTypefaces, defaultTypeface } from '../../fonts/index.js'
+import { droppedInTypefaces, loadTypeface } from '../../fonts/load-typeface.js'
 import { layouts } from '../../layouts/index.js'
 import { saySize } from '../geometry.js'
 import { lineStyles, outlineStyles } from '../pieces/marks/styles.js'
@@ -18,7 +18,7 @@ export interface NamedThing {
 export function planNames() {
   return {
     papers: papers.map(({ name, widthMm, heightMm }) => ({ name, summary: saySize({ widthMm, heightMm }) })),
-    fonts: [...bundledFaces.map(describeBundled), ...droppedInFaces().map(describeDropped)],
+    fonts: [...bundledTypefaces.map(describeBundled), ...droppedInTypefaces().map(describeDropped)],
     patterns: patterns.map(({ name, definition }) => ({ name, summary: definition })),
     layouts: layouts.map(({ name, summary, options }) => ({
       name,
@@ -29,26 +29,26 @@ export function planNames() {
   } satisfies Record<string, readonly NamedThing[]>
 }
 
-function describeBundled({ name, summary, letterShapes }: (typeof bundledFaces)[number]): NamedThing {
-  const standard = name === defaultFace ? 'the default; ' : ''
+function describeBundled({ name, summary, letterShapes }: (typeof bundledTypefaces)[number]): NamedThing {
+  const standard = name === defaultTypeface ? 'the default; ' : ''
   const shapes = `a ${letterShapes.a}, g ${letterShapes.g}`
   return { name, summary: `${standard}${summary} (${xHeight(name)}${shapes})` }
 }
 
 function describeDropped(name: string): NamedThing {
-  const face = loadTypeface({ name, place: { file: name } })
-  if (!face.ok) return { name, summary: 'a font of your own in fonts/, which cannot be read' }
-  const { a, g } = letterShapesOf(face.value)
+  const typeface = loadTypeface({ name, place: { file: name } })
+  if (!typeface.ok) return { name, summary: 'a font of your own in fonts/, which cannot be read' }
+  const { a, g } = letterShapesOf(typeface.value)
   return {
     name,
     summary: `a font of your own in fonts/ (${xHeight(name)}a ${a}, g ${g}, told from its outlines)`,
   }
 }
 
-/** The share of the type size that the letter x is high: what makes one face look larger than another. */
+/** The share of the type size that the letter x is high: what makes one typeface look larger than another. */
 function xHeight(name: string): string {
-  const face = loadTypeface({ name, place: { file: name } })
-  return face.ok ? `x-height ${face.value.metrics.xHeight.toFixed(2)} of its size; ` : ''
+  const typeface = loadTypeface({ name, place: { file: name } })
+  return typeface.ok ? `x-height ${typeface.value.metrics.xHeight.toFixed(2)} of its size; ` : ''
 }
 
 /** The lines that go round a card too, so that sets are told apart. */

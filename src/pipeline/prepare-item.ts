@@ -1,10 +1,12 @@
 import { dirname } from 'node:path'
 import { loadTypeface } from '../../fonts/load-typeface.js'
 import { layouts } from '../../layouts/index.js'
-import type { Layout, LayoutRequest, PieceLayout, PiecesPerSheet } from '../../layouts/layout.js'
+import type { Layout, LayoutRequest, PieceLayout } from '../../layouts/layout.js'
+import type { ColumnsAndRows } from '../geometry.js'
+import { failWith, succeed } from '../outcomes.js'
 import { contrastProblems } from '../pieces/marks/mark-problems.js'
 import type { StyledMark } from '../pieces/marks/styled-mark.js'
-import { shortSetName } from '../pieces/parts/set-mark.js'
+import { shortenSetTitle } from '../pieces/parts/set-mark.js'
 import { measureTextLine } from '../pieces/text/text-line.js'
 import { type TypeScale, typeScale } from '../pieces/text/type-scale.js'
 import type { Typeface } from '../pieces/typeface/typeface.js'
@@ -46,7 +48,7 @@ export function prepareItem(studied: StudiedPlan, job: ItemJob): Outcome<Prepare
   if (!face.ok) return face
   const typeface = face.value
   const missing = missingGlyphs(job, plan, typeface)
-  if (missing.length > 0) return { ok: false, problems: missing }
+  if (missing.length > 0) return failWith(missing)
   const type = typeScale(item.size ?? group?.size ?? { kind: 'normal' }, typeface)
   const picture = pictureReader()
   const setTitle = group === null ? plan.title : `${plan.title} · ${group.name}`
@@ -56,7 +58,7 @@ export function prepareItem(studied: StudiedPlan, job: ItemJob): Outcome<Prepare
     group,
     itemName: job.name,
     setTitle,
-    setName: setTitle,
+    shortSetTitle: setTitle,
     subtitle: [plan.className, group?.name ?? ''].filter(part => part !== '').join(' · '),
     words: job.words.map(word => words.get(word)!),
     marks,
@@ -72,10 +74,10 @@ export function prepareItem(studied: StudiedPlan, job: ItemJob): Outcome<Prepare
   if (!grid.ok) return grid
   const { measure } = wanted
   const { widthMm } = grid.value.pieceSize
-  const setName = shortSetName({ name: setTitle, widthMm, border: item.border, type, measure })
-  const request = { ...wanted, setName }
+  const shortSetTitle = shortenSetTitle({ name: setTitle, widthMm, border: item.border, type, measure })
+  const request = { ...wanted, shortSetTitle }
   const value = { studied, job, layout, request, grid: grid.value, gridRequest }
-  return { ok: true, value, problems: [...grid.problems, ...tooFaint(value)] }
+  return succeed(value, [...grid.problems, ...tooFaint(value)])
 }
 
 /** Ink and ground of the item's pieces, where any are named. */
@@ -125,7 +127,7 @@ function gridRequestFor(job: ItemJob, layout: Layout, request: LayoutRequest): G
 function perSheetFor(
   layout: PieceLayout,
   { large, wordMinimumMm, wordMaximumMm }: TypeScale,
-): PiecesPerSheet {
+): ColumnsAndRows {
   return large && wordMinimumMm < wordMaximumMm ? layout.perSheetLarge : layout.perSheet
 }
 
@@ -133,7 +135,7 @@ function perSheetFor(
  * A group's large print is laid out anew: the class's count of cards a sheet holds for it only while it is no more
  * than the layout's own count for large print.
  */
-function divisionFor({ item, group }: ItemJob, perSheet: PiecesPerSheet, large: boolean): Division {
+function divisionFor({ item, group }: ItemJob, perSheet: ColumnsAndRows, large: boolean): Division {
   const { division } = item
   const fromGroup = large && item.size === undefined && group?.size !== undefined
   if (!fromGroup || division.kind !== 'count') return division

@@ -1,5 +1,5 @@
+import type { ColumnsAndRows } from '../geometry.js'
 import type { PrintItem } from '../plan/plan.js'
-import type { Grid } from '../sheets/grid.js'
 import type { PreparedItem } from './prepare-item.js'
 
 /** The item with more room for its words. */
@@ -54,10 +54,9 @@ export function roomierItems(prepared: PreparedItem): readonly RoomierItem[] {
 }
 
 /** Fewer pieces a sheet, as many as possible first; of equally many, those nearest in shape to what they were. */
-function coarserCounts({ grid }: PreparedItem): readonly Pick<Grid, 'columns' | 'rows'>[] {
+function coarserCounts({ grid }: PreparedItem): readonly ColumnsAndRows[] {
   const now = grid.columns / grid.rows
-  const unlike = (other: Pick<Grid, 'columns' | 'rows'>) =>
-    Math.abs(Math.log(other.columns / other.rows / now))
+  const unlike = (other: ColumnsAndRows) => Math.abs(Math.log(other.columns / other.rows / now))
   return Array.from({ length: grid.columns }, (_, column) =>
     Array.from({ length: grid.rows }, (_, row) => ({ columns: column + 1, rows: row + 1 })),
   )

@@ -16,7 +16,7 @@ export function setsOfPlan({ studied, job: asking }: PreparedItem): readonly Pla
     const { layout, request } = prepared.value
     const set = layout.set(request)
     if (!set.ok) return []
-    const { setTitle: setName, subtitle, words } = request
-    return [{ name: job.item.name, setName, subtitle, copies: job.item.copies, words, set: set.value }]
+    const { setTitle: shortSetTitle, subtitle, words } = request
+    return [{ name: job.item.name, shortSetTitle, subtitle, copies: job.item.copies, words, set: set.value }]
   })
 }

@@ -1,4 +1,5 @@
 import type { LayoutRequest } from '../../layouts/layout.js'
+import { failWith, succeed } from '../outcomes.js'
 import type { CardFace } from '../pieces/faces/face.js'
 import { type FittedFaces, fitAgain, fitFaces } from '../pieces/faces/fit-faces.js'
 import type { Outcome, Problem } from '../problems.js'
@@ -43,7 +44,7 @@ export async function settleItem(prepared: PreparedItem, set: CardSet): Promise<
     set,
     ways.filter(way => !way.open),
   )
-  return { ok: false, problems: asking === undefined ? asked.problems : advised(asked.problems, asking.way) }
+  return failWith(asking === undefined ? asked.problems : advised(asked.problems, asking.way))
 }
 
 interface Tried {
@@ -63,7 +64,7 @@ async function firstThatFits(
     const prepared = prepareItem(studied, { ...job, item: way.item })
     if (!prepared.ok || prepared.value.layout.kind !== 'pieces') continue
     const { layout, request } = prepared.value
-    const dealt = way.dealsAnew ? layout.set(request) : ({ ok: true, value: set, problems: [] } as const)
+    const dealt = way.dealsAnew ? layout.set(request) : succeed(set)
     if (!dealt.ok) continue
     const longest = await fitItem(prepared.value, withLongestWords(dealt.value, request))
     if (!longest.ok || (first !== undefined && !isQuiet(longest.value))) continue
@@ -73,7 +74,7 @@ async function firstThatFits(
     const value = { ...fit.value, notes: [`Laid out with ${way.says}, ${reason}.`] }
     const tried: Tried = {
       way,
-      outcome: { ok: true, value, problems: [...dealt.problems, ...fit.problems] },
+      outcome: succeed(value, [...dealt.problems, ...fit.problems]),
       quiet: isQuiet(fit.value),
     }
     if (tried.quiet) return tried
@@ -97,12 +98,12 @@ async function fitItem(prepared: PreparedItem, set: CardSet): Promise<Outcome<Se
   const fitting = { ...request, place: prepared.job.item.place }
   const fitted = await fitFaces(faces.value, fitting)
   const problems = [...faces.problems, ...fitted.problems]
-  if (!fitted.ok) return { ok: false, problems }
+  if (!fitted.ok) return failWith(problems)
   const backs = backFaces(prepared, set)
   if (!backs.ok) return backs
   const fittedBacks = await fitFaces(backs.value, fitting)
   if (!fittedBacks.ok) return fittedBacks
-  return { ok: true, value: { prepared, set, fitted: fitted.value, notes: [] }, problems }
+  return succeed({ prepared, set, fitted: fitted.value, notes: [] }, problems)
 }
 
 /** Whether the words of a set in large print could be larger still; always true of other sets. */

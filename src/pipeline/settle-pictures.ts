@@ -1,4 +1,5 @@
 import { printablePicture } from '../files/page/picture.js'
+import { failWith, succeed } from '../outcomes.js'
 import type { Art, ImageShape, Piece, PlacedArt, Shape } from '../pieces/piece.js'
 import { errorAt, type Outcome, type Problem } from '../problems.js'
 import type { Sheet } from '../sheets/sheet.js'
@@ -18,10 +19,10 @@ export async function settlePictures(drawn: DrawnItem): Promise<Outcome<DrawnIte
     if (picture === undefined) problems.push(unreadable(drawn, shape))
     else settled.set(shape, picture)
   }
-  if (problems.length > 0) return { ok: false, problems }
-  if (settled.size === 0) return { ok: true, value: drawn, problems }
+  if (problems.length > 0) return failWith(problems)
+  if (settled.size === 0) return succeed(drawn, problems)
   const printed = { ...drawn.printed, sheets: withPictures(sheets, settled) }
-  return { ok: true, value: { ...drawn, printed }, problems }
+  return succeed({ ...drawn, printed }, problems)
 }
 
 function picturesOn(sheets: readonly Sheet[]): ReadonlySet<ImageShape> {

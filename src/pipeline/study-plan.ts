@@ -1,3 +1,4 @@
+import { failWith, succeed } from '../outcomes.js'
 import type { Plan, PlanWord } from '../plan/plan.js'
 import type { Outcome, Problem } from '../problems.js'
 import type { Lexicon } from '../words/lexicon/lexicon.js'
@@ -16,8 +17,8 @@ export function studyPlanWords(plan: Plan, lexicon: Lexicon): Outcome<ReadonlyMa
     problems.push(...outcome.problems)
     if (outcome.ok) studied.set(planWord, withNamedPatterns(outcome.value, named))
   }
-  if (problems.some(problem => problem.severity === 'error')) return { ok: false, problems }
-  return { ok: true, value: studied, problems }
+  if (problems.some(problem => problem.severity === 'error')) return failWith(problems)
+  return succeed(studied, problems)
 }
 
 /** Patterns that are looked for only when they are asked for: kinds of syllables that the plan's marks name. */

@@ -1,4 +1,4 @@
-import { defaultFace } from '../../fonts/index.js'
+import { defaultTypeface } from '../../fonts/index.js'
 import { loadTypeface } from '../../fonts/load-typeface.js'
 import type { StyledMark } from '../pieces/marks/styled-mark.js'
 import { lineNames, outlineNames } from '../pieces/marks/styles.js'
@@ -17,7 +17,7 @@ const BASELINE_MM = 8.5
 
 /** Every line and outline under the same letters, at the smallest size and larger, with its name: to look at. */
 export function stylesPage(): Sheet {
-  const loaded = loadTypeface({ name: defaultFace, place: { file: defaultFace } })
+  const loaded = loadTypeface({ name: defaultTypeface, place: { file: defaultTypeface } })
   if (!loaded.ok) throw new Error('the default face does not load')
   const typeface = loaded.value
   const styles = [...lineNames.map(line => ({ line })), ...outlineNames.map(outline => ({ outline }))]

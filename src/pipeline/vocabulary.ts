@@ -1,5 +1,5 @@
-import { bundledFaces } from '../../fonts/index.js'
-import { droppedInFaces } from '../../fonts/load-typeface.js'
+import { bundledTypefaces } from '../../fonts/index.js'
+import { droppedInTypefaces } from '../../fonts/load-typeface.js'
 import { layouts } from '../../layouts/index.js'
 import { lineStyles, outlineStyles } from '../pieces/marks/styles.js'
 import { borderNames } from '../pieces/parts/card-border.js'
@@ -13,7 +13,7 @@ export function planVocabulary(): Vocabulary {
     layouts: new Map(layouts.map(layout => [layout.name, { options: layout.options }])),
     patterns: patterns.map(pattern => pattern.name),
     papers,
-    fonts: [...bundledFaces.map(face => face.name), ...droppedInFaces()],
+    fonts: [...bundledTypefaces.map(typeface => typeface.name), ...droppedInTypefaces()],
     lines: lineStyles.map(style => style.name),
     borders: borderNames,
     outlines: outlineStyles.map(style => style.name),

@@ -11,7 +11,7 @@ export interface Plan {
   /** Empty where not given. */
   readonly className: string
   readonly seed: number
-  /** A registered face's name, or the absolute path of a .ttf or .otf file; so are the fonts of items and groups. */
+  /** A registered typeface's name, or the absolute path of a .ttf or .otf file; so are the fonts of items and groups. */
   readonly font: string
   readonly words: readonly PlanWord[]
   /** In the order in which the key shows them. */

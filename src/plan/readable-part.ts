@@ -1,5 +1,6 @@
 /** What of a plan with problems can be read, so that the later stages' problems are told in the same go. */
 
+import { succeed } from '../outcomes.js'
 import { printItemReader } from './items/print-item.js'
 import type { Plan } from './plan.js'
 import { itemContext, type PlanText, planFrom, planReaders, wordContext } from './read-plan.js'
@@ -26,7 +27,7 @@ export function readablePart(source: PlanText): Plan | undefined {
 }
 
 function pruned(root: MapEntry, source: PlanText, words: WordEntries): MapEntry {
-  const item = itemContext(root, source, { ok: true, value: words, problems: [] })
+  const item = itemContext(root, source, succeed(words))
   const readers = planReaders(source, item)
   const readItem = printItemReader(item)
   const pairs = root.pairs.flatMap((pair): readonly Pair[] => {

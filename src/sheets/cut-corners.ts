@@ -1,6 +1,6 @@
 /** The corner that is cut off each piece of a set in large print, so that a finger finds which way is up. */
 import { CUT_WIDTH_MM } from './cuts.js'
-import { type CutMark, type PlacedPiece, pieceBox } from './sheet.js'
+import { type CutLine, type PlacedPiece, pieceBox } from './sheet.js'
 
 /**
  * The legs of the corner that is cut off. A finger tells points apart that are 2 to 3 mm from each other (from memory:
@@ -10,7 +10,7 @@ import { type CutMark, type PlacedPiece, pieceBox } from './sheet.js'
 export const CUT_CORNER_MM = 5.5
 
 /** A slanting line over the top right corner of each piece: which corner, common practice of tactile cards, no source. */
-export function cornerCuts(pieces: readonly PlacedPiece[], dark: boolean): readonly CutMark[] {
+export function cornerCuts(pieces: readonly PlacedPiece[], dark: boolean): readonly CutLine[] {
   return pieces.map(pieceBox).map(({ xMm, yMm, widthMm }) => {
     const right = xMm + widthMm
     return {

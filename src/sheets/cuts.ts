@@ -2,7 +2,7 @@
 import type { Box, Size } from '../geometry.js'
 import type { CutStyle } from '../plan/plan.js'
 import { UNREACHABLE_EDGE_MM } from './margins.js'
-import type { CutMark } from './sheet.js'
+import type { CutLine } from './sheet.js'
 
 /**
  * Little more than half of the thinnest mark or border on a card (0.35 mm), so that it reads as neither, and black:
@@ -31,7 +31,7 @@ export function countCuts(cuts: StraightCuts): number {
 }
 
 /** Cut lines or ticks for the pieces of one sheet. */
-export function drawCuts(pieces: readonly Box[], sheetSize: Size, style: CutStyle): readonly CutMark[] {
+export function drawCuts(pieces: readonly Box[], sheetSize: Size, style: CutStyle): readonly CutLine[] {
   if (style === 'none' || pieces.length === 0) return []
   const { columns, rows } = straightCuts(pieces, sheetSize)
   const left = Math.min(...pieces.map(piece => piece.xMm))
@@ -41,19 +41,19 @@ export function drawCuts(pieces: readonly Box[], sheetSize: Size, style: CutStyl
   const upright = spans(top, bottom, sheetSize.heightMm, style)
   const level = spans(left, right, sheetSize.widthMm, style)
   return [
-    ...columns.flatMap(x => upright.map(([from, to]) => mark(x, from, x, to))),
-    ...rows.flatMap(y => level.map(([from, to]) => mark(from, y, to, y))),
+    ...columns.flatMap(x => upright.map(([from, to]) => cutLine(x, from, x, to))),
+    ...rows.flatMap(y => level.map(([from, to]) => cutLine(from, y, to, y))),
   ]
 }
 
 /** White lines along the edges that dark pieces share, where a black line would not be seen. */
-export function drawCutsOnDark(pieces: readonly Box[]): readonly CutMark[] {
+export function drawCutsOnDark(pieces: readonly Box[]): readonly CutLine[] {
   const shared = pieces.flatMap(piece =>
-    pieces.flatMap(({ xMm, yMm, widthMm, heightMm }): readonly CutMark[] => {
+    pieces.flatMap(({ xMm, yMm, widthMm, heightMm }): readonly CutLine[] => {
       const right = near(piece.xMm + piece.widthMm, xMm) && near(piece.yMm, yMm)
       const below = near(piece.yMm + piece.heightMm, yMm) && near(piece.xMm, xMm)
-      if (right) return [mark(xMm, yMm, xMm, yMm + heightMm)]
-      return below ? [mark(xMm, yMm, xMm + widthMm, yMm)] : []
+      if (right) return [cutLine(xMm, yMm, xMm, yMm + heightMm)]
+      return below ? [cutLine(xMm, yMm, xMm + widthMm, yMm)] : []
     }),
   )
   return shared.map(cut => ({ ...cut, white: true }))
@@ -82,7 +82,7 @@ function runOut(marginMm: number): number {
   return Math.max(0, Math.min(TICK_MM, marginMm - UNREACHABLE_EDGE_MM))
 }
 
-function mark(x1Mm: number, y1Mm: number, x2Mm: number, y2Mm: number): CutMark {
+function cutLine(x1Mm: number, y1Mm: number, x2Mm: number, y2Mm: number): CutLine {
   return { x1Mm, y1Mm, x2Mm, y2Mm, widthMm: CUT_WIDTH_MM }
 }
 

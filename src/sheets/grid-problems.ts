@@ -1,5 +1,5 @@
 /** What to tell a teacher whose sheet cannot be divided as she asked. */
-import { type Size, saySize } from '../geometry.js'
+import { type ColumnsAndRows, type Size, saySize } from '../geometry.js'
 import type { Division, Paper } from '../plan/plan.js'
 import { errorAt, type Place, type Problem, warningAt } from '../problems.js'
 import { UNREACHABLE_EDGE_MM } from './margins.js'
@@ -12,7 +12,7 @@ interface AskedFor {
   readonly paper: Paper
   readonly marginMm?: number | undefined
   readonly division: Division
-  readonly preferred: { readonly columns: number; readonly rows: number }
+  readonly preferred: ColumnsAndRows
   readonly place: Place
 }
 

@@ -1,5 +1,7 @@
 /** Divides a sheet of paper into equal places, centred, sharing their edges where there is no gap. */
-import type { Box, Size } from '../geometry.js'
+
+import type { Box, ColumnsAndRows, Size } from '../geometry.js'
+import { fail, succeed } from '../outcomes.js'
 import type { Division, Paper } from '../plan/plan.js'
 import type { Outcome, Place } from '../problems.js'
 import { nothingFits, reachWarnings, SMALLEST_PIECE_MM } from './grid-problems.js'
@@ -8,9 +10,7 @@ import { DEFAULT_MARGIN_MM, defaultMargins, evenMargins, type Margins } from './
 export type Orientation = 'portrait' | 'landscape'
 
 /** How a layout likes its sheet divided where the teacher leaves it open. */
-export interface PreferredGrid {
-  readonly columns: number
-  readonly rows: number
+export interface PreferredGrid extends ColumnsAndRows {
   readonly orientation?: Orientation | undefined
 }
 
@@ -29,12 +29,10 @@ export interface GridRequest {
   readonly place: Place
 }
 
-export interface Grid {
+export interface Grid extends ColumnsAndRows {
   readonly orientation: Orientation
   readonly sheetSize: Size
   readonly margins: Margins
-  readonly columns: number
-  readonly rows: number
   readonly pieceSize: Size
   /** Top left corner of the first place. */
   readonly originXMm: number
@@ -50,13 +48,13 @@ export function divideSheet(request: GridRequest): Outcome<Grid> {
   const [first] = fitting
   if (first === undefined) {
     const room = printableBox(...paperAndMargins(request, request.orientation ?? 'portrait'))
-    return { ok: false, problems: [nothingFits(request, room, fitsTurned(request))] }
+    return fail(nothingFits(request, room, fitsTurned(request)))
   }
   const best = fitting.reduce(
     (least, grid) => (grid.wasteShare < least.wasteShare - 1e-9 ? grid : least),
     first,
   )
-  return { ok: true, value: best, problems: reachWarnings(request) }
+  return succeed(best, reachWarnings(request))
 }
 
 /** Number of places on a sheet. */
@@ -163,9 +161,7 @@ function fitsTurned(request: GridRequest): boolean {
   return gridFor(request, request.orientation === 'portrait' ? 'landscape' : 'portrait') !== undefined
 }
 
-interface Filling {
-  readonly columns: number
-  readonly rows: number
+interface Filling extends ColumnsAndRows {
   readonly pieceSize: Size
 }
 

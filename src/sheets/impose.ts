@@ -1,4 +1,4 @@
-/** Imposition: puts the pieces of a set on sheets in the order asked for, with cut marks and a label a sheet. */
+/** Imposition: puts the pieces of a set on sheets in the order asked for, with cut lines and a label a sheet. */
 import type { Piece } from '../pieces/piece.js'
 import type { CardOrder, CutStyle } from '../plan/plan.js'
 import { cornerCuts } from './cut-corners.js'
@@ -21,9 +21,9 @@ export interface ImposeFrontsRequest {
   readonly grid: Grid
   readonly order: CardOrder
   readonly cut: CutStyle
-  /** Whether a corner of each piece is to be cut off, as in large print; no line tells where there are no cut marks. */
+  /** Whether a corner of each piece is to be cut off, as in large print; no line tells where there are no cut lines. */
   readonly cutCorners?: boolean | undefined
-  /** Whether the pieces are dark all over, so that cut marks on them have to be white. */
+  /** Whether the pieces are dark all over, so that cut lines on them have to be white. */
   readonly dark?: boolean | undefined
   /** What the sheets are, in words; `sheet 2 of 5` is added. */
   readonly title: string

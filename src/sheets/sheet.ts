@@ -11,7 +11,7 @@ export interface PlacedPiece {
 }
 
 /** A straight cut or a tick in the margin, black; white where it runs over dark pieces. */
-export interface CutMark {
+export interface CutLine {
   readonly x1Mm: number
   readonly y1Mm: number
   readonly x2Mm: number
@@ -39,7 +39,7 @@ export interface Sheet extends Size {
   /** What the sheet is, in words: its `<title>`. */
   readonly title: string
   readonly pieces: readonly PlacedPiece[]
-  readonly cuts: readonly CutMark[]
+  readonly cuts: readonly CutLine[]
   /** Everything else on the page: labels, rulers, lists, keys. Never inside a piece. */
   readonly furniture: readonly PlacedArt[]
 }

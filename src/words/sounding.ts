@@ -1,4 +1,5 @@
 /** How a word of a plan sounds, letter by letter: by the lexicon, by the teacher, or by a guess. */
+import { fail, succeed } from '../outcomes.js'
 import type { Accent, PlanWord } from '../plan/plan.js'
 import { errorAt, type Outcome, type Problem } from '../problems.js'
 import { alignWord } from './alignment/graphemes.js'
@@ -39,15 +40,15 @@ export function soundingOf(task: SoundingTask): Outcome<Sounding> {
   const division = planWord.overrides.sounds
   if (division !== undefined) {
     const sounding = teachersSounding(text, division, pronunciations)
-    if (sounding === undefined) return { ok: false, problems: [divisionProblem(text, planWord, division)] }
-    return { ok: true, value: accented(text, sounding, accent), problems: [] }
+    if (sounding === undefined) return fail(divisionProblem(text, planWord, division))
+    return succeed(accented(text, sounding, accent))
   }
   const [pronunciation = ''] = pronunciations
   const { graphemes, exceptions } = alignWord(text, pronunciation)
   const source = listed.length > 0 ? 'lexicon' : 'guess'
   const unaccented = { graphemes, pronunciation }
   const sounding: Sounding = { pronunciations, graphemes, unaccented, source, exceptions }
-  return { ok: true, value: accented(text, sounding, accent), problems: [] }
+  return succeed(accented(text, sounding, accent))
 }
 
 function guessed({ text, lexicon }: SoundingTask): string {

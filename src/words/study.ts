@@ -1,4 +1,5 @@
 /** A plan's word and the lexicon → the word, studied. What the teacher says wins over what we find. */
+import { succeed } from '../outcomes.js'
 import type { Accent, PlanWord, WordOverrides } from '../plan/plan.js'
 import type { Outcome } from '../problems.js'
 import { pluralOf } from './endings/plural.js'
@@ -52,7 +53,7 @@ export function studyWord(planWord: PlanWord, lexicon: Lexicon, accent?: Accent)
     ...(clue === undefined ? {} : { clue }),
     ...(picture === undefined ? {} : { picture }),
   }
-  return { ok: true, value: word, problems: [] }
+  return succeed(word)
 }
 
 /** What the teacher settled, in the order of the analysis. */

@@ -98,7 +98,7 @@ describe.each(demoWeeks)('every sheet of pieces of the %s week, in pixels', week
         const { trimming, setMarks, words } = await layersOf(sheet, rasterizer)
         expect(inked(words), `${sheet.title} shows its words`).toBeGreaterThan(100)
         if (sheet.side === 'front') {
-          expect(inked(trimming), `${sheet.title} has cut marks`).toBeGreaterThan(100)
+          expect(inked(trimming), `${sheet.title} has cut lines`).toBeGreaterThan(100)
           expect(inked(setMarks), `${sheet.title} has set marks`).toBeGreaterThan(20)
         }
         expect(comeWithin(setMarks, words, reach), `${sheet.title}: set marks and words`).toBe(false)

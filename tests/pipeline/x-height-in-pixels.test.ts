@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { PNG } from 'pngjs'
 import { describe, expect, it } from 'vitest'
-import { bundledFaces } from '../../fonts/index.js'
+import { bundledTypefaces } from '../../fonts/index.js'
 import { mmToPixels } from '../../src/geometry.js'
 import { makePlan } from '../../src/pipeline.js'
 import { folderWith } from './plan-folder.js'
@@ -43,7 +43,7 @@ function inkHeights(png: PNG): readonly number[] {
   return heights
 }
 
-describe.each(bundledFaces)('x in $family on the PNG at 300 DPI', ({ name }) => {
+describe.each(bundledTypefaces)('x in $family on the PNG at 300 DPI', ({ name }) => {
   it('is as high as the manifest says, within a pixel, on cards and boards', async () => {
     const plan = `title: x\nfont: ${name}\nwords: [${words.join(', ')}]\nprint:\n${items.map((item, index) => `  - ${item.replace('{', `{name: item ${index}, `)}\n`).join('')}`
     const folder = folderWith({ 'x.yaml': plan })

@@ -80,7 +80,7 @@ describe('backs', () => {
     }
   })
 
-  it('carry no cut marks: cutting goes by the front', () => {
+  it('carry no cut lines: cutting goes by the front', () => {
     const [back] = imposeBacks({
       fronts: frontsOf(4, letterGrid()),
       backOf: front => front,

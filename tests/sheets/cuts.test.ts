@@ -73,7 +73,7 @@ describe('ticks', () => {
   })
 })
 
-describe('no cut marks', () => {
+describe('no cut lines', () => {
   it('are drawn where the plan wants none', () => {
     expect(drawCuts(fourCards(0), paper, 'none')).toEqual([])
   })

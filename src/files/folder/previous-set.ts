@@ -1,5 +1,6 @@
 import { lstat, readdir, readFile } from 'node:fs/promises'
 import { join } from 'node:path'
+import { fail, succeed } from '../../outcomes.js'
 import { errorAt, type Outcome } from '../../problems.js'
 import type { Manifest } from '../manifest.js'
 import { systemCode } from './file-problem.js'
@@ -9,17 +10,17 @@ import { systemCode } from './file-problem.js'
  * files in it but no manifest of ours belongs to somebody else, and is refused.
  */
 export async function readPreviousSet(folder: string): Promise<Outcome<Manifest | null>> {
-  if (!(await exists(folder))) return { ok: true, value: null, problems: [] }
+  if (!(await exists(folder))) return succeed(null)
   if (!(await lstat(folder)).isDirectory()) return refused(folder, 'a file stands where a folder is needed')
   const names = (await readdir(folder)).filter(name => !isSystemLitter(name))
-  if (names.length === 0) return { ok: true, value: null, problems: [] }
+  if (names.length === 0) return succeed(null)
   if (!names.includes('manifest.json'))
     return refused(folder, 'this folder holds files that oaktag did not make')
   const text = await readFile(join(folder, 'manifest.json'), 'utf8')
   const manifest = parseManifest(text)
   if (manifest === undefined)
     return refused(folder, 'the manifest.json in this folder is not one of oaktag’s')
-  return { ok: true, value: manifest, problems: [] }
+  return succeed(manifest)
 }
 
 async function exists(path: string): Promise<boolean> {
@@ -68,5 +69,5 @@ function isRecord(value: unknown): value is Record<string, unknown> {
 
 function refused(folder: string, message: string): Outcome<never> {
   const advice = 'Choose another folder with --out, or move it away. Nothing was changed.'
-  return { ok: false, problems: [errorAt({ file: folder }, message, advice)] }
+  return fail(errorAt({ file: folder }, message, advice))
 }

@@ -19,7 +19,7 @@ export interface DrawingGroup {
 }
 
 /**
- * The order in which every format paints a sheet: pieces, furniture, then (not listed here) cut marks on top,
+ * The order in which every format paints a sheet: pieces, furniture, then (not listed here) cut lines on top,
  * so that a filled card cannot hide the line along its edge.
  */
 export function drawingGroups(sheet: Sheet): readonly DrawingGroup[] {

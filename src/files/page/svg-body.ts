@@ -1,5 +1,5 @@
 import type { Art, Shape } from '../../pieces/piece.js'
-import type { CutMark, Sheet } from '../../sheets/sheet.js'
+import type { CutLine, Sheet } from '../../sheets/sheet.js'
 import { toDecimal } from './decimal.js'
 import { type Drawing, type DrawingGroup, drawingGroups } from './drawing-order.js'
 import { escapeXml } from './xml.js'
@@ -72,7 +72,7 @@ function strokeAttributes({ color, widthMm, dashMm, cap }: Stroke): string {
   return ` stroke="${escapeXml(color)}" stroke-width="${toDecimal(widthMm)}"${dash}${ends}`
 }
 
-function cutsMarkup(cuts: readonly CutMark[]): string {
+function cutsMarkup(cuts: readonly CutLine[]): string {
   if (cuts.length === 0) return ''
   const lines = cuts.map(
     cut =>

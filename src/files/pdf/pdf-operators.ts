@@ -1,5 +1,5 @@
 import type { PathShape } from '../../pieces/piece.js'
-import type { CutMark } from '../../sheets/sheet.js'
+import type { CutLine } from '../../sheets/sheet.js'
 import { toDecimal } from '../page/decimal.js'
 import type { Drawing } from '../page/drawing-order.js'
 import { readPath } from '../page/path-data.js'
@@ -22,7 +22,7 @@ export function pathOperators({ d, fill, stroke }: PathShape): string {
   return [...setUp, ...pathSteps(d), paint].filter(line => line !== '').join('\n')
 }
 
-export function cutOperators(cuts: readonly CutMark[]): string {
+export function cutOperators(cuts: readonly CutLine[]): string {
   const lines = cuts.map(
     ({ x1Mm, y1Mm, x2Mm, y2Mm, widthMm, white }) =>
       `${white ? '1 1 1' : '0 0 0'} RG ${toDecimal(widthMm)} w ${toDecimal(x1Mm)} ${toDecimal(y1Mm)} m ${toDecimal(x2Mm)} ${toDecimal(y2Mm)} l S`,

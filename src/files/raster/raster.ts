@@ -1,6 +1,6 @@
 import { mmToPixels } from '../../geometry.js'
 import type { Shape } from '../../pieces/piece.js'
-import type { CutMark, Sheet } from '../../sheets/sheet.js'
+import type { CutLine, Sheet } from '../../sheets/sheet.js'
 import { drawingGroups } from '../page/drawing-order.js'
 import type { Pixels } from '../png/pixels.js'
 import { blankPage, paintRectangle, paintSprite } from './compose.js'
@@ -66,16 +66,16 @@ function placedShapes(sheet: Sheet): readonly PlacedShape[] {
   return [...shapes, ...sheet.cuts.filter(isSlanting).map(shapeOfCut)]
 }
 
-const isSlanting = (cut: CutMark): boolean => cut.x1Mm !== cut.x2Mm && cut.y1Mm !== cut.y2Mm
+const isSlanting = (cut: CutLine): boolean => cut.x1Mm !== cut.x2Mm && cut.y1Mm !== cut.y2Mm
 
-function shapeOfCut({ x1Mm, y1Mm, x2Mm, y2Mm, widthMm, white }: CutMark): PlacedShape {
+function shapeOfCut({ x1Mm, y1Mm, x2Mm, y2Mm, widthMm, white }: CutLine): PlacedShape {
   const d = `M0 0L${x2Mm - x1Mm} ${y2Mm - y1Mm}`
   const stroke = { color: white ? '#ffffff' : '#000000', widthMm }
   return { shape: { kind: 'path', d, fill: 'none', stroke }, xMm: x1Mm, yMm: y1Mm, turn: 0 }
 }
 
 /** An upright or level cut is painted on whole pixels, at least one thick, so that it is black and not a smear. */
-function paintCut(page: Pixels, cut: CutMark, dpi: number): void {
+function paintCut(page: Pixels, cut: CutLine, dpi: number): void {
   const pixels = (mm: number): number => mmToPixels(mm, dpi)
   const thick = Math.max(1, Math.round(pixels(cut.widthMm)))
   const [x1, x2] = [cut.x1Mm, cut.x2Mm].map(pixels).sort((a, b) => a - b) as [number, number]

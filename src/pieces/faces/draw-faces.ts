@@ -1,4 +1,5 @@
 import { type Box, moveBox } from '../../geometry.js'
+import { succeed } from '../../outcomes.js'
 import type { Contrast } from '../../plan/plan.js'
 import type { Outcome } from '../../problems.js'
 import { recolourer } from '../art/recolour.js'
@@ -47,7 +48,7 @@ export async function drawFaces<F extends Face>(
 ): Promise<Outcome<DrawnFaces<F>>> {
   const fitted = await fitFaces(faces, drawing)
   if (!fitted.ok) return fitted
-  return { ok: true, value: drawFitted(fitted.value, drawing), problems: [] }
+  return succeed(drawFitted(fitted.value, drawing))
 }
 
 /** The same for faces whose sizes are found already. */

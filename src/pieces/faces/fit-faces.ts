@@ -1,4 +1,5 @@
 import type { Box } from '../../geometry.js'
+import { fail, failWith, succeed } from '../../outcomes.js'
 import type { Outcome, Place, Problem } from '../../problems.js'
 import type { StyledMark } from '../marks/styled-mark.js'
 import { type TypeScale, wordRules } from '../text/type-scale.js'
@@ -64,9 +65,7 @@ export async function fitFaces<F extends Face>(
   const outcome = fitAgain(fitted, fitting)
   const [spilt] = laidOut.flatMap(({ art }) => textOffArt(art))
   // A word too long for its card is the better thing to be told; where it is, other text seldom has room either.
-  return outcome.ok && spilt !== undefined
-    ? { ok: false, problems: [noRoomProblem(spilt, fitting.place)] }
-    : outcome
+  return outcome.ok && spilt !== undefined ? fail(noRoomProblem(spilt, fitting.place)) : outcome
 }
 
 /** The same faces, as they are laid out, with their words held to other sizes. */
@@ -76,7 +75,7 @@ export function fitAgain<F extends Face>(
 ): Outcome<FittedFaces<F>> {
   const found = faces.flatMap(({ words }) => words)
   const fits = fitGroups(found, slotWordFinder(fitting.marks), fitting)
-  return fits.ok ? { ok: true, value: { faces, fits: fits.value }, problems: [] } : fits
+  return fits.ok ? succeed({ faces, fits: fits.value }) : fits
 }
 
 export function slotBox(slots: ReadonlyMap<string, Box>, name: string): Box {
@@ -123,7 +122,7 @@ function fitGroups(
     if (isFit(fit)) fits.set(sizeGroup, { ...fit, sizeGroup })
     else problems.push(noFitProblem(fit, type, place))
   }
-  return problems.length > 0 ? { ok: false, problems } : { ok: true, value: fits, problems: [] }
+  return problems.length > 0 ? failWith(problems) : succeed(fits)
 }
 
 function isFit(fit: Fit | NoFit): fit is Fit {

@@ -27,7 +27,7 @@ export interface CardBackRequest {
   readonly back: Exclude<BackKind, 'none'>
   readonly card: Card
   readonly size: Size
-  readonly setName: string
+  readonly shortSetTitle: string
   readonly type: TypeScale
   readonly measure: TextMeasure
   readonly pictureOf: (word: Word) => Picture | undefined
@@ -51,10 +51,10 @@ interface BackContent {
 }
 
 function contentOf(request: CardBackRequest): BackContent {
-  const { back, card, setName } = request
+  const { back, card, shortSetTitle } = request
   const word = card.words.length === 1 ? card.words[0] : undefined
   if (back === 'pattern') return patternContent(request)
-  if (word === undefined || back === 'name') return textContent(request, setName)
+  if (word === undefined || back === 'name') return textContent(request, shortSetTitle)
   switch (back) {
     case 'clue':
       return textContent(request, word.clue ?? '')

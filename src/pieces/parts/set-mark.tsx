@@ -17,7 +17,7 @@ export function setMarkHeightMm(type: TypeScale): number {
 const BESIDE_MM = 3
 
 /** The set's name, cut short where its mark would be wider than a piece of this width. */
-export function shortSetName({
+export function shortenSetTitle({
   name,
   widthMm,
   border,
@@ -45,13 +45,13 @@ export function shortSetName({
  * that is cut off.
  */
 export function SetMark({
-  setName,
+  shortSetTitle,
   card,
   set,
   type,
   border,
 }: {
-  readonly setName: string
+  readonly shortSetTitle: string
   readonly card: Card
   readonly set: CardSet
   readonly type: TypeScale
@@ -83,7 +83,7 @@ export function SetMark({
           whiteSpace: 'nowrap',
         }}
       >
-        {type.large ? `${card.number}/${count}` : `${setName} ${card.number}/${count}`}
+        {type.large ? `${card.number}/${count}` : `${shortSetTitle} ${card.number}/${count}`}
       </div>
     </div>
   )

@@ -28,14 +28,14 @@ export interface TextCardRequest {
   /** Of a size that `fitTexts` found for the whole set. */
   readonly style: TextStyle
   readonly border: string | undefined
-  readonly setName: string
+  readonly shortSetTitle: string
   readonly type: TypeScale
   readonly measure: TextMeasure
 }
 
 /** A card with running text in its middle instead of a word: a header, a clue. */
 export function textCardFace(request: TextCardRequest): CardFace {
-  const { card, set, size, text, style, border, setName, type, measure } = request
+  const { card, set, size, text, style, border, shortSetTitle, type, measure } = request
   const { id, kind, number, copy } = card
   const lines = balancedLines(text, textRoom(size, border, type).widthMm, style, measure)
   return {
@@ -49,7 +49,7 @@ export function textCardFace(request: TextCardRequest): CardFace {
       <CardFrame type={type} border={border}>
         <OverlaySlot name="border" />
         <Lines lines={lines} style={style} box={{ flexGrow: 1, width: '100%', justifyContent: 'center' }} />
-        <SetMark setName={setName} card={card} set={set} type={type} border={border} />
+        <SetMark shortSetTitle={shortSetTitle} card={card} set={set} type={type} border={border} />
       </CardFrame>
     ),
     slots: { border: cardBorder(border, type) },

@@ -1,4 +1,5 @@
 import { MM_PER_POINT, mmToPoints, type Size, saySize } from '../../geometry.js'
+import { failWith, succeed } from '../../outcomes.js'
 import { errorAt, type Outcome, type Place, type Problem } from '../../problems.js'
 import { LINE_HEIGHT, type TextMeasure } from './text-lines.js'
 
@@ -30,8 +31,7 @@ export function fitTexts(request: FitTextsRequest): Outcome<number> {
   const widthAtOne = widthsAtOne(request)
   const allFit = (sizeMm: number) => texts.every(text => fits(text, sizeMm, widthAtOne))
   const tooLong = texts.filter(text => !fits(text, minimumMm, widthAtOne))
-  if (tooLong.length > 0)
-    return { ok: false, problems: tooLong.map(text => textTooLong(text, minimumMm, request.place)) }
+  if (tooLong.length > 0) return failWith(tooLong.map(text => textTooLong(text, minimumMm, request.place)))
   let low = 0
   let high = Math.floor((maximumMm - minimumMm) / STEP_MM) + 1
   while (high - low > 1) {
@@ -39,7 +39,7 @@ export function fitTexts(request: FitTextsRequest): Outcome<number> {
     if (allFit(minimumMm + middle * STEP_MM)) low = middle
     else high = middle
   }
-  return { ok: true, value: minimumMm + low * STEP_MM, problems: [] }
+  return succeed(minimumMm + low * STEP_MM)
 }
 
 /** Widths grow in proportion to the em, so each run of words is shaped once. */

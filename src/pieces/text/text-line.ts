@@ -14,15 +14,15 @@ export interface TextLineRequest {
 
 /** One line of text as outlines. */
 export interface TextLine {
-  /** As wide as the text's advance; from the face's ascender ink down to its descender ink. */
+  /** As wide as the text's advance; from the typeface's ascender ink down to its descender ink. */
   readonly art: Art
   /** From the top of `art`. */
   readonly baselineMm: number
 }
 
 /**
- * A line of plain text, for labels and lists. Its height is the face's, not the text's, so that lines of one size
- * share a baseline. Characters that the face lacks leave nothing: ask `typeface.missing` before.
+ * A line of plain text, for labels and lists. Its height is the typeface's, not the text's, so that lines of one size
+ * share a baseline. Characters that the typeface lacks leave nothing: ask `typeface.missing` before.
  */
 export function drawTextLine(request: TextLineRequest): TextLine {
   const { typeface, text, sizeMm, color = '#000000', weight = 'regular' } = request

@@ -3,7 +3,7 @@ import type { TypeSize } from '../../plan/plan.js'
 import type { Typeface } from '../typeface/typeface.js'
 import { emForXHeight, isLargePrint, leastEmMm, REFERENCE_X_HEIGHT } from './type-size.js'
 
-/** The sizes of type of one set, as ems in mm of the set's own face. */
+/** The sizes of type of one set, as ems in mm of the set's own typeface. */
 export interface TypeScale {
   /** Large print: laid out anew, fewer and larger, nothing small on a piece. */
   readonly large: boolean
@@ -21,14 +21,14 @@ export interface TypeScale {
   readonly wordMaximumMm: number
 }
 
-/** No word need be larger, in points of a face whose x is half its em: our own judgement, no source. */
+/** No word need be larger, in points of a typeface whose x is half its em: our own judgement, no source. */
 const MOST_POINTS = { normal: 96, large: 140 } as const
 const TEXT_PT = 11
 const ADULT_TEXT_PT = 10.5
 /** Small, and only ever for whoever sorts the pieces: common practice, no source. */
 const SET_MARK_PT = 6.5
 
-/** Every size goes by the height of x, so that a set keeps its legibility when the face changes. */
+/** Every size goes by the height of x, so that a set keeps its legibility when the typeface changes. */
 export function typeScale(size: TypeSize, typeface: Typeface): TypeScale {
   const equal = (points: number) => emForXHeight(typeface, pointsToMm(points) * REFERENCE_X_HEIGHT)
   const large = isLargePrint(typeface, size)

@@ -4,13 +4,13 @@ import { xHeightForAcuityMm } from '../../plan/values/acuity.js'
 import type { Typeface } from '../typeface/typeface.js'
 
 /**
- * Sizes are compared by the height of x, because that is what a reader sees: two faces at 24 points may differ by an
- * eighth. `normal` and `large` are points of a face whose x is half its em, which is near the bundled ones.
+ * Sizes are compared by the height of x, because that is what a reader sees: two typefaces at 24 points may differ by an
+ * eighth. `normal` and `large` are points of a typeface whose x is half its em, which is near the bundled ones.
  */
 export const REFERENCE_X_HEIGHT = 0.5
 
 /**
- * Least sizes in points of the reference face. Clear print is 12 to 14 point (RNIB); large print is 18 point or more
+ * Least sizes in points of the reference typeface. Clear print is 12 to 14 point (RNIB); large print is 18 point or more
  * (American Printing House for the Blind), giant print 24 or more (RNIB).
  */
 export const leastPoints = { normal: 14, large: 24 } as const
@@ -30,13 +30,13 @@ export function leastXHeightMm(size: TypeSize): number {
   }
 }
 
-/** The em in mm at which the face's x is `xHeightMm` high. */
+/** The em in mm at which the typeface's x is `xHeightMm` high. */
 export function emForXHeight(typeface: Typeface, xHeightMm: number): number {
   return xHeightMm / typeface.metrics.xHeight
 }
 
 /**
- * The least em in mm for a size in this face. Where the teacher names points she means points of this face; all other
+ * The least em in mm for a size in this typeface. Where the teacher names points she means points of this typeface; all other
  * sizes go by the height of x.
  */
 export function leastEmMm(typeface: Typeface, size: TypeSize): number {

@@ -27,7 +27,7 @@ export interface RawGlyph {
   readonly yOffsetEm: number
 }
 
-/** Features by which a face joins or swaps neighbouring letters. */
+/** Features by which a typeface joins or swaps neighbouring letters. */
 const joiningFeatures = ['liga', 'clig', 'dlig', 'rlig', 'calt', 'hlig']
 
 /** Undefined where the bytes are no font that can be shaped. */

@@ -68,7 +68,7 @@ function addSegment(rows: { left: number; right: number }[], firstRow: number, s
   }
 }
 
-/** Straight pieces of the outline; eight a curve keep within a thousandth of an em on the bundled faces. */
+/** Straight pieces of the outline; eight a curve keep within a thousandth of an em on the bundled typefaces. */
 const piecesPerCurve = 8
 
 /** The outline as straight pieces, each `[fromX, fromY, toX, toY]`; contours are closed. */

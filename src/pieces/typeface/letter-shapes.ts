@@ -4,7 +4,7 @@ import type { Typeface } from './typeface.js'
 /** `schoolbook` as children write the letter, `book` with two storeys. */
 export type LetterShape = 'schoolbook' | 'book'
 
-/** The shapes of the two letters that faces draw in two ways, told from their outlines. */
+/** The shapes of the two letters that typefaces draw in two ways, told from their outlines. */
 export function letterShapesOf(typeface: Typeface): { readonly a: LetterShape; readonly g: LetterShape } {
   return {
     a: strokesDownTheMiddle(typeface, 'a') > 2 ? 'book' : 'schoolbook',

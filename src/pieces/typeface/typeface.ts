@@ -40,7 +40,7 @@ export interface Typeface {
     readonly extendedBold?: Uint8Array
   }
   readonly hasBold: boolean
-  /** The characters of `text` for which the face has no glyph, each once. */
+  /** The characters of `text` for which the typeface has no glyph, each once. */
   missing(text: string): readonly string[]
   /** Characters without a glyph leave nothing behind: ask `missing` first. */
   shape(text: string, options?: ShapeOptions): ShapedRun

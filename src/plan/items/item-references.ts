@@ -1,6 +1,6 @@
 /** What an item takes up from the rest of the plan: words and groups, by name. */
 
-import { fail, outcomeOf, succeed, together } from '../../outcomes.js'
+import { fail, failWith, outcomeOf, succeed, together } from '../../outcomes.js'
 import { errorAt, type Outcome } from '../../problems.js'
 import { foldName, nameReader } from '../values/names.js'
 import { nearestAdvice } from '../values/nearest.js'
@@ -47,5 +47,5 @@ function listOfNames(entry: Entry, readOne: Reader<string>, what: string): Outco
   const names = together(outcomes)
   return names.ok
     ? outcomeOf(names.value, [...names.problems, ...twice])
-    : { ok: false, problems: [...names.problems, ...twice] }
+    : failWith([...names.problems, ...twice])
 }

@@ -1,6 +1,6 @@
 /** `print:`, the things to print, each with a name of its own. */
 
-import { outcomeOf, together } from '../../outcomes.js'
+import { failWith, outcomeOf, together } from '../../outcomes.js'
 import { errorAt, type Outcome, type Problem } from '../../problems.js'
 import type { PrintItem } from '../plan.js'
 import { fileSafeName, foldName } from '../values/names.js'
@@ -18,7 +18,7 @@ export function readPrintList(entry: Entry, context: ItemContext): Outcome<reado
   const good = outcomes.flatMap(outcome => (outcome.ok ? [outcome.value] : []))
   const read = together(outcomes)
   const problems = [...read.problems, ...clashes(good, context.groups)]
-  return read.ok ? outcomeOf(named(read.value, context.groups), problems) : { ok: false, problems }
+  return read.ok ? outcomeOf(named(read.value, context.groups), problems) : failWith(problems)
 }
 
 /** The teacher's names stand; a layout printed twice without names becomes `word-cards` and `word-cards-2`. */

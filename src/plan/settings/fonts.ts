@@ -14,7 +14,7 @@ export interface FontNames {
   readonly namedIn: string
 }
 
-/** A registered face's name, or the path of a .ttf or .otf file, which is given as an absolute path. */
+/** A registered typeface's name, or the path of a .ttf or .otf file, which is given as an absolute path. */
 export function fontReader({ known, files, namedIn }: FontNames): Reader<string> {
   const named = nameReader({ what: 'a font', known, where: '`oaktag list fonts` shows all of them.' })
   return entry => {
@@ -22,7 +22,7 @@ export function fontReader({ known, files, namedIn }: FontNames): Reader<string>
     const path = resolve(dirname(namedIn), entry.text)
     const found = files.beginning(path, 4)
     if (found.kind !== 'bytes') {
-      const advice = 'Give the path of a .ttf or .otf file, relative to the plan, or the name of a face.'
+      const advice = 'Give the path of a .ttf or .otf file, relative to the plan, or the name of a typeface.'
       return fail(errorAt(entry.place, `no font file "${entry.text}" can be read`, advice))
     }
     if (signatures.includes(String.fromCharCode(...found.bytes))) return succeed(path)

@@ -1,6 +1,6 @@
 /** `groups:`, other children in the same week, with words or a size of their own. */
 
-import { andThen, outcomeOf, present, succeed, together } from '../../outcomes.js'
+import { andThen, failWith, outcomeOf, present, succeed, together } from '../../outcomes.js'
 import { errorAt, type Outcome, type Problem } from '../../problems.js'
 import type { PlanGroup, PlanWord } from '../plan.js'
 import { fileNameReader, foldName } from '../values/names.js'
@@ -24,7 +24,7 @@ export function readGroups(entry: Entry, context: GroupContext): Outcome<readonl
   if (entry.kind !== 'list') return misfit(entry, 'a list of groups', form)
   const groups = together(entry.items.map(item => readGroup(item, context)))
   const problems = [...groups.problems, ...repeatedNames(typedGroups(entry))]
-  return groups.ok ? outcomeOf(groups.value, problems) : { ok: false, problems }
+  return groups.ok ? outcomeOf(groups.value, problems) : failWith(problems)
 }
 
 function readGroup(entry: Entry, context: GroupContext): Outcome<PlanGroup> {

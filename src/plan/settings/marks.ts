@@ -1,6 +1,6 @@
 /** `marks:`, what is marked and how, in the order in which the key shows it. */
 
-import { andThen, fail, outcomeOf, present, succeed, together } from '../../outcomes.js'
+import { andThen, fail, failWith, outcomeOf, present, succeed, together } from '../../outcomes.js'
 import { errorAt, type Outcome, type Problem } from '../../problems.js'
 import type { MarkTarget, PlanMark } from '../plan.js'
 import { readColor } from '../values/colors.js'
@@ -25,7 +25,7 @@ export function readMarks(entry: Entry, names: MarkNames): Outcome<readonly Plan
   const good = outcomes.flatMap(outcome => (outcome.ok ? [outcome.value] : []))
   const marks = together(outcomes)
   const problems = [...marks.problems, ...repeatedTargets(good)]
-  return marks.ok ? outcomeOf(marks.value, problems) : { ok: false, problems }
+  return marks.ok ? outcomeOf(marks.value, problems) : failWith(problems)
 }
 
 function readMark(entry: Entry, { patterns, lines, outlines }: MarkNames): Outcome<PlanMark> {

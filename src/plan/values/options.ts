@@ -3,6 +3,7 @@
  * the value, or the default where the teacher said nothing, under the same key in `PrintItem.options`.
  */
 
+import type { ColumnsAndRows } from '../../geometry.js'
 import { andThen, fail, succeed, together } from '../../outcomes.js'
 import { errorAt, type Outcome } from '../../problems.js'
 import { type Entry, misfit, oneOrMore } from '../yaml/entry.js'
@@ -24,11 +25,6 @@ export type OptionsOf<R extends Readonly<Record<string, OptionReader<unknown>>>>
   readonly [K in keyof R]: R[K] extends OptionReader<infer T> ? T : never
 }
 
-export interface GridSize {
-  readonly columns: number
-  readonly rows: number
-}
-
 export function wholeNumber<T extends number | undefined>(
   min: number,
   max: number,
@@ -42,11 +38,11 @@ export function wholeNumber<T extends number | undefined>(
 }
 
 /** `5x4`: five columns, four rows; each from `min` to `max`. */
-export function gridSize<T extends GridSize | undefined>(
+export function gridSize<T extends ColumnsAndRows | undefined>(
   min: number,
   max: number,
   fallback: T,
-): OptionReader<GridSize | T> {
+): OptionReader<ColumnsAndRows | T> {
   const advice = `Write columns x rows, such as 5x5, each from ${min} to ${max}.`
   return {
     expects: `columns x rows, each from ${min} to ${max}`,

@@ -1,6 +1,6 @@
 /** The words of a list whose entries are read, wherever they stood: in a plan, in a file, on the command line. */
 
-import { outcomeOf, together } from '../../outcomes.js'
+import { failWith, outcomeOf, together } from '../../outcomes.js'
 import { errorAt, type Outcome, type Place, type Problem } from '../../problems.js'
 import type { PlanWord } from '../plan.js'
 import { repetitions } from '../values/repetitions.js'
@@ -19,7 +19,7 @@ export interface WordEntries {
 export function readWords(entries: WordEntries, context: WordContext): Outcome<readonly PlanWord[]> {
   const words = together(entries.items.map(item => readWord(item, { ...context, file: entries.file })))
   const problems = [...words.problems, ...repeated(typedWords(entries))]
-  return words.ok ? outcomeOf(words.value, problems) : { ok: false, problems }
+  return words.ok ? outcomeOf(words.value, problems) : failWith(problems)
 }
 
 export interface TypedWord {

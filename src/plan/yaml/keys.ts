@@ -1,6 +1,6 @@
 /** Reading the keys of a map: each known key by its own reader, an unknown one an error that names the nearest. */
 
-import { fail, outcomeOf, record, type ValueOf } from '../../outcomes.js'
+import { fail, failWith, outcomeOf, record, type ValueOf } from '../../outcomes.js'
 import { errorAt, type Outcome, type Place, type Problem } from '../../problems.js'
 import { foldName } from '../values/names.js'
 import { nearestAdvice } from '../values/nearest.js'
@@ -36,7 +36,7 @@ export function readKeys<R extends Readers>(map: MapEntry, table: KeyTable<R>): 
   const read = record(outcomes)
   const places = new Map([...known].map(([key, pair]) => [key, pair.value.place]))
   const all = [...(table.rules ?? []), ...problems, ...read.problems]
-  if (!read.ok) return { ok: false, problems: all }
+  if (!read.ok) return failWith(all)
   return outcomeOf({ values: read.value as ReadKeys<R>['values'], places }, all)
 }
 

@@ -1,8 +1,7 @@
 /** A board's grid and its lines. */
+import type { ColumnsAndRows } from '../../geometry.js'
 
-export interface BoardGrid {
-  readonly columns: number
-  readonly rows: number
+export interface BoardGrid extends ColumnsAndRows {
   /** A free space in the middle; only a grid of odd sides both ways has a middle cell, others go without. */
   readonly freeCentre: boolean
 }

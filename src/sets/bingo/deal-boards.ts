@@ -1,4 +1,5 @@
 /** Deals boards: which words are on which board, and where. */
+import { fail, succeed } from '../../outcomes.js'
 import { errorAt, type Outcome, type Place, type Problem } from '../../problems.js'
 import { generatorFor } from '../random.js'
 import { type Board, type BoardGrid, freeCell, wordsPerBoard } from './board.js'
@@ -47,8 +48,8 @@ export function dealBoards(wanted: BoardsWanted): Outcome<BoardDeal> {
   const { columns, rows, freeCentre, words } = wanted
   const grid: BoardGrid = { columns, rows, freeCentre }
   const size = wordsPerBoard(grid)
-  if (size === 0) return { ok: false, problems: [noWordOnBoard(wanted)] }
-  if (words < size) return { ok: false, problems: [tooFewWords(wanted, size)] }
+  if (size === 0) return fail(noWordOnBoard(wanted))
+  if (words < size) return fail(tooFewWords(wanted, size))
 
   const generator = generatorFor(wanted.seed, `${wanted.label}: boards`)
   const subsets = chooseEvenSubsets({ words, size, boards: wanted.boards }, generator)
@@ -61,7 +62,7 @@ export function dealBoards(wanted: BoardsWanted): Outcome<BoardDeal> {
     meetings: spread(countPairs(subsets, words)),
     notes: notesOn(wanted, size, arranged),
   }
-  return { ok: true, value: deal, problems: [] }
+  return succeed(deal)
 }
 
 function noWordOnBoard(wanted: BoardsWanted): Problem {

@@ -1,4 +1,5 @@
 /** Chain cards: each card answers one prompt and asks the next, round in one closed loop. */
+import { failWith, succeed } from '../../outcomes.js'
 import { errorAt, type Outcome, type Place, type Problem, warningAt } from '../../problems.js'
 import type { Word } from '../../words/word.js'
 import { cardId } from '../card-id.js'
@@ -31,7 +32,7 @@ export function chainCards(wanted: ChainWanted): Outcome<CardSet> {
     ...broken(wanted),
     ...(asked.length < 3 ? [tooShort(wanted, asked.length)] : []),
   ]
-  if (problems.some(problem => problem.severity === 'error')) return { ok: false, problems }
+  if (problems.some(problem => problem.severity === 'error')) return failWith(problems)
 
   const generator = generatorFor(seed, `${label}: chain`)
   const loop = shuffle(asked, generator).map((word, step, round) => {
@@ -56,7 +57,7 @@ export function chainCards(wanted: ChainWanted): Outcome<CardSet> {
       numbers: [numberOf.get(step)!, numberOf.get(nextStep)!],
     })),
   }
-  return { ok: true, value: set, problems }
+  return succeed(set, problems)
 }
 
 function noPrompt(word: Word, { ask, place }: ChainWanted): Problem {

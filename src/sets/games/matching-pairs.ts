@@ -1,4 +1,5 @@
 /** Matching pairs: two cards that belong together, to be found among all of them. */
+import { failWith, succeed } from '../../outcomes.js'
 import { errorAt, type Outcome, type Place, type Problem, warningAt } from '../../problems.js'
 import type { Word } from '../../words/word.js'
 import { cardId } from '../card-id.js'
@@ -30,7 +31,7 @@ export function matchingPairs(wanted: PairsWanted): Outcome<CardSet> {
   )
   const unpaired = wanted.words.filter(word => !paired.has(word))
   const problems = [...unpaired.map(word => noPair(word, wanted)), ...ambiguities(wanted)]
-  if (pairs.length < 2) return { ok: false, problems: [...problems, tooFewPairs(wanted, pairs.length)] }
+  if (pairs.length < 2) return failWith([...problems, tooFewPairs(wanted, pairs.length)])
 
   const generator = generatorFor(wanted.seed, `${wanted.label}: pairs`)
   const halves = pairs.flatMap((pair, index): Half[] => [
@@ -57,7 +58,7 @@ export function matchingPairs(wanted: PairsWanted): Outcome<CardSet> {
       numbers: laid.flatMap((half, index) => (half.pair === pair ? [index + 1] : [])),
     })),
   }
-  return { ok: true, value: set, problems }
+  return succeed(set, problems)
 }
 
 /** A word with another word, or with a text. */

@@ -2,7 +2,7 @@
 import { type Box, boxContains, boxesOverlap, insetBox, pointsToMm, type Size } from '../../geometry.js'
 import type { PlacedArt } from '../../pieces/piece.js'
 import { UNREACHABLE_EDGE_MM } from '../margins.js'
-import type { CutMark } from '../sheet.js'
+import type { CutLine } from '../sheet.js'
 import type { Lettering } from './lettering.js'
 
 export interface PageLabelRequest {
@@ -10,7 +10,7 @@ export interface PageLabelRequest {
   readonly lettering: Lettering
   readonly sheetSize: Size
   readonly pieces: readonly Box[]
-  readonly cuts: readonly CutMark[]
+  readonly cuts: readonly CutLine[]
 }
 
 /** Largest first. Below 6 pt it would be of no use, and is left out. */
@@ -19,7 +19,7 @@ const SIZES_MM = [pointsToMm(7.5), pointsToMm(7), pointsToMm(6.5), pointsToMm(6)
 /** White space between the label and whatever stands next to it. */
 const CLEAR_MM = 0.5
 
-/** The label where it is clear of every piece and cut mark and in the printer's reach: at the top, or else at the bottom. */
+/** The label where it is clear of every piece and cut line and in the printer's reach: at the top, or else at the bottom. */
 export function placePageLabel(request: PageLabelRequest): PlacedArt | undefined {
   const { text, lettering, sheetSize, pieces, cuts } = request
   const obstacles = [...pieces, ...cuts.map(cutBox)].map(box => insetBox(box, -CLEAR_MM))
@@ -41,14 +41,14 @@ export function placePageLabel(request: PageLabelRequest): PlacedArt | undefined
   return undefined
 }
 
-/** Just inside each column, where the cut marks of its edges are passed, and at its very edge. */
+/** Just inside each column, where the cut lines of its edges are passed, and at its very edge. */
 function leftsToTry(pieces: readonly Box[], reach: Box): readonly number[] {
   const columns = [...new Set(pieces.map(piece => piece.xMm))].sort((a, b) => a - b)
   if (columns.length === 0) return [reach.xMm]
   return columns.flatMap(left => [left + 2 * CLEAR_MM, left]).map(x => Math.max(reach.xMm, x))
 }
 
-function cutBox(cut: CutMark): Box {
+function cutBox(cut: CutLine): Box {
   const half = cut.widthMm / 2
   return {
     xMm: Math.min(cut.x1Mm, cut.x2Mm) - half,

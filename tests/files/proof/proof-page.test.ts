@@ -176,7 +176,7 @@ const roughly = (size: string): string =>
     .map(side => Math.round(Number(side)))
     .join(' x ')
 
-/** Left, top, right and bottom edge in pixels of the ink between the cut marks: the frames of the two cards. */
+/** Left, top, right and bottom edge in pixels of the ink between the cut lines: the frames of the two cards. */
 function inkBounds(grey: Uint8Array, widthPx: number): number[] {
   const rows = new Set<number>()
   const columns = new Set<number>()

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { bundledFaces } from '../../../fonts/index.js'
+import { bundledTypefaces } from '../../../fonts/index.js'
 import { loadTypeface } from '../../../fonts/load-typeface.js'
 import { pathText, scaleCommands } from '../../../src/pieces/art/path-text.js'
 import { inkRulesFor } from '../../../src/pieces/marks/ink-rules.js'
@@ -18,7 +18,7 @@ const pixelsPerMm = dpi / 25.4
 const toleranceMm = 0.2
 const place = { file: 'plan.yaml' }
 
-const faces = bundledFaces.map(({ name }) => {
+const faces = bundledTypefaces.map(({ name }) => {
   const loaded = loadTypeface({ name, place })
   if (!loaded.ok) throw new Error(`${name} does not load`)
   return loaded.value

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { bundledFaces } from '../../../fonts/index.js'
+import { bundledTypefaces } from '../../../fonts/index.js'
 import { letterShapesOf } from '../../../src/pieces/typeface/letter-shapes.js'
 import { drawWord } from '../../../src/pieces/word/word-art.js'
 import { bundledTypeface } from '../bundled-typefaces.js'
@@ -18,12 +18,12 @@ function strokesDownTheMiddle(face: string, letter: string): number {
 }
 
 describe('what the list of fonts says of a and g', () => {
-  it.each(bundledFaces)('$family', ({ name, letterShapes }) => {
+  it.each(bundledTypefaces)('$family', ({ name, letterShapes }) => {
     expect(strokesDownTheMiddle(name, 'a')).toBe(letterShapes.a === 'schoolbook' ? 2 : 3)
     expect(strokesDownTheMiddle(name, 'g')).toBe(letterShapes.g === 'schoolbook' ? 3 : 4)
   })
 
-  it.each(bundledFaces)(
+  it.each(bundledTypefaces)(
     '$family, told from its outlines as for a font of the teacher’s own',
     ({ name, letterShapes }) => {
       expect(letterShapesOf(bundledTypeface(name))).toEqual(letterShapes)
