@@ -1,4 +1,6 @@
 /** How a vowel-beginning ending (-ed, -ing, -er, -est, -y) joins a base. The rules are common practice, no source. */
+import { lazily, wordsOf } from '../tables/installed-tables.js'
+
 export type JoiningRule =
   | 'add'
   | 'drop e'
@@ -35,27 +37,14 @@ function keepsItsE(base: string): boolean {
   return /(?:ee|oe|ye)$/.test(base) || base === 'singe' || base === 'be' || base === 'tinge'
 }
 
-const unstressedYetDoubled = new Set([
-  'program',
-  'kidnap',
-  'worship',
-  'handicap',
-  'format',
-  'zigzag',
-  'input',
-])
-/** Stressed at the end; needed where no pronunciation is given. */
-const stressedAtTheEnd = new Set(
-  `begin forget admit permit submit commit omit regret upset occur prefer refer transfer confer defer control
-  patrol compel expel propel rebel equip abhor concur deter incur infer forbid allot acquit outrun rerun
-  reset unzip unplug unwrap babysit`.split(/\s+/),
-)
+/** Longer words that double their last letter whatever their pronunciation says. */
+const doublesByName = lazily(() => new Set(wordsOf('endings/doubling')))
 
 /** One vowel letter, then one consonant letter other than w, x, y, in a stressed last syllable. */
 function doubles(base: string, pronunciation: string | undefined): boolean {
   if (!/(?:^|[^aeiou]|qu)[aeiouy][^aeiouwxy]$/.test(base)) return false
   if (/^[^aeiouy]*(?:qu)?[aeiouy][^aeiouwxy]$/.test(base)) return base !== 'bus'
-  if (unstressedYetDoubled.has(base) || stressedAtTheEnd.has(base)) return true
+  if (doublesByName().has(base)) return true
   return pronunciation !== undefined && lastVowelIsStressed(pronunciation) && /[bdgklmnprt]$/.test(base)
 }
 

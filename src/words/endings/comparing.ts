@@ -1,18 +1,15 @@
+import { lazily, rowsOf, wordsOf } from '../tables/installed-tables.js'
 import { join } from './adding.js'
 import { inTheCaseOf } from './letter-case.js'
 import { type BuiltForm, ruleBefore } from './verb-endings.js'
 
-const irregular: ReadonlyMap<string, readonly [string, string]> = new Map([
-  ['good', ['better', 'best']],
-  ['well', ['better', 'best']],
-  ['bad', ['worse', 'worst']],
-  ['badly', ['worse', 'worst']],
-  ['ill', ['worse', 'worst']],
-  ['far', ['farther', 'farthest']],
-  ['little', ['less', 'least']],
-  ['much', ['more', 'most']],
-  ['many', ['more', 'most']],
-])
+const irregular = lazily(
+  () =>
+    new Map(
+      rowsOf('endings/irregular-comparing').map(([word = '', er = '', est = '']) => [word, { er, est }]),
+    ),
+)
+const comparedWithEr = lazily(() => new Set(wordsOf('endings/compared-with-er')))
 
 export interface AdjectiveQuestion {
   readonly text: string
@@ -32,8 +29,8 @@ export function superlativeOf(question: AdjectiveQuestion): BuiltForm | null {
 
 function compared({ text, pronunciation }: AdjectiveQuestion, ending: 'er' | 'est'): BuiltForm | null {
   const base = text.toLowerCase()
-  const special = irregular.get(base)
-  if (special) return { form: inTheCaseOf(text, special[ending === 'er' ? 0 : 1]), rule: 'irregular ending' }
+  const special = irregular().get(base)
+  if (special) return { form: inTheCaseOf(text, special[ending]), rule: 'irregular ending' }
   if (!takesAnEnding(base, pronunciation)) return null
   const joined = join(base, ending, pronunciation)
   return { form: inTheCaseOf(text, joined.form), rule: `${ruleBefore(joined.rule)}add ${ending}` }
@@ -45,9 +42,5 @@ function takesAnEnding(base: string, pronunciation: string | undefined): boolean
   const syllables =
     pronunciation?.match(/\d/g)?.length ?? base.match(/[aeiouy]+(?=[^aeiouy]|$)(?!e$)/g)?.length ?? 1
   if (syllables <= 1) return true
-  return (
-    syllables === 2 &&
-    (/(?:[^aeiou]y|ey|le|ow|er)$/.test(base) ||
-      ['quiet', 'simple', 'polite', 'stupid', 'common', 'cruel', 'handsome', 'pleasant'].includes(base))
-  )
+  return syllables === 2 && (/(?:[^aeiou]y|ey|le|ow|er)$/.test(base) || comparedWithEr().has(base))
 }

@@ -1,21 +1,7 @@
 import type { PartOfSpeech, Plural } from '../word.js'
+import { irregularPlurals, pluralsInTwoSpellings, singularOfIrregular } from './irregular-plurals.js'
 import { inTheCaseOf } from './letter-case.js'
-import {
-  alwaysPlural,
-  chIsK,
-  countedDoings,
-  endsInMen,
-  fKeeps,
-  fToVes,
-  fTwoForms,
-  irregularPlurals,
-  manAddsS,
-  notCounted,
-  oAddsEs,
-  oTwoForms,
-  singularInS,
-  singularOfIrregular,
-} from './plural-tables.js'
+import { endsLikeFToV, isInGroup } from './plural-groups.js'
 
 export interface PluralQuestion {
   readonly text: string
@@ -44,19 +30,19 @@ export function pluralOf(question: PluralQuestion): Plural | null {
 
 function wholeWord(word: string, question: PluralQuestion): Plural | null {
   if (word.length === 1) return { form: `${word}'s`, rule: 'a letter: add an apostrophe and s' }
-  if (alwaysPlural.has(word)) return { form: word, rule: 'always plural: stays the same' }
-  if (notCounted.has(word) || isDoing(word, question))
+  if (isInGroup(word, 'always plural')) return { form: word, rule: 'always plural: stays the same' }
+  if (isInGroup(word, 'not counted') || isDoing(word, question))
     return { form: word, rule: 'not counted: stays the same' }
   return irregular(word) ?? headFirst(word) ?? alreadyPlural(word, question)
 }
 
 /** What one does (running, eating) is not counted; what comes of it (a reading, a drawing) is. */
 function isDoing(word: string, { partsOfSpeech }: PluralQuestion): boolean {
-  return /.{2}ing$/.test(word) && partsOfSpeech[0] === 'verb' && !countedDoings.has(word)
+  return /.{2}ing$/.test(word) && partsOfSpeech[0] === 'verb' && !isInGroup(word, 'counted doing')
 }
 
 function irregular(word: string): Plural | null {
-  const found = irregularPlurals.get(word)
+  const found = irregularPlurals().get(word)
   if (found === undefined) return null
   const [form = word, ...alternatives] = found.forms
   if (alternatives.length === 0) return { form, rule: found.kind }
@@ -75,13 +61,18 @@ function headFirst(word: string): Plural | null {
 
 function alreadyPlural(word: string, question: PluralQuestion): Plural | null {
   const one =
-    singularOfIrregular.get(word) ?? (question.properName ? undefined : singularInText(word, question))
+    singularOfIrregular().get(word) ?? (question.properName ? undefined : singularInText(word, question))
   return one === undefined ? null : { form: word, rule: `already plural: one ${one}` }
 }
 
 function singularInText(word: string, { isNoun }: PluralQuestion): string | undefined {
-  if (/men$/.test(word) && !endsInMen.has(word)) return `${word.slice(0, -2)}an`
-  if (!word.endsWith('s') || /(?:ss|us|is)$/.test(word) || singularInS.has(word) || word.length < 4)
+  if (/men$/.test(word) && !isInGroup(word, 'one thing in men')) return `${word.slice(0, -2)}an`
+  if (
+    !word.endsWith('s') ||
+    /(?:ss|us|is)$/.test(word) ||
+    isInGroup(word, 'one thing in s') ||
+    word.length < 4
+  )
     return undefined
   return possibleSingulars(word).find(base => !isNoun || isNoun(base))
 }
@@ -92,15 +83,15 @@ function possibleSingulars(word: string): readonly string[] {
   if (word.endsWith('ies')) found.push(`${word.slice(0, -3)}y`)
   if (word.endsWith('ves'))
     found.push(...[`${word.slice(0, -3)}f`, `${word.slice(0, -3)}fe`].filter(isInVesList))
-  if (/(?:ss|x|zz|sh|ch)$/.test(withoutEs) || oAddsEs.has(withoutEs) || oTwoForms.has(withoutEs))
-    found.push(withoutEs)
+  const addsEs = isInGroup(withoutEs, 'o adds es') || pluralsInTwoSpellings().has(withoutEs)
+  if (addsEs || /(?:ss|x|zz|sh|ch)$/.test(withoutEs)) found.push(withoutEs)
   found.push(word.slice(0, -1))
   if (/[sz]$/.test(withoutEs)) found.push(withoutEs)
   return found
 }
 
 function isInVesList(base: string): boolean {
-  return fToVes.some(word => base.endsWith(word)) || fTwoForms.has(base)
+  return endsLikeFToV(base) || pluralsInTwoSpellings().has(base)
 }
 
 /** The rules proper, on a single word or on the last part of a hyphenated one. */
@@ -120,6 +111,7 @@ function lastPart(word: string, question: PluralQuestion): Plural {
   return (
     irregular(word) ??
     compoundOfIrregular(word) ??
+    inTwoSpellings(word) ??
     endingF(word) ??
     endingO(word) ??
     endingY(word, question) ??
@@ -128,7 +120,7 @@ function lastPart(word: string, question: PluralQuestion): Plural {
 }
 
 function compoundOfIrregular(word: string): Plural | null {
-  if (word.endsWith('man') && !manAddsS.has(word))
+  if (word.endsWith('man') && !isInGroup(word, 'man adds s'))
     return { form: `${word.slice(0, -3)}men`, rule: 'changes inside' }
   if (word.endsWith('child')) return { form: `${word}ren`, rule: 'irregular ending' }
   if (/.person$/.test(word)) {
@@ -141,19 +133,20 @@ function compoundOfIrregular(word: string): Plural | null {
   return null
 }
 
+function inTwoSpellings(word: string): Plural | null {
+  const [form, ...alternatives] = pluralsInTwoSpellings().get(word) ?? []
+  return form === undefined ? null : { form, rule: 'two forms in use', alternatives }
+}
+
 function endingF(word: string): Plural | null {
-  const both = fTwoForms.get(word)
-  if (both) return { form: both[0], rule: 'two forms in use', alternatives: [both[1]] }
-  if (fKeeps.has(word) || !fToVes.some(listed => word.endsWith(listed))) return null
+  if (isInGroup(word, 'keeps its f') || !endsLikeFToV(word)) return null
   return word.endsWith('fe')
     ? { form: `${word.slice(0, -2)}ves`, rule: 'fe to ve, add s' }
     : { form: `${word.slice(0, -1)}ves`, rule: 'f to v, add es' }
 }
 
 function endingO(word: string): Plural | null {
-  if (oAddsEs.has(word)) return { form: `${word}es`, rule: 'ends in o: add es' }
-  const both = oTwoForms.get(word)
-  return both ? { form: both[0], rule: 'two forms in use', alternatives: [both[1]] } : null
+  return isInGroup(word, 'o adds es') ? { form: `${word}es`, rule: 'ends in o: add es' } : null
 }
 
 function endingY(word: string, { properName }: PluralQuestion): Plural | null {
@@ -174,5 +167,5 @@ function endingHiss(word: string, { pronunciation }: PluralQuestion): Plural | n
 }
 
 function endsInK(word: string, pronunciation: string | undefined): boolean {
-  return pronunciation === undefined ? chIsK.has(word) : /\bK$/.test(pronunciation.trim())
+  return pronunciation === undefined ? isInGroup(word, 'ch says k') : /\bK$/.test(pronunciation.trim())
 }

@@ -1,3 +1,4 @@
+import { lazily, wordsOf } from '../tables/installed-tables.js'
 import { join } from './adding.js'
 import { pluralOf } from './plural.js'
 import { ruleBefore, type SoundOfEd, sFormOf } from './verb-endings.js'
@@ -25,29 +26,12 @@ export interface EndingQuestion {
 }
 
 /** Spelled like base + ending, sounded like it too, and yet none. */
-const noEnding = new Set(
-  `number corner counter quarter flower tower shower powder matter letter better bitter butter litter gutter
-  offer suffer differ master mister plaster temper proper chapter banner dinner manner summer hammer slipper
-  ladder bladder shoulder wonder under tender gender thunder order border murder her per over ever never
-  liver sister winter finger linger anger hunger monger meter fever rather either other another tiger pepper
-  cover clever river silver paper super center enter tuber pester fester sever latter utter splinter eager
-  quiver shiver sliver brother mother father cider spider cater buster cluster fluster muster hamper pamper
-  rudder udder shudder adder fodder solder elder beaver ginger plover batter chatter clatter scatter shatter
-  splatter patter tatter flicker bicker wicker lumber slumber member timber limber amber cancer charter
-  bring king ring sing thing wing sting string spring cling swing ping ding evening morning during ceiling
-  pudding wedding shilling nothing something anything everything sibling duckling darling dumpling awning
-  red bed fed led shed sled hundred sacred kindred naked wicked rugged breed need seed feed speed indeed
-  weed best rest test nest west vest chest guest quest forest honest harvest request arrest digest interest
-  invest protest suggest contest modest breast earnest behest news glass class grass dress bus gas this his
-  yes us is was has does as plus always perhaps towards species series lens canvas atlas mathematics physics
-  means thanks pants scissors trousers jeans shorts goods clothes sometimes hers ours yours theirs bass mass
-  pass brass princess across besides afterwards`.split(/\s+/),
-)
+const noEnding = lazily(() => new Set(wordsOf('endings/no-ending')))
 
 /** The inflectional ending of a word and its base, when the base is a word; null when there is none. */
 export function endingOf(question: EndingQuestion): Ending | null {
   const word = question.text.toLowerCase()
-  if (question.isWord === undefined || noEnding.has(word)) return null
+  if (question.isWord === undefined || noEnding().has(word)) return null
   return withVowelEnding(word, question) ?? withS(word, question)
 }
 

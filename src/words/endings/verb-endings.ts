@@ -27,7 +27,7 @@ export interface VerbQuestion {
 /** The simple past of a verb. */
 export function pastOf({ text, pronunciation }: VerbQuestion): PastForm {
   const base = text.toLowerCase()
-  const irregular = irregularVerbs.get(base)
+  const irregular = irregularVerbs().get(base)
   if (irregular) return { ...irregularForm(text, base, irregular.past), sound: null }
   const joined = join(base, 'ed', pronunciation)
   const form = inTheCaseOf(text, joined.form)

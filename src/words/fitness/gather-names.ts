@@ -58,7 +58,7 @@ function lemmas(): { small: ReadonlySet<string>; capital: ReadonlySet<string> } 
         else capital.add(lower)
       }
     })
-  for (const { past, participle } of irregularVerbs.values())
+  for (const { past, participle } of irregularVerbs().values())
     for (const form of [...past, ...participle]) small.add(form)
   return { small, capital }
 }

@@ -1,7 +1,7 @@
 /** Which parts of speech a word has, the commonest use first. Build time; the lexicon keeps the result. */
 import { join } from '../endings/adding.js'
+import { irregularPlurals } from '../endings/irregular-plurals.js'
 import { irregularVerbs } from '../endings/irregular-verbs.js'
-import { irregularPlurals } from '../endings/plural-tables.js'
 import type { PartOfSpeech } from '../word.js'
 import { closedClasses } from './closed-classes.js'
 import { corrections } from './corrections.js'
@@ -96,7 +96,7 @@ function weightsOf(
 function verbShareByForms(word: string, familiarity: (word: string) => number): number {
   const occurrences = familiarity(word)
   if (occurrences === 0) return 0
-  const past = familiarity(irregularVerbs.get(word)?.past[0] ?? join(word, 'ed').form)
+  const past = familiarity(irregularVerbs().get(word)?.past[0] ?? join(word, 'ed').form)
   const ing = familiarity(join(word, 'ing').form)
   return Math.min(0.95, (1.2 * (past + Math.min(ing, 2 * past))) / occurrences)
 }
@@ -165,9 +165,9 @@ function irregularForms(): Map<string, (readonly [string, number, PartOfSpeech])
     known.push([base, share, part])
     forms.set(form, known)
   }
-  for (const [base, { past, participle }] of irregularVerbs)
+  for (const [base, { past, participle }] of irregularVerbs())
     for (const form of new Set([...past, ...participle])) add(form, base, shareOf.past, 'verb')
-  for (const [base, { forms: plurals }] of irregularPlurals)
+  for (const [base, { forms: plurals }] of irregularPlurals())
     for (const form of plurals) add(form, base, shareOf.plural, 'noun')
   return forms
 }

@@ -1,7 +1,7 @@
 import { isVowelSound } from '../alignment/arpabet.js'
 import type { Grapheme } from '../word.js'
 import { breakBetween } from './between-vowels.js'
-import { exceptions } from './exceptions.js'
+import { listedDivisions } from './exceptions.js'
 import { seamsOf } from './seams.js'
 import { type Unit, unitsOf } from './units.js'
 import type { OtherWords } from './word-parts.js'
@@ -61,7 +61,7 @@ export function divisionOf({ text, graphemes, pronunciation, others }: DivisionT
 
 /** The listed division with as many pieces as the word has vowel sounds. */
 function exceptionFor(text: string, units: readonly Unit[]): Division | undefined {
-  const listed = exceptions.get(text.toLowerCase())
+  const listed = listedDivisions().get(text.toLowerCase())
   if (listed === undefined) return undefined
   const vowels = units.reduce((count, unit) => count + unit.sounds.filter(isVowelSound).length, 0)
   const pieces = listed.find(division => division.length === vowels)

@@ -4,7 +4,7 @@
  */
 import { isVowelSound } from '../alignment/arpabet.js'
 import { halvesOf } from './compound-seams.js'
-import { exceptions } from './exceptions.js'
+import { listedDivisions } from './exceptions.js'
 import { prefixOf } from './prefix-seams.js'
 import { suffixOf } from './suffix-seams.js'
 import type { Unit } from './units.js'
@@ -46,7 +46,9 @@ function seamsIn(part: Part, evidence: Evidence, isWhole = false): readonly Seam
 /** A base whose division is listed passes it on: every, everything. */
 function listedDivision({ text, start, sounds }: Part): readonly Seam[] | undefined {
   const count = sounds.filter(isVowelSound).length
-  const pieces = exceptions.get(text)?.find(division => division.length === count)
+  const pieces = listedDivisions()
+    .get(text)
+    ?.find(division => division.length === count)
   if (pieces === undefined) return undefined
   let at = start
   return pieces.slice(0, -1).map(piece => {

@@ -1,0 +1,29 @@
+/** Nouns that a rule of plurals must know by name; plural-groups.tsv says what each group is. */
+import { lazily, rowsOf } from '../tables/installed-tables.js'
+
+export type PluralGroup =
+  | 'always plural'
+  | 'not counted'
+  | 'counted doing'
+  | 'f to v'
+  | 'keeps its f'
+  | 'o adds es'
+  | 'man adds s'
+  | 'one thing in s'
+  | 'one thing in men'
+  | 'ch says k'
+
+const groups = lazily(
+  () => new Map(rowsOf('endings/plural-groups').map(([noun = '', named = '']) => [noun, named.split(', ')])),
+)
+
+export function isInGroup(noun: string, group: PluralGroup): boolean {
+  return groups().get(noun)?.includes(group) === true
+}
+
+const fToV = lazily(() => [...groups().keys()].filter(noun => isInGroup(noun, 'f to v')))
+
+/** wolf, and its compounds as well: werewolf. */
+export function endsLikeFToV(noun: string): boolean {
+  return fToV().some(listed => noun.endsWith(listed))
+}

@@ -1,0 +1,35 @@
+/** The tables of words that `npm run build` checked and packed. */
+import { existsSync, readFileSync } from 'node:fs'
+import { join } from 'node:path'
+import { buildFolder } from '../../installation.js'
+import { type PackedTables, type Rows, tablesIn } from './packed-tables.js'
+
+export const tablesPath = join(buildFolder, 'tables.bin')
+
+const installed = lazily(() => openTables(tablesPath))
+
+/** @throws Error with what to do, when the file is missing or made by another version */
+export function openTables(path: string): PackedTables {
+  if (!existsSync(path))
+    throw new Error(`The tables of words are missing (${path}). Run "npm run build" to make them.`)
+  return tablesIn(readFileSync(path))
+}
+
+/** @param name of the file from src/words, without its ending: `syllables/exceptions` */
+export function rowsOf(name: string): Rows {
+  return installed().rowsOf(name)
+}
+
+/** The first fields of a table, for one that is a list. */
+export function wordsOf(name: string): readonly string[] {
+  return rowsOf(name).map(([word = '']) => word)
+}
+
+/** Made when first asked for, so that a command waits for no table that it does not need. */
+export function lazily<T>(make: () => T): () => T {
+  let made: { readonly value: T } | undefined
+  return () => {
+    made ??= { value: make() }
+    return made.value
+  }
+}

@@ -1,0 +1,49 @@
+/**
+ * All tables in one file, of which nothing is read but the list of names until a table is asked for.
+ *
+ * The mark, then a line that tells how many bytes the list of names has, the list (a line a table: its name, a tab,
+ * its length in bytes), then the tables: a row a line, fields parted by tabs, heads and empty lines left out.
+ */
+export type Rows = readonly (readonly string[])[]
+
+const mark = 'OAKTAG TABLES 1\n'
+
+/** @param tables rows by name: `syllables/exceptions` */
+export function packTables(tables: ReadonlyMap<string, Rows>): Buffer {
+  const bodies = [...tables].map(([name, rows]) => ({
+    name,
+    body: Buffer.from(rows.map(fields => fields.join('\t')).join('\n')),
+  }))
+  const names = Buffer.from(bodies.map(({ name, body }) => `${name}\t${body.length}\n`).join(''))
+  return Buffer.concat([Buffer.from(`${mark}${names.length}\n`), names, ...bodies.map(({ body }) => body)])
+}
+
+export interface PackedTables {
+  /** @throws Error where no table has this name */
+  readonly rowsOf: (name: string) => Rows
+  readonly names: readonly string[]
+}
+
+/** @throws Error when the bytes are no tables of this version */
+export function tablesIn(bytes: Buffer): PackedTables {
+  if (bytes.toString('latin1', 0, mark.length) !== mark) {
+    throw new Error('The tables were packed by another version. Run "npm run build" to pack them anew.')
+  }
+  const namesStart = bytes.indexOf('\n', mark.length) + 1
+  let start = namesStart + Number(bytes.toString('latin1', mark.length, namesStart - 1))
+  const places = new Map<string, readonly [start: number, end: number]>()
+  for (const line of bytes.toString('utf8', namesStart, start).split('\n').slice(0, -1)) {
+    const [name = '', length] = line.split('\t')
+    places.set(name, [start, start + Number(length)])
+    start += Number(length)
+  }
+  return {
+    names: [...places.keys()],
+    rowsOf(name) {
+      const place = places.get(name)
+      if (place === undefined) throw new Error(`There is no table "${name}". Run "npm run build" to pack it.`)
+      const text = bytes.toString('utf8', ...place)
+      return text === '' ? [] : text.split('\n').map(row => row.split('\t'))
+    },
+  }
+}
