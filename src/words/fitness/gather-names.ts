@@ -1,8 +1,8 @@
 /** Names and fragments: in the dictionary of pronunciations, and not words to offer. Build time. */
 import { irregularVerbs } from '../endings/irregular-verbs.js'
-import { closedClasses } from '../parts-of-speech/closed-classes.js'
+import { closedClasses } from '../parts-of-speech/listed-parts.js'
 import { type OpenClass, readSynsets } from '../parts-of-speech/wordnet.js'
-import { mostlyNames, properAdjectives } from './names-tables.js'
+import { wordsOf } from '../tables/installed-tables.js'
 
 export interface NamesTask {
   /** Lower case. */
@@ -20,15 +20,18 @@ export interface NamesTask {
  */
 export function gatherNames({ words, isCapitalised, hasPartOfSpeech }: NamesTask): Set<string> {
   const { small, capital } = lemmas()
+  const mostlyNames = new Set(wordsOf('fitness/names'))
+  const capitalised = new Set(wordsOf('fitness/capitalised-words'))
+  const fragments = new Set(wordsOf('fitness/fragments'))
   const names = new Set<string>()
   for (const word of words) {
-    if (closedClasses.has(word) && !mostlyNames.has(word) && !fragments.has(word)) {
+    if (closedClasses().has(word) && !mostlyNames.has(word) && !fragments.has(word)) {
       if (word.length === 1 && word !== 'a' && word !== 'i') names.add(word)
       continue
     }
     if (
       mostlyNames.has(word) ||
-      properAdjectives.has(word) ||
+      capitalised.has(word) ||
       fragments.has(word) ||
       word.length === 1 ||
       !hasPartOfSpeech(word) ||
@@ -38,13 +41,6 @@ export function gatherNames({ words, isCapitalised, hasPartOfSpeech }: NamesTask
   }
   return names
 }
-
-const fragments = new Set(
-  `ain aren couldn didn doesn don hadn hasn haven isn ll mustn needn re shan shouldn ve wasn weren wouldn
-  mightn em mm hm ng th st nd rd il el la le de du da al ad cd pm tv pa ma ms mr mrs dr sr jr etc vs ps id
-  ai nu xi mu pi phi rho tau chi psi eta si ti mi fa dis se ed ex ha ho lo por sic viz op pus pic ne na bi
-  ab ky ir ls cos gonna wanna gotta ya em`.split(/\s+/),
-)
 
 /** Lower-case and capitalised lemmas of WordNet. */
 function lemmas(): { small: ReadonlySet<string>; capital: ReadonlySet<string> } {

@@ -1,7 +1,7 @@
 /** Words not to be offered to children. Build time. */
 import { cuss } from 'cuss'
 import { spelledElsewhere } from './spelled-elsewhere.js'
-import { blockedWords, fitAfterAll } from './unfit-tables.js'
+import { blockedWords, fitAfterAll } from './unfit-words.js'
 
 /**
  * `cuss` rates 0 (mostly harmless: banana, church), 1 (may be a swear word) and 2 (is one). From 1 upwards it is
@@ -14,9 +14,10 @@ const coarseLetters = /fuck|shit(?!ak)|bitch|whore|nigg[ae]|cunt|faggot|wank|bol
 
 /** @param words every word that could be offered, lower case */
 export function gatherUnfit(words: Iterable<string>): Set<string> {
-  const unfit = new Set([...blockedWords(), ...spelledElsewhere])
+  const unfit = new Set([...blockedWords(), ...spelledElsewhere()])
+  const fit = fitAfterAll('flagged')
   for (const [word, rating] of Object.entries(cuss))
-    if (rating >= lowestRating && !fitAfterAll.has(word) && !word.includes(' ')) unfit.add(word)
+    if (rating >= lowestRating && !fit.has(word) && !word.includes(' ')) unfit.add(word)
   for (const word of words) if (coarseLetters.test(word)) unfit.add(word)
   return unfit
 }

@@ -3,16 +3,14 @@ import { join } from '../endings/adding.js'
 import { irregularPlurals } from '../endings/irregular-plurals.js'
 import { irregularVerbs } from '../endings/irregular-verbs.js'
 import type { PartOfSpeech } from '../word.js'
-import { closedClasses } from './closed-classes.js'
-import { corrections } from './corrections.js'
-import { neverNouns } from './never-nouns.js'
+import { closedClasses, corrections, neverNouns } from './listed-parts.js'
 import { type OpenClass, readSenses, type WordNetSense } from './wordnet.js'
 
 type Weights = Partial<Record<PartOfSpeech, number>>
 
 /**
  * How much of a lemma's count belongs to one of its forms: a noun stands mostly in the singular, a verb mostly in
- * another form than its base. Rough shares, tuned on the familiar words; corrections.ts has the last word.
+ * another form than its base. Rough shares, tuned on the familiar words; corrections.tsv has the last word.
  */
 const shareOf = {
   singular: 0.75,
@@ -41,7 +39,7 @@ export function gatherPartsOfSpeech(
   const irregular = irregularForms()
   const found = new Map<string, readonly PartOfSpeech[]>()
   for (const word of words) {
-    const fixed = closedClasses.get(word) ?? corrections.get(word)
+    const fixed = closedClasses().get(word) ?? corrections().get(word)
     const parts = fixed ?? partsByWeight(weightsOf(word, counts, irregular, familiarity))
     const met = isNeverNoun(word) ? parts.filter(part => part !== 'noun') : parts
     if (parts.length > 0) found.set(word, met.length > 0 ? met : parts)
@@ -52,7 +50,7 @@ export function gatherPartsOfSpeech(
 /** Nor with an s: the knows, the carries. */
 function isNeverNoun(word: string): boolean {
   const bases = [word, word.replace(/s$/, ''), word.replace(/es$/, ''), word.replace(/ies$/, 'y')]
-  return bases.some(base => neverNouns.has(base))
+  return bases.some(base => neverNouns().has(base))
 }
 
 function countsOf(senses: readonly WordNetSense[]): Weights {

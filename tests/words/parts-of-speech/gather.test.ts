@@ -2,16 +2,19 @@ import { readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { describe, expect, test } from 'vitest'
 import { readFamiliarity } from '../../../src/words/lexicon/sources.js'
-import { readCodedTable } from '../../../src/words/parts-of-speech/codes.js'
 import { gatherPartsOfSpeech } from '../../../src/words/parts-of-speech/gather.js'
+import { readParts } from '../../../src/words/parts-of-speech/listed-parts.js'
 import { readSenses } from '../../../src/words/parts-of-speech/wordnet.js'
 
-const text = readFileSync(join(import.meta.dirname, 'familiar-words.txt'), 'utf8')
-const byHand = readCodedTable(
+const text = readFileSync(join(import.meta.dirname, 'familiar-words.tsv'), 'utf8')
+const byHand = new Map(
   text
     .split('\n')
     .filter(line => line !== '' && !line.startsWith('#'))
-    .join('\n'),
+    .map(line => {
+      const [word = '', parts = ''] = line.split('\t')
+      return [word, readParts(parts)]
+    }),
 )
 const heard = readFamiliarity()
 const familiarity = (word: string) => heard.get(word)?.count ?? 0
@@ -56,7 +59,7 @@ test('what no source lists has none', () => {
   expect(gatherPartsOfSpeech(['snorfle'], familiarity).has('snorfle')).toBe(false)
 })
 
-test('a table with a letter that is no code, or a word twice, is refused', () => {
-  expect(() => readCodedTable('z: reed')).toThrow('"z" is no part of speech')
-  expect(() => readCodedTable('n: reed\nv: reed')).toThrow('"reed" stands twice')
+test('a name that is no part of speech is refused', () => {
+  expect(readParts('noun, verb')).toEqual(['noun', 'verb'])
+  expect(() => readParts('noun, verv')).toThrow('"verv" is no part of speech')
 })
