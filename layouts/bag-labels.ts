@@ -9,10 +9,10 @@ import {
 } from '../src/sheets/furniture/storage-labels.js'
 import { divideSheet } from '../src/sheets/grid.js'
 import { nothingToList } from './checklist.js'
-import type { PlanSet, SheetLayout } from './layout.js'
+import { defineLayout, type PlanSet } from './layout.js'
 
 /** A label for each bag or envelope that holds a set: what it is, for whom, how many pieces, which words. */
-export const bagLabels: SheetLayout = {
+export const bagLabels = defineLayout({
   kind: 'sheets',
   name: 'bag-labels',
   summary:
@@ -20,10 +20,10 @@ export const bagLabels: SheetLayout = {
   options: { for: choice(['bag', 'envelope'], 'bag') },
   marks: 'none',
   sheets: (request, { lettering, sets }) => {
-    const { item, plan } = request
+    const { item, options, plan } = request
     const labelled = sets()
     if (labelled.length === 0) return fail(nothingToList(request))
-    const size = item.options.for === 'bag' ? BAG_LABEL : ENVELOPE_LABEL
+    const size = options.for === 'bag' ? BAG_LABEL : ENVELOPE_LABEL
     const { paper, orientation, marginMm, gapMm, place, division } = item
     const grid = divideSheet({
       paper,
@@ -39,7 +39,7 @@ export const bagLabels: SheetLayout = {
     const sheets = storageLabelSheets({ title: plan.title, labels, grid: grid.value, lettering })
     return succeed(sheets, grid.problems)
   },
-}
+})
 
 /** One for each copy of the set, which has a bag of its own. */
 function labelsOf({ name, shortSetTitle, subtitle, copies, words, set }: PlanSet): readonly StorageLabel[] {

@@ -1,10 +1,10 @@
 import { succeed } from '../src/outcomes.js'
 import { calibrationSheets } from '../src/sheets/furniture/calibration.js'
 import { pageRoom } from '../src/sheets/grid.js'
-import type { SheetLayout } from './layout.js'
+import { defineLayout } from './layout.js'
 
 /** A sheet to print on both sides, from which a teacher reads how far her printer misses on backs. */
-export const calibration: SheetLayout = {
+export const calibration = defineLayout({
   kind: 'sheets',
   name: 'calibration',
   summary: 'a sheet to print on both sides, to see how far backs miss their fronts on your printer',
@@ -12,4 +12,4 @@ export const calibration: SheetLayout = {
   marks: 'none',
   sheets: (_request, { grid, lettering }) =>
     succeed(calibrationSheets({ lettering, sheetSize: grid.sheetSize, room: pageRoom(grid) })),
-}
+})

@@ -7,23 +7,24 @@ import { SetMark } from '../src/pieces/parts/set-mark.js'
 import { breakLines, Lines, linesHeight } from '../src/pieces/text/text-lines.js'
 import type { Card, CardSet } from '../src/sets/card-set.js'
 import type { Word } from '../src/words/word.js'
-import type { LayoutRequest, PieceLayout } from './layout.js'
+import { defineLayout, type LayoutRequest } from './layout.js'
 import { oneCardAWord } from './one-card-a-word.js'
 import { shownWithWords, wordOptions } from './word-options.js'
 
 /** Small cards to draw from a bag and call: the word, and its clue for a caller who reads that instead. */
-export const callCards: PieceLayout = {
+export const callCards = defineLayout({
   kind: 'pieces',
   name: 'call-cards',
   summary: 'small cards for the caller: the word and its clue',
   options: wordOptions,
   marks: 'none',
+  shownWithWords,
   perSheet: { columns: 3, rows: 6 },
   perSheetLarge: { columns: 1, rows: 3 },
   set: oneCardAWord,
   face: callCardFace,
   pages: () => [],
-}
+})
 
 function callCardFace(request: LayoutRequest, card: Card, set: CardSet, size: Size): CardFace {
   const word = card.words[0]!
@@ -66,7 +67,7 @@ function callCardFace(request: LayoutRequest, card: Card, set: CardSet, size: Si
         kind: 'word',
         word,
         marked: request.marked,
-        ...shownWithWords(item),
+        ...request.shownWithWords,
         sizeGroup: 'main',
         align: 'centre',
         paddingMm: Math.min(size.widthMm, size.heightMm) / 15,

@@ -15,24 +15,28 @@ import { choice } from '../src/plan/values/options.js'
 import type { Outcome } from '../src/problems.js'
 import type { Card, CardSet } from '../src/sets/card-set.js'
 import { chainCards as chainOfCards } from '../src/sets/games/chain-cards.js'
-import { type PromptKind, promptKinds } from '../src/sets/games/prompt.js'
-import type { LayoutRequest, PieceLayout } from './layout.js'
+import { promptKinds } from '../src/sets/games/prompt.js'
+import { defineLayout, type RequestWith } from './layout.js'
+
+const options = { ask: choice(promptKinds, 'clue') }
+
+type ChainRequest = RequestWith<typeof options>
 
 /** Cards that answer one another round in a loop: each has a word, and the clue or plural of the next one. */
-export const chainCards: PieceLayout = {
+export const chainCards = defineLayout({
   kind: 'pieces',
   name: 'chain-cards',
   summary:
     'cards that call one another round the class: a word, and the clue or plural of the next card’s word',
-  options: { ask: choice(promptKinds, 'clue') },
+  options,
   marks: 'none',
   perSheet: { columns: 2, rows: 4 },
   perSheetLarge: { columns: 1, rows: 3 },
   set: request => {
-    const { words, item, itemName, plan } = request
+    const { words, item, options, itemName, plan } = request
     return chainOfCards({
       words,
-      ask: askedBy(request),
+      ask: options.ask,
       copies: item.copies,
       seed: plan.seed,
       label: itemName,
@@ -41,7 +45,7 @@ export const chainCards: PieceLayout = {
   },
   faces: chainFaces,
   pages: (request, set, room) => {
-    const { plan, subtitle, type, measure } = request
+    const { plan, options, subtitle, type, measure } = request
     const title = `${plan.title}: chain, answers`
     const cards = new Map(set.cards.filter(card => card.copy === 1).map(card => [card.number, card]))
     const named = (number: number) => `${number} ${cards.get(number)!.words[0]!.text}`
@@ -53,7 +57,7 @@ export const chainCards: PieceLayout = {
       ...tableRows({
         columns: [
           { heading: 'card', share: 0.25 },
-          { heading: `reads the ${askedBy(request)}`, share: 0.5 },
+          { heading: `reads the ${options.ask}`, share: 0.5 },
           { heading: 'which calls', share: 0.25 },
         ],
         cells: (set.answers ?? []).map(({ numbers: [from = 0, to = 0] }) => [
@@ -69,11 +73,7 @@ export const chainCards: PieceLayout = {
     const heading = { title, subtitle, textMm: type.adultTextMm, measure }
     return flowPages({ heading, rows, room }).map(face => ({ ...face, kind: 'answers', title }))
   },
-}
-
-function askedBy({ item }: LayoutRequest): PromptKind {
-  return item.options.ask as PromptKind
-}
+})
 
 /** How the lower half of a card divides its room. */
 interface PromptPart {
@@ -85,11 +85,11 @@ interface PromptPart {
 /** White kept beside the prompt. */
 const PADDING_MM = 2.5
 
-function promptPart(request: LayoutRequest, size: Size): PromptPart {
-  const { type, item } = request
+function promptPart(request: ChainRequest, size: Size): PromptPart {
+  const { type, item, options } = request
   const insideMm = contentWidthMm(size.heightMm, item.border) - setMarkHeightMm(type)
   return {
-    leadIn: askedBy(request) === 'clue' ? 'Next clue:' : 'Next plural:',
+    leadIn: options.ask === 'clue' ? 'Next clue:' : 'Next plural:',
     leadInMm: type.textMm,
     room: {
       widthMm: contentWidthMm(size.widthMm, item.border) - 2 * PADDING_MM,
@@ -101,8 +101,8 @@ function promptPart(request: LayoutRequest, size: Size): PromptPart {
 /** The prompt's share of a card: a word stands on one line, a clue on two or three. */
 const PROMPT_SHARE = 0.56
 
-function chainFaces(request: LayoutRequest, set: CardSet, size: Size): Outcome<readonly CardFace[]> {
-  const { type, item, measure } = request
+function chainFaces(request: ChainRequest, set: CardSet, size: Size): Outcome<readonly CardFace[]> {
+  const { type, item, options, measure } = request
   const part = promptPart(request, size)
   const fit = fitTexts({
     texts: set.cards
@@ -110,7 +110,7 @@ function chainFaces(request: LayoutRequest, set: CardSet, size: Size): Outcome<r
       .map(card => ({ text: card.title!, on: `card ${card.number}`, room: part.room })),
     minimumMm: type.textMm,
     // A sentence larger than this only makes more lines; a plural is one word.
-    maximumMm: Math.max(type.textMm, size.heightMm / (askedBy(request) === 'clue' ? 9 : 5)),
+    maximumMm: Math.max(type.textMm, size.heightMm / (options.ask === 'clue' ? 9 : 5)),
     weight: 400,
     measure,
     place: item.place,
@@ -121,7 +121,7 @@ function chainFaces(request: LayoutRequest, set: CardSet, size: Size): Outcome<r
 }
 
 function chainFace(
-  request: LayoutRequest,
+  request: ChainRequest,
   card: Card,
   set: CardSet,
   { size, part, textMm }: { readonly size: Size; readonly part: PromptPart; readonly textMm: number },

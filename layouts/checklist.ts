@@ -3,10 +3,10 @@ import { errorAt, type Problem } from '../src/problems.js'
 import type { Card } from '../src/sets/card-set.js'
 import { type ChecklistRequest, checklistsTogether } from '../src/sheets/furniture/checklist.js'
 import { pageRoom } from '../src/sheets/grid.js'
-import type { LayoutRequest, PlanSet, SheetLayout } from './layout.js'
+import { defineLayout, type LayoutRequest, type PlanSet } from './layout.js'
 
 /** A slip for each bag: every piece of its set with a box to tick. */
-export const checklist: SheetLayout = {
+export const checklist = defineLayout({
   kind: 'sheets',
   name: 'checklist',
   summary: 'a slip for each bag that lists its pieces, with a box to tick for each',
@@ -19,7 +19,7 @@ export const checklist: SheetLayout = {
     const value = checklistsTogether(listed.map(each => ({ ...slipOf(each), ...page })))
     return succeed(value.map(sheet => ({ ...sheet, title: `${request.plan.title}: checklists` })))
   },
-}
+})
 
 function slipOf({
   name,

@@ -12,21 +12,25 @@ import type { Answer, CardSet } from '../src/sets/card-set.js'
 import { closedSort as closedSortSet } from '../src/sets/sorts/closed-sort.js'
 import { rankSorts, sortNamed } from '../src/sets/sorts/rank-sorts.js'
 import type { Sort } from '../src/sets/sorts/sort.js'
-import type { LayoutRequest, PieceLayout } from './layout.js'
+import { defineLayout, type LayoutRequest, type RequestWith } from './layout.js'
 import { wordCardFace } from './word-cards.js'
 
 /** What the header of the words that stand in no column says. */
 const LEFTOVERS_TITLE = 'other words'
 
+const options = {
+  sort: { ...text(undefined), expects: 'the name of a sort, as oaktag sorts shows it' },
+  leftovers: choice(['own header', 'leave out'], 'own header'),
+}
+
+type ClosedSortRequest = RequestWith<typeof options>
+
 /** Headers that name the columns, unmarked cards to lay under them, and the answers on a page of their own. */
-export const closedSort: PieceLayout = {
+export const closedSort = defineLayout({
   kind: 'pieces',
   name: 'closed-sort',
   summary: 'headers that name the columns, cards to lay under them, the answers on a page of their own',
-  options: {
-    sort: { ...text(undefined), expects: 'the name of a sort, as oaktag sorts shows it' },
-    leftovers: choice(['own header', 'leave out'], 'own header'),
-  },
+  options,
   marks: 'none',
   perSheet: { columns: 3, rows: 6 },
   perSheetLarge: { columns: 2, rows: 4 },
@@ -34,11 +38,11 @@ export const closedSort: PieceLayout = {
     const chosen = chooseSort(request)
     if (!chosen.ok) return chosen
     const sort = chosen.value
-    const { words, item, itemName, plan } = request
+    const { words, item, options, itemName, plan } = request
     const set = closedSortSet({
       sort,
       words,
-      leftovers: item.options.leftovers as 'own header' | 'leave out',
+      leftovers: options.leftovers,
       leftoversTitle: LEFTOVERS_TITLE,
       copies: item.copies,
       seed: plan.seed,
@@ -68,12 +72,12 @@ export const closedSort: PieceLayout = {
     ]
     return flowPages({ heading, rows, room }).map(face => ({ ...face, kind: 'answers', title }))
   },
-}
+})
 
 /** The sort that the teacher names, as `oaktag sorts` names it; the best that the words support where she names none. */
-function chooseSort({ words, item }: LayoutRequest): Outcome<Sort> {
+function chooseSort({ words, item, options }: ClosedSortRequest): Outcome<Sort> {
   const ranked = rankSorts(words)
-  const name = item.options.sort as string | undefined
+  const { sort: name } = options
   const sort = name === undefined ? ranked[0] : sortNamed(words, name)
   if (sort !== undefined) return succeed(sort)
   const names = ranked.map(each => each.name)

@@ -1,13 +1,14 @@
 /** What a printable is. Each file beside this one holds one; `index.ts` lists them. */
 import type { ColumnsAndRows, Size } from '../src/geometry.js'
-import type { CardFace, Face } from '../src/pieces/faces/face.js'
+import { succeed } from '../src/outcomes.js'
+import type { CardFace, Face, WordSlot } from '../src/pieces/faces/face.js'
 import type { StyledMark } from '../src/pieces/marks/styled-mark.js'
 import type { Picture } from '../src/pieces/parts/card-back.js'
 import type { TextMeasure } from '../src/pieces/text/text-lines.js'
 import type { TypeScale } from '../src/pieces/text/type-scale.js'
 import type { Typeface } from '../src/pieces/typeface/typeface.js'
 import type { Plan, PlanGroup, PrintItem } from '../src/plan/plan.js'
-import type { OptionReader } from '../src/plan/values/options.js'
+import { areOptions, type OptionReaders, type OptionsOf } from '../src/plan/values/options.js'
 import type { Outcome } from '../src/problems.js'
 import type { Card, CardSet } from '../src/sets/card-set.js'
 import type { Lettering } from '../src/sheets/furniture/lettering.js'
@@ -15,10 +16,11 @@ import type { Grid } from '../src/sheets/grid.js'
 import type { Sheet, SheetKind } from '../src/sheets/sheet.js'
 import type { Word } from '../src/words/word.js'
 
-/** All that a layout may look at. */
-export interface LayoutRequest {
+/** All that a layout may look at; `O` are the values of its own options, unknown to what serves every layout. */
+export interface LayoutRequest<O = unknown> {
   readonly plan: Plan
-  readonly item: PrintItem
+  readonly item: Omit<PrintItem, 'options'>
+  readonly options: O
   readonly group: PlanGroup | null
   /** Unique within the plan, e.g. `bingo-otters`: the item's name and its group's. */
   readonly itemName: string
@@ -34,12 +36,19 @@ export interface LayoutRequest {
   readonly marks: readonly StyledMark[]
   /** Whether words on the pieces are marked. */
   readonly marked: boolean
+  readonly shownWithWords: ShownWithWords
   readonly typeface: Typeface
   readonly type: TypeScale
   readonly measure: TextMeasure
   /** The teacher's picture of a word, where she gave one that can be read. */
   readonly pictureOf: (word: Word) => Picture | undefined
 }
+
+/** The request of a layout that declares these options. */
+export type RequestWith<R extends OptionReaders> = LayoutRequest<OptionsOf<R>>
+
+/** What stands with the words of an item beside the marks of the plan. */
+export type ShownWithWords = Pick<WordSlot, 'soundMarks' | 'syllableBreaks'>
 
 /** A page that holds no loose pieces: a key, a caller's sheet, answers, a list. */
 export interface PageFace extends Face {
@@ -48,8 +57,9 @@ export interface PageFace extends Face {
 }
 
 /** Options of a layout under which its words have more room. */
-export interface RoomierOptions {
-  readonly options: PrintItem['options']
+export interface RoomierOptions<O = unknown> {
+  /** Those that change. */
+  readonly options: Partial<O>
   /** As the teacher would write it: `grid: 4x4`. */
   readonly says: string
   /** Whether the plan leaves it open, so that it may be taken without asking. */
@@ -61,41 +71,46 @@ interface LayoutBasics {
   /** One line for `oaktag list layouts`. */
   readonly summary: string
   /** Options of this layout alone, beside those that every item takes. */
-  readonly options: Readonly<Record<string, OptionReader<unknown>>>
+  readonly options: OptionReaders
   /** Whether its words are marked where the teacher does not say. */
   readonly marks: 'all' | 'none'
 }
 
-interface PieceLayoutBasics extends LayoutBasics {
+interface WordsShown<O> {
+  /** What its options say shall stand with the words of an item. */
+  readonly shownWithWords: (options: O) => ShownWithWords
+}
+
+interface PieceLayoutBasics<O> extends LayoutBasics {
   readonly kind: 'pieces'
   /** How many pieces stand on a sheet where the teacher does not say. */
   readonly perSheet: ColumnsAndRows
   /** The same in large print: fewer and larger. */
   readonly perSheetLarge: ColumnsAndRows
-  readonly set: (request: LayoutRequest) => Outcome<CardSet>
+  readonly set: (request: LayoutRequest<O>) => Outcome<CardSet>
   /** Ways to give the words of a board more room, the least change first. */
-  readonly roomier?: (request: LayoutRequest) => readonly RoomierOptions[]
+  readonly roomier?: (request: LayoutRequest<O>) => readonly RoomierOptions<O>[]
   /** Pages that go with the set, each no larger than `room`. */
-  readonly pages: (request: LayoutRequest, set: CardSet, room: Size) => readonly PageFace[]
+  readonly pages: (request: LayoutRequest<O>, set: CardSet, room: Size) => readonly PageFace[]
 }
 
 /** Each card's face is made by itself; only its words share a size with the others. */
-interface FaceByFace {
-  readonly face: (request: LayoutRequest, card: Card, set: CardSet, size: Size) => CardFace
+interface FaceByFace<O> {
+  readonly face: (request: LayoutRequest<O>, card: Card, set: CardSet, size: Size) => CardFace
 }
 
 /** The faces are made together, in the order of the cards, because their texts share a size, or may not fit. */
-interface FacesTogether {
-  readonly faces: (request: LayoutRequest, set: CardSet, size: Size) => Outcome<readonly CardFace[]>
+interface FacesTogether<O> {
+  readonly faces: (request: LayoutRequest<O>, set: CardSet, size: Size) => Outcome<readonly CardFace[]>
 }
 
 /** A layout of loose pieces: a set of cards or boards, a face for each, and pages that go with the set. */
-export type PieceLayout = PieceLayoutBasics & (FaceByFace | FacesTogether)
+export interface PieceLayout<O = unknown> extends PieceLayoutBasics<O>, FacesTogether<O> {}
 
 /** A layout of whole pages without loose pieces. */
-export interface PageLayout extends LayoutBasics {
+export interface PageLayout<O = unknown> extends LayoutBasics {
   readonly kind: 'pages'
-  readonly pages: (request: LayoutRequest, room: Size) => readonly PageFace[]
+  readonly pages: (request: LayoutRequest<O>, room: Size) => readonly PageFace[]
 }
 
 /** A set of loose pieces that the plan prints, for lists and labels of them. */
@@ -122,9 +137,56 @@ export interface SheetRoom {
 }
 
 /** A layout of whole sheets for the plan as one: printed once, not once a group. */
-export interface SheetLayout extends LayoutBasics {
+export interface SheetLayout<O = unknown> extends LayoutBasics {
   readonly kind: 'sheets'
-  readonly sheets: (request: LayoutRequest, room: SheetRoom) => Outcome<readonly Sheet[]>
+  readonly sheets: (request: LayoutRequest<O>, room: SheetRoom) => Outcome<readonly Sheet[]>
 }
 
-export type Layout = PieceLayout | PageLayout | SheetLayout
+/** A layout as the index holds it, whatever its options. */
+export type Layout = (PieceLayout | PageLayout | SheetLayout) & WordsShown<unknown>
+
+/** A layout as its file writes it: its functions are given the options that it declares. */
+export type LayoutWith<R extends OptionReaders, O = OptionsOf<R>> = { readonly options: R } & (
+  | (PieceLayoutBasics<O> & (FaceByFace<O> | FacesTogether<O>))
+  | PageLayout<O>
+  | SheetLayout<O>
+) &
+  Partial<WordsShown<O>>
+
+/**
+ * Makes a layout one of many. The plan keeps the options of all layouts under one type; here, and nowhere else, the
+ * values are found to be those that the layout's own readers give, and its functions receive them as such.
+ */
+export function defineLayout<R extends OptionReaders>(layout: LayoutWith<R>): Layout {
+  const { name, options: readers } = layout
+  const own = (options: unknown): OptionsOf<R> => {
+    if (areOptions(readers, options)) return options
+    throw new Error(`the options of an item of ${name} are not those that its readers give`)
+  }
+  const withOwn = (request: LayoutRequest) => ({ ...request, options: own(request.options) })
+  const shownWithWords = (options: unknown) => layout.shownWithWords?.(own(options)) ?? {}
+  switch (layout.kind) {
+    case 'sheets':
+      return { ...layout, shownWithWords, sheets: (request, room) => layout.sheets(withOwn(request), room) }
+    case 'pages':
+      return {
+        ...layout,
+        shownWithWords,
+        pages: (request: LayoutRequest, room: Size) => layout.pages(withOwn(request), room),
+      }
+    case 'pieces': {
+      return {
+        ...layout,
+        shownWithWords,
+        roomier: request => layout.roomier?.(withOwn(request)) ?? [],
+        set: request => layout.set(withOwn(request)),
+        faces: (request, set, size) => {
+          const typed = withOwn(request)
+          if ('faces' in layout) return layout.faces(typed, set, size)
+          return succeed(set.cards.map(card => layout.face(typed, card, set, size)))
+        },
+        pages: (request, set, room) => layout.pages(withOwn(request), set, room),
+      }
+    }
+  }
+}

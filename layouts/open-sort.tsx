@@ -7,14 +7,14 @@ import { orderWithoutHints } from '../src/sets/sorts/order-without-hints.js'
 import { openSortNote, rankSorts } from '../src/sets/sorts/rank-sorts.js'
 import type { Sort } from '../src/sets/sorts/sort.js'
 import { cardsForWords } from '../src/sets/word-set.js'
-import type { LayoutRequest, PieceLayout } from './layout.js'
+import { defineLayout, type LayoutRequest } from './layout.js'
 import { wordCardFace } from './word-cards.js'
 
 /** How many sorts the answers show; further ones are seldom worth a lesson. */
 const SORTS_SHOWN = 4
 
 /** Unmarked cards whose rule the children find; the sorts that hold stand on a page of their own. */
-export const openSort: PieceLayout = {
+export const openSort = defineLayout({
   kind: 'pieces',
   name: 'open-sort',
   summary: 'unmarked cards whose rule the children find, with the sorts that hold on a page of their own',
@@ -46,7 +46,7 @@ export const openSort: PieceLayout = {
     const heading = { title, subtitle, textMm: type.adultTextMm, measure }
     return flowPages({ heading, rows, room }).map(face => ({ ...face, kind: 'answers', title }))
   },
-}
+})
 
 function sortRows(
   { type, measure }: LayoutRequest,

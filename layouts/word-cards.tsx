@@ -5,23 +5,24 @@ import { cardBorder } from '../src/pieces/parts/card-border.js'
 import { CardFrame } from '../src/pieces/parts/card-frame.js'
 import { SetMark, setMarkHeightMm } from '../src/pieces/parts/set-mark.js'
 import type { Card, CardSet } from '../src/sets/card-set.js'
-import type { LayoutRequest, PieceLayout } from './layout.js'
+import { defineLayout, type LayoutRequest } from './layout.js'
 import { oneCardAWord } from './one-card-a-word.js'
 import { shownWithWords, wordOptions } from './word-options.js'
 
 /** Cut-apart cards, a word each, marked as the teacher chose. */
-export const wordCards: PieceLayout = {
+export const wordCards = defineLayout({
   kind: 'pieces',
   name: 'word-cards',
   summary: 'cut-apart cards, one word each, with the marks of the plan',
   options: wordOptions,
   marks: 'all',
+  shownWithWords,
   perSheet: { columns: 3, rows: 4 },
   perSheetLarge: { columns: 2, rows: 3 },
   set: oneCardAWord,
   face: wordCardFace,
   pages: () => [],
-}
+})
 
 /** A card with its word alone in the middle; the open sort uses it too. */
 export function wordCardFace(request: LayoutRequest, card: Card, set: CardSet, size: Size): CardFace {
@@ -49,7 +50,7 @@ export function wordCardFace(request: LayoutRequest, card: Card, set: CardSet, s
         kind: 'word',
         word,
         marked: request.marked,
-        ...shownWithWords(item),
+        ...request.shownWithWords,
         sizeGroup: 'main',
         align: 'centre',
         paddingMm: size.widthMm / 22,

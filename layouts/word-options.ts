@@ -1,6 +1,5 @@
-import type { WordSlot } from '../src/pieces/faces/face.js'
-import type { PrintItem } from '../src/plan/plan.js'
-import { choice } from '../src/plan/values/options.js'
+import { choice, type OptionsOf } from '../src/plan/values/options.js'
+import type { ShownWithWords } from './layout.js'
 
 /** What a layout may show with its words beside the marks of the plan. */
 export const wordOptions = {
@@ -8,7 +7,7 @@ export const wordOptions = {
   syllables: choice(['none', 'breaks'], 'none'),
 }
 
-/** The same for a word's slot; layouts that do not offer it show neither. */
-export function shownWithWords({ options }: PrintItem): Pick<WordSlot, 'soundMarks' | 'syllableBreaks'> {
-  return { soundMarks: options.sounds === 'dots', syllableBreaks: options.syllables === 'breaks' }
+/** The same for the slots of its words. */
+export function shownWithWords({ sounds, syllables }: OptionsOf<typeof wordOptions>): ShownWithWords {
+  return { soundMarks: sounds === 'dots', syllableBreaks: syllables === 'breaks' }
 }

@@ -9,33 +9,37 @@ import { Lines } from '../src/pieces/text/text-lines.js'
 import type { TypeScale } from '../src/pieces/text/type-scale.js'
 import { choice } from '../src/plan/values/options.js'
 import type { Card, CardSet } from '../src/sets/card-set.js'
-import type { LayoutRequest, PieceLayout } from './layout.js'
+import { defineLayout, type RequestWith } from './layout.js'
 import { oneCardAWord } from './one-card-a-word.js'
 
-/** What a child writes on the strip; said over the line. */
-type Task = 'sounds' | 'syllables' | 'word' | 'nothing'
+const options = {
+  /** What a child writes on the strip; said over the line. */
+  write: choice(['sounds', 'syllables', 'word', 'nothing'], 'sounds'),
+}
+
+type StripRequest = RequestWith<typeof options>
 
 /** Long narrow strips, a word each, with a line to write its sounds or syllables on, or to copy it. */
-export const wordStrips: PieceLayout = {
+export const wordStrips = defineLayout({
   kind: 'pieces',
   name: 'word-strips',
   summary: 'long strips, one word each, with a line to write its sounds or syllables on, or to copy it',
-  options: { write: choice(['sounds', 'syllables', 'word', 'nothing'], 'sounds') },
+  options,
   marks: 'all',
   perSheet: { columns: 1, rows: 8 },
   perSheetLarge: { columns: 1, rows: 5 },
   set: oneCardAWord,
   face: stripFace,
   pages: () => [],
-}
+})
 
 /** Of the strip's width. */
 const WORD_SHARE = 0.42
 
-function stripFace(request: LayoutRequest, card: Card, set: CardSet, size: Size): CardFace {
+function stripFace(request: StripRequest, card: Card, set: CardSet, size: Size): CardFace {
   const word = card.words[0]!
-  const { type, item } = request
-  const task = item.options.write as Task
+  const { type, item, options } = request
+  const task = options.write
   const widthMm = contentWidthMm(size.widthMm, item.border)
   return {
     ...faceOf(card, size),
@@ -81,7 +85,7 @@ function stripFace(request: LayoutRequest, card: Card, set: CardSet, size: Size)
  * What to write, and at the foot a line as long as there is room. The large number of large print stands under the
  * word: beside it the room reaches down to the foot of the strip.
  */
-function WritingRoom({ task, type }: { readonly task: Task; readonly type: TypeScale }) {
+function WritingRoom({ task, type }: { readonly task: string; readonly type: TypeScale }) {
   return (
     <div
       style={{

@@ -10,24 +10,29 @@ import { findCallOrder } from '../../src/sets/bingo/call-order.js'
 import { dealBoards } from '../../src/sets/bingo/deal-boards.js'
 import type { Card, CardSet } from '../../src/sets/card-set.js'
 import { boardSet } from '../../src/sets/word-set.js'
-import type { LayoutRequest, PieceLayout, RoomierOptions } from '../layout.js'
+import { defineLayout, type LayoutRequest, type RequestWith, type RoomierOptions } from '../layout.js'
 import { shownWithWords, wordOptions } from '../word-options.js'
 import { boardLines } from './board-lines.js'
 import { callersSheet } from './callers-sheet.js'
 
+const options = {
+  boards: wholeNumber(1, 400, 24),
+  grid: gridSize(2, 9, undefined),
+  free: yesNo(true),
+  'win at': wholeNumber(1, 400, undefined),
+  ...wordOptions,
+}
+
+type BingoRequest = RequestWith<typeof options>
+
 /** Boards of words, all different, with a caller's sheet that tells who wins when. */
-export const bingo: PieceLayout = {
+export const bingo = defineLayout({
   kind: 'pieces',
   name: 'bingo',
   summary: 'boards of words, each one different, and a caller’s sheet with the winning calls',
-  options: {
-    boards: wholeNumber(1, 400, 24),
-    grid: gridSize(2, 9, undefined),
-    free: yesNo(true),
-    'win at': wholeNumber(1, 400, undefined),
-    ...wordOptions,
-  },
+  options,
   marks: 'all',
+  shownWithWords,
   perSheet: { columns: 1, rows: 1 },
   perSheetLarge: { columns: 1, rows: 1 },
   set: bingoSet,
@@ -42,12 +47,11 @@ export const bingo: PieceLayout = {
       title,
     }))
   },
-}
+})
 
-function bingoSet(request: LayoutRequest): Outcome<CardSet> {
-  const { words, item, plan } = request
-  const free = item.options.free === true
-  const asked = item.options.grid as ColumnsAndRows | undefined
+function bingoSet(request: BingoRequest): Outcome<CardSet> {
+  const { words, item, options, plan } = request
+  const { free, grid: asked, 'win at': winAt } = options
   const forGroup = request.group !== null && request.group.words.length > 0
   const tooLarge = asked !== undefined && forGroup && cellsOf(asked, free) > words.length
   const smaller = tooLarge ? largestGrid(words.length, free) : undefined
@@ -57,14 +61,13 @@ function bingoSet(request: LayoutRequest): Outcome<CardSet> {
   const dealt = dealBoards({
     ...grid,
     words: words.length,
-    boards: item.options.boards as number,
+    boards: options.boards,
     seed: plan.seed,
     label,
     place: item.place,
   })
   if (!dealt.ok) return dealt
   const deal = dealt.value
-  const winAt = item.options['win at'] as number | undefined
   const calls = findCallOrder({
     boards: deal.boards,
     grid,
@@ -110,8 +113,8 @@ function gridFor(words: number): ColumnsAndRows {
 }
 
 /** Boards with fewer and larger cells. */
-function smallerBoards({ words, item }: LayoutRequest): readonly RoomierOptions[] {
-  const asked = item.options.grid as ColumnsAndRows | undefined
+function smallerBoards({ words, options }: BingoRequest): readonly RoomierOptions<BingoRequest['options']>[] {
+  const { grid: asked } = options
   const now = asked ?? gridFor(words.length)
   const sides = [8, 7, 6, 5, 4, 3, 2].filter(side => side < Math.max(now.columns, now.rows))
   return sides.map(side => {
@@ -136,7 +139,7 @@ function boardFace(request: LayoutRequest, card: Card, set: CardSet, size: Size)
           kind: 'word',
           word,
           marked: request.marked,
-          ...shownWithWords(request.item),
+          ...request.shownWithWords,
           sizeGroup: 'main',
           align: 'centre',
           paddingMm: Math.max(2, size.widthMm / words.length / 14),

@@ -9,19 +9,19 @@ import {
   rowsHeight,
 } from '../../src/pieces/faces/flow-page.js'
 import { choice } from '../../src/plan/values/options.js'
-import type { LayoutRequest, PageFace, PageLayout } from '../layout.js'
+import { defineLayout, type LayoutRequest, type PageFace } from '../layout.js'
 import { largeKeyRows, SAMPLE_SHARE, widestSampleEm } from './large-key-rows.js'
 
 /** The class's key: each mark on sample letters with its name, only those that the words use. */
-export const key: PageLayout = {
+export const key = defineLayout({
   kind: 'pages',
   name: 'key',
   summary:
     'what each mark means: a page for the wall, or several small ones for the desk; only the marks that the words use',
   options: { for: choice(['wall', 'desk'], 'wall') },
   marks: 'all',
-  pages: (request, room) => (request.item.options.for === 'wall' ? wallKey : deskKeys)(request, room),
-}
+  pages: (request, room) => (request.options.for === 'wall' ? wallKey : deskKeys)(request, room),
+})
 
 function titleOf({ plan }: LayoutRequest): string {
   return `${plan.title}: our key`

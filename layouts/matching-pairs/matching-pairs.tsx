@@ -8,24 +8,26 @@ import { fitTexts } from '../../src/pieces/text/fit-texts.js'
 import { choice } from '../../src/plan/values/options.js'
 import type { Outcome } from '../../src/problems.js'
 import type { CardSet } from '../../src/sets/card-set.js'
-import { type PairKind, matchingPairs as pairedCards } from '../../src/sets/games/matching-pairs.js'
-import type { LayoutRequest, PieceLayout } from '../layout.js'
+import { matchingPairs as pairedCards } from '../../src/sets/games/matching-pairs.js'
+import { defineLayout, type RequestWith } from '../layout.js'
 import { wordCardFace } from '../word-cards.js'
 import { plainWord } from './plain-word.js'
 
+const options = { pair: choice(['same word', 'sound alike', 'plural', 'clue'], 'same word') }
+
 /** Cards of which two and two belong together: a word twice, sound-alikes, a word and its plural or its clue. */
-export const matchingPairs: PieceLayout = {
+export const matchingPairs = defineLayout({
   kind: 'pieces',
   name: 'matching-pairs',
   summary: 'cards of which two and two belong together, for a memory game or to lay side by side',
-  options: { pair: choice(['same word', 'sound alike', 'plural', 'clue'], 'same word') },
+  options,
   marks: 'none',
   perSheet: { columns: 3, rows: 5 },
   perSheetLarge: { columns: 2, rows: 4 },
-  set: ({ words, item, itemName, plan }) =>
+  set: ({ words, item, options, itemName, plan }) =>
     pairedCards({
       words,
-      pair: item.options.pair as PairKind,
+      pair: options.pair,
       copies: item.copies,
       seed: plan.seed,
       label: itemName,
@@ -49,11 +51,15 @@ export const matchingPairs: PieceLayout = {
     const heading = { title, subtitle, textMm: type.adultTextMm, measure }
     return flowPages({ heading, rows, room }).map(face => ({ ...face, kind: 'answers', title }))
   },
-}
+})
 
-function pairFaces(request: LayoutRequest, set: CardSet, size: Size): Outcome<readonly CardFace[]> {
-  const { type, item, measure } = request
-  const plurals = item.options.pair === 'plural'
+function pairFaces(
+  request: RequestWith<typeof options>,
+  set: CardSet,
+  size: Size,
+): Outcome<readonly CardFace[]> {
+  const { type, item, options, measure } = request
+  const plurals = options.pair === 'plural'
   const clues = set.cards.filter(card => card.title !== undefined && !plurals)
   const fit = fitTexts({
     texts: clues

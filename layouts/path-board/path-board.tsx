@@ -11,7 +11,7 @@ import type { Outcome } from '../../src/problems.js'
 import { cardId } from '../../src/sets/card-id.js'
 import type { Card, CardSet } from '../../src/sets/card-set.js'
 import { pathBoards } from '../../src/sets/games/path-boards.js'
-import type { LayoutRequest, PieceLayout } from '../layout.js'
+import { defineLayout, type LayoutRequest } from '../layout.js'
 import { bestColumns, drawTrack, layTrack, type Track } from './track.js'
 
 /** How many words stand on a track where the teacher does not say. */
@@ -20,7 +20,7 @@ const SPACES = { normal: 26, large: 13 } as const
 const LINE_MM = 0.6
 
 /** A track of words from start to finish, for counters and a die. */
-export const pathBoard: PieceLayout = {
+export const pathBoard = defineLayout({
   kind: 'pieces',
   name: 'path-board',
   summary: 'a track of words from start to finish, to move along with counters and a die',
@@ -29,9 +29,8 @@ export const pathBoard: PieceLayout = {
   perSheet: { columns: 1, rows: 1 },
   perSheetLarge: { columns: 1, rows: 1 },
   set: request => {
-    const { words, item, itemName, plan, type } = request
-    const spaces = (item.options.spaces as number | undefined) ?? SPACES[type.large ? 'large' : 'normal']
-    const boards = item.options.boards as number
+    const { words, item, options, itemName, plan, type } = request
+    const { boards, spaces = SPACES[type.large ? 'large' : 'normal'] } = options
     const set = pathBoards({ words, spaces, boards, seed: plan.seed, label: itemName })
     const cards = Array.from({ length: item.copies }, (_, index) =>
       set.cards.map(card => ({
@@ -44,7 +43,7 @@ export const pathBoard: PieceLayout = {
   },
   faces: pathFaces,
   pages: () => [],
-}
+})
 
 function notesOn(words: number, spaces: number): readonly string[] {
   return [

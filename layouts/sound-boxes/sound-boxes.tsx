@@ -11,21 +11,25 @@ import { errorAt, type Outcome, type Problem, warningAt } from '../../src/proble
 import type { Card, CardSet } from '../../src/sets/card-set.js'
 import { cardsForWords } from '../../src/sets/word-set.js'
 import type { Word } from '../../src/words/word.js'
-import type { LayoutRequest, PieceLayout } from '../layout.js'
+import { defineLayout, type RequestWith } from '../layout.js'
 import { ARROW_MM, drawSoundBoxes } from './sound-box-row.js'
 import { soundRows } from './sound-rows.js'
+
+const options = { show: choice(['picture', 'word', 'nothing'], undefined) }
+
+type SoundBoxRequest = RequestWith<typeof options>
 
 /**
  * Strips with a box for each sound of a word, into which a child pushes a counter as she says the sound. The way of
  * working is D. B. Elkonin's (1963, in B. Simon and J. Simon, Educational Psychology in the USSR): a picture, and
  * under it as many boxes as the word has sounds, no letters.
  */
-export const soundBoxes: PieceLayout = {
+export const soundBoxes = defineLayout({
   kind: 'pieces',
   name: 'sound-boxes',
   summary:
     'strips with a box for each sound, to push counters into; the words and sounds on a page of their own',
-  options: { show: choice(['picture', 'word', 'nothing'], undefined) },
+  options,
   marks: 'none',
   perSheet: { columns: 1, rows: 5 },
   perSheetLarge: { columns: 1, rows: 4 },
@@ -50,12 +54,11 @@ export const soundBoxes: PieceLayout = {
     const heading = { title, subtitle, textMm: type.adultTextMm, measure }
     return flowPages({ heading, rows, room }).map(face => ({ ...face, kind: 'answers', title }))
   },
-}
+})
 
 /** What stands beside the boxes: what the teacher says, or the pictures where there are any. */
-function shown({ item, words }: LayoutRequest): 'picture' | 'word' | 'nothing' {
-  const named = item.options.show as 'picture' | 'word' | 'nothing' | undefined
-  return named ?? (words.some(word => word.picture !== undefined) ? 'picture' : 'nothing')
+function shown({ options, words }: SoundBoxRequest): 'picture' | 'word' | 'nothing' {
+  return options.show ?? (words.some(word => word.picture !== undefined) ? 'picture' : 'nothing')
 }
 
 /** For a counter and the finger that pushes it: common practice, no source. */
@@ -76,7 +79,7 @@ interface StripPlan {
   readonly arrow: boolean
 }
 
-function soundFaces(request: LayoutRequest, set: CardSet, size: Size): Outcome<readonly CardFace[]> {
+function soundFaces(request: SoundBoxRequest, set: CardSet, size: Size): Outcome<readonly CardFace[]> {
   const { type, item, words } = request
   const widthMm = contentWidthMm(size.widthMm, item.border) - 2 * PADDING_MM
   const heightMm = contentWidthMm(size.heightMm, item.border) - setMarkHeightMm(type) - 2 * PADDING_MM
@@ -97,7 +100,7 @@ function soundFaces(request: LayoutRequest, set: CardSet, size: Size): Outcome<r
 /** White around everything, inside the border. */
 const PADDING_MM = 1.5
 
-function besideWidth(request: LayoutRequest, { widthMm, heightMm }: Size): number {
+function besideWidth(request: SoundBoxRequest, { widthMm, heightMm }: Size): number {
   switch (shown(request)) {
     case 'picture':
       return Math.min(heightMm, widthMm * WORD_SHARE) + GUTTER_MM
@@ -108,7 +111,7 @@ function besideWidth(request: LayoutRequest, { widthMm, heightMm }: Size): numbe
   }
 }
 
-function boxProblems({ item, words }: LayoutRequest, boxMm: number, most: number): readonly Problem[] {
+function boxProblems({ item, words }: SoundBoxRequest, boxMm: number, most: number): readonly Problem[] {
   if (boxMm >= GOOD_BOX_MM) return []
   const longest = words.find(word => word.soundCount === most)!
   const message = `the sound boxes are ${boxMm.toFixed(1)} mm wide, because "${longest.text}" has ${most} sounds`
@@ -118,7 +121,7 @@ function boxProblems({ item, words }: LayoutRequest, boxMm: number, most: number
     : [warningAt(item.place, `${message}; ${GOOD_BOX_MM} mm suits a counter`, advice)]
 }
 
-function missingPictures(request: LayoutRequest): readonly Problem[] {
+function missingPictures(request: SoundBoxRequest): readonly Problem[] {
   if (shown(request) !== 'picture') return []
   const without = request.words.filter(word => request.pictureOf(word) === undefined)
   if (without.length === 0) return []
@@ -132,7 +135,7 @@ function missingPictures(request: LayoutRequest): readonly Problem[] {
 }
 
 function stripFace(
-  request: LayoutRequest,
+  request: SoundBoxRequest,
   card: Card,
   set: CardSet,
   { size, besideMm, boxMm, arrow }: StripPlan,
@@ -178,7 +181,7 @@ function stripFace(
   }
 }
 
-function Beside({ request, widthMm }: { readonly request: LayoutRequest; readonly widthMm: number }) {
+function Beside({ request, widthMm }: { readonly request: SoundBoxRequest; readonly widthMm: number }) {
   if (shown(request) === 'nothing') return null
   return (
     <div style={{ display: 'flex', width: mm(widthMm), height: '100%', flexShrink: 0 }}>
@@ -187,7 +190,7 @@ function Beside({ request, widthMm }: { readonly request: LayoutRequest; readonl
   )
 }
 
-function besideSlots(request: LayoutRequest, word: Word): Readonly<Record<string, SlotContent>> {
+function besideSlots(request: SoundBoxRequest, word: Word): Readonly<Record<string, SlotContent>> {
   switch (shown(request)) {
     case 'picture': {
       const picture = request.pictureOf(word)

@@ -3,12 +3,12 @@ import { headingHeight } from '../../src/pieces/faces/flow-page.js'
 import { blankKeyRows } from '../../src/pieces/parts/key-rows.js'
 import { WritingLine } from '../../src/pieces/parts/rules.js'
 import { wordListPages } from '../../src/pieces/parts/word-list.js'
-import type { PageLayout } from '../layout.js'
+import { defineLayout } from '../layout.js'
 import { markedListHeading } from './marked-list.js'
 import { wordFacts } from './word-facts.js'
 
 /** The children's copy: the words where the marked list has them, nothing marked, and room to draw the key. */
-export const blankList: PageLayout = {
+export const blankList = defineLayout({
   kind: 'pages',
   name: 'blank-list',
   summary: 'the children’s copy to mark: the same words in the same places, room for the key',
@@ -37,7 +37,7 @@ export const blankList: PageLayout = {
       keyRows: blankKeyRows(request, room.widthMm),
     }).map(face => ({ ...face, kind: 'list', title: `${plan.title}: list to mark` }))
   },
-}
+})
 
 /** Room to write the sounds, or a word, beside the word. */
 function WritingRoom() {

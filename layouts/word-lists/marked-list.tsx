@@ -1,11 +1,11 @@
 import type { Heading } from '../../src/pieces/faces/flow-page.js'
 import { keyRows } from '../../src/pieces/parts/key-rows.js'
 import { wordListPages } from '../../src/pieces/parts/word-list.js'
-import type { LayoutRequest, PageLayout } from '../layout.js'
+import { defineLayout, type LayoutRequest } from '../layout.js'
 import { wordFacts } from './word-facts.js'
 
 /** The teacher's copy: every word marked, with its sounds, part of speech, plural and clue. */
-export const markedList: PageLayout = {
+export const markedList = defineLayout({
   kind: 'pages',
   name: 'marked-list',
   summary: 'the teacher’s copy: every word marked, sounds counted, part of speech, plural, clue',
@@ -29,7 +29,7 @@ export const markedList: PageLayout = {
       keyRows: keyRows(request, room.widthMm),
     }).map(face => ({ ...face, kind: 'list', title: heading.title }))
   },
-}
+})
 
 /** The blank list keeps as much room for its own. */
 export function markedListHeading({ plan, subtitle, type, measure }: LayoutRequest): Heading {

@@ -1,6 +1,5 @@
 import type { LayoutRequest, PieceLayout } from '../../layouts/layout.js'
 import type { Size } from '../geometry.js'
-import { succeed } from '../outcomes.js'
 import type { CardFace } from '../pieces/faces/face.js'
 import type { Outcome } from '../problems.js'
 import type { CardSet } from '../sets/card-set.js'
@@ -12,7 +11,5 @@ export function facesOf(
   set: CardSet,
   size: Size,
 ): Outcome<readonly CardFace[]> {
-  if ('faces' in layout) return layout.faces(request, set, size)
-  const value = set.cards.map(card => layout.face(request, card, set, size))
-  return succeed(value)
+  return layout.faces(request, set, size)
 }

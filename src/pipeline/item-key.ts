@@ -1,12 +1,11 @@
 import type { LayoutRequest } from '../../layouts/layout.js'
-import { shownWithWords } from '../../layouts/word-options.js'
 import { type KeyEntry, keyEntries } from '../pieces/marks/key-entries.js'
 import { soundKeyEntries } from '../pieces/marks/sound-key.js'
 
 /** The lines of an item's key: what its words show, and nothing else. */
-export function itemKey({ item, marked, words, marks }: LayoutRequest): readonly KeyEntry[] {
+export function itemKey({ shownWithWords, marked, words, marks }: LayoutRequest): readonly KeyEntry[] {
   return [
     ...(marked ? keyEntries(words, marks) : []),
-    ...(shownWithWords(item).soundMarks ? soundKeyEntries(words) : []),
+    ...(shownWithWords.soundMarks ? soundKeyEntries(words) : []),
   ]
 }

@@ -55,6 +55,7 @@ export function prepareItem(studied: StudiedPlan, job: ItemJob): Outcome<Prepare
   const wanted: LayoutRequest = {
     plan,
     item,
+    options: item.options,
     group,
     itemName: job.name,
     setTitle,
@@ -63,6 +64,7 @@ export function prepareItem(studied: StudiedPlan, job: ItemJob): Outcome<Prepare
     words: job.words.map(word => words.get(word)!),
     marks,
     marked: (item.marks ?? layout.marks) === 'all',
+    shownWithWords: layout.shownWithWords(item.options),
     typeface,
     type,
     measure: (text, sizeMm, weight) =>

@@ -1,5 +1,5 @@
 /** The names a plan may use. The pipeline fills it in from the later stages, so that the plan stage need not know them. */
-import type { OptionReader } from './values/options.js'
+import type { OptionReaders } from './values/options.js'
 import type { NamedPaper } from './values/papers.js'
 
 export interface Vocabulary {
@@ -14,6 +14,6 @@ export interface Vocabulary {
 }
 
 export interface LayoutVocabulary {
-  /** The layout's own keys, each spelled as the layout wants to find it in `PrintItem.options`. */
-  readonly options: Readonly<Record<string, OptionReader<unknown>>>
+  /** The layout's own keys, each spelled as the layout is given it. */
+  readonly options: OptionReaders
 }

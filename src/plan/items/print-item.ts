@@ -4,6 +4,7 @@ import { andThen, present, record, succeed } from '../../outcomes.js'
 import type { Outcome, Place } from '../../problems.js'
 import type { PrintItem } from '../plan.js'
 import { foldName } from '../values/names.js'
+import type { OptionReader } from '../values/options.js'
 import type { LayoutVocabulary, Vocabulary } from '../vocabulary.js'
 import { type Entry, type MapEntry, misfit, type Reader } from '../yaml/entry.js'
 import { readKeys, valueAt } from '../yaml/keys.js'
@@ -77,7 +78,12 @@ function layoutNamed(map: MapEntry, { layouts }: Vocabulary): LayoutVocabulary |
 
 /** Where the layout is unknown, a key that any layout knows is not held against the item. */
 function anyOptions({ layouts }: Vocabulary): LayoutVocabulary['options'] {
-  const accepted = { expects: '', fallback: undefined, read: () => succeed(undefined) }
+  const accepted: OptionReader<unknown> = {
+    expects: '',
+    fallback: undefined,
+    read: () => succeed(undefined),
+    gives: (value): value is unknown => value === undefined,
+  }
   const keys = [...layouts.values()].flatMap(({ options }) => Object.keys(options))
   return Object.fromEntries(keys.map(key => [key, accepted]))
 }

@@ -1,13 +1,12 @@
 /**
- * Ready-made readers for a layout's own options. A layout declares `{ boards: wholeNumber(1, 500, 24) }` and finds
- * the value, or the default where the teacher said nothing, under the same key in `PrintItem.options`.
+ * Ready-made readers for a layout's own options. A layout declares `{ boards: wholeNumber(1, 500, 24) }` and is given
+ * the value, or the default where the teacher said nothing, under the same key: `options.boards`, a number.
  */
 
 import type { ColumnsAndRows } from '../../geometry.js'
-import { andThen, fail, succeed, together } from '../../outcomes.js'
+import { fail, succeed } from '../../outcomes.js'
 import { errorAt, type Outcome } from '../../problems.js'
-import { type Entry, misfit, oneOrMore } from '../yaml/entry.js'
-import { type LengthRange, lengthReader } from './lengths.js'
+import { type Entry, misfit } from '../yaml/entry.js'
 import { choiceReader, inWords } from './names.js'
 import { wholeNumberReader } from './numbers.js'
 import { textReader } from './texts.js'
@@ -18,11 +17,23 @@ export interface OptionReader<T> {
   /** The value where the teacher wrote nothing; `undefined` where the layout decides. */
   readonly fallback: T
   readonly read: (entry: Entry) => Outcome<T>
+  /** Whether a value is of the kind that is read, or the fallback. */
+  readonly gives: (value: unknown) => value is T
 }
 
-/** The options that a layout declaring these readers will find. */
-export type OptionsOf<R extends Readonly<Record<string, OptionReader<unknown>>>> = {
+/** The options of a layout, each with the reader of its value. */
+export type OptionReaders = Readonly<Record<string, OptionReader<unknown>>>
+
+/** The values that a layout declaring these readers is given. */
+export type OptionsOf<R extends OptionReaders> = {
   readonly [K in keyof R]: R[K] extends OptionReader<infer T> ? T : never
+}
+
+/** Whether each value is one that its reader gives: the plan keeps the options of all layouts under one type. */
+export function areOptions<R extends OptionReaders>(readers: R, values: unknown): values is OptionsOf<R> {
+  if (typeof values !== 'object' || values === null) return false
+  const named = new Map<string, unknown>(Object.entries(values))
+  return Object.entries(readers).every(([name, { gives }]) => gives(named.get(name)))
 }
 
 export function wholeNumber<T extends number | undefined>(
@@ -34,6 +45,7 @@ export function wholeNumber<T extends number | undefined>(
     expects: `a whole number from ${min} to ${max}`,
     fallback,
     read: wholeNumberReader('a whole number', min, max),
+    gives: (value): value is number | T => typeof value === 'number' || value === fallback,
   }
 }
 
@@ -56,14 +68,31 @@ export function gridSize<T extends ColumnsAndRows | undefined>(
       const message = match ? `a grid of ${columns} by ${rows} is not made` : `"${entry.text}" is no grid`
       return fail(errorAt(entry.place, message, advice))
     },
+    gives: (value): value is ColumnsAndRows | T => isGrid(value) || value === fallback,
   }
+}
+
+function isGrid(value: unknown): value is ColumnsAndRows {
+  return (
+    typeof value === 'object' &&
+    value !== null &&
+    'columns' in value &&
+    'rows' in value &&
+    typeof value.columns === 'number' &&
+    typeof value.rows === 'number'
+  )
 }
 
 export function choice<C extends string, T extends C | undefined>(
   choices: readonly C[],
   fallback: T,
 ): OptionReader<C | T> {
-  return { expects: inWords(choices), fallback, read: choiceReader('a choice', choices) }
+  return {
+    expects: inWords(choices),
+    fallback,
+    read: choiceReader('a choice', choices),
+    gives: (value): value is C | T => choices.some(each => each === value) || value === fallback,
+  }
 }
 
 export function yesNo<T extends boolean | undefined>(fallback: T): OptionReader<boolean | T> {
@@ -85,51 +114,15 @@ export function yesNo<T extends boolean | undefined>(fallback: T): OptionReader<
         ? fail(errorAt(entry.place, `"${entry.text}" is neither yes nor no`, 'Write yes or no.'))
         : succeed(meaning)
     },
+    gives: (value): value is boolean | T => typeof value === 'boolean' || value === fallback,
   }
 }
 
 export function text<T extends string | undefined>(fallback: T, longest = 200): OptionReader<string | T> {
-  return { expects: `a text of up to ${longest} characters`, fallback, read: textReader('the text', longest) }
-}
-
-/** One text or a list of them. */
-export function texts<T extends readonly string[] | undefined>(
-  fallback: T,
-  longest = 60,
-): OptionReader<readonly string[] | T> {
-  const read = textReader('the text', longest)
   return {
-    expects: 'a text or a list of texts',
+    expects: `a text of up to ${longest} characters`,
     fallback,
-    read: entry => {
-      const items = oneOrMore(entry)
-      if (items.length === 0) return misfit(entry, 'a text or a list of texts', 'Write at least one.')
-      return together(items.map(read))
-    },
-  }
-}
-
-/** mm. */
-export function length<T extends number | undefined>(
-  range: LengthRange,
-  fallback: T,
-): OptionReader<number | T> {
-  return {
-    expects: `a length from ${range.minMm} mm to ${range.maxMm} mm`,
-    fallback,
-    read: lengthReader('a length', range),
-  }
-}
-
-/** An option of a layout's own making: what another reader gives, turned into something else or refused. */
-export function refined<T, U>(
-  option: OptionReader<T>,
-  fallback: U,
-  next: (value: T, entry: Entry) => Outcome<U>,
-): OptionReader<U> {
-  return {
-    expects: option.expects,
-    fallback,
-    read: entry => andThen(option.read(entry), value => next(value, entry)),
+    read: textReader('the text', longest),
+    gives: (value): value is string | T => typeof value === 'string' || value === fallback,
   }
 }

@@ -15,20 +15,12 @@ describe('ready-made options', () => {
     expect(read(options.choice(['wall', 'desk'], 'desk'), 'Wall')).toBe('wall')
     expect(read(options.yesNo(false), 'On')).toBe(true)
     expect(read(options.text('x'), 'a  b')).toBe('a b')
-    expect(read(options.texts(['x']), 'sh')).toEqual(['sh'])
-    expect(read(options.length({ minMm: 1, maxMm: 20 }, 5), '1 cm')).toBe(10)
-  })
-
-  it('read several texts from a list', () => {
-    const list = { kind: 'list', place, items: [entry('sh'), entry('th')] } as const
-    expect(options.texts(undefined).read(list)).toMatchObject({ ok: true, value: ['sh', 'th'] })
   })
 
   it('refuse what they do not', () => {
     expect(read(options.wholeNumber(1, 30, 6), '31')).toBe('31 is too large')
     expect(read(options.choice(['wall', 'desk'], 'desk'), 'floor')).toBe('unknown choice "floor"')
     expect(read(options.text('x', 3), 'abcd')).toBe('the text is 4 characters long')
-    expect(read(options.length({ minMm: 1, maxMm: 20 }, 5), '3 in')).toBe('"3 in" is too large')
   })
 
   it('say what they expect', () => {
@@ -36,15 +28,25 @@ describe('ready-made options', () => {
     expect(options.choice(['wall', 'desk', 'door'], 'desk').expects).toBe('wall, desk or door')
   })
 
-  it('can be refined by a layout', () => {
-    const even = options.refined(options.wholeNumber(1, 30, 6), 6, (count, { place: at }) =>
-      count % 2 === 0
-        ? { ok: true, value: count, problems: [] }
-        : {
-            ok: false,
-            problems: [{ severity: 'error', place: at, message: `${count} is odd`, advice: 'Add one.' }],
-          },
-    )
-    expect([read(even, '8'), read(even, '7')]).toEqual([8, '7 is odd'])
+  it('know the values that they give from others, and their fallback', () => {
+    const readers = {
+      boards: options.wholeNumber(1, 30, 6),
+      grid: options.gridSize(2, 10, undefined),
+      for: options.choice(['wall', 'desk'], 'desk'),
+      free: options.yesNo(true),
+      sort: options.text(undefined),
+    }
+    const given = { boards: 6, grid: { columns: 3, rows: 4 }, for: 'wall', free: false, sort: 'by sounds' }
+    expect(options.areOptions(readers, given)).toBe(true)
+    expect(options.areOptions(readers, { ...given, grid: undefined, sort: undefined })).toBe(true)
+    for (const wrong of [
+      { boards: '6' },
+      { grid: '3x4' },
+      { for: 'floor' },
+      { free: undefined },
+      { sort: 6 },
+    ])
+      expect(options.areOptions(readers, { ...given, ...wrong }), JSON.stringify(wrong)).toBe(false)
+    expect(options.areOptions(readers, undefined)).toBe(false)
   })
 })
