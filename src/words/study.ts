@@ -7,7 +7,7 @@ import type { Lexicon, LexiconEntry } from './lexicon/entry.js'
 import { guessPartsOfSpeech } from './parts-of-speech/guess.js'
 import { findPatterns } from './patterns/find-patterns.js'
 import { lexiconEvidence } from './patterns/lexicon-evidence.js'
-import { heteronyms } from './pronunciation/heteronyms.js'
+import { heteronyms } from './pronunciation/listed-pronunciations.js'
 import { soundingOf } from './sounding.js'
 import { divideSyllables } from './syllables/divide.js'
 import { withTeachersFindings } from './teacher-findings.js'
@@ -76,7 +76,7 @@ function sourceOf(source: WordSource, overridden: readonly Overridden[]): WordSo
 /** One line where the word is said in more than one way, each its own word, so that the teacher can choose. */
 function heteronymNotes(text: string, entry: LexiconEntry | undefined): readonly string[] {
   if (entry?.heteronym !== true) return []
-  const uses = heteronyms.get(entry.word) ?? []
+  const uses = heteronyms().get(entry.word) ?? []
   const ways = uses.map(({ pronunciation, meaning }) => `${pronunciation} (${meaning})`)
   return [`${text} is said in different ways: ${ways.join(', ')}; taken here: the first`]
 }

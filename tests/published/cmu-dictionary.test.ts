@@ -2,7 +2,7 @@
 import { dictionary } from 'cmu-pronouncing-dictionary'
 import { describe, expect, test } from 'vitest'
 import { openLexicon } from '../../src/words/lexicon/lexicon.js'
-import { corrections } from '../../src/words/pronunciation/corrections.js'
+import { corrections } from '../../src/words/pronunciation/listed-pronunciations.js'
 import { inOneWriting } from '../../src/words/pronunciation/one-writing.js'
 
 const familiar = [...openLexicon().entries()]
@@ -29,7 +29,7 @@ describe("pronunciations against the dictionary's own entries, 30,000 most famil
       const entries = entriesOf(word).map(entry => levelled(word, entry))
       return pronunciations.every(said => entries.includes(levelled(word, said))) ? [] : [word]
     })
-    expect(strange.filter(word => !corrections.has(word))).toEqual(['row'])
+    expect(strange.filter(word => !corrections().has(word))).toEqual(['row'])
   })
 
   test('all but few are entries letter for letter', () => {
@@ -40,13 +40,15 @@ describe("pronunciations against the dictionary's own entries, 30,000 most famil
   test('none of the entries is lost', () => {
     const lost = familiar.filter(({ word, pronunciations }) => {
       const known = pronunciations.map(said => levelled(word, said))
-      return !corrections.has(word) && !entriesOf(word).every(entry => known.includes(levelled(word, entry)))
+      return (
+        !corrections().has(word) && !entriesOf(word).every(entry => known.includes(levelled(word, entry)))
+      )
     })
     expect(lost.map(({ word }) => word)).toEqual([])
   })
 
   test('each correction differs from every entry', () => {
-    const needless = [...corrections].filter(([word, pronunciation]) =>
+    const needless = [...corrections()].filter(([word, pronunciation]) =>
       entriesOf(word).includes(pronunciation),
     )
     expect(needless).toEqual([])

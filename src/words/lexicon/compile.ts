@@ -6,8 +6,8 @@ import { gatherUnfit } from '../fitness/gather-unfit.js'
 import { gatherPartsOfSpeech } from '../parts-of-speech/gather.js'
 import { readSenses } from '../parts-of-speech/wordnet.js'
 import { likeItsBase } from '../pronunciation/families.js'
-import { heteronyms } from '../pronunciation/heteronyms.js'
 import { jointModelPath, writeJointModel } from '../pronunciation/joint-model-file.js'
+import { heteronyms } from '../pronunciation/listed-pronunciations.js'
 import { orderPronunciations } from '../pronunciation/order.js'
 import { trainJointModel } from '../pronunciation/train-joint-model.js'
 import { gatherSenses } from '../senses/gather.js'
@@ -51,7 +51,7 @@ const entries = words.filter(isWord).map(
     glosses: glosses.get(word) ?? [],
     unfit: unfit.has(word),
     name: names.has(word),
-    heteronym: heteronyms.has(word),
+    heteronym: heteronyms().has(word),
   }),
 )
 const lessons = entries.flatMap(({ word, pronunciations: [pronunciation] }) =>
@@ -75,7 +75,7 @@ function isWord(word: string): boolean {
 /** The one to teach first sounds like its base; a heteronym's stands in a table. */
 function pronunciationsOf(word: string): readonly string[] {
   const [first, ...rest] = listed.get(word) ?? []
-  if (first === undefined || heteronyms.has(word)) return listed.get(word) ?? []
+  if (first === undefined || heteronyms().has(word)) return listed.get(word) ?? []
   const firstOf = (base: string) =>
     names.has(base) || familiarity(base) < familiarBase ? undefined : listed.get(base)?.[0]
   return [...new Set([likeItsBase(word, first, { firstOf }), ...rest])]

@@ -1,7 +1,6 @@
 /** Why a word's first pronunciation is the one taken, in plain words for the teacher. */
 import { alignWord } from '../alignment/graphemes.js'
-import { corrections } from './corrections.js'
-import { firstPronunciations, heteronyms } from './heteronyms.js'
+import { corrections, firstPronunciations, heteronyms } from './listed-pronunciations.js'
 import { inOneWriting } from './one-writing.js'
 import { preferences, type Variant } from './preferences.js'
 
@@ -11,10 +10,10 @@ import { preferences, type Variant } from './preferences.js'
  */
 export function whyTaken(word: string, pronunciations: readonly string[]): string {
   const [first = '', second] = pronunciations
-  if (corrections.has(word)) return "the dictionary's entry is a slip and is mended here"
-  if (heteronyms.has(word))
+  if (corrections().has(word)) return "the dictionary's entry is a slip and is mended here"
+  if (heteronyms().has(word))
     return 'spelled alike and said in different ways: the commoner in speech to children'
-  if (firstPronunciations.has(word)) return "chosen by hand among the dictionary's"
+  if (firstPronunciations().has(word)) return "chosen by hand among the dictionary's"
   if (second === undefined) return 'the dictionary gives no other'
   if (inOneWriting(word, second) === first)
     return `the dictionary's /${second}/, written as in words that rhyme with it`

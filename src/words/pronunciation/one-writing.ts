@@ -5,6 +5,7 @@
  */
 import { withoutStress } from '../alignment/arpabet.js'
 import { alignWord } from '../alignment/graphemes.js'
+import { lazily, wordsOf } from '../tables/installed-tables.js'
 import type { Grapheme } from '../word.js'
 
 /** A grapheme with its sounds as the pronunciation has them, stress included. */
@@ -73,11 +74,11 @@ export const writings: readonly Writing[] = [
 ]
 
 /** Words whose parts say otherwise. */
-const apart: ReadonlySet<string> = new Set(['forever', 'forevermore', 'bureaucracy', 'bureaucracies'])
+const apart = lazily(() => new Set(wordsOf('pronunciation/own-writing')))
 
 /** The pronunciation with every wavering sound in its one writing. */
 export function inOneWriting(word: string, pronunciation: string): string {
-  if (apart.has(word) || !wavers.test(pronunciation)) return pronunciation
+  if (!wavers.test(pronunciation) || apart().has(word)) return pronunciation
   const { graphemes } = alignWord(word, pronunciation)
   const spoken = spokenGraphemes(graphemes, pronunciation.split(' '))
   if (spoken === undefined) return pronunciation

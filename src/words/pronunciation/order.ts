@@ -1,6 +1,5 @@
 import { alignWord } from '../alignment/graphemes.js'
-import { corrections } from './corrections.js'
-import { firstPronunciations, heteronyms } from './heteronyms.js'
+import { corrections, firstPronunciations, heteronyms } from './listed-pronunciations.js'
 import { inOneWriting } from './one-writing.js'
 import { countAgainst } from './preferences.js'
 
@@ -11,13 +10,19 @@ import { countAgainst } from './preferences.js'
  * @param listed ARPABET with stress, in the dictionary's order
  */
 export function orderPronunciations(word: string, listed: readonly string[]): readonly string[] {
-  const corrected = corrections.get(word)
+  const corrected = corrections().get(word)
   if (corrected !== undefined) return [corrected]
-  const uses = heteronyms.get(word) ?? firstPronunciations.get(word) ?? []
   const written = (pronunciation: string) => inOneWriting(word, pronunciation)
-  const known = uses.map(use => written(use.pronunciation))
+  const known = listedFirst(word).map(written)
   const rest = [...new Set(listed.map(written))].filter(pronunciation => !known.includes(pronunciation))
   return [...new Set([...known, ...byPreference(word, rest), ...listed])]
+}
+
+function listedFirst(word: string): readonly string[] {
+  const uses = heteronyms().get(word)
+  if (uses !== undefined) return uses.map(use => use.pronunciation)
+  const first = firstPronunciations().get(word)
+  return first === undefined ? [] : [first]
 }
 
 function byPreference(word: string, listed: readonly string[]): readonly string[] {

@@ -1,8 +1,8 @@
 /** Short glosses as drafts for a clue, the familiar sense first. Build time. Source: WordNet 3.1. */
 import { type OpenClass, readSenses, readSynsets, type WordNetSense } from '../parts-of-speech/wordnet.js'
+import { lazily, rowsOf, tablesBeginning } from '../tables/installed-tables.js'
 import type { PartOfSpeech } from '../word.js'
 import { draftFrom } from './draft.js'
-import { plainDrafts } from './plain-drafts.js'
 
 export interface SensesTask {
   /** Lower case; the most familiar 15,000 or so, to keep the lexicon small. */
@@ -13,6 +13,16 @@ export interface SensesTask {
   readonly familiarity: (word: string) => number
   readonly isUnfit: (word: string) => boolean
 }
+
+/** Our own drafts by word, of every table of them. */
+export const plainDrafts: () => ReadonlyMap<string, string> = lazily(
+  () =>
+    new Map(
+      tablesBeginning('senses/drafts-')
+        .flatMap(rowsOf)
+        .map(([word = '', draft = '']) => [word, draft]),
+    ),
+)
 
 const mostDrafts = 3
 /** Senses further down are odd ones: fish as a sign of the zodiac. */
@@ -25,7 +35,7 @@ export function gatherSenses(task: SensesTask): Map<string, readonly string[]> {
   const glosses = readGlosses(wanted.flatMap(word => senses.get(word) ?? []))
   const found = new Map<string, readonly string[]>()
   for (const word of wanted) {
-    const plain = plainDrafts.get(word)
+    const plain = plainDrafts().get(word)
     const drafts = new Set<string>(plain === undefined ? [] : [plain])
     const parts = task.partsOfSpeech(word)
     const listed = isGrammar(word, parts) ? [] : (senses.get(word) ?? [])

@@ -20,6 +20,11 @@ export function rowsOf(name: string): Rows {
   return installed().rowsOf(name)
 }
 
+/** The names of all tables that begin so, for one that lies in several files: `senses/drafts-` */
+export function tablesBeginning(beginning: string): readonly string[] {
+  return installed().names.filter(name => name.startsWith(beginning))
+}
+
 /** The first fields of a table, for one that is a list. */
 export function wordsOf(name: string): readonly string[] {
   return rowsOf(name).map(([word = '']) => word)

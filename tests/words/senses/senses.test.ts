@@ -1,8 +1,7 @@
 import { describe, expect, test } from 'vitest'
 import { readFamiliarity } from '../../../src/words/lexicon/sources.js'
 import { draftFrom } from '../../../src/words/senses/draft.js'
-import { gatherSenses } from '../../../src/words/senses/gather.js'
-import { plainDrafts } from '../../../src/words/senses/plain-drafts.js'
+import { gatherSenses, plainDrafts } from '../../../src/words/senses/gather.js'
 import type { PartOfSpeech } from '../../../src/words/word.js'
 
 const draft = (word: string, gloss: string, strange: readonly string[] = [], unfit: readonly string[] = []) =>
@@ -51,7 +50,7 @@ describe('drafts gathered', () => {
     isUnfit: word => word === 'gun',
   })
 
-  test('our own plain one comes first', () => expect(found.get('frog')?.[0]).toBe(plainDrafts.get('frog')))
+  test('our own plain one comes first', () => expect(found.get('frog')?.[0]).toBe(plainDrafts().get('frog')))
 
   test("then the lexicon's, at most three", () => {
     expect(found.get('taxi')).toContain('a car that you pay to ride in')
@@ -62,7 +61,7 @@ describe('drafts gathered', () => {
 })
 
 describe('our own plain drafts', () => {
-  test.each([...plainDrafts])('%s: short, and without the word itself', (word, text) => {
+  test.each([...plainDrafts()])('%s: short, and without the word itself', (word, text) => {
     expect(text.length).toBeLessThanOrEqual(64)
     expect(text.toLowerCase().split(/[^a-z]+/)).not.toContain(word)
   })
