@@ -9,6 +9,8 @@ export function plainWord(text: string): Word {
     pronunciations: [],
     graphemes: [],
     soundCount: 0,
+    phonemeCount: 0,
+    pieces: [],
     syllables: [],
     patterns: [],
     partsOfSpeech: [],

@@ -2,6 +2,7 @@
 import type { JSXNode } from 'satori/jsx'
 import { mm } from '../../src/pieces/faces/face.js'
 import { breakLines, Lines, linesHeight, type TextStyle } from '../../src/pieces/text/text-lines.js'
+import { soundsInWords } from '../../src/words/sounds-in-words.js'
 import type { Word } from '../../src/words/word.js'
 import type { LayoutRequest } from '../layout.js'
 
@@ -20,7 +21,7 @@ interface Column {
 
 /** Left to right. */
 const columns: readonly Column[] = [
-  { heading: 'sounds', share: 0.22, of: word => [`${word.soundCount}: ${soundsOf(word)}`] },
+  { heading: 'sounds', share: 0.22, of: word => [soundsInWords(word)] },
   { heading: 'part of speech', share: 0.18, of: word => [word.partsOfSpeech.slice(0, 2).join(', ')] },
   { heading: 'plural', share: 0.32, of: pluralOf },
   { heading: 'clue', share: 0.28, of: word => [word.clue ?? ''] },
@@ -86,12 +87,6 @@ export function wordFacts({ words, type, measure }: LayoutRequest): WordFacts {
     heightMm: (word, widthMm) =>
       linesHeight(Math.max(...linesOf(word, widthMm).map(lines => lines.length)), style.sizeMm),
   }
-}
-
-/** `th·r·ea·d`, and said to be a guess where it is one. */
-function soundsOf(word: Word): string {
-  const division = word.graphemes.map(grapheme => grapheme.letters).join('·')
-  return word.source === 'guess' ? `${division} (a guess)` : division
 }
 
 function pluralOf({ plural }: Word): readonly string[] {

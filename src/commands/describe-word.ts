@@ -1,5 +1,6 @@
 /** A studied word as `study` prints it. */
 import type { Explanation } from '../words/explain.js'
+import { soundsInASentence } from '../words/sounds-in-words.js'
 import type { Word } from '../words/word.js'
 import { wrapLine } from './wrap-line.js'
 
@@ -20,11 +21,9 @@ export function describeWord(word: Word, why?: Explanation): readonly string[] {
 }
 
 function soundLines(word: Word, why: Explanation | undefined): readonly string[] {
-  const sounds = `${word.soundCount} ${word.soundCount === 1 ? 'sound' : 'sounds'}`
-  const division = word.graphemes.map(grapheme => grapheme.letters).join('·')
   const said = word.pronunciations.map(pronunciation => `/${pronunciation}/`)
   const shown = why === undefined ? said.slice(0, mostSaid) : said
-  return reasoned(`${sounds}: ${division}   said ${shown.join(' or ')}`, why?.pronunciation)
+  return reasoned(`${soundsInASentence(word)}   said ${shown.join(' or ')}`, why?.pronunciation)
 }
 
 /** What the dictionary has besides is for those who ask why. */

@@ -6,6 +6,7 @@ import type { Outcome } from '../problems.js'
 import { type FindQuery, type FoundWord, findWords, wordsToOffer } from '../words/find.js'
 import { openLexicon } from '../words/lexicon/lexicon.js'
 import { patternNames } from '../words/patterns/index.js'
+import { piecesInWords } from '../words/sounds-in-words.js'
 import { studyWord } from '../words/study.js'
 import type { Word } from '../words/word.js'
 import { commaList } from './comma-list.js'
@@ -101,8 +102,7 @@ function describe(found: readonly FoundWord[]): string {
   const width = Math.max(...found.map(({ word }) => word.text.length))
   return found
     .flatMap(({ word, why }) => {
-      const sounds = word.graphemes.map(grapheme => grapheme.letters).join('·')
-      return wrapLine(`${word.text.padEnd(width)}  ${sounds}${why === '' ? '' : `  ${why}`}`, 80)
+      return wrapLine(`${word.text.padEnd(width)}  ${piecesInWords(word)}${why === '' ? '' : `  ${why}`}`, 80)
     })
     .join('\n')
 }

@@ -13,7 +13,7 @@ export function studyPlanWords(plan: Plan, lexicon: Lexicon): Outcome<ReadonlyMa
   const studied = new Map<PlanWord, Word>()
   const named = patternsNamed(plan)
   for (const planWord of [...plan.words, ...plan.groups.flatMap(group => group.words)]) {
-    const outcome = studyWord(planWord, lexicon, plan.accent)
+    const outcome = studyWord(planWord, lexicon, plan)
     problems.push(...outcome.problems)
     if (outcome.ok) studied.set(planWord, withNamedPatterns(outcome.value, named))
   }

@@ -4,6 +4,7 @@ import { present } from '../outcomes.js'
 import type {
   Accent,
   Contrast,
+  CountSounds,
   Paper,
   Plan,
   PlanGroup,
@@ -27,6 +28,7 @@ export interface ReadValues {
   readonly print: readonly PrintItem[]
   readonly groups?: readonly PlanGroup[]
   readonly accent?: Accent
+  readonly 'count sounds'?: CountSounds
   readonly 'class file'?: ClassFile
   readonly printer?: PrinterSetting
   readonly contrast?: Contrast
@@ -55,6 +57,7 @@ export function assembled(values: ReadValues, file: string): Plan {
     print: values.print,
     groups,
     accent: values.accent ?? classFile?.accent ?? lexiconAccent,
+    countSounds: values['count sounds'] ?? classFile?.countSounds ?? 'as taught',
     ...present({
       classFile: classFile?.path,
       printer: values.printer ?? classFile?.printer,

@@ -20,6 +20,8 @@ export interface Plan {
   readonly groups: readonly PlanGroup[]
   /** How her class speaks, where it bears on sounds and patterns. The reader always fills it in. */
   readonly accent?: Accent
+  /** What her class counts as a sound; `as taught` where left out. */
+  readonly countSounds?: CountSounds
   /** Path of the class file whose word overrides were taken over, as the teacher would type it from where she stands. */
   readonly classFile?: string
   /** What the teacher knows of her printer, some of it measured on its calibration sheet. */
@@ -28,7 +30,7 @@ export interface Plan {
   readonly contrast?: Contrast
 }
 
-/** Features of an accent that change sound counts or patterns; the lexicon's own is General American. */
+/** Features of an accent that change phonemes or patterns; the lexicon's own is General American. */
 export interface Accent {
   /** Whether r is sounded after a vowel, as in marsh. */
   readonly rhotic: boolean
@@ -37,6 +39,12 @@ export interface Accent {
   /** Whether wh has its own sound, or sounds as w. */
   readonly wh: 'own' | 'w'
 }
+
+/**
+ * `as taught`: every piece of the word that is heard is one, a vowel with its r too; only x and qu are two.
+ * `every phoneme`: as many as the dictionary writes. A word that the teacher divided herself counts by her pieces.
+ */
+export type CountSounds = 'as taught' | 'every phoneme'
 
 export interface PrinterSetting {
   /** How the back is to be moved on the page, right and down positive, so that it lands behind its front. */

@@ -10,6 +10,7 @@ import type { Plan, PlanWord } from './plan.js'
 import { readAccent } from './settings/accent.js'
 import { readClassFile } from './settings/class-file.js'
 import { readContrast } from './settings/contrast.js'
+import { readCountSounds } from './settings/count-sounds.js'
 import { fontReader } from './settings/fonts.js'
 import { readGroups, typedGroups, typedGroupWords } from './settings/groups.js'
 import { readMarks } from './settings/marks.js'
@@ -99,6 +100,7 @@ export function planReaders(source: PlanText, item: ItemContext) {
     print: (entry: Entry) => readPrintList(entry, item),
     groups: (entry: Entry) => readGroups(entry, { ...context, font }),
     accent: readAccent,
+    'count sounds': readCountSounds,
     'class file': (entry: Entry) => readClassFile(entry, context),
     printer: readPrinter,
     contrast: readContrast,

@@ -1,20 +1,25 @@
 /** A plan's word and the lexicon → the word, studied. What the teacher says wins over what we find. */
 import { succeed } from '../outcomes.js'
-import type { Accent, PlanWord, WordOverrides } from '../plan/plan.js'
+import type { Plan, PlanWord, WordOverrides } from '../plan/plan.js'
 import type { Outcome } from '../problems.js'
 import { pluralOf } from './endings/plural.js'
 import type { Lexicon, LexiconEntry } from './lexicon/entry.js'
 import { guessPartsOfSpeech } from './parts-of-speech/guess.js'
 import { findPatterns } from './patterns/find-patterns.js'
 import { lexiconEvidence } from './patterns/lexicon-evidence.js'
+import type { StudiedLetters } from './patterns/pattern.js'
 import { heteronyms } from './pronunciation/listed-pronunciations.js'
+import { countOf, soundPieces } from './sound-pieces.js'
 import { soundingOf } from './sounding.js'
 import { divideSyllables } from './syllables/divide.js'
 import { withTeachersFindings } from './teacher-findings.js'
 import type { Overridden, PartOfSpeech, Plural, Word, WordSource } from './word.js'
 
-/** @param accent the class's, where it is not the lexicon's General American */
-export function studyWord(planWord: PlanWord, lexicon: Lexicon, accent?: Accent): Outcome<Word> {
+/** What a plan says of all its words: the class's accent where it is not the lexicon's, what it counts as a sound. */
+export type ClassWays = Pick<Plan, 'accent' | 'countSounds'>
+
+export function studyWord(planWord: PlanWord, lexicon: Lexicon, ways: ClassWays = {}): Outcome<Word> {
+  const { accent, countSounds = 'as taught' } = ways
   const { overrides, clue, picture } = planWord
   const text = straighten(planWord.text)
   const entry = lookUp(text, lexicon)
@@ -25,14 +30,17 @@ export function studyWord(planWord: PlanWord, lexicon: Lexicon, accent?: Accent)
   const evidence = lexiconEvidence(lexicon)
   const syllables = overrides.syllables ?? divideSyllables({ text, ...unaccented, others: evidence })
   const { partsOfSpeech, isGuess } = partsOfSpeechFor(text, overrides, entry)
-  const found = findPatterns({
+  const letters: StudiedLetters = {
     text,
     ...unaccented,
     syllables,
     partsOfSpeech,
     evidence,
     ...(accent === undefined ? {} : { accent }),
-  })
+  }
+  const found = findPatterns(letters)
+  const divided = overrides.sounds !== undefined
+  const pieces = soundPieces({ word: letters, graphemes, divided, counting: countSounds })
   const notes = [...exceptions.map(each => `exception: ${each}`), ...heteronymNotes(text, entry)]
   const overridden = settledBy(overrides)
   const word: Word = {
@@ -41,7 +49,9 @@ export function studyWord(planWord: PlanWord, lexicon: Lexicon, accent?: Accent)
     source: sourceOf(sounding.value.source, overridden),
     pronunciations,
     graphemes,
-    soundCount: graphemes.reduce((count, grapheme) => count + grapheme.sounds.length, 0),
+    soundCount: countOf(pieces),
+    phonemeCount: graphemes.reduce((count, grapheme) => count + grapheme.sounds.length, 0),
+    pieces,
     syllables,
     patterns: withTeachersFindings(text, found, overrides),
     partsOfSpeech,

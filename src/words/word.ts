@@ -10,6 +10,16 @@ export interface Grapheme {
   readonly sounds: readonly string[]
 }
 
+/** A stretch of the word as it is shown and counted on paper: `s·n·a·k·(e)`. */
+export interface SoundPiece {
+  /** As they stand in the word. */
+  readonly letters: string
+  /** Shown in brackets, and counted as nothing. */
+  readonly silent: boolean
+  /** How many sounds it counts for: of a word's pieces together, its `soundCount`. */
+  readonly counts: number
+}
+
 export type PlaceInWord = 'beginning' | 'middle' | 'end' | 'whole'
 
 /** A pattern found in the word, with the reason. */
@@ -61,7 +71,12 @@ export interface Word {
   readonly pronunciations: readonly string[]
   /** Cover the text left to right without gap or overlap. */
   readonly graphemes: readonly Grapheme[]
+  /** What a class counts (sound-pieces.ts): the sum over the pieces. */
   readonly soundCount: number
+  /** The sounds of the pronunciation, whatever a class counts. */
+  readonly phonemeCount: number
+  /** Cover the text left to right without gap or overlap; the teacher's own where she divided the word. */
+  readonly pieces: readonly SoundPiece[]
   readonly syllables: readonly string[]
   readonly patterns: readonly Finding[]
   /** Commonest first. */

@@ -20,7 +20,7 @@ const firstLines = (problems: string) =>
 describe('study', () => {
   test('the plain table of a word is short', async () => {
     expect((await study(['marsh'])).output).toBe(`marsh
-  4 sounds: m·ar·sh   said /M AA1 R SH/
+  3 sounds: m·ar·sh   said /M AA1 R SH/
   1 syllable: marsh
   noun; plural marshes (add es after ch, sh, s, x, z)
   r-controlled ar (middle)

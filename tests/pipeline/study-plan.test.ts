@@ -66,14 +66,14 @@ accent: r-less
       plural: null,
       clue: 'where the herons stand',
       overridden: ['plural'],
-      soundCount: 3,
+      phonemeCount: 3,
     })
     expect(patternsOf(week.get('thread'))).toEqual(['vowel-team ea'])
     const next = studied(files, 'next.yaml')
     expect(next.get('Marsh')).toMatchObject({
       plural: { form: 'marshes' },
       clue: 'where the herons stand',
-      soundCount: 4,
+      phonemeCount: 4,
     })
   })
 
@@ -111,11 +111,11 @@ describe("a class's accent", () => {
   const homophones = (word: Word | undefined) =>
     word?.patterns.filter(({ pattern }) => pattern === 'homophone').map(({ why }) => why) ?? []
 
-  test('r dropped: sounds are fewer, letters and their patterns stay, words that fall together are homophones', () => {
+  test('r dropped: phonemes are fewer, letters and their patterns stay, words that fall together are homophones', () => {
     const american = studied(week('american'))
     const rLess = studied(week('r-less'))
     const counts = (words: ReadonlyMap<string, Word>) =>
-      [...words.values()].map(({ soundCount }) => soundCount)
+      [...words.values()].map(({ phonemeCount }) => phonemeCount)
     expect(counts(american)).toEqual([4, 3, 3, 7, 3, 4, 3, 2])
     expect(counts(rLess)).toEqual([3, 2, 2, 6, 3, 4, 3, 2])
     for (const text of ['marsh', 'fire', 'care', 'starfish', 'water'])
@@ -130,14 +130,14 @@ describe("a class's accent", () => {
 
   test('cot and caught merged: one vowel, the same count and syllables', () => {
     const merged = studied(week('{cot and caught: merged}'))
-    expect(merged.get('caught')).toMatchObject({ soundCount: 3, pronunciations: ['K AA1 T'] })
+    expect(merged.get('caught')).toMatchObject({ phonemeCount: 3, pronunciations: ['K AA1 T'] })
     expect(homophones(merged.get('caught'))).toEqual(['sounds the same as cot'])
     expect(merged.get('water')).toMatchObject({ syllables: ['wa', 'ter'] })
   })
 
-  test('wh its own: two sounds as the dictionary writes it, and whale is not wail', () => {
+  test('wh its own: two phonemes as the dictionary writes it, and whale is not wail', () => {
     const own = studied(week('{wh: own}'))
-    expect(own.get('whale')).toMatchObject({ soundCount: 4 })
+    expect(own.get('whale')).toMatchObject({ phonemeCount: 4 })
     expect(homophones(own.get('whale'))).toEqual([])
     expect(own.get('whale')?.patterns[0]?.why).toBe('wh has its own sound in this accent, /HH W/')
     expect(homophones(studied(week('american')).get('whale'))).toEqual(['sounds the same as wail'])

@@ -13,6 +13,7 @@ describe('a plan', () => {
       seed: 1,
       font: 'andika',
       accent: { rhotic: true, cotCaught: 'apart', wh: 'w' },
+      countSounds: 'as taught',
       words: [{ text: 'reed', place: { file: 'week.yaml', line: 1, column: 9 }, overrides: {} }],
       marks: [],
       groups: [],

@@ -1,5 +1,5 @@
 /** Words with just the analysis that a test is about, written by hand. */
-import type { Finding, Grapheme, PartOfSpeech, Plural, Word } from '../../src/words/word.js'
+import type { Finding, Grapheme, PartOfSpeech, Plural, SoundPiece, Word } from '../../src/words/word.js'
 
 export interface HandWord {
   readonly text: string
@@ -17,19 +17,27 @@ export function wordByHand(hand: string | HandWord): Word {
   const given: HandWord = typeof hand === 'string' ? { text: hand } : hand
   const graphemes = readSounds(given.sounds ?? '')
   const sounds = graphemes.flatMap(grapheme => grapheme.sounds)
+  const pieces = graphemes.map(piece)
   return {
     text: given.text,
     known: true,
     source: 'teacher',
     pronunciations: sounds.length > 0 ? [sounds.join(' ')] : [],
     graphemes,
-    soundCount: sounds.length,
+    soundCount: pieces.filter(({ silent }) => !silent).length,
+    phonemeCount: sounds.length,
+    pieces,
     syllables: given.syllables ?? [given.text],
     patterns: (given.patterns ?? []).map(pattern => findingAt(given.text, pattern)),
     partsOfSpeech: given.partsOfSpeech ?? [],
     plural: given.plural ?? null,
     ...(given.clue === undefined ? {} : { clue: given.clue }),
   }
+}
+
+/** Counted as taught, but for x and qu, which no test needs. */
+function piece({ letters, sounds }: Grapheme): SoundPiece {
+  return { letters, silent: sounds.length === 0, counts: Math.min(sounds.length, 1) }
 }
 
 export function wordsByHand(...texts: readonly (string | HandWord)[]): Word[] {

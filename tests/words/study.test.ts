@@ -41,7 +41,7 @@ describe('a word, studied', () => {
   })
 
   test('a word that no dictionary holds is a guess and says so', () => {
-    expect(study('blorp')).toMatchObject({ known: false, source: 'guess', soundCount: 5 })
+    expect(study('blorp')).toMatchObject({ known: false, source: 'guess', soundCount: 4, phonemeCount: 5 })
     expect(study('q')).toMatchObject({ known: true })
     expect(study('dragonfly')).toMatchObject({ known: false, source: 'guess', partsOfSpeech: ['noun'] })
   })
@@ -135,9 +135,11 @@ describe("the teacher's word wins", () => {
     })
   })
 
-  test('an accent changes the count', () => {
+  test('an accent changes the phonemes', () => {
     const planWord = { text: 'marsh', place, overrides: {} }
-    const outcome = studyWord(planWord, lexicon, { rhotic: false, cotCaught: 'apart', wh: 'w' })
-    expect(outcome).toMatchObject({ ok: true, value: { soundCount: 3, pronunciations: ['M AA1 SH'] } })
+    const outcome = studyWord(planWord, lexicon, {
+      accent: { rhotic: false, cotCaught: 'apart', wh: 'w' },
+    })
+    expect(outcome).toMatchObject({ ok: true, value: { phonemeCount: 3, pronunciations: ['M AA1 SH'] } })
   })
 })

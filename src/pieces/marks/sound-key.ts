@@ -1,13 +1,18 @@
 import type { Word } from '../../words/word.js'
 import { commonest, type KeyEntry } from './key-entries.js'
-import { soundSpans } from './sound-marks.js'
+import { soundDotsName, soundSpans } from './sound-marks.js'
 import type { StyledMark } from './styled-mark.js'
 
 /** What each of the sound marks says, in the order of the key. */
 const meanings: Readonly<Record<string, string>> = {
-  'sound dot': 'one letter, one sound',
+  [soundDotsName(1)]: 'one letter, one sound',
   single: 'letters that spell one sound together',
-  'two sound dots': 'one letter, two sounds',
+  ...Object.fromEntries(
+    ['two', 'three', 'four', 'five', 'six', 'seven'].map((count, index) => [
+      soundDotsName(index + 2),
+      `${count} sounds`,
+    ]),
+  ),
 }
 
 /** The sound marks that these words use, as lines of a key. */

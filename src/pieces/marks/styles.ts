@@ -12,7 +12,7 @@ import {
 } from './outlines.js'
 import { slashLine } from './slash.js'
 import { bracketLine, doubleLine, singleLine, thickLine } from './solid-lines.js'
-import { soundDot, twoSoundDots } from './sound-marks.js'
+import { soundDotStyles } from './sound-marks.js'
 
 /** In the order of `oaktag list lines`. */
 export const lineStyles: readonly LineStyle[] = [
@@ -42,7 +42,7 @@ export const outlineNames: readonly string[] = outlineStyles.map(style => style.
 
 /** Names are checked when the plan is read; one that slips through is a mistake in the program. */
 export function lineStyle(name: string): LineStyle {
-  return found([...lineStyles, soundDot, twoSoundDots], name)
+  return found([...lineStyles, ...soundDotStyles], name)
 }
 
 export function outlineStyle(name: string): OutlineStyle {

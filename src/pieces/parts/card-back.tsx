@@ -1,6 +1,7 @@
 import type { Size } from '../../geometry.js'
 import type { BackKind } from '../../plan/plan.js'
 import type { Card } from '../../sets/card-set.js'
+import { soundsInASentence } from '../../words/sounds-in-words.js'
 import type { Word } from '../../words/word.js'
 import type { CardFace, SlotContent } from '../faces/face.js'
 import { Slot } from '../faces/slot.js'
@@ -100,10 +101,12 @@ function textContent({ type, measure, size, textMm }: CardBackRequest, text: str
 /** The word marked, and its sounds counted and divided. */
 function answerContent({ type, measure, size }: CardBackRequest, word: Word): BackContent {
   const style: TextStyle = { sizeMm: type.textMm, align: 'centre' }
-  const sounds = word.graphemes.map(grapheme => grapheme.letters).join('·')
-  const guess = word.source === 'guess' ? ' (a guess)' : ''
-  const text = `${word.soundCount} ${word.soundCount === 1 ? 'sound' : 'sounds'}: ${sounds}${guess}`
-  const lines = breakLines(text, contentWidthMm(size.widthMm, undefined) - 4, style, measure)
+  const lines = breakLines(
+    soundsInASentence(word),
+    contentWidthMm(size.widthMm, undefined) - 4,
+    style,
+    measure,
+  )
   return {
     tree: (
       <CardFrame type={type} border={undefined}>

@@ -1,9 +1,9 @@
 /** The class file: what a teacher has decided about words, carried from week to week. The plan wins over it. */
 import { dirname, isAbsolute, join } from 'node:path'
-import { andThen, fail, succeed } from '../../outcomes.js'
+import { andThen, fail, present, succeed } from '../../outcomes.js'
 import { errorAt, type Outcome } from '../../problems.js'
 import { readTextFile } from '../disk/text-file.js'
-import type { Accent, PlanWord, PrinterSetting } from '../plan.js'
+import type { Accent, CountSounds, PlanWord, PrinterSetting } from '../plan.js'
 import { readWords } from '../words/list-words.js'
 import type { WordContext } from '../words/word-entry.js'
 import { wordEntries } from '../words/word-list.js'
@@ -12,6 +12,7 @@ import { type Entry, misfit, type Reader } from '../yaml/entry.js'
 import { readKeys } from '../yaml/keys.js'
 import { yamlEntries } from '../yaml/yaml-entries.js'
 import { readAccent } from './accent.js'
+import { readCountSounds } from './count-sounds.js'
 import { readPrinter } from './printer.js'
 
 export interface ClassFile {
@@ -20,6 +21,7 @@ export interface ClassFile {
   /** By the word in the form of `sameWord`. */
   readonly words: ReadonlyMap<string, PlanWord>
   readonly accent?: Accent
+  readonly countSounds?: CountSounds
   readonly printer?: PrinterSetting
 }
 
@@ -47,10 +49,15 @@ function classFileFrom(root: Entry, context: WordContext): Outcome<ClassFile> {
       : andThen(wordEntries(entry, context), entries => readWords(entries, context))
   const keys = readKeys(root, {
     what: 'a class file',
-    readers: { words, accent: readAccent, printer: readPrinter },
+    readers: { words, accent: readAccent, 'count sounds': readCountSounds, printer: readPrinter },
   })
-  return andThen(keys, ({ values: { words: list = [], ...rest } }) =>
-    succeed({ path: context.file, words: new Map(list.map(word => [sameWord(word.text), word])), ...rest }),
+  return andThen(keys, ({ values: { words: list = [], 'count sounds': countSounds, ...rest } }) =>
+    succeed({
+      path: context.file,
+      words: new Map(list.map(word => [sameWord(word.text), word])),
+      ...present({ countSounds }),
+      ...rest,
+    }),
   )
 }
 

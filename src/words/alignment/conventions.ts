@@ -151,6 +151,12 @@ export const conventions: readonly Convention[] = [
     reason: 'The g keeps its own sound',
   },
   {
+    rule: 'u with the glide of its name before r is one grapheme with the r, Y UH R, also before a vowel',
+    word: 'curious',
+    graphemes: 'c:K ur:Y+UH+R i:IY ou:AH s:S',
+    reason: 'It is a vowel with its r, as in jury: one piece, one sound as taught',
+  },
+  {
     rule: 'm in -sm and -thm spells AH M',
     word: 'rhythm',
     graphemes: 'rh:R y:IH th:DH m:AH+M',

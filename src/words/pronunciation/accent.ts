@@ -1,9 +1,9 @@
 /**
  * A class's accent over the lexicon's General American. What changes:
  * - r dropped: R goes where no vowel sound follows, so `ar` in marsh is one sound, and the r of fire is silent; ER
- *   stays the one vowel it is. Sound counts fall.
+ *   stays the one vowel it is. There are fewer phonemes; as taught as many sounds, for a vowel with its r was one.
  * - cot and caught merged: AO becomes AA except before R. Counts stay; findings that tell au and aw from o change.
- * - wh its own: the dictionary's HH W, where wh spelled W. It counts as the two sounds that the dictionary writes.
+ * - wh its own: the dictionary's HH W, where wh spelled W. They are two phonemes, as the dictionary writes them, and as taught one sound.
  */
 import type { Accent } from '../../plan/plan.js'
 import { isVowelSound, withoutStress } from '../alignment/arpabet.js'

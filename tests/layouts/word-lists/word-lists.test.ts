@@ -23,7 +23,7 @@ describe('a list of words', () => {
     expect(wide.join(' | ')).toMatch(/sounds \| .*plural \| clue/)
     const narrow = linesOn(await printItem('{layout: marked-list, paper: index-4x6}', stacked), 'list')
     expect(narrow.join(' | ')).not.toContain('clue')
-    for (const said of ['4: c·r·a·t·e', 'noun, verb', 'lighthouses', 'add s'])
+    for (const said of ['4: c·r·a·t·(e)', 'noun, verb', 'lighthouses', 'add s'])
       expect(narrow.flatMap(line => line.split(' | '))).toContain(said)
   })
 })

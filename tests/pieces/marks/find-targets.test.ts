@@ -12,6 +12,8 @@ function wordOf(text: string, patterns: readonly Finding[] = []): Word {
     pronunciations: [],
     graphemes: [],
     soundCount: 0,
+    phonemeCount: 0,
+    pieces: [],
     syllables: [text],
     patterns,
     partsOfSpeech: [],

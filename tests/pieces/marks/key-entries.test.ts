@@ -1,23 +1,24 @@
 import { describe, expect, it } from 'vitest'
 import { keyEntries } from '../../../src/pieces/marks/key-entries.js'
 import { drawKeySample } from '../../../src/pieces/marks/key-sample.js'
-import { soundSpans } from '../../../src/pieces/marks/sound-marks.js'
 import type { StyledMark } from '../../../src/pieces/marks/styled-mark.js'
 import { lineNames, outlineNames } from '../../../src/pieces/marks/styles.js'
-import type { Grapheme, Word } from '../../../src/words/word.js'
+import type { Word } from '../../../src/words/word.js'
 import { bundledTypeface } from '../bundled-typefaces.js'
 import { spillMm } from '../pixels.js'
 
 const andika = bundledTypeface('andika')
 
-function wordOf(text: string, graphemes: readonly Grapheme[] = []): Word {
+function wordOf(text: string): Word {
   return {
     text,
     known: true,
     source: 'lexicon',
     pronunciations: [],
-    graphemes,
+    graphemes: [],
     soundCount: 0,
+    phonemeCount: 0,
+    pieces: [],
     syllables: [text],
     patterns: text.includes('ea')
       ? [
@@ -85,21 +86,4 @@ describe('a sample in the key', () => {
       }
     },
   )
-})
-
-describe('sound marks', () => {
-  it('are a dot under a letter with a sound of its own, a dash under a team, nothing under a silent letter', () => {
-    const graphemes = [
-      { letters: 'sh', start: 0, sounds: ['SH'] },
-      { letters: 'a', start: 2, sounds: ['EY'] },
-      { letters: 'k', start: 3, sounds: ['K'] },
-      { letters: 'e', start: 4, sounds: [] },
-    ]
-    const spans = soundSpans(wordOf('shake', graphemes))
-    expect(spans.map(({ mark, ranges }) => [mark.line, ranges[0].start, ranges[0].end])).toEqual([
-      ['single', 0, 2],
-      ['sound dot', 2, 3],
-      ['sound dot', 3, 4],
-    ])
-  })
 })

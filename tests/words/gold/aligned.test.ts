@@ -48,6 +48,30 @@ function agrees(gold: GoldGrapheme, tool: SpokenGrapheme): boolean {
   )
 }
 
+/**
+ * From the graphemes and the division by hand: each that is heard is one sound, x and qu with two are two, a long i or
+ * diphthong and an r that closes its syllable are one. Common practice, no source, but for the first (Elkonin 1963).
+ */
+function soundsAsTaught(way: string, divided: string): number {
+  const heard = readAlignment(way).filter(({ ways }) => ways[0] !== '')
+  const twice = heard.filter(({ letters, ways }) => /x|qu/.test(letters) && ways[0]!.includes('+'))
+  const withTheirR = heard.filter(({ start, letters, ways }, index) => {
+    const before = heard[index - 1]
+    if (letters !== 'r' || ways[0] !== 'R' || !/A[YW]$|OY$/.test(before?.ways[0] ?? '')) return false
+    return !startsSyllable(start, divided)
+  })
+  return heard.length + twice.length - withTheirR.length
+}
+
+function startsSyllable(index: number, divided: string): boolean {
+  let start = 0
+  return divided.split('·').some(syllable => {
+    const begins = start === index
+    start += syllable.length
+    return begins
+  })
+}
+
 interface Verdict {
   readonly phonemes: number
   readonly right: number
@@ -96,11 +120,22 @@ describe('familiar words aligned by hand', () => {
     expect((rows.length - wrong.length) / rows.length).toBeGreaterThanOrEqual(0.998)
   })
 
-  it('have the right number of sounds', () => {
-    const wrong = rows.filter(({ counts, tool }) => !waysOf(counts).includes(String(tool.soundCount)))
+  it('have the right number of phonemes', () => {
+    const wrong = rows.filter(({ counts, tool }) => !waysOf(counts).includes(String(tool.phonemeCount)))
     report(
-      `sound counts ${percent(rows.length - wrong.length, rows.length)}`,
-      wrong.map(({ word, counts, tool }) => `${word}: by hand ${counts}; found ${tool.soundCount}`),
+      `phoneme counts ${percent(rows.length - wrong.length, rows.length)}`,
+      wrong.map(({ word, counts, tool }) => `${word}: by hand ${counts}; found ${tool.phonemeCount}`),
+    )
+    expect((rows.length - wrong.length) / rows.length).toBeGreaterThanOrEqual(0.998)
+  })
+
+  it('have the right number of sounds as taught', () => {
+    const byHand = ({ graphemes, syllables }: (typeof rows)[number]) =>
+      waysOf(graphemes).flatMap(way => waysOf(syllables).map(divided => soundsAsTaught(way, divided)))
+    const wrong = rows.filter(row => !byHand(row).includes(row.tool.soundCount))
+    report(
+      `sounds as taught ${percent(rows.length - wrong.length, rows.length)}`,
+      wrong.map(row => `${row.word}: by hand ${byHand(row).join(' or ')}; found ${row.tool.soundCount}`),
     )
     expect((rows.length - wrong.length) / rows.length).toBeGreaterThanOrEqual(0.998)
   })

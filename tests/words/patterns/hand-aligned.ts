@@ -3,6 +3,7 @@ import { readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { findPatterns } from '../../../src/words/patterns/find-patterns.js'
 import type { StudiedLetters, WordEvidence } from '../../../src/words/patterns/pattern.js'
+import { countOf, soundPieces } from '../../../src/words/sound-pieces.js'
 import type { Grapheme, Word } from '../../../src/words/word.js'
 
 export function readTable(name: string): readonly (readonly string[])[] {
@@ -56,13 +57,16 @@ export function aligned(word: string): StudiedLetters {
 /** The same as a studied word, for the stages that come after the patterns. */
 export function studied(word: string): Word {
   const { text, graphemes, syllables, pronunciation } = aligned(word)
+  const pieces = soundPieces({ word: aligned(word), graphemes, divided: false, counting: 'as taught' })
   return {
     text,
     known: true,
     source: 'lexicon',
     pronunciations: [pronunciation],
     graphemes,
-    soundCount: graphemes.flatMap(grapheme => grapheme.sounds).length,
+    soundCount: countOf(pieces),
+    phonemeCount: graphemes.flatMap(grapheme => grapheme.sounds).length,
+    pieces,
     syllables,
     patterns: findPatterns(aligned(word)),
     partsOfSpeech: [],

@@ -1,0 +1,84 @@
+import { describe, expect, test } from 'vitest'
+import type { CountSounds } from '../../src/plan/plan.js'
+import { openLexicon } from '../../src/words/lexicon/lexicon.js'
+import { soundsInWords } from '../../src/words/sounds-in-words.js'
+import { studyWord } from '../../src/words/study.js'
+import type { Word } from '../../src/words/word.js'
+
+const lexicon = openLexicon()
+const texts = [...lexicon.entries()]
+  .filter(({ pronunciations }) => pronunciations.length > 0)
+  .slice(0, 20_000)
+  .map(({ word }) => word)
+
+function studied(countSounds: CountSounds): readonly Word[] {
+  return texts.map(text => {
+    const outcome = studyWord({ text, place: { file: 'words.txt' }, overrides: {} }, lexicon, { countSounds })
+    if (!outcome.ok) throw new Error(outcome.problems[0]!.message)
+    return outcome.value
+  })
+}
+
+const textsWhere = (words: readonly Word[], holds: (word: Word) => boolean) =>
+  words.filter(holds).map(({ text }) => text)
+
+const numbers = ['no', 'one', 'two', 'three', 'four', 'five', 'six', 'seven']
+
+/** As a reader counts: every piece outside brackets is one, or what the sentences behind the pieces say. */
+function countedByReading(line: string): number {
+  const [shown = '', ...sentences] = line.replace(/^\d+: /, '').split(', ')
+  const said = sentences.join(', ')
+  const heard = shown.split('·').filter(piece => !piece.startsWith('('))
+  const counts = [...said.matchAll(/(\S.*?) counts? (\w+)/g)].flatMap(([, names = '', number = '']) =>
+    names.split(/, | and /).map(name => [name.trim(), numbers.indexOf(number)] as const),
+  )
+  return heard.reduce((sum, piece, index) => {
+    const letters = piece.replaceAll(/['-]/g, '')
+    const place = heard.slice(0, index).filter(other => other.replaceAll(/['-]/g, '') === letters).length
+    const ordinal = ['first', 'second', 'third', 'fourth'][place]
+    const own = counts.find(([name]) =>
+      [letters, `each ${letters}`, `the ${ordinal} ${letters}`].includes(name),
+    )
+    return sum + (own?.[1] ?? 1)
+  }, 0)
+}
+
+describe.each(['as taught', 'every phoneme'] as const)('the 20,000 most familiar words, %s', way => {
+  const words = studied(way)
+
+  test('are twenty thousand', () => {
+    expect(words).toHaveLength(20_000)
+  })
+
+  test('have pieces whose letters add up to the word', () => {
+    expect(
+      textsWhere(words, ({ text, pieces }) => pieces.map(({ letters }) => letters).join('') !== text),
+    ).toEqual([])
+  })
+
+  test('have pieces whose counts add up to the number of sounds', () => {
+    const sum = ({ pieces }: Word) => pieces.reduce((all, { counts }) => all + counts, 0)
+    expect(textsWhere(words, word => sum(word) !== word.soundCount)).toEqual([])
+  })
+
+  test('have pieces that count nothing where they are silent, and nowhere else', () => {
+    expect(
+      textsWhere(words, ({ pieces }) => pieces.some(piece => piece.silent !== (piece.counts === 0))),
+    ).toEqual([])
+  })
+
+  test('are said in words that a reader counts to the same number', () => {
+    expect(textsWhere(words, word => countedByReading(soundsInWords(word)) !== word.soundCount)).toEqual([])
+  })
+
+  test('never count more sounds than phonemes', () => {
+    expect(textsWhere(words, word => word.soundCount > word.phonemeCount)).toEqual([])
+  })
+})
+
+test('as taught, only x and qu count two, and nothing counts more', () => {
+  const other = studied('as taught').filter(({ pieces }) =>
+    pieces.some(({ letters, counts }) => counts > 2 || (counts === 2 && !/x|qu/i.test(letters))),
+  )
+  expect(other.map(({ text }) => text)).toEqual([])
+})
