@@ -58,7 +58,7 @@ describe('fresh words of a primary classroom', () => {
       ({ counts, word }) => counts.includes(String(word.soundCount)),
       ({ counts, word }) => `by hand ${counts.join(' or ')}; found ${word.soundCount}`,
     )
-    expect(share('sounds as taught', freshWords.length, wrong)).toBeGreaterThanOrEqual(0.86)
+    expect(share('sounds as taught', freshWords.length, wrong)).toBe(1)
   })
 
   it('are divided as primary teaching divides them', () => {
