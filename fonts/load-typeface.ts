@@ -5,6 +5,8 @@ import { closest } from 'fastest-levenshtein'
 import { installationFolder } from '../src/installation.js'
 import { fail, succeed } from '../src/outcomes.js'
 import { openTypeface, type Typeface, type TypefaceFiles } from '../src/pieces/typeface/typeface.js'
+import { disk } from '../src/plan/disk/disk.js'
+import type { FileAccess } from '../src/plan/disk/file-access.js'
 import { errorAt, type Outcome, type Place, type Problem } from '../src/problems.js'
 import { bundledTypefaces } from './index.js'
 
@@ -15,33 +17,71 @@ export interface TypefaceRequest {
   readonly place: Place
   /** The plan's folder, from which a path is read. */
   readonly folder?: string
+  /** How a font file of the teacher's own is read; the machine's own files where left out. */
+  readonly files?: FileAccess
 }
 
 const dropInFolder = join(installationFolder, 'fonts')
 const fontEnding = /\.(ttf|otf|woff)$/i
 
-const opened = new Map<string, Typeface>()
+/** More than any font of a school's needs; a larger file is hardly a font. */
+const LARGEST_FONT_BYTES = 50_000_000
 
-/** The typeface of that name, opened once a run. */
+/** Typefaces opened before, by what is in their files: a file that has changed since is opened anew. */
+const opened = new Map<string, { readonly files: TypefaceFiles; readonly typeface: Typeface }>()
+
+/** The typeface of that name; opened once for the same files. */
 export function loadTypeface(request: TypefaceRequest): Outcome<Typeface> {
-  const { name, place } = request
   const found = findFiles(request)
   if (found === undefined) return fail(notFound(request))
   const known = opened.get(found.key)
-  if (known !== undefined) return succeed(known)
-  let typeface: ReturnType<typeof openTypeface>
-  try {
-    typeface = openTypeface(found.read())
-  } catch (error) {
-    const reason = error instanceof Error ? error.message : String(error)
-    typeface = { unreadable: `its file cannot be read (${reason})` }
-  }
-  if ('unreadable' in typeface) {
-    const message = `the font "${name}" cannot be used: ${typeface.unreadable}`
-    return fail(errorAt(place, message, 'Give another font file, TTF or OTF, with the letters a to z.'))
-  }
-  opened.set(found.key, typeface)
+  if (known !== undefined && found.bundled) return succeed(known.typeface)
+  const read = readFiles(found)
+  if ('unreadable' in read) return fail(cannotBeUsed(request, read.unreadable))
+  if (known !== undefined && sameFiles(known.files, read)) return succeed(known.typeface)
+  const typeface = openFiles(read)
+  if ('unreadable' in typeface) return fail(cannotBeUsed(request, typeface.unreadable))
+  opened.set(found.key, { files: read, typeface })
   return succeed(typeface)
+}
+
+interface Unreadable {
+  readonly unreadable: string
+}
+
+function readFiles(found: FoundFiles): TypefaceFiles | Unreadable {
+  try {
+    return found.read()
+  } catch (error) {
+    return cannotBeRead(error)
+  }
+}
+
+function openFiles(files: TypefaceFiles): Typeface | Unreadable {
+  try {
+    return openTypeface(files)
+  } catch (error) {
+    return cannotBeRead(error)
+  }
+}
+
+function cannotBeRead(error: unknown): Unreadable {
+  const reason = error instanceof Error ? error.message : String(error)
+  return { unreadable: `its file cannot be read (${reason})` }
+}
+
+function cannotBeUsed({ name, place }: TypefaceRequest, reason: string): Problem {
+  return errorAt(
+    place,
+    `the font "${name}" cannot be used: ${reason}`,
+    'Give another font file, TTF or OTF, with the letters a to z.',
+  )
+}
+
+function sameFiles(a: TypefaceFiles, b: TypefaceFiles): boolean {
+  const same = (one: Uint8Array | undefined, other: Uint8Array | undefined) =>
+    one === undefined || other === undefined ? one === other : Buffer.compare(one, other) === 0
+  return same(a.regular, b.regular) && same(a.bold, b.bold)
 }
 
 function notFound({ name, place }: TypefaceRequest): Problem {
@@ -76,33 +116,45 @@ function dropInFiles(): readonly string[] {
 
 interface FoundFiles {
   readonly key: string
+  /** Whether it came with oaktag, and cannot change. */
+  readonly bundled?: true
   readonly read: () => TypefaceFiles
 }
 
-function findFiles({ name, folder = '.' }: TypefaceRequest): FoundFiles | undefined {
+function findFiles({ name, folder = '.', files = disk }: TypefaceRequest): FoundFiles | undefined {
   const bundled = bundledTypefaces.find(typeface => typeface.name === name.toLowerCase())
-  if (bundled !== undefined) return { key: bundled.name, read: () => readBundled(bundled) }
+  if (bundled !== undefined) return { key: bundled.name, bundled: true, read: () => readBundled(bundled) }
   const dropped = dropInFiles().find(file => [file, file.replace(fontEnding, '')].includes(name))
-  if (dropped !== undefined) return singleFile(join(dropInFolder, dropped))
+  if (dropped !== undefined) return singleFile(join(dropInFolder, dropped), disk)
   if (!fontEnding.test(name)) return undefined
   const path = isAbsolute(name) ? name : resolve(folder, name)
-  return existsSync(path) ? singleFile(path) : undefined
+  return files.beginning(path, 1).kind === 'missing' ? undefined : singleFile(path, files)
 }
 
 /** A bold weight is taken from a neighbour whose name says so: `Name-Regular.ttf` and `Name-Bold.ttf`. */
-function singleFile(path: string): FoundFiles {
+function singleFile(path: string, files: FileAccess): FoundFiles {
   const ending = extname(path)
   const stem = basename(path, ending)
   const boldPath = join(dirname(path), `${stem.replace(/-Regular$/i, '')}-Bold${ending}`)
   return {
     key: path,
-    read: () => ({
-      name: stem,
-      family: stem.replace(/-Regular$/i, ''),
-      regular: readFileSync(path),
-      ...(boldPath !== path && existsSync(boldPath) ? { bold: readFileSync(boldPath) } : {}),
-    }),
+    read: () => {
+      const bold = boldPath === path ? undefined : contentsOf(boldPath, files)
+      const regular = contentsOf(path, files)
+      if (regular === undefined) throw new Error('it cannot be opened')
+      return {
+        name: stem,
+        family: stem.replace(/-Regular$/i, ''),
+        regular,
+        ...(bold === undefined ? {} : { bold }),
+      }
+    },
   }
+}
+
+function contentsOf(path: string, files: FileAccess): Uint8Array | undefined {
+  const found = files.read(path, LARGEST_FONT_BYTES)
+  return found.kind === 'bytes' ? found.bytes : undefined
 }
 
 function readBundled({ name, family }: { readonly name: string; readonly family: string }): TypefaceFiles {

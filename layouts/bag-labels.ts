@@ -19,9 +19,8 @@ export const bagLabels = defineLayout({
     'a label for each bag or envelope that holds a set: what it is, for whom, how many pieces, which words',
   options: { for: choice(['bag', 'envelope'], 'bag') },
   marks: 'none',
-  sheets: (request, { lettering, sets }) => {
+  sheets: (request, { lettering, sets: labelled }) => {
     const { item, options, plan } = request
-    const labelled = sets()
     if (labelled.length === 0) return fail(nothingToList(request))
     const size = options.for === 'bag' ? BAG_LABEL : ENVELOPE_LABEL
     const { paper, orientation, marginMm, gapMm, place, division } = item

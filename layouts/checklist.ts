@@ -12,8 +12,7 @@ export const checklist = defineLayout({
   summary: 'a slip for each bag that lists its pieces, with a box to tick for each',
   options: {},
   marks: 'none',
-  sheets: (request, { grid, lettering, sets }) => {
-    const listed = sets()
+  sheets: (request, { grid, lettering, sets: listed }) => {
     if (listed.length === 0) return fail(nothingToList(request))
     const page = { lettering, sheetSize: grid.sheetSize, room: pageRoom(grid) }
     const value = checklistsTogether(listed.map(each => ({ ...slipOf(each), ...page })))

@@ -7,7 +7,7 @@ import type { Picture } from '../src/pieces/parts/card-back.js'
 import type { TextMeasure } from '../src/pieces/text/text-lines.js'
 import type { TypeScale } from '../src/pieces/text/type-scale.js'
 import type { Typeface } from '../src/pieces/typeface/typeface.js'
-import type { Plan, PlanGroup, PrintItem } from '../src/plan/plan.js'
+import type { Plan, PrintItem } from '../src/plan/plan.js'
 import { areOptions, type OptionReaders, type OptionsOf } from '../src/plan/values/options.js'
 import type { Outcome } from '../src/problems.js'
 import type { Card, CardSet } from '../src/sets/card-set.js'
@@ -16,12 +16,24 @@ import type { Grid } from '../src/sheets/grid.js'
 import type { Sheet, SheetKind } from '../src/sheets/sheet.js'
 import type { Word } from '../src/words/word.js'
 
-/** All that a layout may look at; `O` are the values of its own options, unknown to what serves every layout. */
+/** The children for whom an item is printed. */
+export interface LayoutGroup {
+  readonly name: string
+  /** Whether its words are others than the class's. */
+  readonly hasOwnWords: boolean
+}
+
+/**
+ * All that a layout may look at. A program that holds a plan open lays pieces out anew when something of this has
+ * changed, and for nothing else; the colours of the marks come in only when pieces are drawn, so `marks` has none
+ * then. `O` are the values of its own options, unknown to what serves every layout.
+ */
 export interface LayoutRequest<O = unknown> {
-  readonly plan: Plan
+  readonly plan: Pick<Plan, 'title' | 'className' | 'seed'>
   readonly item: Omit<PrintItem, 'options'>
   readonly options: O
-  readonly group: PlanGroup | null
+  /** Null for the whole class. */
+  readonly group: LayoutGroup | null
   /** Unique within the plan, e.g. `bingo-otters`: the item's name and its group's. */
   readonly itemName: string
   /** Name of the set in full, for its pages. */
@@ -132,8 +144,8 @@ export interface SheetRoom {
   /** The whole page as one place. */
   readonly grid: Grid
   readonly lettering: Lettering
-  /** The sets that the plan prints, in its order, for the groups that the item names; dealt, not drawn. */
-  readonly sets: () => readonly PlanSet[]
+  /** The sets that the plan prints, in its order, for the groups that the item names, as they are printed. */
+  readonly sets: readonly PlanSet[]
 }
 
 /** A layout of whole sheets for the plan as one: printed once, not once a group. */

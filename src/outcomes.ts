@@ -21,6 +21,16 @@ export function outcomeOf<T>(value: T, problems: readonly Problem[]): Outcome<T>
   return hasErrors(problems) ? failWith(problems) : succeed(value, problems)
 }
 
+/** A value as far as it could be made, with the problems of the rest: so that all of them are told in one go. */
+export interface WithProblems<T> {
+  readonly value: T
+  readonly problems: readonly Problem[]
+}
+
+export function withProblems<T>(value: T, problems: readonly Problem[]): WithProblems<T> {
+  return { value, problems }
+}
+
 /** What follows from a value; its problems come after those of the value. */
 export function andThen<T, U>(outcome: Outcome<T>, next: (value: T) => Outcome<U>): Outcome<U> {
   if (!outcome.ok) return outcome

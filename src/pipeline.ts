@@ -3,25 +3,31 @@ import type { Format } from './files/folder/item-paths.js'
 import type { PrintedPlan } from './files/printed-plan.js'
 import { type WrittenPlan, writePlan } from './files/write-plan.js'
 import { version } from './installation.js'
-import { failWith, inReadingOrder, succeed } from './outcomes.js'
-import { assignStyles } from './pieces/marks/assign-styles.js'
-import { type DrawnItem, drawItem } from './pipeline/draw-item.js'
-import { chooseJobs, type ItemJob, itemJobs } from './pipeline/item-jobs.js'
-import { prepareItem, type StudiedPlan } from './pipeline/prepare-item.js'
-import { settlePictures } from './pipeline/settle-pictures.js'
-import { studyPlanWords } from './pipeline/study-plan.js'
+import { failWith, inReadingOrder, succeed, type WithProblems, withProblems } from './outcomes.js'
+import { dealPlan } from './pipeline/deal/deal-plan.js'
+import { type ChosenJobs, chooseJobs, itemJobs } from './pipeline/deal/item-jobs.js'
+import { drawPlan } from './pipeline/draw/draw-plan.js'
+import { type ImposedItem, imposePlan } from './pipeline/impose/impose-plan.js'
+import { type KeptWork, keepWork } from './pipeline/kept-work.js'
+import { type SettledPlan, settlePlan } from './pipeline/settle/settle-plan.js'
+import { openMaterials } from './pipeline/study/materials.js'
+import { type StudiedPlan, studyPlan } from './pipeline/study/study-plan.js'
 import { planVocabulary } from './pipeline/vocabulary.js'
+import { disk } from './plan/disk/disk.js'
+import type { FileAccess } from './plan/disk/file-access.js'
 import { loadPlan, loadReadablePart } from './plan/load-plan.js'
 import type { Plan } from './plan/plan.js'
 import { eachOnce, hasErrors, type Outcome, type Problem } from './problems.js'
-import { openLexicon } from './words/lexicon/lexicon.js'
 
+/** Where a plan comes from, and the work of earlier runs. */
 export interface PlanRequest {
   readonly planFile: string
   /** Instead of the plan's own seed. */
   readonly seed?: number
   /** Items to make, by name; the others of the last set stay as they are. */
   readonly only?: readonly string[]
+  readonly files?: FileAccess
+  readonly kept?: KeptWork
 }
 
 export interface MakeRequest extends PlanRequest {
@@ -32,94 +38,100 @@ export interface MakeRequest extends PlanRequest {
   readonly jobs?: number
 }
 
-/** The whole flow for one plan: plan → words → sets → pieces → sheets → files. */
+/** A plan with its items on their sheets, nothing written. */
+export interface PlanOnSheets {
+  readonly plan: Plan
+  readonly items: readonly ImposedItem[]
+}
+
+/** The whole flow for one plan: read → study → deal → settle → draw → impose → write. */
 export async function makePlan(request: MakeRequest): Promise<Outcome<WrittenPlan>> {
-  const drawn = await drawPlan(request)
-  if (!drawn.ok) return drawn
+  const onSheets = await putPlanOnSheets(request)
+  if (!onSheets.ok) return onSheets
   const { outFolder, formats, dpi, only, jobs = cpus().length } = request
-  const { plan, items } = drawn.value
+  const printed = printedPlan(onSheets.value)
   const written = await writePlan({
-    printed: printedPlan(plan, items),
+    printed,
     outFolder,
     formats,
     dpi,
     jobs,
     version,
-    ...(only === undefined ? {} : { only: items.map(item => item.printed.name) }),
+    ...(only === undefined ? {} : { only: printed.items.map(item => item.name) }),
   })
-  return { ...written, problems: [...drawn.problems, ...written.problems] }
+  return { ...written, problems: [...onSheets.problems, ...written.problems] }
 }
 
-/** A plan with its items on their sheets, nothing written. */
-export interface DrawnPlan {
-  readonly plan: Plan
-  readonly items: readonly DrawnItem[]
-}
-
-/** plan → words → sets → pieces → sheets. A plan that cannot be read is drawn as far as it can, for its problems. */
-export async function drawPlan({ planFile, seed, only }: PlanRequest): Promise<Outcome<DrawnPlan>> {
-  const studied = readPlan(planFile, seed)
+/** The flow up to the sheets. A plan that cannot be read is taken as far as it can, for its problems. */
+export async function putPlanOnSheets(request: PlanRequest): Promise<Outcome<PlanOnSheets>> {
+  const kept = request.kept ?? keepWork()
+  const studied = studyPlanFile({ ...request, kept })
   if (!studied.ok) {
-    const problems = [...studied.problems, ...(await laterProblems(planFile))]
-    return failWith(inReadingOrder(problems, planFile))
+    const problems = [...studied.problems, ...(await laterProblems(request, kept))]
+    return failWith(inReadingOrder(problems, request.planFile))
   }
   const { plan } = studied.value
-  const jobs = chooseJobs(plan, only)
+  const jobs = chooseJobs(plan, request.only)
   if (!jobs.ok) return failWith([...studied.problems, ...jobs.problems])
-  const drawn = await drawItems(studied.value, jobs.value)
-  const problems = [...studied.problems, ...jobs.problems, ...drawn.problems]
-  return drawn.ok ? succeed({ plan, items: drawn.value }, problems) : failWith(problems)
+  const imposed = await onSheets(studied.value, jobs.value, kept)
+  const problems = eachOnce([...studied.problems, ...jobs.problems, ...imposed.problems])
+  kept.endRun()
+  return hasErrors(problems) ? failWith(problems) : succeed({ plan, items: imposed.value }, problems)
 }
 
-/** plan → words: reads a plan, studies its words, gives each mark its style. */
-export function readPlan(planFile: string, seed?: number): Outcome<StudiedPlan> {
-  const loaded = loadPlan(planFile, planVocabulary())
-  if (!loaded.ok) return loaded
-  const studied = studyPlan(seed === undefined ? loaded.value : { ...loaded.value, seed })
-  return { ...studied, problems: [...loaded.problems, ...studied.problems] }
+/** read → study: a plan's text, its words studied, its marks styled, what it uses of other files at hand. */
+export function studyPlanFile({
+  planFile,
+  seed,
+  files = disk,
+  kept = keepWork(),
+}: PlanRequest): Outcome<StudiedPlan> {
+  const read = loadPlan(planFile, planVocabulary(), files)
+  if (!read.ok) return read
+  const plan = seed === undefined ? read.value : { ...read.value, seed }
+  const studied = studyPlan(plan, { ...kept, materials: openMaterials(planFile, files, kept.knownPictures) })
+  return { ...studied, problems: [...read.problems, ...studied.problems] }
 }
 
-function studyPlan(plan: Plan): Outcome<StudiedPlan> {
-  const words = studyPlanWords(plan, openLexicon())
-  const styled = assignStyles(plan.marks, plan.contrast?.stock ? plan.contrast.ground : undefined)
-  const problems = [...words.problems, ...styled.problems]
-  if (!words.ok) return failWith(problems)
-  return succeed({ plan, words: words.value, marks: styled.marks }, problems)
+/** deal → settle: which word is on which card, and how large every word is. Nothing later deals or fits again. */
+export async function settleStudied(
+  studied: StudiedPlan,
+  jobs: ChosenJobs,
+  kept: KeptWork,
+): Promise<WithProblems<SettledPlan>> {
+  const dealt = dealPlan(studied, jobs, kept.sets)
+  const settled = await settlePlan(dealt.value, kept)
+  return withProblems(settled.value, [...dealt.problems, ...settled.problems])
+}
+
+/** deal → settle → draw → impose, with the problems of all items. */
+async function onSheets(
+  studied: StudiedPlan,
+  jobs: ChosenJobs,
+  kept: KeptWork,
+): Promise<WithProblems<readonly ImposedItem[]>> {
+  const settled = await settleStudied(studied, jobs, kept)
+  const drawn = drawPlan(settled.value, kept.faces)
+  const imposed = await imposePlan(drawn, kept)
+  return withProblems(imposed.value, [...settled.problems, ...imposed.problems])
 }
 
 /** Errors of sets, pieces and sheets in what can be read of a plan that has problems already. */
-async function laterProblems(planFile: string): Promise<readonly Problem[]> {
-  const plan = loadReadablePart(planFile, planVocabulary())
-  const studied = plan && studyPlan(plan)
+async function laterProblems(
+  { planFile, files = disk }: PlanRequest,
+  kept: KeptWork,
+): Promise<readonly Problem[]> {
+  const plan = loadReadablePart(planFile, planVocabulary(), files)
+  const materials = openMaterials(planFile, files, kept.knownPictures)
+  const studied = plan && studyPlan(plan, { ...kept, materials })
   if (!studied?.ok) return []
-  const drawn = await drawItems(studied.value, itemJobs(studied.value.plan).jobs)
-  return drawn.problems.filter(problem => problem.severity === 'error')
+  const jobs = { wanted: itemJobs(studied.value.plan).jobs, told: [] }
+  const { problems } = await onSheets(studied.value, jobs, kept)
+  return eachOnce(problems).filter(problem => problem.severity === 'error')
 }
 
-/** words → sets → pieces → sheets: items on their sheets, nothing written; the problems of all of them. */
-export async function drawItems(
-  studied: StudiedPlan,
-  jobs: readonly ItemJob[],
-): Promise<Outcome<readonly DrawnItem[]>> {
-  const problems: Problem[] = []
-  const items: DrawnItem[] = []
-  for (const job of jobs) {
-    const prepared = prepareItem(studied, job)
-    const drawn = prepared.ok ? await drawItem(prepared.value) : prepared
-    const settled = drawn.ok && drawn.value !== null ? await settlePictures(drawn.value) : undefined
-    problems.push(
-      ...(prepared.ok ? prepared.problems : []),
-      ...drawn.problems,
-      ...(settled === undefined ? [] : settled.problems),
-    )
-    if (settled?.ok) items.push(settled.value)
-  }
-  const told = eachOnce(problems)
-  return hasErrors(told) ? failWith(told) : succeed(items, told)
-}
-
-function printedPlan(plan: Plan, drawn: readonly DrawnItem[]): PrintedPlan {
+function printedPlan({ plan, items }: PlanOnSheets): PrintedPlan {
   const { stem, title, className, seed } = plan
   const itemNames = itemJobs(plan).jobs.map(job => job.name)
-  return { stem, title, className, seed, itemNames, items: drawn.map(item => item.printed) }
+  return { stem, title, className, seed, itemNames, items: items.map(item => item.printed) }
 }

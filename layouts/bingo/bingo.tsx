@@ -52,7 +52,7 @@ export const bingo = defineLayout({
 function bingoSet(request: BingoRequest): Outcome<CardSet> {
   const { words, item, options, plan } = request
   const { free, grid: asked, 'win at': winAt } = options
-  const forGroup = request.group !== null && request.group.words.length > 0
+  const forGroup = request.group?.hasOwnWords === true
   const tooLarge = asked !== undefined && forGroup && cellsOf(asked, free) > words.length
   const smaller = tooLarge ? largestGrid(words.length, free) : undefined
   const { columns, rows } = smaller ?? asked ?? gridFor(words.length)

@@ -1,5 +1,5 @@
-import { type ItemReport, reportItems } from '../pipeline/item-report.js'
-import { drawPlan } from '../pipeline.js'
+import { type ItemReport, reportItems } from '../pipeline/report/item-report.js'
+import { putPlanOnSheets } from '../pipeline.js'
 import type { Problem } from '../problems.js'
 import { type CommandResult, resultOf } from './command-result.js'
 import { wrapLine } from './wrap-line.js'
@@ -14,7 +14,7 @@ export async function checkCommand({ plan: planFiles, json }: CheckOptions): Pro
   const problems: Problem[] = []
   const reports: PlanReport[] = []
   for (const planFile of planFiles) {
-    const drawn = await drawPlan({ planFile })
+    const drawn = await putPlanOnSheets({ planFile })
     problems.push(...drawn.problems)
     if (drawn.ok)
       reports.push(totalled(planFile, drawn.value.plan.title, await reportItems(drawn.value.items)))

@@ -37,8 +37,8 @@ export async function sortsCommand({ plan, file, json }: SortsOptions): Promise<
 
 /** The plan stage and the layouts' names are loaded only for a plan. */
 async function wordsOfPlan(planFile: string): Promise<Outcome<readonly Word[]>> {
-  const { readPlan } = await import('../pipeline.js')
-  const read = readPlan(planFile)
+  const { studyPlanFile } = await import('../pipeline.js')
+  const read = studyPlanFile({ planFile })
   if (!read.ok) return read
   const { plan, words } = read.value
   return { ...read, value: plan.words.map(word => words.get(word)!) }

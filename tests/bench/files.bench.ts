@@ -9,8 +9,7 @@ import { createPngWriter } from '../../src/files/png/png-writer.js'
 import type { PrintedItem } from '../../src/files/printed-plan.js'
 import { proofSection } from '../../src/files/proof/proof-section.js'
 import { writePlan } from '../../src/files/write-plan.js'
-import { chooseJobs } from '../../src/pipeline/item-jobs.js'
-import { drawItems, readPlan } from '../../src/pipeline.js'
+import { putPlanOnSheets } from '../../src/pipeline.js'
 
 export interface FilesBenchRow {
   readonly what: string
@@ -93,12 +92,9 @@ export async function benchFiles(): Promise<readonly FilesBenchRow[]> {
 async function drawnItems(folder: string): Promise<readonly PrintedItem[]> {
   const file = join(folder, 'marsh.yaml')
   await writeFile(file, planText)
-  const studied = readPlan(file)
-  if (!studied.ok) throw new Error(JSON.stringify(studied.problems))
-  const jobs = chooseJobs(studied.value.plan, undefined)
-  const drawn = jobs.ok ? await drawItems(studied.value, jobs.value) : jobs
-  if (!jobs.ok || !drawn.ok) throw new Error(JSON.stringify(drawn.problems))
-  return drawn.value.map(item => item.printed)
+  const drawn = await putPlanOnSheets({ planFile: file })
+  if (!drawn.ok) throw new Error(JSON.stringify(drawn.problems))
+  return drawn.value.items.map(item => item.printed)
 }
 
 async function measure(what: string, sheets: number, run: () => Promise<number>): Promise<FilesBenchRow> {

@@ -3,8 +3,7 @@ import { describe, expect, it } from 'vitest'
 import { layouts } from '../../layouts/index.js'
 import type { PrintedItem } from '../../src/files/printed-plan.js'
 import { mmToPoints } from '../../src/geometry.js'
-import { itemJobs } from '../../src/pipeline/item-jobs.js'
-import { drawItems, readPlan } from '../../src/pipeline.js'
+import { putPlanOnSheets } from '../../src/pipeline.js'
 import { formatProblem } from '../../src/problems.js'
 import { folderWith, marshPlan } from '../pipeline/plan-folder.js'
 
@@ -25,11 +24,9 @@ const words = [
 
 async function print(item: string, plan = marshPlan): Promise<PrintedItem> {
   const folder = folderWith({ 'marsh.yaml': `${plan}  - ${item}\n` })
-  const studied = readPlan(join(folder, 'marsh.yaml'))
-  if (!studied.ok) throw new Error(studied.problems.map(formatProblem).join('\n'))
-  const drawn = await drawItems(studied.value, itemJobs(studied.value.plan).jobs)
+  const drawn = await putPlanOnSheets({ planFile: join(folder, 'marsh.yaml') })
   if (!drawn.ok) throw new Error(drawn.problems.map(formatProblem).join('\n'))
-  return drawn.value[0]!.printed
+  return drawn.value.items[0]!.printed
 }
 
 const pieces = (item: PrintedItem) =>

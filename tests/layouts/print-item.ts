@@ -1,7 +1,6 @@
 import { join } from 'node:path'
 import type { PrintedItem } from '../../src/files/printed-plan.js'
-import { itemJobs } from '../../src/pipeline/item-jobs.js'
-import { drawItems, readPlan } from '../../src/pipeline.js'
+import { putPlanOnSheets } from '../../src/pipeline.js'
 import { formatProblem, type Outcome } from '../../src/problems.js'
 import { folderWith } from '../pipeline/plan-folder.js'
 
@@ -35,10 +34,8 @@ export async function printAll(
   plan = marshWithClues,
 ): Promise<Outcome<readonly PrintedItem[]>> {
   const folder = folderWith({ 'marsh.yaml': `${plan}${items.map(item => `  - ${item}\n`).join('')}` })
-  const studied = readPlan(join(folder, 'marsh.yaml'))
-  if (!studied.ok) return studied
-  const drawn = await drawItems(studied.value, itemJobs(studied.value.plan).jobs)
-  return drawn.ok ? { ...drawn, value: drawn.value.map(({ printed }) => printed) } : drawn
+  const drawn = await putPlanOnSheets({ planFile: join(folder, 'marsh.yaml') })
+  return drawn.ok ? { ...drawn, value: drawn.value.items.map(({ printed }) => printed) } : drawn
 }
 
 export async function printItem(item: string, plan = marshWithClues): Promise<PrintedItem> {

@@ -9,7 +9,7 @@ import type { Fit } from '../word/fit-words.js'
 import { drawWord, type WordArt } from '../word/word-art.js'
 import type { Face, WordSlot } from './face.js'
 import { type FaceFitting, type FittedFaces, fitFaces, type GroupFit, slotBox } from './fit-faces.js'
-import type { SlotWord } from './slot-words.js'
+import { type SlotWord, slotWordFinder } from './slot-words.js'
 
 export type { GroupFit } from './fit-faces.js'
 
@@ -57,6 +57,8 @@ export function drawFitted<F extends Face>(
   drawing: FaceDrawing,
 ): DrawnFaces<F> {
   const drawn = wordDrawer(drawing)
+  // Found again: the marks may have other colours than when the sizes were found.
+  const show = slotWordFinder(drawing.marks)
   const recolour = recolourer(drawing.contrast)
   const widened = new Map<string, number>()
   const done = faces.map(({ face, art, slots, words }): DrawnFace<F> => {
@@ -67,7 +69,8 @@ export function drawFitted<F extends Face>(
     }
     const marks: PlacedMark[] = []
     let mainWord: DrawnFace<F>['mainWord']
-    for (const { slot, box, shown } of words) {
+    for (const { slot, box } of words) {
+      const shown = show(slot)
       const fit = fits.get(slot.sizeGroup)!
       const word = drawn(shown, fit.sizeMm)
       const at = placeWord(word, fit, slot, box)

@@ -6,12 +6,14 @@ import { type TypeScale, wordRules } from '../text/type-scale.js'
 import type { Typeface } from '../typeface/typeface.js'
 import { type Fit, fitWords, type NoFit, type WordInRoom } from '../word/fit-words.js'
 import type { Face, LaidOutFace, WordSlot } from './face.js'
-import { type FaceFont, faceLayouter } from './lay-out-face.js'
+import { type FaceLayouter, faceLayouter } from './lay-out-face.js'
 import { noFitProblem, noRoomProblem } from './size-problem.js'
 import { type SlotWord, slotWordFinder } from './slot-words.js'
 import { textOffArt } from './text-off-art.js'
 
 export interface FaceFitting {
+  /** Keeps what it laid out; a new one where left out. */
+  readonly layOut?: FaceLayouter
   readonly typeface: Typeface
   readonly marks: readonly StyledMark[]
   readonly type: TypeScale
@@ -24,11 +26,10 @@ export interface GroupFit extends Fit {
   readonly sizeGroup: string
 }
 
-/** A word's slot, the room it has, and what is drawn in it. */
+/** A word's slot and the room it has. */
 export interface FoundWord {
   readonly slot: WordSlot
   readonly box: Box
-  readonly shown: SlotWord
 }
 
 export interface FittedFace<F extends Face> extends LaidOutFace {
@@ -42,6 +43,9 @@ export interface FittedFaces<F extends Face> {
   readonly fits: ReadonlyMap<string, GroupFit>
 }
 
+/** No faces, for a set without backs. */
+export const nothingFitted: FittedFaces<never> = { faces: [], fits: new Map() }
+
 /**
  * Lays out the faces of one set and finds the sizes of their words; a word that does not fit its place is an error,
  * and so is a text for which its face has no room.
@@ -50,15 +54,14 @@ export async function fitFaces<F extends Face>(
   faces: readonly F[],
   fitting: FaceFitting,
 ): Promise<Outcome<FittedFaces<F>>> {
-  const layOut = faceLayouter(fontsOf(fitting.typeface))
-  const show = slotWordFinder(fitting.marks)
+  const layOut = fitting.layOut ?? faceLayouter()
   // One after another: all at once would be no faster and would hold every face's workings in memory.
   const laidOut: LaidOutFace[] = []
-  for (const face of faces) laidOut.push(await layOut(face))
+  for (const face of faces) laidOut.push(await layOut(face, fitting.typeface))
   const fitted = faces.map((face, index): FittedFace<F> => {
     const { art, slots } = laidOut[index]!
     const words = Object.entries(face.slots).flatMap(([name, slot]): FoundWord[] =>
-      slot.kind === 'word' ? [{ slot, box: slotBox(slots, name), shown: show(slot) }] : [],
+      slot.kind === 'word' ? [{ slot, box: slotBox(slots, name) }] : [],
     )
     return { face, art, slots, words }
   })
@@ -82,17 +85,6 @@ export function slotBox(slots: ReadonlyMap<string, Box>, name: string): Box {
   const box = slots.get(name)
   if (box === undefined) throw new Error(`a face fills the slot "${name}", which its tree does not have`)
   return box
-}
-
-/** Further files come under names of their own: satori asks them for characters that the first ones lack. */
-function fontsOf({ family, bytes }: Typeface): readonly FaceFont[] {
-  const { regular, bold, extended, extendedBold } = bytes
-  return [
-    { name: family, bytes: regular, weight: 400 as const },
-    { name: family, bytes: bold, weight: 700 as const },
-    { name: `${family} extended`, bytes: extended, weight: 400 as const },
-    { name: `${family} extended`, bytes: extendedBold, weight: 700 as const },
-  ].flatMap(({ bytes: file, ...font }) => (file === undefined ? [] : [{ ...font, bytes: file }]))
 }
 
 function fitGroups(

@@ -1,38 +1,48 @@
 import satori, { type SatoriOptions } from 'satori'
 import type { Box } from '../../geometry.js'
 import type { TextRun } from '../piece.js'
+import type { Typeface } from '../typeface/typeface.js'
 import { type Face, type LaidOutFace, mm, UNITS_PER_MM } from './face.js'
 import { plainTree } from './plain-tree.js'
 import { shapesOfSatoriSvg } from './satori-shapes.js'
 
-export interface FaceFont {
-  readonly name: string
-  readonly bytes: Uint8Array
-  readonly weight: 400 | 700
-}
-
 type SatoriNode = Parameters<NonNullable<SatoriOptions['onNodeDetected']>>[0]
+
+/** Gives the face's layout in this typeface. */
+export type FaceLayouter = (face: Face, typeface: Typeface) => Promise<LaidOutFace>
 
 /**
  * Lays out faces with satori and keeps each layout: faces that differ only in what fills their slots (thirty
  * bingo boards) are laid out once.
  */
-export function faceLayouter(fonts: readonly FaceFont[]): (face: Face) => Promise<LaidOutFace> {
-  const known = new Map<string, Promise<LaidOutFace>>()
-  // One array for all faces: satori reads the fonts anew for each array that it has not seen.
-  const satoriFonts = fonts.map(({ name, bytes, weight }) => ({
-    name,
-    data: Buffer.from(bytes),
-    weight,
-    style: 'normal' as const,
-  }))
-  return face => {
+export function faceLayouter(): FaceLayouter {
+  const known = new Map<Typeface, Map<string, Promise<LaidOutFace>>>()
+  // One array a typeface: satori reads the fonts anew for each array that it has not seen.
+  const fonts = new Map<Typeface, SatoriOptions['fonts']>()
+  return (face, typeface) => {
     const tree = plainTree(face.tree)
     const key = `${face.widthMm}x${face.heightMm} ${JSON.stringify(tree)}`
-    const layout = known.get(key) ?? layOut({ ...face, tree }, satoriFonts)
-    known.set(key, layout)
+    const ofTypeface = known.get(typeface) ?? new Map<string, Promise<LaidOutFace>>()
+    known.set(typeface, ofTypeface)
+    const satoriFonts = fonts.get(typeface) ?? fontsOf(typeface)
+    fonts.set(typeface, satoriFonts)
+    const layout = ofTypeface.get(key) ?? layOut({ ...face, tree }, satoriFonts)
+    ofTypeface.set(key, layout)
     return layout
   }
+}
+
+/** Further files come under names of their own: satori asks them for characters that the first ones lack. */
+function fontsOf({ family, bytes }: Typeface): SatoriOptions['fonts'] {
+  const { regular, bold, extended, extendedBold } = bytes
+  return [
+    { name: family, data: regular, weight: 400 as const },
+    { name: family, data: bold, weight: 700 as const },
+    { name: `${family} extended`, data: extended, weight: 400 as const },
+    { name: `${family} extended`, data: extendedBold, weight: 700 as const },
+  ].flatMap(({ data, ...font }) =>
+    data === undefined ? [] : [{ ...font, data: Buffer.from(data), style: 'normal' as const }],
+  )
 }
 
 async function layOut(face: Face, fonts: SatoriOptions['fonts']): Promise<LaidOutFace> {

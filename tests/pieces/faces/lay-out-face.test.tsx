@@ -6,7 +6,7 @@ import { plainTree } from '../../../src/pieces/faces/plain-tree.js'
 
 const loaded = loadTypeface({ name: 'andika', place: { file: 'plan.yaml' } })
 if (!loaded.ok) throw new Error('andika does not load')
-const fonts = [{ name: 'Andika', bytes: loaded.value.bytes.regular, weight: 400 as const }]
+const andika = loaded.value
 
 const Said = ({ text }: { readonly text: string; readonly from?: object }) => (
   <div style={{ display: 'flex' }}>{text}</div>
@@ -16,19 +16,19 @@ const face = (tree: Face['tree']): Face => ({ widthMm: 40, heightMm: 20, tree, s
 
 describe('the layout of a face', () => {
   it('is made once for faces that draw alike, whatever they were made from', async () => {
-    const layOut = faceLayouter(fonts)
+    const layOut = faceLayouter()
     const [first, second] = [
-      await layOut(face(<Said text="reed" from={{ card: 1 }} />)),
-      await layOut(face(<Said text="reed" from={{ card: 2 }} />)),
+      await layOut(face(<Said text="reed" from={{ card: 1 }} />), andika),
+      await layOut(face(<Said text="reed" from={{ card: 2 }} />), andika),
     ]
     expect(second).toBe(first)
   })
 
   it('is never that of another component with the same properties', async () => {
-    const layOut = faceLayouter(fonts)
+    const layOut = faceLayouter()
     const texts = [
-      await layOut(face(<Said text="reed" />)),
-      await layOut(face(<Whispered text="reed" />)),
+      await layOut(face(<Said text="reed" />), andika),
+      await layOut(face(<Whispered text="reed" />), andika),
     ].map(({ art }) => art.text.map(run => run.text))
     expect(texts).toEqual([['reed'], ['(reed)']])
   })

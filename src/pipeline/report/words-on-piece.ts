@@ -1,15 +1,15 @@
-import { mmToPoints, type Size } from '../geometry.js'
-import { drawFaces } from '../pieces/faces/draw-faces.js'
-import type { AdviceRequest, WordsOn } from '../sheets/advice.js'
-import type { DrawnItem } from './draw-item.js'
-import { facesOf } from './faces-of.js'
+import { mmToPoints, type Size } from '../../geometry.js'
+import { drawFaces } from '../../pieces/faces/draw-faces.js'
+import type { AdviceRequest, WordsOn } from '../../sheets/advice.js'
+import type { ImposedItem } from '../impose/impose-plan.js'
+import { facesOf } from '../settle/faces-of.js'
 
 /**
  * How the item's words would come out on pieces of other sizes: the faces are laid out again on each, so that advice
  * holds for every layout, whatever stands beside its words.
  */
 export async function wordsOnPieces(
-  { prepared, set }: DrawnItem,
+  { prepared, set }: ImposedItem,
   sizes: readonly Size[],
 ): Promise<NonNullable<AdviceRequest['wordsOn']>> {
   const found = new Map<string, WordsOn | null>()
@@ -19,7 +19,7 @@ export async function wordsOnPieces(
 }
 
 async function wordsOnPiece(
-  { prepared, set }: Pick<DrawnItem, 'prepared' | 'set'>,
+  { prepared, set }: Pick<ImposedItem, 'prepared' | 'set'>,
   size: Size,
 ): Promise<WordsOn | null> {
   const { layout, request, job } = prepared

@@ -1,22 +1,18 @@
-import { dirname } from 'node:path'
-import { loadTypeface } from '../../fonts/load-typeface.js'
-import { layouts } from '../../layouts/index.js'
-import type { Layout, LayoutRequest, PieceLayout } from '../../layouts/layout.js'
-import type { ColumnsAndRows } from '../geometry.js'
-import { failWith, succeed } from '../outcomes.js'
-import { contrastProblems } from '../pieces/marks/mark-problems.js'
-import type { StyledMark } from '../pieces/marks/styled-mark.js'
-import { shortenSetTitle } from '../pieces/parts/set-mark.js'
-import { measureTextLine } from '../pieces/text/text-line.js'
-import { type TypeScale, typeScale } from '../pieces/text/type-scale.js'
-import type { Typeface } from '../pieces/typeface/typeface.js'
-import type { Contrast, Division, Plan, PlanWord } from '../plan/plan.js'
-import { errorAt, type Outcome, type Problem } from '../problems.js'
-import { divideSheet, type Grid, type GridRequest, sheetSizeOf } from '../sheets/grid.js'
-import type { Word } from '../words/word.js'
+import { layouts } from '../../../layouts/index.js'
+import type { Layout, LayoutRequest, PieceLayout } from '../../../layouts/layout.js'
+import type { ColumnsAndRows } from '../../geometry.js'
+import { failWith, succeed } from '../../outcomes.js'
+import { contrastProblems } from '../../pieces/marks/mark-problems.js'
+import { shortenSetTitle } from '../../pieces/parts/set-mark.js'
+import { measureTextLine } from '../../pieces/text/text-line.js'
+import { type TypeScale, typeScale } from '../../pieces/text/type-scale.js'
+import type { Typeface } from '../../pieces/typeface/typeface.js'
+import type { Contrast, Division, Plan } from '../../plan/plan.js'
+import { errorAt, type Outcome, type Problem } from '../../problems.js'
+import { divideSheet, type Grid, type GridRequest, sheetSizeOf } from '../../sheets/grid.js'
+import type { StudiedPlan } from '../study/study-plan.js'
 import type { ItemJob } from './item-jobs.js'
 import { stripHeightMm } from './item-strip.js'
-import { pictureReader } from './read-picture.js'
 
 /** An item with all that is decided before anything is drawn. */
 export interface PreparedItem {
@@ -29,34 +25,22 @@ export interface PreparedItem {
   readonly gridRequest: GridRequest
 }
 
-/** The plan, its words studied, its marks styled. */
-export interface StudiedPlan {
-  readonly plan: Plan
-  readonly words: ReadonlyMap<PlanWord, Word>
-  readonly marks: readonly StyledMark[]
-}
-
 export function prepareItem(studied: StudiedPlan, job: ItemJob): Outcome<PreparedItem> {
-  const { plan, words, marks } = studied
+  const { plan, words, marks, materials } = studied
   const { item, group } = job
   const layout = layouts.find(each => each.name === item.layout)!
-  const face = loadTypeface({
-    name: item.font ?? group?.font ?? plan.font,
-    place: item.place,
-    folder: dirname(plan.file),
-  })
-  if (!face.ok) return face
-  const typeface = face.value
+  const opened = materials.typeface(item.font ?? group?.font ?? plan.font, item.place)
+  if (!opened.ok) return opened
+  const typeface = opened.value
   const missing = missingGlyphs(job, plan, typeface)
   if (missing.length > 0) return failWith(missing)
   const type = typeScale(item.size ?? group?.size ?? { kind: 'normal' }, typeface)
-  const picture = pictureReader()
   const setTitle = group === null ? plan.title : `${plan.title} · ${group.name}`
   const wanted: LayoutRequest = {
-    plan,
+    plan: { title: plan.title, className: plan.className, seed: plan.seed },
     item,
     options: item.options,
-    group,
+    group: group === null ? null : { name: group.name, hasOwnWords: group.words.length > 0 },
     itemName: job.name,
     setTitle,
     shortSetTitle: setTitle,
@@ -69,7 +53,7 @@ export function prepareItem(studied: StudiedPlan, job: ItemJob): Outcome<Prepare
     type,
     measure: (text, sizeMm, weight) =>
       measureTextLine({ typeface, text, sizeMm, weight: weight === 700 ? 'bold' : 'regular' }),
-    pictureOf: word => (word.picture === undefined ? undefined : picture(word.picture)),
+    pictureOf: word => (word.picture === undefined ? undefined : materials.picture(word.picture)),
   }
   const gridRequest = gridRequestFor(job, layout, wanted)
   const grid = divideSheet(gridRequest)
@@ -83,13 +67,13 @@ export function prepareItem(studied: StudiedPlan, job: ItemJob): Outcome<Prepare
 }
 
 /** Ink and ground of the item's pieces, where any are named. */
-export function contrastOf({ job, request }: Pick<PreparedItem, 'job' | 'request'>): Contrast | undefined {
-  return job.item.contrast ?? job.group?.contrast ?? request.plan.contrast
+export function contrastOf({ job, studied }: Pick<PreparedItem, 'job' | 'studied'>): Contrast | undefined {
+  return job.item.contrast ?? job.group?.contrast ?? studied.plan.contrast
 }
 
 /** Type and marks too faint on the colours that the item, its group or the plan asks for, told where these stand. */
-function tooFaint({ job, request }: Pick<PreparedItem, 'job' | 'request'>): readonly Problem[] {
-  const contrast = contrastOf({ job, request })
+function tooFaint({ job, request, studied }: PreparedItem): readonly Problem[] {
+  const contrast = contrastOf({ job, studied })
   if (contrast === undefined) return []
   const { item, group } = job
   const place =
@@ -97,7 +81,7 @@ function tooFaint({ job, request }: Pick<PreparedItem, 'job' | 'request'>): read
       ? item.place
       : group?.contrast !== undefined
         ? group.place
-        : { file: request.plan.file }
+        : { file: studied.plan.file }
   return contrastProblems(contrast, request.marked ? request.marks : [], place)
 }
 

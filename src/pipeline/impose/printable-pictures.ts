@@ -1,28 +1,40 @@
-import { printablePicture } from '../files/page/picture.js'
-import { failWith, succeed } from '../outcomes.js'
-import type { Art, ImageShape, Piece, PlacedArt, Shape } from '../pieces/piece.js'
-import { errorAt, type Outcome, type Problem } from '../problems.js'
-import type { Sheet } from '../sheets/sheet.js'
-import type { DrawnItem } from './draw-item.js'
+import { printablePicture } from '../../files/page/picture.js'
+import type { PrintedItem } from '../../files/printed-plan.js'
+import { failWith, succeed } from '../../outcomes.js'
+import type { Art, ImageShape, Piece, PlacedArt, Shape } from '../../pieces/piece.js'
+import { errorAt, type Outcome, type Problem, type Success } from '../../problems.js'
+import type { Sheet } from '../../sheets/sheet.js'
+import type { PreparedItem } from '../deal/prepare-item.js'
+import { byIdentity, type KeptStore } from '../kept-store.js'
+
+export interface PicturePreparing {
+  /** Pictures made ready for printing before, by their bytes and the size of their box. */
+  readonly pictures: KeptStore<ImageShape | undefined>
+}
 
 /**
  * The item with its pictures upright, no finer than they can be printed and without what a camera writes beside them
  * (where and when), so that every format shows the same and no file carries megabytes that nobody sees. Arts and
  * pieces that were shared stay shared.
  */
-export async function settlePictures(drawn: DrawnItem): Promise<Outcome<DrawnItem>> {
-  const { sheets } = drawn.printed
-  const settled = new Map<Shape, ImageShape>()
+export async function withPrintablePictures(
+  printed: Success<PrintedItem>,
+  prepared: PreparedItem,
+  { pictures }: PicturePreparing,
+): Promise<Outcome<PrintedItem>> {
+  const { sheets } = printed.value
+  const ready = new Map<Shape, ImageShape>()
   const problems: Problem[] = []
   for (const shape of picturesOn(sheets)) {
-    const picture = await printablePicture(shape)
-    if (picture === undefined) problems.push(unreadable(drawn, shape))
-    else settled.set(shape, picture)
+    const { bytes, ...placed } = shape
+    const from = { parts: [byIdentity(bytes), placed], places: [] }
+    const picture = await pictures.onceAsync(from, () => printablePicture(shape))
+    if (picture === undefined) problems.push(unreadable(prepared, shape))
+    else ready.set(shape, picture)
   }
-  if (problems.length > 0) return failWith(problems)
-  if (settled.size === 0) return succeed(drawn, problems)
-  const printed = { ...drawn.printed, sheets: withPictures(sheets, settled) }
-  return succeed({ ...drawn, printed }, problems)
+  if (problems.length > 0) return failWith([...printed.problems, ...problems])
+  if (ready.size === 0) return printed
+  return succeed({ ...printed.value, sheets: withPictures(sheets, ready) }, printed.problems)
 }
 
 function picturesOn(sheets: readonly Sheet[]): ReadonlySet<ImageShape> {
@@ -62,8 +74,7 @@ function once<T>(make: (from: T) => T): (from: T) => T {
   }
 }
 
-function unreadable({ prepared }: DrawnItem, { description }: ImageShape): Problem {
-  const { job } = prepared
+function unreadable({ job }: PreparedItem, { description }: ImageShape): Problem {
   const word = job.words.find(({ text }) => text === description)
   return errorAt(
     word?.place ?? job.item.place,

@@ -1,8 +1,8 @@
-import { mmToPoints, sayMm } from '../geometry.js'
-import type { DrawnFaces, GroupFit, WidenedWord } from '../pieces/faces/draw-faces.js'
-import type { Face } from '../pieces/faces/face.js'
-import type { TypeScale } from '../pieces/text/type-scale.js'
-import { largePrintCaution } from '../sheets/furniture/cautions.js'
+import { mmToPoints, sayMm } from '../../geometry.js'
+import type { DrawnFaces, GroupFit, WidenedWord } from '../../pieces/faces/draw-faces.js'
+import type { Face } from '../../pieces/faces/face.js'
+import type { TypeScale } from '../../pieces/text/type-scale.js'
+import { largePrintCaution } from '../../sheets/furniture/cautions.js'
 
 /** How large the words of a set came out and why, in plain sentences. */
 export function sizeNotes(

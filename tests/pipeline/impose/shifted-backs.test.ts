@@ -1,26 +1,23 @@
 import { join } from 'node:path'
 import { describe, expect, it } from 'vitest'
-import { createRasterizer } from '../../src/files/raster/raster.js'
-import { type Box, mmToPixels } from '../../src/geometry.js'
-import { itemJobs } from '../../src/pipeline/item-jobs.js'
-import { drawItems, readPlan } from '../../src/pipeline.js'
-import { formatProblem } from '../../src/problems.js'
-import { DEFAULT_BLEED_MM } from '../../src/sheets/bleed.js'
-import { behind, turnedSides } from '../../src/sheets/flip.js'
-import { pieceBox, type Sheet } from '../../src/sheets/sheet.js'
-import { pixelBytes } from '../files/page-pixels.js'
-import { folderWith, marshPlan } from './plan-folder.js'
+import { createRasterizer } from '../../../src/files/raster/raster.js'
+import { type Box, mmToPixels } from '../../../src/geometry.js'
+import { putPlanOnSheets } from '../../../src/pipeline.js'
+import { formatProblem } from '../../../src/problems.js'
+import { DEFAULT_BLEED_MM } from '../../../src/sheets/bleed.js'
+import { behind, turnedSides } from '../../../src/sheets/flip.js'
+import { pieceBox, type Sheet } from '../../../src/sheets/sheet.js'
+import { pixelBytes } from '../../files/page-pixels.js'
+import { folderWith, marshPlan } from '../plan-folder.js'
 
 const dpi = 150
 
 async function frontAndBack(item: string, shift?: string): Promise<readonly [Sheet, Sheet]> {
   const printer = shift === undefined ? '' : `printer: {back shift: ${shift}}\n`
   const folder = folderWith({ 'marsh.yaml': `${marshPlan}  - ${item}\n${printer}` })
-  const studied = readPlan(join(folder, 'marsh.yaml'))
-  if (!studied.ok) throw new Error(studied.problems.map(formatProblem).join('\n'))
-  const drawn = await drawItems(studied.value, itemJobs(studied.value.plan).jobs)
+  const drawn = await putPlanOnSheets({ planFile: join(folder, 'marsh.yaml') })
   if (!drawn.ok) throw new Error(drawn.problems.map(formatProblem).join('\n'))
-  const [front, back] = drawn.value[0]!.printed.sheets
+  const [front, back] = drawn.value.items[0]!.printed.sheets
   return [front!, back!]
 }
 

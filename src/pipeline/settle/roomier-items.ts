@@ -1,11 +1,12 @@
-import type { ColumnsAndRows } from '../geometry.js'
-import type { PrintItem } from '../plan/plan.js'
-import type { PreparedItem } from './prepare-item.js'
+import type { ColumnsAndRows } from '../../geometry.js'
+import type { PrintItem } from '../../plan/plan.js'
+import type { PreparedItem } from '../deal/prepare-item.js'
 
 /** The item with more room for its words. */
 export interface RoomierItem {
-  readonly item: PrintItem
-  /** What is other, as the teacher would write it: `2 across and 3 down`. */
+  /** What is other of the item. */
+  readonly changes: Partial<PrintItem>
+  /** The same, as the teacher would write it: `2 across and 3 down`. */
   readonly says: string
   /** Whether the plan leaves it open, so that it may be taken without asking. */
   readonly open: boolean
@@ -23,7 +24,7 @@ export function roomierItems(prepared: PreparedItem): readonly RoomierItem[] {
   const { job, layout, request, grid, gridRequest } = prepared
   // With its size in the item itself, a group's large print keeps the division that it is given here.
   const size = job.item.size ?? job.group?.size
-  const item: PrintItem = { ...job.item, ...(size === undefined ? {} : { size }) }
+  const sized: Partial<PrintItem> = size === undefined ? {} : { size }
   const ofGroup = job.item.size === undefined && job.group?.size !== undefined
   const openDivision = ofGroup || gridRequest.division.kind === 'layout'
   const turned = grid.orientation === 'portrait' ? 'landscape' : 'portrait'
@@ -33,21 +34,21 @@ export function roomierItems(prepared: PreparedItem): readonly RoomierItem[] {
   const boards = layout.kind === 'pieces' ? (layout.roomier?.(request) ?? []) : []
   // Cards are turned by their counts; a board alone on its sheet turns with the paper.
   const alone = grid.columns * grid.rows === 1 && gridRequest.division.kind !== 'card'
-  const turnedItem = { ...item, orientation: turned, division: sameCounts } as const
+  const turning = { ...sized, orientation: turned, division: sameCounts } as const
   const turnedSays = `orientation: ${turned}`
   return [
-    ...(alone ? [{ item: turnedItem, says: turnedSays, open: openTurn, dealsAnew: false }] : []),
+    ...(alone ? [{ changes: turning, says: turnedSays, open: openTurn, dealsAnew: false }] : []),
     ...coarserCounts(prepared).map(({ columns, rows }) => ({
-      item: { ...item, division: { kind: 'count', across: columns, down: rows } as const },
+      changes: { ...sized, division: { kind: 'count', across: columns, down: rows } as const },
       says: `${columns} across and ${rows} down${instead}`,
       open: openDivision,
       dealsAnew: false,
     })),
     ...boards.flatMap(({ options, says, open }) => {
-      const changed = { ...item.options, ...options }
-      const way = { item: { ...item, options: changed }, says, open: open || ofGroup, dealsAnew: true }
+      const changed = { ...job.item.options, ...options }
+      const way = { changes: { ...sized, options: changed }, says, open: open || ofGroup, dealsAnew: true }
       if (!alone) return [way]
-      const both = { ...way, item: { ...turnedItem, options: changed }, says: `${says} and ${turnedSays}` }
+      const both = { ...way, changes: { ...turning, options: changed }, says: `${says} and ${turnedSays}` }
       return [way, { ...both, open: way.open && openTurn }]
     }),
   ]

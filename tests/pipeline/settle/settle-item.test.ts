@@ -1,10 +1,9 @@
 import { join } from 'node:path'
 import { describe, expect, it } from 'vitest'
-import type { PrintedItem } from '../../src/files/printed-plan.js'
-import { itemJobs } from '../../src/pipeline/item-jobs.js'
-import { drawItems, readPlan } from '../../src/pipeline.js'
-import type { Problem } from '../../src/problems.js'
-import { folderWith } from './plan-folder.js'
+import type { PrintedItem } from '../../../src/files/printed-plan.js'
+import { putPlanOnSheets } from '../../../src/pipeline.js'
+import type { Problem } from '../../../src/problems.js'
+import { folderWith } from '../plan-folder.js'
 
 const plan = `title: Along the marsh
 words: [reed, marsh, shrimp, thrush, stream, splash, gnat, wren, leaf, moth, frog, perch, snake, duck, bridge, branch, pond, mud, heron, otter, nest, egg, wing, fish, fern, toad, newt, ant, fly, marshmallow]
@@ -19,10 +18,8 @@ interface Drawn {
 async function draw(item: string, more = '', moreWords = ''): Promise<Drawn> {
   const written = plan.replace('words: [', `words: [${moreWords}`)
   const folder = folderWith({ 'marsh.yaml': `${written}  - ${item}\n${more}` })
-  const studied = readPlan(join(folder, 'marsh.yaml'))
-  if (!studied.ok) throw new Error(studied.problems.map(problem => problem.message).join('\n'))
-  const drawn = await drawItems(studied.value, itemJobs(studied.value.plan).jobs)
-  return { items: drawn.ok ? drawn.value.map(each => each.printed) : [], problems: drawn.problems }
+  const drawn = await putPlanOnSheets({ planFile: join(folder, 'marsh.yaml') })
+  return { items: drawn.ok ? drawn.value.items.map(each => each.printed) : [], problems: drawn.problems }
 }
 
 const noteOf = ({ items: [item] }: Drawn) => item?.notes.find(note => note.startsWith('Laid out with'))

@@ -1,19 +1,19 @@
 import { join } from 'node:path'
 import { describe, expect, test } from 'vitest'
-import { readPlan } from '../../src/pipeline.js'
-import { formatProblem } from '../../src/problems.js'
-import type { Word } from '../../src/words/word.js'
-import { folderWith } from './plan-folder.js'
+import { studyPlanFile } from '../../../src/pipeline.js'
+import { formatProblem } from '../../../src/problems.js'
+import type { Word } from '../../../src/words/word.js'
+import { folderWith } from '../plan-folder.js'
 
 /** The plan's words as the layouts get them, by their text. */
 function studied(files: Readonly<Record<string, string>>, plan = 'week.yaml'): ReadonlyMap<string, Word> {
-  const read = readPlan(join(folderWith(files), plan))
+  const read = studyPlanFile({ planFile: join(folderWith(files), plan) })
   if (!read.ok) throw new Error(read.problems.map(formatProblem).join('\n'))
   return new Map([...read.value.words.values()].map(word => [word.text, word]))
 }
 
 function problems(files: Readonly<Record<string, string>>): readonly string[] {
-  const read = readPlan(join(folderWith(files), 'week.yaml'))
+  const read = studyPlanFile({ planFile: join(folderWith(files), 'week.yaml') })
   return read.problems.map(problem => formatProblem(problem).split('\n')[0]!.replace(/^.*\//, ''))
 }
 

@@ -2,9 +2,9 @@ import { readdirSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import sharp from 'sharp'
 import { describe, expect, it } from 'vitest'
-import { makePlan } from '../../src/pipeline.js'
-import { hasProgram, runProgram } from '../files/system-program.js'
-import { folderWith } from './plan-folder.js'
+import { makePlan } from '../../../src/pipeline.js'
+import { hasProgram, runProgram } from '../../files/system-program.js'
+import { folderWith } from '../plan-folder.js'
 
 /** EXIF 2.32, table 6: the camera was turned, so the picture's top is its right side; shown upright, it turns 90°. */
 const TURNED = 6

@@ -1,7 +1,7 @@
-import { type AdviceRequest, adviseOnSheets, sizesToTry } from '../sheets/advice.js'
-import { type Estimate, estimateSheets } from '../sheets/estimate.js'
-import type { DrawnItem } from './draw-item.js'
-import { cardsOnce } from './item-cover.js'
+import { type AdviceRequest, adviseOnSheets, sizesToTry } from '../../sheets/advice.js'
+import { type Estimate, estimateSheets } from '../../sheets/estimate.js'
+import type { ImposedItem } from '../impose/impose-plan.js'
+import { cardsOnce } from '../impose/item-cover.js'
 import { wordsOnPieces } from './words-on-piece.js'
 
 /** What an item would take, for `oaktag check`. */
@@ -23,11 +23,11 @@ export interface ItemReport {
   readonly advice: readonly string[]
 }
 
-export async function reportItems(items: readonly DrawnItem[]): Promise<readonly ItemReport[]> {
+export async function reportItems(items: readonly ImposedItem[]): Promise<readonly ItemReport[]> {
   return Promise.all(items.map(reportItem))
 }
 
-async function reportItem(drawn: DrawnItem): Promise<ItemReport> {
+async function reportItem(drawn: ImposedItem): Promise<ItemReport> {
   const { prepared, set, printed } = drawn
   const { item } = prepared.job
   const cards = cardsOnce(set)
@@ -48,7 +48,7 @@ async function reportItem(drawn: DrawnItem): Promise<ItemReport> {
   }
 }
 
-async function adviceFor(drawn: DrawnItem, request: AdviceRequest): Promise<readonly string[]> {
+async function adviceFor(drawn: ImposedItem, request: AdviceRequest): Promise<readonly string[]> {
   const wordsOn = await wordsOnPieces(drawn, sizesToTry(request))
   return adviseOnSheets({ ...request, wordsOn }).map(advice => advice.text)
 }

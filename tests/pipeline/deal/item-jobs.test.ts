@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
-import { chooseJobs, itemJobs } from '../../src/pipeline/item-jobs.js'
-import { readPlan } from '../../src/pipeline.js'
-import { folderWith } from './plan-folder.js'
+import { chooseJobs, itemJobs } from '../../../src/pipeline/deal/item-jobs.js'
+import { studyPlanFile } from '../../../src/pipeline.js'
+import { folderWith } from '../plan-folder.js'
 
 const plan = (items: string) => {
   const folder = folderWith({
@@ -15,7 +15,7 @@ groups:
   - name: Terns
 `,
   })
-  const read = readPlan(`${folder}/week.yaml`)
+  const read = studyPlanFile({ planFile: `${folder}/week.yaml` })
   if (!read.ok) throw new Error(JSON.stringify(read.problems))
   return read.value.plan
 }
@@ -53,7 +53,7 @@ describe('--only', () => {
 
   it('takes an item for the class and all its groups', () => {
     const chosen = chooseJobs(plan(items), ['word cards'])
-    expect(chosen.ok && chosen.value.map(job => job.name)).toEqual([
+    expect(chosen.ok && chosen.value.wanted.map(job => job.name)).toEqual([
       'word-cards',
       'word-cards-otters',
       'word-cards-terns',
@@ -62,7 +62,7 @@ describe('--only', () => {
 
   it('takes one group’s item by its own name', () => {
     const chosen = chooseJobs(plan(items), ['word-cards-otters'])
-    expect(chosen.ok && chosen.value.map(job => job.name)).toEqual(['word-cards-otters'])
+    expect(chosen.ok && chosen.value.wanted.map(job => job.name)).toEqual(['word-cards-otters'])
   })
 
   it('refuses a name that the plan does not print, and names the nearest', () => {

@@ -1,20 +1,17 @@
 import { join } from 'node:path'
 import { describe, expect, it } from 'vitest'
-import { itemJobs } from '../../src/pipeline/item-jobs.js'
-import { type ItemReport, reportItems } from '../../src/pipeline/item-report.js'
-import { drawItems, readPlan } from '../../src/pipeline.js'
-import { formatProblem } from '../../src/problems.js'
-import { folderWith } from './plan-folder.js'
+import { type ItemReport, reportItems } from '../../../src/pipeline/report/item-report.js'
+import { putPlanOnSheets } from '../../../src/pipeline.js'
+import { formatProblem } from '../../../src/problems.js'
+import { folderWith } from '../plan-folder.js'
 
 const short = 'reed, mud, wren, moth, frog, duck, leaf, fish, pond, gnat, bun, jam, tray'
 
 async function reportOf(words: string, item: string): Promise<ItemReport> {
   const folder = folderWith({ 'week.yaml': `words: [${words}]\nprint:\n  - ${item}\n` })
-  const studied = readPlan(join(folder, 'week.yaml'))
-  if (!studied.ok) throw new Error(studied.problems.map(formatProblem).join('\n'))
-  const drawn = await drawItems(studied.value, itemJobs(studied.value.plan).jobs)
+  const drawn = await putPlanOnSheets({ planFile: join(folder, 'week.yaml') })
   if (!drawn.ok) throw new Error(drawn.problems.map(formatProblem).join('\n'))
-  return (await reportItems(drawn.value))[0]!
+  return (await reportItems(drawn.value.items))[0]!
 }
 
 describe('the advice of check', () => {

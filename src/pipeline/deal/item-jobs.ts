@@ -1,9 +1,9 @@
 import { closest } from 'fastest-levenshtein'
-import { layouts } from '../../layouts/index.js'
-import { failWith, succeed } from '../outcomes.js'
-import type { Plan, PlanGroup, PlanWord, PrintItem } from '../plan/plan.js'
-import { fileSafeName } from '../plan/values/names.js'
-import { errorAt, type Outcome, type Problem, warningAt } from '../problems.js'
+import { layouts } from '../../../layouts/index.js'
+import { failWith, succeed } from '../../outcomes.js'
+import type { Plan, PlanGroup, PlanWord, PrintItem } from '../../plan/plan.js'
+import { fileSafeName } from '../../plan/values/names.js'
+import { errorAt, type Outcome, type Problem, warningAt } from '../../problems.js'
 
 /** One item for one group of children, or for the whole class. */
 export interface ItemJob {
@@ -58,13 +58,20 @@ function nothingLeft(item: PrintItem, group: PlanGroup | null): Problem {
   )
 }
 
+/** What a run makes. */
+export interface ChosenJobs {
+  readonly wanted: readonly ItemJob[]
+  /** Not made, but told of on the labels or checklists that are. */
+  readonly told: readonly ItemJob[]
+}
+
 /**
  * The jobs that `only` names: by the item's name, then for the class and all its groups, or by one job's own name.
  * All of them where `only` is left out.
  */
-export function chooseJobs(plan: Plan, only: readonly string[] | undefined): Outcome<readonly ItemJob[]> {
+export function chooseJobs(plan: Plan, only?: readonly string[]): Outcome<ChosenJobs> {
   const { jobs, problems } = itemJobs(plan)
-  if (only === undefined) return succeed(jobs, problems)
+  if (only === undefined) return succeed({ wanted: jobs, told: [] }, problems)
   const folded = (name: string) => name.toLowerCase().replaceAll(/[\s_-]+/g, '-')
   const names = [...new Set(jobs.flatMap(job => [job.item.name, job.name]))]
   const unknown = only.filter(name => !names.some(known => folded(known) === folded(name)))
@@ -79,6 +86,8 @@ export function chooseJobs(plan: Plan, only: readonly string[] | undefined): Out
     return failWith([...problems, ...errors])
   }
   const wanted = new Set(only.map(folded))
-  const chosen = jobs.filter(job => wanted.has(folded(job.item.name)) || wanted.has(folded(job.name)))
-  return succeed(chosen, problems)
+  const isWanted = (job: ItemJob) => wanted.has(folded(job.item.name)) || wanted.has(folded(job.name))
+  const chosen = jobs.filter(isWanted)
+  const told = chosen.some(job => isForWholePlan(job.item)) ? jobs.filter(job => !isWanted(job)) : []
+  return succeed({ wanted: chosen, told }, problems)
 }

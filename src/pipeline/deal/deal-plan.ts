@@ -1,0 +1,76 @@
+import type { LayoutRequest } from '../../../layouts/layout.js'
+import { failWith, succeed, type WithProblems, withProblems } from '../../outcomes.js'
+import type { Outcome, Problem } from '../../problems.js'
+import type { CardSet } from '../../sets/card-set.js'
+import type { KeptStore } from '../kept-store.js'
+import type { StudiedPlan } from '../study/study-plan.js'
+import type { ChosenJobs, ItemJob } from './item-jobs.js'
+import { piecesMadeFrom, placesOf, withoutColours } from './made-from.js'
+import { type PreparedItem, prepareItem } from './prepare-item.js'
+
+/** An item with its cards, as the plan asks for it: whether they fit their paper is not known yet. */
+export interface DealtItem {
+  readonly prepared: PreparedItem
+  /** No cards where the layout has no loose pieces. */
+  readonly set: CardSet
+  /** Whether it is to be made, or only told of on labels and checklists. */
+  readonly wanted: boolean
+}
+
+/** What the deal step gives. */
+export interface DealtPlan {
+  readonly studied: StudiedPlan
+  readonly items: readonly DealtItem[]
+}
+
+/** words → sets: which words are on which card of each item, in which order they are called. */
+export function dealPlan(
+  studied: StudiedPlan,
+  { wanted, told }: ChosenJobs,
+  sets: KeptStore<Outcome<CardSet>>,
+): WithProblems<DealtPlan> {
+  const problems: Problem[] = []
+  const items = [...wanted, ...told].flatMap((job, index): DealtItem[] => {
+    const isWanted = index < wanted.length
+    const dealt = dealItem(studied, job, sets)
+    // What is only told of tells its own problems when it is made.
+    if (isWanted) problems.push(...dealt.problems)
+    return dealt.ok && dealt.value !== null ? [{ ...dealt.value, wanted: isWanted }] : []
+  })
+  return withProblems({ studied, items }, problems)
+}
+
+function dealItem(
+  studied: StudiedPlan,
+  job: ItemJob,
+  sets: KeptStore<Outcome<CardSet>>,
+): Outcome<Omit<DealtItem, 'wanted'> | null> {
+  const prepared = prepareItem(studied, job)
+  if (!prepared.ok) return prepared
+  const set = dealSet(prepared.value, sets)
+  const problems = [...prepared.problems, ...set.problems]
+  if (set.ok) return succeed({ prepared: prepared.value, set: set.value }, problems)
+  return leftOut(job, set.problems) ?? failWith(problems)
+}
+
+/** The cards of an item, dealt once for the same words and options. */
+export function dealSet(prepared: PreparedItem, sets: KeptStore<Outcome<CardSet>>): Outcome<CardSet> {
+  const { layout } = prepared
+  if (layout.kind !== 'pieces') return succeed({ cards: [] })
+  const request: LayoutRequest = withoutColours(prepared.request)
+  return sets.once({ parts: piecesMadeFrom(prepared), places: placesOf(prepared) }, () => layout.set(request))
+}
+
+/**
+ * What the class's words are enough for, a group's few words may not be: then nothing is made for that group, with a
+ * warning. A group that the item names stays an error.
+ */
+function leftOut({ item, group }: ItemJob, problems: readonly Problem[]): Outcome<null> | undefined {
+  if (group === null || group.words.length === 0 || item.groups !== undefined) return undefined
+  const warnings = problems.map(problem => ({
+    ...problem,
+    severity: 'warning' as const,
+    message: `nothing is made for ${group.name}: ${problem.message}`,
+  }))
+  return succeed(null, warnings)
+}

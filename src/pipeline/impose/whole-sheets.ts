@@ -1,0 +1,34 @@
+import type { PlanSet } from '../../../layouts/layout.js'
+import type { PrintedItem } from '../../files/printed-plan.js'
+import { succeed } from '../../outcomes.js'
+import type { Outcome } from '../../problems.js'
+import type { PreparedItem } from '../deal/prepare-item.js'
+import type { SettledItem } from '../settle/settle-plan.js'
+import { letteringFor } from './item-cover.js'
+import { printedItem } from './printed-item.js'
+
+/** The sheets of a layout that is printed once for the whole plan: labels, checklists. */
+export function wholeSheets(prepared: PreparedItem, settled: readonly SettledItem[]): Outcome<PrintedItem> {
+  const { layout, request, grid } = prepared
+  if (layout.kind !== 'sheets') throw new Error(`${layout.name} makes no whole sheets`)
+  const lettering = letteringFor(prepared)
+  const made = layout.sheets(request, { grid, lettering, sets: setsToldOf(prepared, settled) })
+  if (!made.ok) return made
+  return succeed(printedItem(prepared, { cards: [] }, made.value, []), made.problems)
+}
+
+/** The sets of loose pieces that the plan prints, as they are settled; where `asking` names groups, theirs alone. */
+export function setsToldOf(
+  { job: asking }: PreparedItem,
+  settled: readonly SettledItem[],
+): readonly PlanSet[] {
+  const { groups } = asking.item
+  return settled.flatMap(({ prepared, set }): readonly PlanSet[] => {
+    const { layout, job, request } = prepared
+    if (layout.kind !== 'pieces') return []
+    if (groups !== undefined && !(job.group === null ? groups.length === 0 : groups.includes(job.group.name)))
+      return []
+    const { setTitle, subtitle, words } = request
+    return [{ name: job.item.name, shortSetTitle: setTitle, subtitle, copies: job.item.copies, words, set }]
+  })
+}

@@ -1,0 +1,77 @@
+import type { PageFace } from '../../layouts/layout.js'
+import type { PrintedItem } from '../files/printed-plan.js'
+import type { FittedFaces } from '../pieces/faces/fit-faces.js'
+import { faceLayouter } from '../pieces/faces/lay-out-face.js'
+import type { ImageShape } from '../pieces/piece.js'
+import type { CardSet } from '../sets/card-set.js'
+import { openLexicon } from '../words/lexicon/lexicon.js'
+import type { Word } from '../words/word.js'
+import type { DrawnFacesOfItem } from './draw/draw-plan.js'
+import type { Imposing } from './impose/impose-plan.js'
+import { identities, type KeptStore, keptOutcomes, keptStore } from './kept-store.js'
+import type { FittedPieces } from './settle/settle-item.js'
+import type { Settling } from './settle/settle-plan.js'
+import type { KnownPictures } from './study/materials.js'
+import type { WordStudying } from './study/study-words.js'
+
+/** What was done anew since the beginning. */
+export interface WorkDone {
+  /** Words studied. */
+  readonly words: number
+  /** Sets dealt: which words on which card, in which order called. */
+  readonly sets: number
+  /** Items whose fronts and backs were laid out and fitted. */
+  readonly pieces: number
+  /** Items whose pages were. */
+  readonly pages: number
+  /** Items whose faces were drawn. */
+  readonly faces: number
+  /** Items put on sheets. */
+  readonly printed: number
+}
+
+/**
+ * The work of a run, a store for each step. A program that makes one plan and ends makes one of these and forgets it;
+ * one that holds a plan open passes the same one again, and only what has changed is done anew.
+ */
+export interface KeptWork extends WordStudying, Settling, Imposing {
+  readonly faces: KeptStore<DrawnFacesOfItem>
+  readonly knownPictures: KnownPictures
+  readonly done: () => WorkDone
+  /** Lets go of what the run that ends here did not use. */
+  readonly endRun: () => void
+}
+
+export function keepWork(): KeptWork {
+  const identify = identities()
+  const words = keptOutcomes<Word>(identify)
+  const sets = keptOutcomes<CardSet>(identify)
+  const pieces = keptOutcomes<FittedPieces>(identify)
+  const pages = keptOutcomes<FittedFaces<PageFace>>(identify)
+  const faces = keptStore<DrawnFacesOfItem>(identify, () => false)
+  const printed = keptOutcomes<PrintedItem>(identify)
+  const pictures = keptStore<ImageShape | undefined>(identify, () => false)
+  return {
+    lexicon: openLexicon(),
+    layOut: faceLayouter(),
+    knownPictures: new Map(),
+    words,
+    sets,
+    pieces,
+    pages,
+    faces,
+    printed,
+    pictures,
+    done: () => ({
+      words: words.made(),
+      sets: sets.made(),
+      pieces: pieces.made(),
+      pages: pages.made(),
+      faces: faces.made(),
+      printed: printed.made(),
+    }),
+    endRun: () => {
+      for (const store of [words, sets, pieces, pages, faces, printed, pictures]) store.letGo()
+    },
+  }
+}

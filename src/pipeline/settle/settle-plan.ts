@@ -1,0 +1,107 @@
+import type { PageFace } from '../../../layouts/layout.js'
+import { failWith, succeed, type WithProblems, withProblems } from '../../outcomes.js'
+import { type FittedFaces, fitFaces, nothingFitted } from '../../pieces/faces/fit-faces.js'
+import type { FaceLayouter } from '../../pieces/faces/lay-out-face.js'
+import type { Outcome, Problem } from '../../problems.js'
+import type { CardSet } from '../../sets/card-set.js'
+import { pageRoom } from '../../sheets/grid.js'
+import type { DealtItem, DealtPlan } from '../deal/deal-plan.js'
+import { piecesMadeFrom, placesOf } from '../deal/made-from.js'
+import { type PreparedItem, prepareItem } from '../deal/prepare-item.js'
+import { byIdentity, type KeptStore } from '../kept-store.js'
+import type { StudiedPlan } from '../study/study-plan.js'
+import { type FittedPieces, settlePieces } from './settle-item.js'
+
+/** An item of which everything is decided: its cards, its paper, the size of every word on fronts, backs and pages. */
+export interface SettledItem {
+  /** With what was changed so that its words fit. */
+  readonly prepared: PreparedItem
+  readonly set: CardSet
+  readonly pieces: Pick<FittedPieces, 'fronts' | 'backs'>
+  readonly pages: FittedFaces<PageFace>
+  /** What was chosen for the teacher, in plain sentences. */
+  readonly notes: readonly string[]
+  /** Whether it is to be made, or only told of on labels and checklists. */
+  readonly wanted: boolean
+}
+
+/** What the settle step gives. */
+export interface SettledPlan {
+  readonly studied: StudiedPlan
+  readonly items: readonly SettledItem[]
+}
+
+export interface Settling {
+  readonly layOut: FaceLayouter
+  readonly sets: KeptStore<Outcome<CardSet>>
+  readonly pieces: KeptStore<Outcome<FittedPieces>>
+  readonly pages: KeptStore<Outcome<FittedFaces<PageFace>>>
+}
+
+/** sets → sizes: lays out every face of the plan, fronts, backs and pages, and finds the size of its words. */
+export async function settlePlan(
+  { studied, items }: DealtPlan,
+  settling: Settling,
+): Promise<WithProblems<SettledPlan>> {
+  const problems: Problem[] = []
+  const settled: SettledItem[] = []
+  // One after another: all at once would be no faster and would hold every item's workings in memory.
+  for (const item of items) {
+    const outcome = await settleItem(item, settling)
+    if (item.wanted) problems.push(...outcome.problems)
+    if (outcome.ok) settled.push(outcome.value)
+  }
+  return withProblems({ studied, items: settled }, problems)
+}
+
+async function settleItem(dealt: DealtItem, settling: Settling): Promise<Outcome<SettledItem>> {
+  const { wanted } = dealt
+  const pieces = await fittedPieces(dealt, settling)
+  if (!pieces.ok) return pieces
+  const { changes, set, notes, ...fitted } = pieces.value
+  const prepared = withChanges(dealt.prepared, changes)
+  if (!prepared.ok) return prepared
+  const pages = await fittedPages(prepared.value, set, settling)
+  const problems = [...pieces.problems, ...pages.problems]
+  if (!pages.ok) return failWith(problems)
+  return succeed(
+    { prepared: prepared.value, set, pieces: fitted, pages: pages.value, notes, wanted },
+    problems,
+  )
+}
+
+async function fittedPieces(
+  { prepared, set }: DealtItem,
+  { layOut, sets, pieces }: Settling,
+): Promise<Outcome<FittedPieces>> {
+  if (prepared.layout.kind !== 'pieces')
+    return succeed({ changes: {}, set, fronts: nothingFitted, backs: nothingFitted, notes: [] })
+  const from = { parts: [byIdentity(set), ...piecesMadeFrom(prepared)], places: placesOf(prepared) }
+  return pieces.onceAsync(from, () => settlePieces(prepared, set, { layOut, sets }))
+}
+
+function withChanges(prepared: PreparedItem, changes: FittedPieces['changes']): Outcome<PreparedItem> {
+  if (Object.keys(changes).length === 0) return succeed(prepared)
+  const { studied, job } = prepared
+  // Its problems were told when it was dealt.
+  const changed = prepareItem(studied, { ...job, item: { ...job.item, ...changes } })
+  return changed.ok ? succeed(changed.value) : changed
+}
+
+/** Pages tell of the set, and show the key in its colours. */
+async function fittedPages(
+  prepared: PreparedItem,
+  set: CardSet,
+  { layOut, pages }: Settling,
+): Promise<Outcome<FittedFaces<PageFace>>> {
+  const { layout, request, grid, job } = prepared
+  if (layout.kind === 'sheets') return succeed(nothingFitted)
+  const parts = [byIdentity(set), request.marks, ...piecesMadeFrom(prepared)]
+  return pages.onceAsync({ parts, places: placesOf(prepared) }, async () => {
+    const room = pageRoom(grid)
+    const faces = layout.kind === 'pages' ? layout.pages(request, room) : layout.pages(request, set, room)
+    return faces.length === 0
+      ? succeed(nothingFitted)
+      : fitFaces(faces, { ...request, place: job.item.place, layOut })
+  })
+}

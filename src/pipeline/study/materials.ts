@@ -1,0 +1,49 @@
+import { dirname } from 'node:path'
+import { loadTypeface } from '../../../fonts/load-typeface.js'
+import type { Picture } from '../../pieces/parts/card-back.js'
+import type { Typeface } from '../../pieces/typeface/typeface.js'
+import type { FileAccess } from '../../plan/disk/file-access.js'
+import type { Outcome, Place } from '../../problems.js'
+
+/** What a plan uses from files beside its text, each opened once a run. */
+export interface Materials {
+  /** A problem at `place` where there is no such typeface. */
+  readonly typeface: (name: string, place: Place) => Outcome<Typeface>
+  /** Files were looked at when the plan was read; one that has gone since is undefined. */
+  readonly picture: (path: string) => Picture | undefined
+}
+
+/** Pictures opened in earlier runs, by path: one whose contents are the same stays the same object. */
+export type KnownPictures = Map<string, Picture>
+
+/** Larger than any camera's picture. */
+const LARGEST_PICTURE_BYTES = 200_000_000
+
+export function openMaterials(planFile: string, files: FileAccess, knownPictures: KnownPictures): Materials {
+  const typefaces = new Map<string, Outcome<Typeface>>()
+  const pictures = new Map<string, Picture | undefined>()
+  return {
+    typeface: (name, place) => {
+      const opened = typefaces.get(name)
+      if (opened?.ok) return opened
+      const loaded = loadTypeface({ name, place, folder: dirname(planFile), files })
+      typefaces.set(name, loaded)
+      return loaded
+    },
+    picture: path => {
+      if (!pictures.has(path)) pictures.set(path, openPicture(path, files, knownPictures))
+      return pictures.get(path)
+    },
+  }
+}
+
+function openPicture(path: string, files: FileAccess, known: KnownPictures): Picture | undefined {
+  const found = files.read(path, LARGEST_PICTURE_BYTES)
+  if (found.kind !== 'bytes') return undefined
+  const { bytes } = found
+  const earlier = known.get(path)
+  if (earlier !== undefined && Buffer.compare(earlier.bytes, bytes) === 0) return earlier
+  const picture: Picture = { bytes, mediaType: bytes[0] === 0x89 ? 'image/png' : 'image/jpeg' }
+  known.set(path, picture)
+  return picture
+}
