@@ -1,8 +1,14 @@
 import { defineConfig } from 'vitest/config'
 
+const root = new URL('..', import.meta.url).pathname
+
 export default defineConfig({
+  resolve: {
+    // The library as a stranger imports it, from the sources that are being tested.
+    alias: { oaktag: `${root}src/oaktag.ts` },
+  },
   test: {
-    root: new URL('..', import.meta.url).pathname,
+    root,
     include: ['tests/**/*.test.ts', 'tests/**/*.test.tsx'],
     testTimeout: 120_000,
     hookTimeout: 300_000,

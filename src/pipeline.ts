@@ -3,7 +3,7 @@ import type { Format } from './files/folder/item-paths.js'
 import type { PrintedPlan } from './files/printed-plan.js'
 import { type WrittenPlan, writePlan } from './files/write-plan.js'
 import { version } from './installation.js'
-import { failWith, inReadingOrder, succeed, type WithProblems, withProblems } from './outcomes.js'
+import { failWith, inReadingOrder, outcomeOf, succeed, type WithProblems, withProblems } from './outcomes.js'
 import { dealPlan } from './pipeline/deal/deal-plan.js'
 import { type ChosenJobs, chooseJobs, itemJobs } from './pipeline/deal/item-jobs.js'
 import { drawPlan } from './pipeline/draw/draw-plan.js'
@@ -64,18 +64,18 @@ export async function makePlan(request: MakeRequest): Promise<Outcome<WrittenPla
 
 /** The flow up to the sheets. A plan that cannot be read is taken as far as it can, for its problems. */
 export async function putPlanOnSheets(request: PlanRequest): Promise<Outcome<PlanOnSheets>> {
-  const kept = request.kept ?? keepWork()
-  const studied = studyPlanFile({ ...request, kept })
+  const work = { files: request.files ?? disk, kept: request.kept ?? keepWork() }
+  const studied = studyPlanFile({ ...request, ...work })
   if (!studied.ok) {
-    const problems = [...studied.problems, ...(await laterProblems(request, kept))]
+    const problems = [...studied.problems, ...(await laterProblems(request.planFile, work))]
     return failWith(inReadingOrder(problems, request.planFile))
   }
   const { plan } = studied.value
   const jobs = chooseJobs(plan, request.only)
   if (!jobs.ok) return failWith([...studied.problems, ...jobs.problems])
-  const imposed = await onSheets(studied.value, jobs.value, kept)
+  const imposed = await putOnSheets(studied.value, jobs.value, work.kept)
+  work.kept.endRun()
   const problems = eachOnce([...studied.problems, ...jobs.problems, ...imposed.problems])
-  kept.endRun()
   return hasErrors(problems) ? failWith(problems) : succeed({ plan, items: imposed.value }, problems)
 }
 
@@ -89,12 +89,43 @@ export function studyPlanFile({
   const read = loadPlan(planFile, planVocabulary(), files)
   if (!read.ok) return read
   const plan = seed === undefined ? read.value : { ...read.value, seed }
-  const studied = studyPlan(plan, { ...kept, materials: openMaterials(planFile, files, kept.knownPictures) })
+  const studied = study(plan, { files, kept })
   return { ...studied, problems: [...read.problems, ...studied.problems] }
 }
 
-/** deal → settle: which word is on which card, and how large every word is. Nothing later deals or fits again. */
-export async function settleStudied(
+/** study → deal → settle, for a plan in hand. */
+export async function settlePlanInHand(
+  plan: Plan,
+  { only, ...work }: Work & { readonly only?: readonly string[] },
+): Promise<Outcome<SettledPlan>> {
+  const studied = study(plan, work)
+  if (!studied.ok) return studied
+  const jobs = chooseJobs(plan, only)
+  if (!jobs.ok) return failWith([...studied.problems, ...jobs.problems])
+  const settled = await dealAndSettle(studied.value, jobs.value, work.kept)
+  return outcomeOf(settled.value, eachOnce([...studied.problems, ...jobs.problems, ...settled.problems]))
+}
+
+/** draw → impose, for a plan that is settled. */
+export async function drawAndImpose(settled: SettledPlan, kept: KeptWork): Promise<Outcome<PrintedPlan>> {
+  const imposed = await imposePlan(drawPlan(settled, kept.faces), kept)
+  kept.endRun()
+  const printed = printedPlan({ plan: settled.studied.plan, items: imposed.value })
+  return outcomeOf(printed, eachOnce(imposed.problems))
+}
+
+/** What every step works with: how files are read, and what is kept of earlier runs. */
+interface Work {
+  readonly files: FileAccess
+  readonly kept: KeptWork
+}
+
+function study(plan: Plan, { files, kept }: Work): Outcome<StudiedPlan> {
+  return studyPlan(plan, { ...kept, materials: openMaterials(plan.file, files, kept.knownPictures) })
+}
+
+/** Which word is on which card, and how large every word is. Nothing later deals or fits again. */
+async function dealAndSettle(
   studied: StudiedPlan,
   jobs: ChosenJobs,
   kept: KeptWork,
@@ -105,28 +136,23 @@ export async function settleStudied(
 }
 
 /** deal → settle → draw → impose, with the problems of all items. */
-async function onSheets(
+async function putOnSheets(
   studied: StudiedPlan,
   jobs: ChosenJobs,
   kept: KeptWork,
 ): Promise<WithProblems<readonly ImposedItem[]>> {
-  const settled = await settleStudied(studied, jobs, kept)
-  const drawn = drawPlan(settled.value, kept.faces)
-  const imposed = await imposePlan(drawn, kept)
+  const settled = await dealAndSettle(studied, jobs, kept)
+  const imposed = await imposePlan(drawPlan(settled.value, kept.faces), kept)
   return withProblems(imposed.value, [...settled.problems, ...imposed.problems])
 }
 
 /** Errors of sets, pieces and sheets in what can be read of a plan that has problems already. */
-async function laterProblems(
-  { planFile, files = disk }: PlanRequest,
-  kept: KeptWork,
-): Promise<readonly Problem[]> {
-  const plan = loadReadablePart(planFile, planVocabulary(), files)
-  const materials = openMaterials(planFile, files, kept.knownPictures)
-  const studied = plan && studyPlan(plan, { ...kept, materials })
+async function laterProblems(planFile: string, work: Work): Promise<readonly Problem[]> {
+  const plan = loadReadablePart(planFile, planVocabulary(), work.files)
+  const studied = plan && study(plan, work)
   if (!studied?.ok) return []
   const jobs = { wanted: itemJobs(studied.value.plan).jobs, told: [] }
-  const { problems } = await onSheets(studied.value, jobs, kept)
+  const { problems } = await putOnSheets(studied.value, jobs, work.kept)
   return eachOnce(problems).filter(problem => problem.severity === 'error')
 }
 

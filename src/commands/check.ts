@@ -1,6 +1,5 @@
-import { type ItemReport, reportItems } from '../pipeline/report/item-report.js'
-import { putPlanOnSheets } from '../pipeline.js'
-import type { Problem } from '../problems.js'
+import { check, type PlanReport } from '../door/make.js'
+import type { Problem } from '../door/problems.js'
 import { type CommandResult, resultOf } from './command-result.js'
 import { wrapLine } from './wrap-line.js'
 
@@ -13,42 +12,13 @@ export interface CheckOptions {
 export async function checkCommand({ plan: planFiles, json }: CheckOptions): Promise<CommandResult> {
   const problems: Problem[] = []
   const reports: PlanReport[] = []
-  for (const planFile of planFiles) {
-    const drawn = await putPlanOnSheets({ planFile })
-    problems.push(...drawn.problems)
-    if (drawn.ok)
-      reports.push(totalled(planFile, drawn.value.plan.title, await reportItems(drawn.value.items)))
+  for (const plan of planFiles) {
+    const checked = await check({ plan })
+    problems.push(...checked.problems)
+    if (checked.ok) reports.push(checked.value)
   }
   const output = json ? JSON.stringify(reports, null, 2) : reports.map(describe).join('\n\n')
   return resultOf(output, problems)
-}
-
-interface PlanReport {
-  readonly plan: string
-  readonly title: string
-  readonly items: readonly ItemReport[]
-  readonly pages: number
-  readonly sheetsOfCard: number
-  readonly pieces: number
-  readonly cuts: number
-  /** Share of the card, 0 to 1, that ends in the bin. */
-  readonly wasteShare: number
-}
-
-function totalled(plan: string, title: string, items: readonly ItemReport[]): PlanReport {
-  const sum = (of: (item: ItemReport) => number) => items.reduce((total, item) => total + of(item), 0)
-  const sheetsOfCard = sum(item => item.sheetsOfCard)
-  const wasted = sum(item => item.wasteShare * item.sheetsOfCard)
-  return {
-    plan,
-    title,
-    items,
-    pages: sum(item => item.pages),
-    sheetsOfCard,
-    pieces: sum(item => item.pieces),
-    cuts: sum(item => item.cuts),
-    wasteShare: sheetsOfCard === 0 ? 0 : Math.round((wasted / sheetsOfCard) * 1000) / 1000,
-  }
 }
 
 function describe(report: PlanReport): string {

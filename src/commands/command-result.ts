@@ -1,4 +1,4 @@
-import { formatProblem, hasErrors, type Problem } from '../problems.js'
+import { formatProblem, hasErrors, type Problem } from '../door/problems.js'
 
 /** What a command leaves: text for standard output, problems for standard error, an exit code. */
 export interface CommandResult {

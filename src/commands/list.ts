@@ -1,4 +1,4 @@
-import { planNames } from '../pipeline/names.js'
+import { planNames } from '../door/plans.js'
 import { type CommandResult, resultOf } from './command-result.js'
 import { wrapLine } from './wrap-line.js'
 

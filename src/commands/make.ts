@@ -1,10 +1,7 @@
 import { relative } from 'node:path'
-import type { Format } from '../files/folder/item-paths.js'
-import type { WrittenPlan } from '../files/write-plan.js'
-import { makePlan } from '../pipeline.js'
-import { stemOf } from '../plan/assemble-plan.js'
-import { LARGEST_SEED } from '../plan/values/numbers.js'
-import { errorAt, type Problem } from '../problems.js'
+import { type Format, make, type WrittenPlan } from '../door/make.js'
+import { LARGEST_SEED, stemOf } from '../door/plans.js'
+import { errorAt, type Problem } from '../door/problems.js'
 import { commaList } from './comma-list.js'
 import { type CommandResult, resultOf, wrongUsage } from './command-result.js'
 
@@ -57,9 +54,9 @@ export async function makeCommand(options: MakeOptions): Promise<CommandResult> 
       continue
     }
     stems.set(stem, planFile)
-    const made = await makePlan({
-      planFile,
-      outFolder: options.out,
+    const made = await make({
+      plan: planFile,
+      out: options.out,
       formats: formats.filter(format => wanted.includes(format)),
       dpi: options.dpi,
       ...(options.jobs === undefined ? {} : { jobs: options.jobs }),

@@ -1,6 +1,6 @@
 import { writeFile } from 'node:fs/promises'
-import { starterPlan } from '../plan/starter-plan.js'
-import { errorAt } from '../problems.js'
+import { starterPlan } from '../door/plans.js'
+import { errorAt } from '../door/problems.js'
 import { type CommandResult, resultOf } from './command-result.js'
 
 /** `oaktag new`: a commented starter plan, never over a file that is there. */

@@ -1,7 +1,6 @@
 import { join, relative } from 'node:path'
 import { installationFolder } from '../installation.js'
-import { makePlan } from '../pipeline.js'
-import { formatProblem, hasErrors, type Problem } from '../problems.js'
+import { formatProblem, hasErrors, make, type Problem } from '../oaktag.js'
 
 /** Three invented weeks in Room 7 at Heron Lane School: everything oaktag makes, in `out/`. */
 const weeks = ['marsh', 'harbour', 'bakery']
@@ -10,9 +9,9 @@ const problems: Problem[] = []
 let pages = 0
 const places: string[] = []
 for (const week of weeks) {
-  const made = await makePlan({
-    planFile: relative('', join(installationFolder, 'src/demo/plans', `${week}.yaml`)),
-    outFolder: join(installationFolder, 'out'),
+  const made = await make({
+    plan: relative('', join(installationFolder, 'src/demo/plans', `${week}.yaml`)),
+    out: join(installationFolder, 'out'),
     formats: ['svg', 'png', 'pdf'],
     dpi: 300,
   })

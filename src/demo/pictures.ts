@@ -1,10 +1,8 @@
 import { mkdir } from 'node:fs/promises'
 import { join } from 'node:path'
 import sharp from 'sharp'
-import { rowBytes } from '../files/png/pixels.js'
-import { createRasterizer } from '../files/raster/raster.js'
 import { installationFolder } from '../installation.js'
-import { stylesPage } from '../pipeline/styles-page.js'
+import { stylesPage, toPng } from '../oaktag.js'
 
 /** The README's pictures: small copies of demo sheets, made after `npm run demo` by `npm run pictures`. */
 const pictures = [
@@ -28,9 +26,7 @@ for (const { name, sheet } of pictures)
     .toFile(join(folder, `${name}.png`))
 
 /** As a tired copier leaves it: 300 DPI, every pixel black or white, half-covered is where it turns. */
-const { bytes, widthPx, heightPx } = await createRasterizer(300).draw(stylesPage())
-await sharp(Buffer.from(bytes), { raw: { width: rowBytes(widthPx, 1), height: heightPx, channels: 1 } })
-  .extract({ left: 0, top: 0, width: widthPx, height: heightPx })
+await sharp(await toPng(stylesPage()))
   .threshold(128)
   .png({ palette: true, colours: 2, effort: 10 })
   .toFile(join(folder, 'styles.png'))

@@ -1,6 +1,7 @@
 import { pathText, scaleCommands } from '../art/path-text.js'
 import type { Art } from '../piece.js'
-import type { Typeface, Weight } from '../typeface/typeface.js'
+import type { Weight } from '../typeface/shaped-run.js'
+import type { Typeface } from '../typeface/typeface.js'
 
 export interface TextLineRequest {
   readonly typeface: Typeface

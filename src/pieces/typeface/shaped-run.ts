@@ -1,6 +1,7 @@
 import type { FontFile, Range, RawGlyph } from './font-file.js'
 import type { GlyphOutline } from './glyph-outline.js'
-import type { Weight } from './typeface.js'
+
+export type Weight = 'regular' | 'bold'
 
 export interface ShapeOptions {
   readonly weight?: Weight

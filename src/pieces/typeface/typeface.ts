@@ -1,7 +1,5 @@
 import { type FontFile, openFontFile } from './font-file.js'
-import { type ShapedRun, type ShapeOptions, shapeText } from './shaped-run.js'
-
-export type Weight = 'regular' | 'bold'
+import { type ShapedRun, type ShapeOptions, shapeText, type Weight } from './shaped-run.js'
 
 /** What a typeface is opened from: font files (TTF, OTF or WOFF). */
 export interface TypefaceFiles {

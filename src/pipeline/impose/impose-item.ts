@@ -10,12 +10,12 @@ import { imposeFronts } from '../../sheets/impose.js'
 import { pageSheet } from '../../sheets/page-sheet.js'
 import { orderSides } from '../../sheets/print-order.js'
 import type { Sheet } from '../../sheets/sheet.js'
-import { withKeyStrip } from '../deal/item-strip.js'
 import { contrastOf } from '../deal/prepare-item.js'
 import type { DrawnItem } from '../draw/draw-plan.js'
 import { itemCover, letteringFor, wasteNote } from './item-cover.js'
 import { printedItem } from './printed-item.js'
 import { sizeNotes } from './size-notes.js'
+import { withKeyStrip } from './with-key-strip.js'
 
 /** An item's sheets: its pieces with their backs first, then the pages that go with them, then the cover. */
 export function imposeItem(item: DrawnItem): PrintedItem {

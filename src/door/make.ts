@@ -1,0 +1,59 @@
+import type { Format } from '../files/folder/item-paths.js'
+import type { WrittenPlan } from '../files/write-plan.js'
+import { succeed } from '../outcomes.js'
+import type { KeptWork } from '../pipeline/kept-work.js'
+import { type PlanReport, reportPlan } from '../pipeline/report/plan-report.js'
+import { makePlan, putPlanOnSheets } from '../pipeline.js'
+import type { FileAccess } from '../plan/disk/file-access.js'
+import type { Outcome } from '../problems.js'
+
+export interface Making {
+  /** Path of the plan file. */
+  readonly plan: string
+  /** Folder in which the plan's own folder is made; `out` where left out. */
+  readonly out?: string
+  /** SVG and PNG where left out. */
+  readonly formats?: readonly Format[]
+  /** Pixels an inch of PNG sheets; 300 where left out. */
+  readonly dpi?: number
+  /** Items to make, by name; the others of the last set stay as they are. */
+  readonly only?: readonly string[]
+  /** Instead of the plan's own. */
+  readonly seed?: number
+  /** How many files may be under way at once; the bytes do not depend on it. */
+  readonly jobs?: number
+  /** How the plan and what it names are read; the machine's own files where left out. */
+  readonly files?: FileAccess
+  /** From `keepWork()`, for a program that makes the same plan again. */
+  readonly kept?: KeptWork
+}
+
+/** Makes a plan's sheets as `oaktag make` does: all of them or, where there is an error, none. */
+export function make({
+  plan,
+  out = 'out',
+  formats = ['svg', 'png'],
+  dpi = 300,
+  ...rest
+}: Making): Promise<Outcome<WrittenPlan>> {
+  return makePlan({ planFile: plan, outFolder: out, formats, dpi, ...rest })
+}
+
+/** What a plan would take (pages, sheets of card, pieces, cuts) and how to save some, as `oaktag check` tells it. */
+export async function check({
+  plan,
+  files,
+  kept,
+}: Pick<Making, 'plan' | 'files' | 'kept'>): Promise<Outcome<PlanReport>> {
+  const onSheets = await putPlanOnSheets({
+    planFile: plan,
+    ...(files === undefined ? {} : { files }),
+    ...(kept === undefined ? {} : { kept }),
+  })
+  if (!onSheets.ok) return onSheets
+  const { plan: read, items } = onSheets.value
+  return succeed(await reportPlan(plan, read.title, items), onSheets.problems)
+}
+
+export type { ItemReport } from '../pipeline/report/item-report.js'
+export type { Format, PlanReport, WrittenPlan }

@@ -1,0 +1,27 @@
+import { planVocabulary } from '../pipeline/vocabulary.js'
+import { disk } from '../plan/disk/disk.js'
+import type { FileAccess, FileContents } from '../plan/disk/file-access.js'
+import type { Plan } from '../plan/plan.js'
+import { readPlan as readPlanText } from '../plan/read-plan.js'
+import type { Outcome } from '../problems.js'
+
+export interface PlanReading {
+  /** Path of the plan, for messages and for what it names beside itself; `plan.yaml` where left out. */
+  readonly file?: string
+  /** How word lists, a class file, pictures and fonts are read; the machine's own files where left out. */
+  readonly files?: FileAccess
+}
+
+/** Reads a plan from its text: every problem of it in one go, in the order of the text. Reads no plan file. */
+export function readPlan(
+  text: string,
+  { file = 'plan.yaml', files = disk }: PlanReading = {},
+): Outcome<Plan> {
+  return readPlanText({ file, text, vocabulary: planVocabulary(), files })
+}
+
+export { planNames } from '../pipeline/names.js'
+export { stemOf } from '../plan/assemble-plan.js'
+export { starterPlan } from '../plan/starter-plan.js'
+export { LARGEST_SEED } from '../plan/values/numbers.js'
+export type { FileAccess, FileContents, Plan }

@@ -1,0 +1,37 @@
+import type { ImposedItem } from '../impose/impose-plan.js'
+import { type ItemReport, reportItems } from './item-report.js'
+
+/** What a plan would take, item by item and in all. */
+export interface PlanReport {
+  readonly plan: string
+  readonly title: string
+  readonly items: readonly ItemReport[]
+  readonly pages: number
+  readonly sheetsOfCard: number
+  readonly pieces: number
+  readonly cuts: number
+  /** Share of the card, 0 to 1, that ends in the bin. */
+  readonly wasteShare: number
+}
+
+/** @param plan the plan file's path, as it was given */
+export async function reportPlan(
+  plan: string,
+  title: string,
+  imposed: readonly ImposedItem[],
+): Promise<PlanReport> {
+  const items = await reportItems(imposed)
+  const sum = (of: (item: ItemReport) => number) => items.reduce((total, item) => total + of(item), 0)
+  const sheetsOfCard = sum(item => item.sheetsOfCard)
+  const wasted = sum(item => item.wasteShare * item.sheetsOfCard)
+  return {
+    plan,
+    title,
+    items,
+    pages: sum(item => item.pages),
+    sheetsOfCard,
+    pieces: sum(item => item.pieces),
+    cuts: sum(item => item.cuts),
+    wasteShare: sheetsOfCard === 0 ? 0 : Math.round((wasted / sheetsOfCard) * 1000) / 1000,
+  }
+}
