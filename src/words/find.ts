@@ -4,6 +4,7 @@ import type { Lexicon, LexiconEntry } from './lexicon/entry.js'
 import { likenessTo, mayBeLike } from './likeness.js'
 import { findPattern } from './patterns/find-patterns.js'
 import { patternNamed } from './patterns/index.js'
+import { lazily, wordsOf } from './tables/installed-tables.js'
 import type { Finding, PlaceInWord, Word } from './word.js'
 
 /** Every wish that is given must be met. */
@@ -45,17 +46,10 @@ export function findWords(query: FindQuery, supply: WordSupply): readonly FoundW
 }
 
 /** Of the words that are only called out, those that a child reads in a book; uh, er and nah are no words to study. */
-const calledOut = new Set(
-  'bye goodbye hello hey hi hooray hurray hush oh ouch thanks welcome wow yes'.split(' '),
-)
+const calledOut = lazily(() => new Set(wordsOf('fitness/called-out')))
 
-/** No count of single words holds them: SUBTLEX-US cuts at the apostrophe. Common practice, no source. */
-const contractions =
-  `don't it's I'm can't that's you're didn't I'll he's we're what's let's there's isn't won't she's
-  they're doesn't I've who's wasn't you'll couldn't we'll here's wouldn't haven't you've aren't we've where's I'd he'll
-  shouldn't she'll weren't they'll you'd hasn't they've hadn't he'd she'd we'd they'd it'll how's`.split(
-    /\s+/,
-  )
+/** No count of single words holds them; the most familiar first. */
+const contractions = lazily(() => wordsOf('patterns/contractions'))
 
 /** The lexicon's words that may be offered, the most familiar first. */
 export function* wordsToOffer(lexicon: Pick<Lexicon, 'entries'>): Generator<string> {
@@ -68,13 +62,13 @@ export function* wordsToOffer(lexicon: Pick<Lexicon, 'entries'>): Generator<stri
 /** Not unfit, no name, no fragment (a word without a part of speech), more than one letter, one of them a vowel. */
 function mayBeOffered({ word, unfit, name, pronunciations, partsOfSpeech }: LexiconEntry): boolean {
   if (unfit || name || pronunciations.length === 0 || partsOfSpeech.length === 0) return false
-  if (partsOfSpeech.every(part => part === 'interjection') && !calledOut.has(word)) return false
+  if (partsOfSpeech.every(part => part === 'interjection') && !calledOut().has(word)) return false
   return /^[a-z]{2,}$/.test(word) && /[aeiouy]/.test(word)
 }
 
 function firstThatFit(query: FindQuery, { words, study }: WordSupply): readonly FoundWord[] {
   const found: FoundWord[] = []
-  for (const text of query.patterns?.includes('contraction') ? contractions : words) {
+  for (const text of query.patterns?.includes('contraction') ? contractions() : words) {
     if (found.length >= query.count) break
     if (!maySpell(text, query)) continue
     const word = study(text)

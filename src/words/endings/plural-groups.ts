@@ -1,5 +1,5 @@
 /** Nouns that a rule of plurals must know by name; plural-groups.tsv says what each group is. */
-import { lazily, rowsOf } from '../tables/installed-tables.js'
+import { groupsOf, lazily } from '../tables/installed-tables.js'
 
 export type PluralGroup =
   | 'always plural'
@@ -13,15 +13,13 @@ export type PluralGroup =
   | 'one thing in men'
   | 'ch says k'
 
-const groups = lazily(
-  () => new Map(rowsOf('endings/plural-groups').map(([noun = '', named = '']) => [noun, named.split(', ')])),
-)
+const groups = lazily(() => groupsOf('endings/plural-groups'))
 
 export function isInGroup(noun: string, group: PluralGroup): boolean {
-  return groups().get(noun)?.includes(group) === true
+  return groups().get(group)?.has(noun) === true
 }
 
-const fToV = lazily(() => [...groups().keys()].filter(noun => isInGroup(noun, 'f to v')))
+const fToV = lazily(() => [...(groups().get('f to v') ?? [])])
 
 /** wolf, and its compounds as well: werewolf. */
 export function endsLikeFToV(noun: string): boolean {

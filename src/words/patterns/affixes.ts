@@ -6,7 +6,7 @@ import { isFamiliar, spellingsBehind } from './base-words.js'
 import { oncePerWord } from './once-per-word.js'
 import type { Pattern, StudiedLetters } from './pattern.js'
 import { findingAt, spelledSounds } from './spelled-sounds.js'
-import { notPrefixed, notSuffixed } from './words-apart.js'
+import { isInWordGroup } from './words-apart.js'
 
 const prefixMeanings: Readonly<Record<string, string>> = {
   un: 'not, or the opposite',
@@ -47,7 +47,7 @@ function findPrefix(word: StudiedLetters): readonly Finding[] {
   const prefix = prefixesByFirst.get(text[0]!)?.find(letters => {
     if (!text.startsWith(letters)) return false
     if (text.length < letters.length + 3 && text !== `${letters}do`) return false
-    if (!dividesAt(word, letters.length) || notPrefixed.has(text)) return false
+    if (!dividesAt(word, letters.length) || isInWordGroup(text, 'no prefix')) return false
     const base = text.slice(letters.length)
     if (!isFamiliar(base, evidence)) return false
     const sounds = soundsOf(word.pronunciation).join(' ')
@@ -136,7 +136,7 @@ function findSuffix(word: StudiedLetters): readonly Finding[] {
     if (!text.endsWith(letters) || text.length < letters.length + 2) continue
     const spoken = sounds.join(' ')
     if (!said.test(spoken)) continue
-    if (notSuffixed.has(text)) return []
+    if (isInWordGroup(text, 'no suffix')) return []
     const start = text.length - letters.length
     if (!baseNeeded) {
       const why = `-${letters}, said /${spoken.match(said)![0]}/`

@@ -4,10 +4,10 @@ import { type Ending, type EndingName, endingOf } from '../endings/recognise.js'
 import type { Finding } from '../word.js'
 import { isFamiliar } from './base-words.js'
 import { oncePerWord } from './once-per-word.js'
-import type { Pattern, StudiedLetters, WordEvidence } from './pattern.js'
+import type { Pattern, StudiedLetters, Teaching, WordEvidence } from './pattern.js'
 import { commonPractice } from './pattern.js'
 import { findingAt } from './spelled-sounds.js'
-import { notInflected } from './words-apart.js'
+import { isInWordGroup } from './words-apart.js'
 
 const voiceless = new Set(['P', 'T', 'K', 'F', 'TH', 'S', 'SH', 'CH'])
 const hissing = new Set(['S', 'Z', 'SH', 'ZH', 'CH', 'JH'])
@@ -48,7 +48,7 @@ function findEnding(ending: EndingName): (word: StudiedLetters) => readonly Find
   return oncePerWord(word => {
     const { evidence, pronunciation } = word
     const text = word.text.toLowerCase()
-    if (evidence === undefined || !text.endsWith(ending) || notInflected.has(text)) return []
+    if (evidence === undefined || !text.endsWith(ending) || isInWordGroup(text, 'no ending')) return []
     const found = endingOf({
       text,
       pronunciation,
@@ -63,75 +63,75 @@ function findEnding(ending: EndingName): (word: StudiedLetters) => readonly Find
   })
 }
 
-export const endingEd: Pattern = {
-  name: 'ending-ed',
-  scope: 'letters',
-  definition: '-ed added to a word: /T/ in jumped, /D/ in rained, a syllable /IH D/ in landed',
-  condition: 'ed at the end, after a known base, with the sound that the base asks for',
-  example: { word: 'landed', letters: 'ed' },
-  counterExample: { word: 'sled', why: 'there is no word sl: its e is the short vowel' },
-  source: commonPractice,
-  spelledWith: /ed$/,
-  find: findEnding('ed'),
-}
+/** What differs from one ending to the next, in teaching order. */
+const table: readonly (Teaching & { readonly ending: EndingName })[] = [
+  {
+    ending: 's',
+    definition: '-s added to a word: reeds, cakes, swims',
+    condition: 's at the end, after a known base, said /S/, /Z/ or as a syllable, as the base asks',
+    example: { word: 'reeds', letters: 's' },
+    counterExample: { word: 'bus', why: 'there is no word bu that it was added to' },
+  },
+  {
+    ending: 'es',
+    definition: '-es added to a word: marshes, boxes, ponies, wolves',
+    condition:
+      'es at the end, after a known base in s, x, z, ch, sh or o, or with its y changed to i or its f to v',
+    example: { word: 'marshes', letters: 'es' },
+    counterExample: { word: 'waves', why: 's alone was added: the e belongs to wave' },
+  },
+  {
+    ending: 'ed',
+    definition: '-ed added to a word: /T/ in jumped, /D/ in rained, a syllable /IH D/ in landed',
+    condition: 'ed at the end, after a known base, with the sound that the base asks for',
+    example: { word: 'landed', letters: 'ed' },
+    counterExample: { word: 'sled', why: 'there is no word sl: its e is the short vowel' },
+  },
+  {
+    ending: 'ing',
+    definition: '-ing added to a word: fishing, making, running',
+    condition: 'ing at the end, after a known base',
+    example: { word: 'fishing', letters: 'ing' },
+    counterExample: { word: 'spring', why: 'there is no word spr: ing is part of the word' },
+  },
+  {
+    ending: 'er',
+    definition: '-er added to a word: faster; baker, the one who bakes',
+    condition: 'er at the end, after a known base; a list names look-alikes such as corner',
+    example: { word: 'baker', letters: 'er' },
+    counterExample: { word: 'corner', why: 'a corner has nothing to do with corn' },
+  },
+  {
+    ending: 'est',
+    definition: '-est added to a describing word: fastest, biggest, muddiest',
+    condition: 'est at the end, after a known base',
+    example: { word: 'fastest', letters: 'est' },
+    counterExample: { word: 'forest', why: 'a forest has nothing to do with for' },
+  },
+]
 
-export const endingIng: Pattern = {
-  name: 'ending-ing',
-  scope: 'letters',
-  definition: '-ing added to a word: fishing, making, running',
-  condition: 'ing at the end, after a known base',
-  example: { word: 'fishing', letters: 'ing' },
-  counterExample: { word: 'spring', why: 'there is no word spr: ing is part of the word' },
-  source: commonPractice,
-  spelledWith: /ing$/,
-  find: findEnding('ing'),
-}
+const patternByEnding: ReadonlyMap<EndingName, Pattern> = new Map(
+  table.map(({ ending, ...teaching }) => [
+    ending,
+    {
+      name: `ending-${ending}`,
+      scope: 'letters',
+      ...teaching,
+      source: commonPractice,
+      spelledWith: new RegExp(`${ending}$`),
+      find: findEnding(ending),
+    },
+  ]),
+)
 
-export const endingEr: Pattern = {
-  name: 'ending-er',
-  scope: 'letters',
-  definition: '-er added to a word: faster; baker, the one who bakes',
-  condition: 'er at the end, after a known base; a list names look-alikes such as corner',
-  example: { word: 'baker', letters: 'er' },
-  counterExample: { word: 'corner', why: 'a corner has nothing to do with corn' },
-  source: commonPractice,
-  spelledWith: /er$/,
-  find: findEnding('er'),
-}
+export const endings: readonly Pattern[] = [...patternByEnding.values()]
 
-export const endingEst: Pattern = {
-  name: 'ending-est',
-  scope: 'letters',
-  definition: '-est added to a describing word: fastest, biggest, muddiest',
-  condition: 'est at the end, after a known base',
-  example: { word: 'fastest', letters: 'est' },
-  counterExample: { word: 'forest', why: 'a forest has nothing to do with for' },
-  source: commonPractice,
-  spelledWith: /est$/,
-  find: findEnding('est'),
-}
-
-export const endingS: Pattern = {
-  name: 'ending-s',
-  scope: 'letters',
-  definition: '-s added to a word: reeds, cakes, swims',
-  condition: 's at the end, after a known base, said /S/, /Z/ or as a syllable, as the base asks',
-  example: { word: 'reeds', letters: 's' },
-  counterExample: { word: 'bus', why: 'there is no word bu that it was added to' },
-  source: commonPractice,
-  spelledWith: /s$/,
-  find: findEnding('s'),
-}
-
-export const endingEs: Pattern = {
-  name: 'ending-es',
-  scope: 'letters',
-  definition: '-es added to a word: marshes, boxes, ponies, wolves',
-  condition:
-    'es at the end, after a known base in s, x, z, ch, sh or o, or with its y changed to i or its f to v',
-  example: { word: 'marshes', letters: 'es' },
-  counterExample: { word: 'waves', why: 's alone was added: the e belongs to wave' },
-  source: commonPractice,
-  spelledWith: /es$/,
-  find: findEnding('es'),
+/** One of these endings begins at this letter. */
+export function endingBegins(word: StudiedLetters, start: number, ...names: readonly EndingName[]): boolean {
+  return names.some(name =>
+    patternByEnding
+      .get(name)
+      ?.find(word)
+      .some(found => found.start === start),
+  )
 }

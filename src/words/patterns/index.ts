@@ -2,20 +2,14 @@
 import { prefix, suffix } from './affixes.js'
 import { beginningBlend, digraphBlend, endingBlend, threeLetterBlend } from './blends.js'
 import { consonantDigraph, doubleConsonant, trigraph } from './consonant-teams.js'
-import { endingEd, endingEr, endingEs, endingEst, endingIng, endingS } from './endings.js'
+import { endings } from './endings.js'
 import { hardC, hardG, qu, softC, softG, x } from './hard-and-soft.js'
 import type { Pattern } from './pattern.js'
 import { consonantLe, rControlled } from './r-controlled.js'
 import { schwa } from './schwa.js'
 import { silentE } from './silent-e.js'
 import { silentLetters } from './silent-letters.js'
-import {
-  closedSyllable,
-  openSyllable,
-  rControlledSyllable,
-  silentESyllable,
-  vowelTeamSyllable,
-} from './syllable-types.js'
+import { syllableTypes } from './syllable-types.js'
 import { diphthong, longVowel, shortVowel, vowelTeam, yAsVowel } from './vowels.js'
 import { compound, contraction, homophone } from './whole-words.js'
 
@@ -41,20 +35,11 @@ export const patterns: readonly Pattern[] = [
   hardG,
   softG,
   silentLetters,
-  endingS,
-  endingEs,
-  endingEd,
-  endingIng,
-  endingEr,
-  endingEst,
+  ...endings,
   compound,
   contraction,
   homophone,
-  closedSyllable,
-  openSyllable,
-  silentESyllable,
-  vowelTeamSyllable,
-  rControlledSyllable,
+  ...syllableTypes,
   consonantLe,
   schwa,
   prefix,

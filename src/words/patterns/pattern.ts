@@ -27,6 +27,9 @@ export interface Pattern {
   readonly find: (word: StudiedLetters) => readonly Finding[]
 }
 
+/** What each pattern of a family that shares one rule says of its own. */
+export type Teaching = Pick<Pattern, 'definition' | 'condition' | 'example' | 'counterExample'>
+
 export interface CounterExample {
   readonly word: string
   readonly why: string

@@ -1,6 +1,6 @@
 /** Vowels that have lost their own sound. */
 import type { Finding } from '../word.js'
-import { endingEd, endingEs, endingEst } from './endings.js'
+import { endingBegins } from './endings.js'
 import type { Pattern, StudiedLetters } from './pattern.js'
 import { commonPractice } from './pattern.js'
 import { findingAt, type SpelledSound, spelledSounds } from './spelled-sounds.js'
@@ -26,7 +26,7 @@ function lettersBeforeR(spelled: SpelledSound): string {
 
 function standsInEnding({ letters, start }: SpelledSound, word: StudiedLetters): boolean {
   if (letters !== 'e' || start < word.text.length - 3) return false
-  return [endingEd, endingEs, endingEst].some(({ find }) => find(word).some(ending => ending.start === start))
+  return endingBegins(word, start, 'ed', 'es', 'est')
 }
 
 function findSchwa(word: StudiedLetters): readonly Finding[] {

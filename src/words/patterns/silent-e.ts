@@ -1,6 +1,6 @@
 /** The e at the end that is written and not heard, and the work it does. */
 import type { Finding } from '../word.js'
-import { endingEs } from './endings.js'
+import { endingBegins } from './endings.js'
 import type { Pattern, StudiedLetters } from './pattern.js'
 import { commonPractice } from './pattern.js'
 import { soundNames } from './sound-names.js'
@@ -94,7 +94,7 @@ function whyLengthened({ letters, sounds, said }: SpelledSound, letter: string):
 
 /** The e of wolves was added with the s. */
 function belongsToEs(e: SpelledSound, word: StudiedLetters): boolean {
-  return e.end < word.text.length && endingEs.find(word).some(ending => ending.start === e.start)
+  return e.end < word.text.length && endingBegins(word, e.start, 'es')
 }
 
 /** At the end of the word or of a syllable (home·work), or before an added s or d. A lost e (ev·ery) is another matter. */

@@ -1,7 +1,6 @@
 /** The six kinds of syllable; the sixth, consonant-le, is a pattern on letters. */
-import type { Finding } from '../word.js'
 import { oncePerWord } from './once-per-word.js'
-import type { Pattern, StudiedLetters } from './pattern.js'
+import type { Pattern, StudiedLetters, Teaching } from './pattern.js'
 import { findingAt, type SpelledSound, spelledSounds } from './spelled-sounds.js'
 
 type SyllableType = 'closed' | 'open' | 'silent-e' | 'vowel-team' | 'r-controlled' | 'consonant-le'
@@ -63,68 +62,59 @@ function kindOf(
   return { type: 'open', why: `it ends with its one vowel ${vowel.letters}` }
 }
 
-function findType(type: SyllableType, pattern: string): (word: StudiedLetters) => readonly Finding[] {
-  return word =>
-    syllablesOf(word)
-      .filter(syllable => syllable.type === type)
-      .map(({ letters, start, end, why }) =>
-        findingAt(word, { pattern, start, end, why: `the syllable ${letters}: ${why}` }),
-      )
-}
+/** What differs from one type to the next, in teaching order. */
+const table: readonly (Teaching & { readonly type: Exclude<SyllableType, 'consonant-le'> })[] = [
+  {
+    type: 'closed',
+    definition: 'a syllable with one vowel letter that ends in a consonant: pond, the rab of rabbit',
+    condition: 'one vowel letter, then a consonant in the same syllable, no silent e',
+    example: { word: 'rabbit', letters: 'rab' },
+    counterExample: { word: 'go', why: 'its syllable ends with the vowel' },
+  },
+  {
+    type: 'open',
+    definition: 'a syllable that ends with its one vowel letter: go, the ti of tiger',
+    condition: 'one vowel letter at the end of the syllable',
+    example: { word: 'tiger', letters: 'ti' },
+    counterExample: { word: 'rabbit', why: 'both its syllables are closed by a consonant' },
+  },
+  {
+    type: 'silent-e',
+    definition: 'a syllable with one vowel letter, a consonant and a silent e: wave, the plete of complete',
+    condition:
+      'one vowel letter, consonants, and a silent e at the end of the syllable, whatever the vowel says',
+    example: { word: 'wave', letters: 'wave' },
+    counterExample: { word: 'house', why: 'its vowel is a team, with a silent e after it' },
+  },
+  {
+    type: 'vowel-team',
+    definition:
+      'a syllable whose vowel is spelled with two or more letters: reed, cloud, the night of midnight',
+    condition: 'the vowel grapheme has two or more letters and no r; diphthongs count',
+    example: { word: 'reed', letters: 'reed' },
+    counterExample: { word: 'react', why: 'its e and a are in two syllables' },
+  },
+  {
+    type: 'r-controlled',
+    definition: 'a syllable whose vowel is changed by r: marsh, the har of harbor',
+    condition: 'the vowel grapheme ends in r',
+    example: { word: 'harbor', letters: 'har' },
+    counterExample: { word: 'around', why: 'its r begins the second syllable' },
+  },
+]
 
-export const closedSyllable: Pattern = {
-  name: 'closed-syllable',
-  scope: 'syllable',
-  definition: 'a syllable with one vowel letter that ends in a consonant: pond, the rab of rabbit',
-  condition: 'one vowel letter, then a consonant in the same syllable, no silent e',
-  example: { word: 'rabbit', letters: 'rab' },
-  counterExample: { word: 'go', why: 'its syllable ends with the vowel' },
-  source,
-  find: findType('closed', 'closed-syllable'),
-}
-
-export const openSyllable: Pattern = {
-  name: 'open-syllable',
-  scope: 'syllable',
-  definition: 'a syllable that ends with its one vowel letter: go, the ti of tiger',
-  condition: 'one vowel letter at the end of the syllable',
-  example: { word: 'tiger', letters: 'ti' },
-  counterExample: { word: 'rabbit', why: 'both its syllables are closed by a consonant' },
-  source,
-  find: findType('open', 'open-syllable'),
-}
-
-export const silentESyllable: Pattern = {
-  name: 'silent-e-syllable',
-  scope: 'syllable',
-  definition: 'a syllable with one vowel letter, a consonant and a silent e: wave, the plete of complete',
-  condition:
-    'one vowel letter, consonants, and a silent e at the end of the syllable, whatever the vowel says',
-  example: { word: 'wave', letters: 'wave' },
-  counterExample: { word: 'house', why: 'its vowel is a team, with a silent e after it' },
-  source,
-  find: findType('silent-e', 'silent-e-syllable'),
-}
-
-export const vowelTeamSyllable: Pattern = {
-  name: 'vowel-team-syllable',
-  scope: 'syllable',
-  definition:
-    'a syllable whose vowel is spelled with two or more letters: reed, cloud, the night of midnight',
-  condition: 'the vowel grapheme has two or more letters and no r; diphthongs count',
-  example: { word: 'reed', letters: 'reed' },
-  counterExample: { word: 'react', why: 'its e and a are in two syllables' },
-  source,
-  find: findType('vowel-team', 'vowel-team-syllable'),
-}
-
-export const rControlledSyllable: Pattern = {
-  name: 'r-controlled-syllable',
-  scope: 'syllable',
-  definition: 'a syllable whose vowel is changed by r: marsh, the har of harbor',
-  condition: 'the vowel grapheme ends in r',
-  example: { word: 'harbor', letters: 'har' },
-  counterExample: { word: 'around', why: 'its r begins the second syllable' },
-  source,
-  find: findType('r-controlled', 'r-controlled-syllable'),
-}
+export const syllableTypes: readonly Pattern[] = table.map(({ type, ...teaching }) => {
+  const pattern = `${type}-syllable`
+  return {
+    name: pattern,
+    scope: 'syllable',
+    ...teaching,
+    source,
+    find: word =>
+      syllablesOf(word)
+        .filter(syllable => syllable.type === type)
+        .map(({ letters, start, end, why }) =>
+          findingAt(word, { pattern, start, end, why: `the syllable ${letters}: ${why}` }),
+        ),
+  }
+})

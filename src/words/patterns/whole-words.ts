@@ -6,7 +6,7 @@ import { homophonesOf } from './homophones.js'
 import type { Pattern, StudiedLetters, WordEvidence } from './pattern.js'
 import { commonPractice } from './pattern.js'
 import { findingAt } from './spelled-sounds.js'
-import { alsoCompound, notCompound } from './words-apart.js'
+import { alsoCompound, isInWordGroup } from './words-apart.js'
 
 /** A half of a compound is a word that is met on its own, not a rare one that happens to be spelled inside. */
 const halfFamiliarity = 100
@@ -43,9 +43,9 @@ function wholeWord(word: StudiedLetters, pattern: string, why: string): Finding 
 function findCompound(word: StudiedLetters): readonly Finding[] {
   const { evidence } = word
   const text = word.text.toLowerCase()
-  const listed = alsoCompound.get(text)
+  const listed = alsoCompound().get(text)
   if (listed !== undefined) return [wholeWord(word, 'compound', `made of the words ${listed}`)]
-  if (evidence === undefined || notCompound.has(text) || !/^[a-z]{6,}$/.test(text)) return []
+  if (evidence === undefined || isInWordGroup(text, 'no compound') || !/^[a-z]{6,}$/.test(text)) return []
   if (suffix.find(word).length > 0) return []
   for (const split of divisions(word)) {
     const [first, second] = [text.slice(0, split), text.slice(split)]

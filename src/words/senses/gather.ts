@@ -1,6 +1,6 @@
 /** Short glosses as drafts for a clue, the familiar sense first. Build time. Source: WordNet 3.1. */
 import { type OpenClass, readSenses, readSynsets, type WordNetSense } from '../parts-of-speech/wordnet.js'
-import { lazily, rowsOf, tablesBeginning } from '../tables/installed-tables.js'
+import { lazily, rowsOf, tablesBeginning, wordsOf } from '../tables/installed-tables.js'
 import type { PartOfSpeech } from '../word.js'
 import { draftFrom } from './draft.js'
 
@@ -53,14 +53,10 @@ export function gatherSenses(task: SensesTask): Map<string, readonly string[]> {
 /** Verbs that help another, and words that join, point or count: their dictionary senses are no clue to a child. */
 function isGrammar(word: string, parts: readonly PartOfSpeech[]): boolean {
   const [first] = parts
-  return helpingVerbs.has(word) || (first !== undefined && !openClasses.has(first))
+  return helpingVerbs().has(word) || (first !== undefined && !openClasses.has(first))
 }
 
-const helpingVerbs: ReadonlySet<string> = new Set(
-  'be am is are was were been have has had do does did can could will would shall should may might must let'.split(
-    ' ',
-  ),
-)
+const helpingVerbs = lazily(() => new Set(wordsOf('senses/helping-verbs')))
 const openClasses: ReadonlySet<PartOfSpeech> = new Set(['noun', 'verb', 'adjective', 'adverb'])
 
 /** The commonest part of speech first, within it as often as the tagged texts met the sense. */

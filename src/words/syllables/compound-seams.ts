@@ -1,4 +1,5 @@
 /** Compounds: two words that keep their sounds, the second said with some stress. */
+import { isInSeamGroup } from './seam-groups.js'
 import type { Unit } from './units.js'
 import { type Evidence, familiarEnough, isSaid, type Part, type Seam } from './word-parts.js'
 
@@ -6,7 +7,7 @@ export function halvesOf(
   part: Part,
   { units, others }: Evidence,
 ): { left: Part; seam: Seam; right: Part } | undefined {
-  if (part.text.length < 6 || notCompound.has(part.text)) return undefined
+  if (part.text.length < 6 || isInSeamGroup(part.text, 'no compound')) return undefined
   const inside = units.filter(unit => unit.start >= part.start && unit.end <= part.start + part.text.length)
   const hasVowel = (unit: Unit) => unit.kind === 'vowel' || unit.kind === 'syllabic'
   const firstVowel = inside.find(hasVowel)
@@ -23,17 +24,9 @@ export function halvesOf(
     const sounds = inside.filter(unit => unit.end <= at).flatMap(unit => unit.sounds)
     const left = { text: leftText, start: part.start, sounds }
     const right = { text: rightText, start: at, sounds: part.sounds.slice(sounds.length) }
-    if (weakHalves.has(rightText)) continue
+    if (isInSeamGroup(rightText, 'no half')) continue
     if (isSaid(leftText, left.sounds, others) && isSaid(rightText, right.sounds, others))
       return { left, seam: { at, rule: `compound: ${leftText} + ${rightText}` }, right }
   }
   return undefined
 }
-
-/** Words that are endings more often than halves. */
-const weakHalves = new Set('ate age ages ant ants ion ions able king ring ling ting'.split(' '))
-
-const notCompound = new Set(
-  `carpet parking cartridge mustard farthing window button cotton season person garbage message herring
-  outer notice office justice father rather together begin hero`.split(/\s+/),
-)

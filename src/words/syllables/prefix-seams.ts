@@ -1,5 +1,6 @@
 /** Prefixes before a word that keeps its sounds. */
 import { byLetter } from '../by-letter.js'
+import { isInSeamGroup } from './seam-groups.js'
 import { type Evidence, familiarEnough, isSaid, type Part, type Seam } from './word-parts.js'
 
 /** A prefix with the sounds it opens the word with. */
@@ -39,7 +40,7 @@ const prefixesByFirst = byLetter(prefixes, ({ letters }) => letters[0]!)
 export function prefixOf(part: Part, { units, others }: Evidence): { seam: Seam; rest: Part } | undefined {
   for (const { letters, sounds } of prefixesByFirst.get(part.text[0]!) ?? []) {
     if (!part.text.startsWith(letters) || part.text.length < letters.length + 3) continue
-    if (notPrefixed.has(part.text)) return undefined
+    if (isInSeamGroup(part.text, 'no prefix')) return undefined
     const at = part.start + letters.length
     if (!units.some(unit => unit.start === at)) continue
     const base = part.text.slice(letters.length)
@@ -53,11 +54,3 @@ export function prefixOf(part: Part, { units, others }: Evidence): { seam: Seam;
   }
   return undefined
 }
-
-const notPrefixed = new Set(
-  `uncle under reach read real ready reason rest red rent reel dear deal deep debt deck desk bean bear beat
-  bed beg bell belt bend best bet apart ally are art ask ate ace ache inter into inch ink over miss mist
-  missile repent record present second secret never upper inner outer record preface invent intent event
-  estate escape extra enter entry engine energy enemy address animal anise amend united unit union uniform
-  unique island demon denim dentist alien apple arena avenue acre acorn asp ash also area`.split(/\s+/),
-)

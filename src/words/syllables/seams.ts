@@ -6,6 +6,7 @@ import { isVowelSound } from '../alignment/arpabet.js'
 import { halvesOf } from './compound-seams.js'
 import { listedDivisions } from './exceptions.js'
 import { prefixOf } from './prefix-seams.js'
+import { isInSeamGroup } from './seam-groups.js'
 import { suffixOf } from './suffix-seams.js'
 import type { Unit } from './units.js'
 import type { Evidence, OtherWords, Part, Seam } from './word-parts.js'
@@ -61,13 +62,11 @@ function listedDivision({ text, start, sounds }: Part): readonly Seam[] | undefi
 function endingsBySound(word: string, sounds: string): readonly Seam[] {
   const at = word.length - 2
   if (/[td]ed$/.test(word) && /[TD] (?:IH|AH|EH) D$/.test(sounds))
-    return /(?:tt|dd)ed$/.test(word) || notEndings.has(word) ? [] : [{ at, rule: 'ending -ed' }]
+    return /(?:tt|dd)ed$/.test(word) || isInSeamGroup(word, 'no -ed') ? [] : [{ at, rule: 'ending -ed' }]
   if (/(?:[sxzcg]|[cs]h)es$/.test(word) && /(?:S|Z|SH|ZH|CH|JH) (?:IH|AH|EH) Z$/.test(sounds))
     return /(?:qui|whi|fe)zzes$/.test(word) ? [] : [{ at, rule: 'ending -es' }]
   return []
 }
-
-const notEndings = new Set('hundred sacred kindred naked wicked crooked rugged ragged jagged'.split(' '))
 
 function lengthOfSharedStart(first: string, second: string): number {
   let length = 0

@@ -1,6 +1,7 @@
 /** Endings: what they are, how they join, and which words only look as if they had one. */
 import { isVowelSound, soundsOf } from '../alignment/arpabet.js'
 import { byLetter } from '../by-letter.js'
+import { isInSeamGroup } from './seam-groups.js'
 import {
   alike,
   type Evidence,
@@ -83,7 +84,7 @@ export interface Suffixed {
 export function suffixOf(part: Part, evidence: Evidence): Suffixed | undefined {
   for (const suffix of suffixesByLast.get(part.text.at(-1)!) ?? []) {
     if (part.text.length < suffix.letters.length + 2 || !part.text.endsWith(suffix.letters)) continue
-    if (notSuffixed.has(part.text)) return undefined
+    if (isInSeamGroup(part.text, 'no suffix')) return undefined
     const said = suffix.sounds.find(sounds => endsWith(part.sounds, sounds))
     const found = said && joinedBase(part, suffix, said, evidence)
     if (found) return found
@@ -146,24 +147,5 @@ function joinedBase(
 
 /** Dictionaries print sil·ly and bel·ly but hill·y and mess·y; a double l is divided unless listed. */
 function dividesDoubleBeforeY(stem: string): boolean {
-  return stem.endsWith('ll') ? !/^(?:hill|frill|smell|thrill)$/.test(stem) : !/(?:ss|ff|zz)$/.test(stem)
+  return stem.endsWith('ll') ? !isInSeamGroup(stem, 'll kept') : !/(?:ss|ff|zz)$/.test(stem)
 }
-
-/** Look-alikes: the base is a word and sounds right, and the dictionary divides otherwise. */
-const notSuffixed = new Set(
-  `corner number hunger finger anger linger after offer center former water inner wander difficulty festival
-  phony worthy factory victory gorgeous outrageous counter master mister sister winter temper tender gender
-  fender render quarter porter barber charter clover crater liter meter cider taper caper saucer poster
-  butter letter matter bitter better litter latter utter butcher summer hammer banner plaster order border
-  murder super tuber sober party county forty tardy lady baby navy gravy story pony tidy crazy lazy cozy
-  tiny duty puny army bounty early jelly belly bully tally ivy levy glory ruby fiery forest tempest harvest
-  honest modest earnest even raven haven siren token broken oven linen garbage cabbage cottage message
-  passage mustard lightning evening morning ceiling darling shilling ally rally family jolly holly folly
-  reply apply supply july fully cartridge moment cement comment princess actress mattress access success
-  process express address brandy candy dandy randy handsome sober powder thunder wonder rudder fluent talent
-  garden warden burden sudden capable notable vegetable pastry pantry entry angry hungry country monkey
-  donkey jockey hockey missy sissy seven eleven heaven kitchen chicken happen listen often soften fasten glisten
-  cartoonist dentist fifty liver silver river ever never over cover tablet scarlet cutlet hatchet bucket`.split(
-    /\s+/,
-  ),
-)

@@ -30,6 +30,18 @@ export function wordsOf(name: string): readonly string[] {
   return rowsOf(name).map(([word = '']) => word)
 }
 
+/** The words of a table whose second column names the groups that each is in, by group. */
+export function groupsOf(name: string): ReadonlyMap<string, ReadonlySet<string>> {
+  const groups = new Map<string, Set<string>>()
+  for (const [word = '', named = ''] of rowsOf(name)) {
+    for (const group of named.split(', ')) {
+      const words = groups.get(group) ?? new Set()
+      groups.set(group, words.add(word))
+    }
+  }
+  return groups
+}
+
 /** Made when first asked for, so that a command waits for no table that it does not need. */
 export function lazily<T>(make: () => T): () => T {
   let made: { readonly value: T } | undefined

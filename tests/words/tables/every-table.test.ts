@@ -4,7 +4,7 @@ import { join } from 'node:path'
 import { describe, expect, it, test } from 'vitest'
 import { installationFolder } from '../../../src/installation.js'
 import { formatProblem } from '../../../src/problems.js'
-import { rowsOf } from '../../../src/words/tables/installed-tables.js'
+import { groupsOf, rowsOf, tablesBeginning, wordsOf } from '../../../src/words/tables/installed-tables.js'
 import { readAllTables, tableFiles } from '../../../src/words/tables/read-all-tables.js'
 
 const words = join(installationFolder, 'src/words')
@@ -43,5 +43,22 @@ describe('every table of words', () => {
       read.some(name => name === table || (name.endsWith('-') && table.startsWith(name)))
     const unread = [...(tables.ok ? tables.value.keys() : [])].filter(name => !isRead(name))
     expect(unread).toEqual([])
+  })
+})
+
+describe('the packed tables', () => {
+  it('give a list as its words', () => expect(wordsOf('endings/no-ending')).toContain('corner'))
+
+  it('give groups as sets, a word in each of its own', () => {
+    const groups = groupsOf('patterns/word-groups')
+    expect(groups.get('no compound')?.has('carpet')).toBe(true)
+    expect(groups.get('no prefix')?.has('carpet')).toBe(false)
+    expect(groups.get('no prefix')?.has('represent*')).toBe(true)
+    expect(groups.get('no compound')?.has('represent*')).toBe(true)
+  })
+
+  it('name all that begin alike', () => {
+    expect(tablesBeginning('senses/drafts-')).toContain('senses/drafts-for-naming-words')
+    expect(tablesBeginning('senses/drafts-')).not.toContain('senses/helping-verbs')
   })
 })
