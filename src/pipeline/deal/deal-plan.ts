@@ -53,10 +53,13 @@ function dealItem(
   return leftOut(job, set.problems) ?? failWith(problems)
 }
 
+/** The set of a layout without loose pieces, always the same one. */
+const noCards: CardSet = { cards: [] }
+
 /** The cards of an item, dealt once for the same words and options. */
 export function dealSet(prepared: PreparedItem, sets: KeptStore<Outcome<CardSet>>): Outcome<CardSet> {
   const { layout } = prepared
-  if (layout.kind !== 'pieces') return succeed({ cards: [] })
+  if (layout.kind !== 'pieces') return succeed(noCards)
   const request: LayoutRequest = withoutColours(prepared.request)
   return sets.once({ parts: piecesMadeFrom(prepared), places: placesOf(prepared) }, () => layout.set(request))
 }
