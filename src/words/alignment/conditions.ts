@@ -1,4 +1,4 @@
-/** Where in a word a pair of the inventory may stand, by the name written in brackets there. */
+/** Where in a word a pair of the inventory may stand, by the name written there. */
 import { isVowelSound } from './arpabet.js'
 
 /** A stretch of letters put against a stretch of sounds. */

@@ -1,6 +1,6 @@
 /** The inventory with its learned weights, ready to be walked letter by letter. */
+import { rowsOf } from '../tables/installed-tables.js'
 import { type Condition, conditions } from './conditions.js'
-import { inventory } from './inventory.js'
 
 /** One way to spell a stretch of sounds. */
 export interface Pairing {
@@ -38,28 +38,26 @@ const rControlledPreference = 6
 export function graphemeTable(weights: ReadonlyMap<string, number>): GraphemeTable {
   const pairings: Pairing[] = []
   const root: LetterNode = { next: emptyAlphabet(), pairings: [] }
-  for (const line of inventory.trim().split('\n')) {
-    const letters = line.slice(0, line.indexOf(' '))
-    const node = nodeFor(root, letters)
-    for (const entry of line.slice(letters.length).split('|')) {
-      const pairing = readPairing(letters, entry.trim(), weights)
-      pairings.push(pairing)
-      node.pairings.push(pairing)
-    }
+  for (const [letters = '', written = '', example = '', where = ''] of rowsOf('alignment/inventory')) {
+    const sounds = readSounds(written)
+    const learned = weights.get(pairingKey(letters, sounds)) ?? unseenCost
+    const cost = sounds.length > 1 && sounds.at(-1) === 'R' ? learned - rControlledPreference : learned
+    const pairing: Pairing = { letters, sounds, cost, example, ...conditionNamed(where) }
+    pairings.push(pairing)
+    nodeFor(root, letters).pairings.push(pairing)
   }
   return { pairings, root }
 }
 
-function readPairing(letters: string, entry: string, weights: ReadonlyMap<string, number>): Pairing {
-  const match = /^(-|[A-Z ]+) ([a-z']+)(?: \[(.+)\])?$/.exec(entry)
-  if (match === null) throw new Error(`The inventory's entry "${entry}" for ${letters} cannot be read`)
-  const [, written, example, condition] = match
-  const sounds = written === '-' ? [] : written!.split(' ')
-  const mayStand = condition === undefined ? undefined : conditions[condition]
-  if (condition !== undefined && mayStand === undefined) throw new Error(`No condition "${condition}"`)
-  const learned = weights.get(pairingKey(letters, sounds)) ?? unseenCost
-  const cost = sounds.length > 1 && sounds.at(-1) === 'R' ? learned - rControlledPreference : learned
-  return { letters, sounds, cost, example: example!, condition, mayStand }
+function readSounds(written: string): readonly string[] {
+  return written === '-' ? [] : written.split(' ')
+}
+
+function conditionNamed(where: string): Pick<Pairing, 'condition' | 'mayStand'> {
+  if (where === 'anywhere') return { condition: undefined, mayStand: undefined }
+  const mayStand = conditions[where]
+  if (mayStand === undefined) throw new Error(`No condition "${where}"`)
+  return { condition: where, mayStand }
 }
 
 function nodeFor(root: LetterNode, letters: string): LetterNode {

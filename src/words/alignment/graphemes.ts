@@ -1,9 +1,9 @@
 /** A word's text and pronunciation → its graphemes. */
+import { lazily, rowsOf } from '../tables/installed-tables.js'
 import type { Grapheme } from '../word.js'
 import { type AlignedStretch, align } from './align.js'
 import { soundsOf } from './arpabet.js'
 import { type GraphemeTable, graphemeTable } from './grapheme-table.js'
-import { graphemeWeights } from './grapheme-weights.js'
 import { spell } from './spelling.js'
 
 export interface AlignedWord {
@@ -15,13 +15,13 @@ export interface AlignedWord {
   readonly cost: number
 }
 
-let learned: GraphemeTable | undefined
-
 /** The table with the weights learned from the lexicon. */
-export function learnedTable(): GraphemeTable {
-  learned ??= graphemeTable(readWeights(graphemeWeights))
-  return learned
-}
+export const learnedTable: () => GraphemeTable = lazily(() => {
+  const costs = rowsOf('alignment/grapheme-weights').map(
+    ([letters, sounds, cost]) => [`${letters} ${sounds}`, Number(cost)] as const,
+  )
+  return graphemeTable(new Map(costs))
+})
 
 /**
  * @param text Unicode NFC, apostrophes straight
@@ -54,13 +54,4 @@ function exceptionsIn(
       ? [`${letters} is silent here, which no rule explains`]
       : [`${letters} spells ${sounds.join(' ')}, which no rule explains`]
   })
-}
-
-function readWeights(text: string): ReadonlyMap<string, number> {
-  const weights = new Map<string, number>()
-  for (const line of text.trim().split('\n')) {
-    const match = /^(\S+ [A-Z -]*[A-Z-]) +([\d.]+)/.exec(line)
-    if (match !== null) weights.set(match[1]!, Number(match[2]))
-  }
-  return weights
 }

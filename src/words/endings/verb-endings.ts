@@ -1,3 +1,4 @@
+import { lazily, rowsOf } from '../tables/installed-tables.js'
 import { join } from './adding.js'
 import { irregularVerbs } from './irregular-verbs.js'
 import { inTheCaseOf } from './letter-case.js'
@@ -40,18 +41,14 @@ export function ingFormOf({ text, pronunciation }: VerbQuestion): BuiltForm {
   return { form: inTheCaseOf(text, joined.form), rule: `${ruleBefore(joined.rule)}add ing` }
 }
 
-const irregularS: ReadonlyMap<string, string> = new Map([
-  ['be', 'is'],
-  ['have', 'has'],
-  ['do', 'does'],
-  ['go', 'goes'],
-  ['quiz', 'quizzes'],
-])
+const irregularS = lazily(
+  () => new Map(rowsOf('endings/irregular-third-person').map(([verb = '', form = '']) => [verb, form])),
+)
 
 /** The third person: he jumps, she watches, it flies. */
 export function sFormOf({ text }: VerbQuestion): BuiltForm {
   const base = text.toLowerCase()
-  const found = irregularS.get(base)
+  const found = irregularS().get(base)
   if (found) return { form: inTheCaseOf(text, found), rule: 'irregular ending' }
   if (/(?:[^aeiou]|qu)y$/.test(base))
     return { form: inTheCaseOf(text, `${base.slice(0, -1)}ies`), rule: 'y to i, add es' }

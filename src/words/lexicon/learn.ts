@@ -51,18 +51,21 @@ function familiarWords(): readonly AlignmentTask[] {
     })
 }
 
+/** The build packs what is written here. */
 function write(costs: ReadonlyMap<string, number>, uses: ReadonlyMap<Pairing, number>): void {
   const used = new Map([...uses].map(([{ letters, sounds }, count]) => [pairingKey(letters, sounds), count]))
-  const lines = [...costs].map(
-    ([key, cost]) => `${key.padEnd(12)} ${cost.toFixed(2).padStart(5)} ${(used.get(key) ?? 0).toFixed(0)}`,
-  )
-  const text = `/**
- * Learned by \`npm run learn\` (expectation maximisation over the ${lessonCount} most familiar dictionary words).
- * Each line: letters, sounds, cost (negative natural logarithm of the share of all graphemes), uses in the lessons.
- */
-export const graphemeWeights = \`
-${lines.join('\n')}
-\`
-`
-  writeFileSync(join(installationFolder, 'src/words/alignment/grapheme-weights.ts'), text)
+  const rows = [...costs].map(([key, cost]) => {
+    const letters = key.slice(0, key.indexOf(' '))
+    const sounds = key.slice(letters.length + 1)
+    return [letters, sounds, cost.toFixed(2), (used.get(key) ?? 0).toFixed(0)].join('\t')
+  })
+  const head = [
+    'How likely each pair of the inventory is. Written by `npm run learn`: never by hand.',
+    'The cost is the negative natural logarithm of the share of all graphemes.',
+    `Source: learned by expectation maximisation over the ${lessonCount} most familiar words of the CMU Pronouncing Dictionary`,
+    'Columns: letters (word) | sounds (sounds without stress, or -) | cost (number) | uses in the lessons (number)',
+    'Order: alphabetical, a word may have several lines',
+  ].map(line => `# ${line}`)
+  const path = join(installationFolder, 'src/words/alignment/grapheme-weights.tsv')
+  writeFileSync(path, `${[...head, ...rows].join('\n')}\n`)
 }

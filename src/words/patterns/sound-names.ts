@@ -1,50 +1,13 @@
 /** Sounds as a teacher reads them: the ARPABET sign with a key word. */
+import { lazily, rowsOf } from '../tables/installed-tables.js'
 
-const keyWords: Readonly<Record<string, string>> = {
-  AA: 'hot',
-  AE: 'hat',
-  AH: 'hut',
-  AO: 'saw',
-  AW: 'cow',
-  AY: 'pie',
-  B: 'bed',
-  CH: 'chin',
-  D: 'dog',
-  DH: 'then',
-  EH: 'bed',
-  ER: 'fern',
-  EY: 'day',
-  F: 'fish',
-  G: 'gate',
-  HH: 'hat',
-  IH: 'pig',
-  IY: 'see',
-  JH: 'jam',
-  K: 'kite',
-  L: 'leg',
-  M: 'map',
-  N: 'net',
-  NG: 'ring',
-  OW: 'boat',
-  OY: 'boy',
-  P: 'pan',
-  R: 'rug',
-  S: 'sun',
-  SH: 'ship',
-  T: 'top',
-  TH: 'thin',
-  UH: 'book',
-  UW: 'moon',
-  V: 'van',
-  W: 'web',
-  Y: 'yes',
-  Z: 'zip',
-  ZH: 'treasure',
-}
+const keyWords = lazily(
+  () => new Map(rowsOf('patterns/key-words').map(([sound = '', word = '']) => [sound, word])),
+)
 
 /** `/TH/ as in thin`; a sound that is not of the alphabet stays as it is. */
 export function soundName(sound: string): string {
-  const keyWord = keyWords[sound]
+  const keyWord = keyWords().get(sound)
   return keyWord === undefined ? `/${sound}/` : `/${sound}/ as in ${keyWord}`
 }
 

@@ -1,4 +1,5 @@
 /** The kinds of columns that a table of words may have, and what a field of each must be. */
+import { consonants, vowels } from '../alignment/arpabet.js'
 import { partsOfSpeech, soundBytes } from '../lexicon/file-format.js'
 
 export interface Column {
@@ -54,6 +55,17 @@ const pronunciation: Check = each(' ', sound =>
       },
 )
 
+const plainSoundSet: ReadonlySet<string> = new Set([...consonants, ...vowels])
+
+const plainSounds: Check = field =>
+  field === '-' || field.split(' ').every(sound => plainSoundSet.has(sound))
+    ? undefined
+    : {
+        what: 'is no sound, nor several',
+        advice:
+          'Write ARPABET without stress and with a space between sounds, or - where there is none: K S.',
+      }
+
 /** Each division gives the letters of the first; a word may have one for each number of syllables. */
 const divisions: Check = field => {
   const written = field.split(' ')
@@ -98,6 +110,10 @@ const kinds: Readonly<Record<string, Kind>> = {
     keyOf: lettersOf,
   },
   pronunciation: { check: pronunciation },
+  'sounds without stress, or -': { check: plainSounds },
+  number: {
+    check: fits(/^\d+(?:\.\d+)?$/, 'is no number', 'Write digits, with a point before parts of one.'),
+  },
   'parts of speech': { check: someOf(partsOfSpeech, ', ') },
   text: {
     check: fits(

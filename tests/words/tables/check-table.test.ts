@@ -32,6 +32,8 @@ describe('the fields of a row', () => {
     ['word (word) | parts (parts of speech)', 'duck\tnoun, verb\n'],
     ['word (word) | size (one of: small; large)', 'gull\tlarge\n'],
     ['word (word) | traits (some of: swims; dives)', 'grebe\tswims, dives\n'],
+    ['letters (word) | sounds (sounds without stress, or -)', 'x\tK S\nxh\t-\n'],
+    ['word (word) | count (number)', 'gull\t12\ngullet\t0.5\n'],
     ['word (word) | draft (text)', 'coot\ta black bird: it nods as it swims\n'],
   ])('%s: nothing is wrong', (columns, lines) => {
     expect(problemsOf(columns, lines)).toEqual([])
@@ -121,6 +123,18 @@ describe('the fields of a row', () => {
       'gull\thuge\n',
       'The size "huge" is none of those that the column may have',
       'Write one of: small, large.',
+    ],
+    [
+      'letters (word) | sounds (sounds without stress, or -)',
+      'er\tER0\n',
+      'The sounds "ER0" is no sound, nor several',
+      'Write ARPABET without stress and with a space between sounds, or - where there is none: K S.',
+    ],
+    [
+      'word (word) | count (number)',
+      'gull\tmany\n',
+      'The count "many" is no number',
+      'Write digits, with a point before parts of one.',
     ],
     [
       'word (word) | draft (text)',
