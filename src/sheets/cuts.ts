@@ -26,10 +26,6 @@ export function straightCuts(pieces: readonly Box[], sheetSize: Size): StraightC
   return { columns: inside(columns, sheetSize.widthMm), rows: inside(rows, sheetSize.heightMm) }
 }
 
-export function countCuts(cuts: StraightCuts): number {
-  return cuts.columns.length + cuts.rows.length
-}
-
 /** Cut lines or ticks for the pieces of one sheet. */
 export function drawCuts(pieces: readonly Box[], sheetSize: Size, style: CutStyle): readonly CutLine[] {
   if (style === 'none' || pieces.length === 0) return []

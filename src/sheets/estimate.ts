@@ -56,21 +56,6 @@ export function estimateSheets(request: EstimateRequest): Estimate {
   }
 }
 
-/** All items together; the waste is weighed by sheets. */
-export function addEstimates(estimates: readonly Estimate[]): Omit<Estimate, 'cutsPerPile'> {
-  const sum = (of: (estimate: Estimate) => number) => estimates.reduce((total, one) => total + of(one), 0)
-  const sheetsOfCard = sum(one => one.sheetsOfCard)
-  return {
-    sheetsOfCard,
-    sides: sum(one => one.sides),
-    pieces: sum(one => one.pieces),
-    emptyPlaces: sum(one => one.emptyPlaces),
-    wasteShare: sheetsOfCard === 0 ? 0 : sum(one => one.wasteShare * one.sheetsOfCard) / sheetsOfCard,
-    piles: sum(one => one.piles),
-    cuts: sum(one => one.cuts),
-  }
-}
-
 /** Asked of the orders themselves, so that an estimate cannot differ from what is printed. */
 export function countSheets(request: Omit<EstimateRequest, 'backs'>): number {
   return sheetsOf(request).length

@@ -2,9 +2,8 @@
  * Paper sizes, portrait: the shorter edge is the width. ISO 216 for the A series; ANSI/ASME Y14.1 and US trade
  * sizes in inches for the others, at 25.4 mm to the inch exactly.
  */
-import { inchesToMm, type Size } from '../geometry.js'
-import type { Paper } from '../plan/plan.js'
-import { type NamedPaper, plainPaperName } from '../plan/values/papers.js'
+import { inchesToMm } from '../geometry.js'
+import type { NamedPaper } from '../plan/values/papers.js'
 
 export const papers: readonly NamedPaper[] = [
   iso('a3', 297, 420),
@@ -19,30 +18,10 @@ export const papers: readonly NamedPaper[] = [
   inches('index-5x8', 5, 8, ['5x8', '5x8 card', '5 x 8 in']),
 ]
 
-/** The paper of that name or alias; case, spaces, hyphens and underscores do not matter. */
-export function findPaper(name: string): Paper | undefined {
-  const wanted = plainPaperName(name)
-  const found = papers.find(paper =>
-    [paper.name, ...(paper.aliases ?? [])].some(known => plainPaperName(known) === wanted),
-  )
-  return found && { name: found.name, widthMm: found.widthMm, heightMm: found.heightMm }
-}
-
-/** A paper of any size, turned portrait and named after its size: `120 x 200 mm`. */
-export function customPaper(size: Size): Paper {
-  const widthMm = Math.min(size.widthMm, size.heightMm)
-  const heightMm = Math.max(size.widthMm, size.heightMm)
-  return { name: `${shortMm(widthMm)} x ${shortMm(heightMm)} mm`, widthMm, heightMm }
-}
-
 function iso(name: string, widthMm: number, heightMm: number): NamedPaper {
   return { name, widthMm, heightMm, aliases: [`iso ${name}`, `din ${name}`] }
 }
 
 function inches(name: string, width: number, height: number, aliases: readonly string[]): NamedPaper {
   return { name, widthMm: inchesToMm(width), heightMm: inchesToMm(height), aliases }
-}
-
-function shortMm(mm: number): string {
-  return String(Number(mm.toFixed(2)))
 }

@@ -3,9 +3,9 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import sharp from 'sharp'
 import { afterAll, describe, expect, it } from 'vitest'
-import { encodePng } from '../../src/files/png/encode-png.js'
 import { createRasterizer } from '../../src/files/raster/raster.js'
 import { mmToPixels } from '../../src/geometry.js'
+import { wholePng } from '../files/png/whole-png.js'
 import { hasProgram, runProgram } from '../files/system-program.js'
 import { demoWeeks, drawDemoWeek } from './demo-sheets.js'
 
@@ -48,7 +48,7 @@ describe.runIf(hasProgram('tesseract'))('an independent reader (tesseract)', () 
         for (const sheet of printed.sheets.filter(each => each.side === 'front' && each.pieces.length > 0)) {
           const png = join(folder, `${week}-${printed.name}-${sheet.number}.png`)
           const scale = READABLE_X_HEIGHT_PX / mmToPixels(sheet.pieces[0]!.piece.xHeightMm!, dpi)
-          const sheetPng = encodePng(await rasterizer.draw(sheet), dpi)
+          const sheetPng = await wholePng(await rasterizer.draw(sheet), dpi)
           writeFileSync(
             png,
             await sharp(sheetPng)

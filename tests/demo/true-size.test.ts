@@ -6,7 +6,6 @@ import { afterAll, describe, expect, it } from 'vitest'
 import { manifestItem } from '../../src/files/manifest.js'
 import { sheetToSvg } from '../../src/files/page/svg.js'
 import { sheetsToPdf } from '../../src/files/pdf/pdf.js'
-import { encodePng } from '../../src/files/png/encode-png.js'
 import type { PrintedItem } from '../../src/files/printed-plan.js'
 import { proofPage } from '../../src/files/proof/proof-page.js'
 import { proofSection } from '../../src/files/proof/proof-section.js'
@@ -14,6 +13,7 @@ import { createRasterizer } from '../../src/files/raster/raster.js'
 import { mmToPoints } from '../../src/geometry.js'
 import type { Sheet } from '../../src/sheets/sheet.js'
 import { printInChromium } from '../files/chromium.js'
+import { wholePng } from '../files/png/whole-png.js'
 import { expectSameInk } from '../files/same-ink.js'
 import { hasProgram, runProgram } from '../files/system-program.js'
 import type { Coverage } from '../pieces/pixels.js'
@@ -93,7 +93,7 @@ describe.each([
 ] as const)('the rulers on a cover of the demo (%s)', (_paper, week, name, sizePt) => {
   it('measure 100.0 ± 0.1 mm and 4 in in the PNG, by the pixels per metre that it states', async () => {
     const { sheet } = await coverOf(week, name)
-    const png = encodePng(await createRasterizer(300).draw(sheet), 300)
+    const png = await wholePng(await createRasterizer(300).draw(sheet), 300)
     // PNG (W3C), 11.3.4.3: pixels per unit along X stand first in the chunk, four bytes, most significant first.
     const perMetre = Buffer.from(png).readUInt32BE(Buffer.from(png).indexOf('pHYs') + 4)
     const { metricPx, inchPx } = measureRulers(await pixelsOf(png), 300)
@@ -115,7 +115,7 @@ describe.each([
         const pdf = join(folder, 'same.pdf')
         writeFileSync(pdf, await sheetsToPdf({ title: 'x', parts: [{ title: 'x', sheets: [each] }] }))
         runProgram('pdftoppm', ['-r', '300', '-gray', '-png', '-singlefile', pdf, join(folder, 'same')])
-        const ours = await pixelsOf(encodePng(await createRasterizer(300).draw(each), 300))
+        const ours = await pixelsOf(await wholePng(await createRasterizer(300).draw(each), 300))
         const theirs = await pixelsOf(
           await sharp(join(folder, 'same.png'))
             .extract({ left: 0, top: 0, width: ours.width, height: ours.height })

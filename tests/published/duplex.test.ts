@@ -11,8 +11,8 @@ import { describe, expect, it } from 'vitest'
 import { imposeBacks } from '../../src/sheets/backs.js'
 import { divideSheet, type Grid, placesOf } from '../../src/sheets/grid.js'
 import { imposeFronts } from '../../src/sheets/impose.js'
-import { findPaper } from '../../src/sheets/papers.js'
 import type { Sheet } from '../../src/sheets/sheet.js'
+import { paperNamed } from '../sheets/paper-named.js'
 import { samplePieces, somewhere } from '../sheets/sample-pieces.js'
 
 const grid = gridOf('portrait')
@@ -77,7 +77,7 @@ function frontsOn(on: Grid): readonly Sheet[] {
 
 function gridOf(orientation: 'portrait' | 'landscape'): Grid {
   const outcome = divideSheet({
-    paper: findPaper('letter')!,
+    paper: paperNamed('letter')!,
     orientation,
     gapMm: 0,
     division: { kind: 'count', across: 3, down: 4 },

@@ -5,7 +5,7 @@
  */
 import { describe, expect, it } from 'vitest'
 import { mmToPixels } from '../../src/geometry.js'
-import { findPaper } from '../../src/sheets/papers.js'
+import { paperNamed } from '../sheets/paper-named.js'
 
 const iso216 = [
   ['a3', 297, 420],
@@ -25,11 +25,11 @@ const inches = [
 
 describe('paper sizes', () => {
   it.each(iso216)('%s is %d × %d mm (ISO 216)', (name, widthMm, heightMm) => {
-    expect(findPaper(name)).toEqual({ name, widthMm, heightMm })
+    expect(paperNamed(name)).toEqual({ name, widthMm, heightMm })
   })
 
   it.each(inches)('%s is %d × %d in', (name, width, height) => {
-    const paper = findPaper(name)!
+    const paper = paperNamed(name)!
     expect(paper.widthMm).toBeCloseTo(width * 25.4, 9)
     expect(paper.heightMm).toBeCloseTo(height * 25.4, 9)
   })
@@ -45,7 +45,7 @@ describe('paper sizes', () => {
 
   it('gives 2480 × 3508 pixels for A4 and 2550 × 3300 for Letter at 300 DPI', () => {
     const pixels = (name: string) => {
-      const paper = findPaper(name)!
+      const paper = paperNamed(name)!
       return [Math.round(mmToPixels(paper.widthMm, 300)), Math.round(mmToPixels(paper.heightMm, 300))]
     }
     expect(pixels('a4')).toEqual([2480, 3508])

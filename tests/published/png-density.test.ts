@@ -4,9 +4,9 @@
  */
 import sharp from 'sharp'
 import { describe, expect, it } from 'vitest'
-import { encodePng } from '../../src/files/png/encode-png.js'
 import { createRasterizer } from '../../src/files/raster/raster.js'
 import type { Sheet } from '../../src/sheets/sheet.js'
+import { wholePng } from '../files/png/whole-png.js'
 
 const blank: Sheet = {
   number: 1,
@@ -36,13 +36,19 @@ describe('the physical size in a PNG', () => {
     [300, 11811],
     [600, 23622],
     [1200, 47244],
-  ])('is, at %i DPI, %i pixels per metre', (dpi, pixelsPerMetre) => {
-    const file = encodePng({ widthPx: 1, heightPx: 1, channels: 1, bytes: Uint8Array.of(255, 0, 0, 0) }, dpi)
+  ])('is, at %i DPI, %i pixels per metre', async (dpi, pixelsPerMetre) => {
+    const file = await wholePng(
+      { widthPx: 1, heightPx: 1, channels: 1, bytes: Uint8Array.of(255, 0, 0, 0) },
+      dpi,
+    )
     expect(physicalSize(file)).toEqual({ x: pixelsPerMetre, y: pixelsPerMetre, unit: 1 })
   })
 
   it('is read back as 300 DPI by sharp', async () => {
-    const file = encodePng({ widthPx: 1, heightPx: 1, channels: 3, bytes: Uint8Array.of(1, 2, 3, 0) }, 300)
+    const file = await wholePng(
+      { widthPx: 1, heightPx: 1, channels: 3, bytes: Uint8Array.of(1, 2, 3, 0) },
+      300,
+    )
     expect((await sharp(file).metadata()).density).toBe(300)
   })
 })

@@ -5,9 +5,9 @@ import { imposeBacks } from '../../src/sheets/backs.js'
 import type { Flip } from '../../src/sheets/flip.js'
 import { divideSheet } from '../../src/sheets/grid.js'
 import { imposeFronts } from '../../src/sheets/impose.js'
-import { findPaper } from '../../src/sheets/papers.js'
 import { inTwoPasses, interleave, orderSides } from '../../src/sheets/print-order.js'
 import { pieceBox, type Sheet } from '../../src/sheets/sheet.js'
+import { paperNamed } from './paper-named.js'
 import { anyGridRequest, sampleLettering, samplePieces, somewhere } from './sample-pieces.js'
 
 const flips = ['long edge', 'short edge'] as const
@@ -232,7 +232,7 @@ describe('sides for printing', () => {
 
 function letterGrid(orientation: 'portrait' | 'landscape' = 'portrait', gapMm = 0) {
   const outcome = divideSheet({
-    paper: findPaper('letter')!,
+    paper: paperNamed('letter')!,
     orientation,
     gapMm,
     division: { kind: 'layout' },

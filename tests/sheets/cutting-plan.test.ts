@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest'
 import type { CardOrder, CutStyle } from '../../src/plan/plan.js'
 import { planCuts } from '../../src/sheets/cutting-plan.js'
 import { divideSheet, type Grid, type GridRequest } from '../../src/sheets/grid.js'
-import { findPaper } from '../../src/sheets/papers.js'
+import { paperNamed } from './paper-named.js'
 import { somewhere } from './sample-pieces.js'
 
 describe('a cutting plan', () => {
@@ -80,7 +80,7 @@ function planOf(parts: Partial<GridRequest>, cut: CutStyle = 'lines', order: Car
 
 function gridOf(parts: Partial<GridRequest>): Grid {
   const outcome = divideSheet({
-    paper: findPaper('letter')!,
+    paper: paperNamed('letter')!,
     gapMm: 0,
     division: { kind: 'count', across: 3, down: 4 },
     preferred: { columns: 3, rows: 4 },

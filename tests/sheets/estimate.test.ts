@@ -3,14 +3,14 @@ import { describe, expect, it } from 'vitest'
 import type { Size } from '../../src/geometry.js'
 import type { CardOrder } from '../../src/plan/plan.js'
 import { adviseOnSheets, sizesToTry } from '../../src/sheets/advice.js'
-import { addEstimates, estimateSheets } from '../../src/sheets/estimate.js'
+import { estimateSheets } from '../../src/sheets/estimate.js'
 import { divideSheet, type Grid, type GridRequest } from '../../src/sheets/grid.js'
 import { imposeFronts } from '../../src/sheets/impose.js'
-import { findPaper } from '../../src/sheets/papers.js'
+import { paperNamed } from './paper-named.js'
 import { anyGridRequest, samplePieces, somewhere } from './sample-pieces.js'
 
 const threeByFour: GridRequest = {
-  paper: findPaper('letter')!,
+  paper: paperNamed('letter')!,
   gapMm: 0,
   division: { kind: 'count', across: 3, down: 4 },
   preferred: { columns: 3, rows: 4 },
@@ -73,17 +73,6 @@ describe('an estimate', () => {
       const estimate = estimateSheets({ grid, cards, copies: 3, order, backs: false })
       expect(estimate.cutsPerPile).toBe(first!.cuts.length)
     }
-  })
-
-  it('adds up over items', () => {
-    const one = estimateSheets({
-      grid: gridOf(threeByFour),
-      cards: 12,
-      copies: 1,
-      order: 'rows',
-      backs: false,
-    })
-    expect(addEstimates([one, one])).toMatchObject({ sheetsOfCard: 2, pieces: 24, cuts: 18 })
   })
 
   it('agrees with the sheets that are made', () => {

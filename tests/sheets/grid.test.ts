@@ -12,10 +12,10 @@ import {
   placesOf,
   printableBox,
 } from '../../src/sheets/grid.js'
-import { findPaper } from '../../src/sheets/papers.js'
+import { paperNamed } from './paper-named.js'
 import { anyGridRequest, somewhere } from './sample-pieces.js'
 
-const letter = findPaper('letter')!
+const letter = paperNamed('letter')!
 
 describe('dividing a sheet by count', () => {
   it('gives 3 across and 4 down on Letter, centred, edges shared', () => {
@@ -109,7 +109,7 @@ describe('a sheet that cannot be divided as asked', () => {
 
   it('speaks of the margins where not even a single piece finds room between them', () => {
     const one = { kind: 'count', across: 1, down: 1 } as const
-    const [problem] = problemsOf({ paper: findPaper('a6')!, marginMm: 50, division: one })
+    const [problem] = problemsOf({ paper: paperNamed('a6')!, marginMm: 50, division: one })
     expect(problem?.message).toBe('the margins leave too little of the a6 paper: 5 × 48 mm')
   })
 

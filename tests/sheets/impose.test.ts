@@ -6,8 +6,8 @@ import { planCuts } from '../../src/sheets/cutting-plan.js'
 import { divideSheet, type Grid, placeBox, placesOf, printableBox } from '../../src/sheets/grid.js'
 import { imposeFronts } from '../../src/sheets/impose.js'
 import { UNREACHABLE_EDGE_MM } from '../../src/sheets/margins.js'
-import { findPaper } from '../../src/sheets/papers.js'
 import { pieceBox, type Sheet } from '../../src/sheets/sheet.js'
+import { paperNamed } from './paper-named.js'
 import { anyGridRequest, sampleLettering, samplePieces, somewhere } from './sample-pieces.js'
 
 const anyJob = fc.record({
@@ -172,7 +172,7 @@ describe('a sheet', () => {
 
 function letterGrid(): Grid {
   const outcome = divideSheet({
-    paper: findPaper('letter')!,
+    paper: paperNamed('letter')!,
     gapMm: 0,
     division: { kind: 'layout' },
     preferred: { columns: 3, rows: 4 },

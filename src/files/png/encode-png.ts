@@ -1,6 +1,5 @@
 import { promisify } from 'node:util'
-import { constants, crc32, deflate, deflateSync } from 'node:zlib'
-import { filteredBytes, filterUp } from './filter-up.js'
+import { constants, crc32, deflate } from 'node:zlib'
 import type { Pixels } from './pixels.js'
 
 const signature = Buffer.from([0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a])
@@ -11,16 +10,12 @@ const signature = Buffer.from([0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a])
  */
 const packing = { level: 1, strategy: constants.Z_RLE, chunkSize: 1 << 18 }
 
-/** A PNG file (PNG Specification, Third Edition, W3C) of 8 bits a channel, with its true size in `pHYs`. */
-export function encodePng(pixels: Pixels, dpi: number): Buffer {
-  const filtered = new Uint8Array(filteredBytes(pixels))
-  filterUp(pixels, filtered)
-  return pngFile(pixels, dpi, deflateSync(filtered, packing))
-}
-
 const deflateAside = promisify<Uint8Array, typeof packing, Buffer>(deflate)
 
-/** The same file from rows that are filtered already, packed on another core. */
+/**
+ * A PNG file (PNG Specification, Third Edition, W3C) of 8 bits a channel, with its true size in `pHYs`, from rows
+ * that are filtered already; packed on another core.
+ */
 export async function encodeFiltered(size: PngSize, dpi: number, filtered: Uint8Array): Promise<Buffer> {
   return pngFile(size, dpi, await deflateAside(filtered, packing))
 }

@@ -33,12 +33,10 @@ const PADDING_MM = 5
 /** As wide as a small bag. */
 const SLIP_MM = 90
 
-/** One slip a set, as many on a sheet as fit, to be cut apart; a list longer than a page runs on over pages, once a set. */
-export function checklistSheets(request: ChecklistRequest): readonly Sheet[] {
-  return checklistsTogether([request])
-}
-
-/** The slips of several sets, which share a sheet size and a room; lists longer than a page come after the slips. */
+/**
+ * The slips of several sets, which share a sheet size and a room: one a set, as many on a sheet as fit, to be cut
+ * apart. A list longer than a page runs on over pages of its own, once a set, after the slips.
+ */
 export function checklistsTogether(requests: readonly ChecklistRequest[]): readonly Sheet[] {
   const slips: Slip[] = []
   const longLists: Sheet[] = []

@@ -5,14 +5,15 @@ import { imposeBacks } from '../../../src/sheets/backs.js'
 import { planCuts } from '../../../src/sheets/cutting-plan.js'
 import { behind, turnedSides } from '../../../src/sheets/flip.js'
 import { calibrationSheets, scaleCentres } from '../../../src/sheets/furniture/calibration.js'
-import { checklistSheets } from '../../../src/sheets/furniture/checklist.js'
+import { checklistsTogether } from '../../../src/sheets/furniture/checklist.js'
 import { coverColumn, coverSheets } from '../../../src/sheets/furniture/cover.js'
 import { BAG_LABEL, storageLabelSheets } from '../../../src/sheets/furniture/storage-labels.js'
 import { divideSheet, type Grid, printableBox } from '../../../src/sheets/grid.js'
 import { imposeFronts } from '../../../src/sheets/impose.js'
 import { defaultMargins } from '../../../src/sheets/margins.js'
-import { findPaper, papers } from '../../../src/sheets/papers.js'
+import { papers } from '../../../src/sheets/papers.js'
 import { pieceBox, type Sheet } from '../../../src/sheets/sheet.js'
+import { paperNamed } from '../paper-named.js'
 import { sampleLettering, samplePieces, somewhere } from '../sample-pieces.js'
 
 const letter: Size = { widthMm: 215.9, heightMm: 279.4 }
@@ -147,15 +148,17 @@ describe('the calibration sheet', () => {
 
 describe('the checklist', () => {
   const checklist = (count: number, copies: number) =>
-    checklistSheets({
-      title: 'word cards, Otters',
-      subtitles: ['Along the marsh'],
-      entries: Array.from({ length: count }, (_, i) => ({ number: i + 1, text: words[i % words.length]! })),
-      copies,
-      lettering,
-      sheetSize: letter,
-      room: roomOf(letter),
-    })
+    checklistsTogether([
+      {
+        title: 'word cards, Otters',
+        subtitles: ['Along the marsh'],
+        entries: Array.from({ length: count }, (_, i) => ({ number: i + 1, text: words[i % words.length]! })),
+        copies,
+        lettering,
+        sheetSize: letter,
+        room: roomOf(letter),
+      },
+    ])
 
   it.each([
     [12, 1],
@@ -204,7 +207,7 @@ function roomOf(size: Size): Box {
 
 function gridOf(division: Parameters<typeof divideSheet>[0]['division']): Grid {
   const outcome = divideSheet({
-    paper: findPaper('letter')!,
+    paper: paperNamed('letter')!,
     gapMm: 0,
     division,
     preferred: { columns: 3, rows: 4 },

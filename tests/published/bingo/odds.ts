@@ -1,7 +1,7 @@
 /** The odds of a game, exactly for one board, by seeded play for a class. */
-import { type BoardGrid, freeCell, linesOf, wordsPerBoard } from './board.js'
-import { type Fraction, fraction } from './fraction.js'
-import { binomial } from './subsets.js'
+import { type BoardGrid, freeCell, linesOf, wordsPerBoard } from '../../../src/sets/bingo/board.js'
+import { type Fraction, fraction } from '../../../src/sets/bingo/fraction.js'
+import { binomial } from '../../../src/sets/bingo/subsets.js'
 
 export interface OneBoardOdds {
   /** Probability that one board has a line by call n, for n = 0 to the number of words. */

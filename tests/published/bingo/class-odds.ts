@@ -1,6 +1,7 @@
 /** What a whole class may expect, by playing many games with boards dealt at random. */
-import { generatorFor, shuffle } from '../random.js'
-import { type BoardGrid, freeCell, linesOf, wordsPerBoard } from './board.js'
+
+import { type BoardGrid, freeCell, linesOf, wordsPerBoard } from '../../../src/sets/bingo/board.js'
+import { generatorFor, shuffle } from '../../../src/sets/random.js'
 
 export interface ClassGames {
   readonly grid: BoardGrid

@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest'
-import { playClassGames } from '../../src/sets/bingo/class-odds.js'
-import { dealBoards } from '../../src/sets/bingo/deal-boards.js'
-import { oneBoardOdds } from '../../src/sets/bingo/odds.js'
-import { replay } from '../../src/sets/bingo/replay.js'
-import { generatorFor, shuffle } from '../../src/sets/random.js'
+import { dealBoards } from '../../../src/sets/bingo/deal-boards.js'
+import { replay } from '../../../src/sets/bingo/replay.js'
+import { generatorFor, shuffle } from '../../../src/sets/random.js'
+import { playClassGames } from './class-odds.js'
+import { oneBoardOdds } from './odds.js'
 
 const five = { columns: 5, rows: 5, freeCentre: true }
 const four = { columns: 4, rows: 4, freeCentre: false }

@@ -1,0 +1,11 @@
+import type { Paper } from '../../src/plan/plan.js'
+import { paperReader } from '../../src/plan/values/papers.js'
+import { papers } from '../../src/sheets/papers.js'
+
+const readPaper = paperReader(papers)
+
+/** The paper that a plan means by this name; undefined where it means none. */
+export function paperNamed(text: string): Paper | undefined {
+  const read = readPaper({ kind: 'text', text, place: { file: 'plan.yaml' } })
+  return read.ok ? read.value : undefined
+}
