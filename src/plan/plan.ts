@@ -71,14 +71,20 @@ export interface PlanWord {
   /** Absolute path. */
   readonly picture?: string
   readonly overrides: WordOverrides
+  /** Where she wrote each of them: in the plan, its word list, or the class file. */
+  readonly overridePlaces?: OverridePlaces
 }
+
+/** By the key as she writes it. */
+export type OverridePlaces = Readonly<Partial<Record<OverrideKey, Place>>>
+export type OverrideKey = 'sounds' | 'syllables' | 'part of speech' | 'plural' | 'not' | 'also'
 
 /** The teacher's own analysis, which wins over ours. */
 export interface WordOverrides {
   /**
    * Her division into sounds, each the letters that spell it: `['m', 'ar', 'sh']`. Capitals as in the word.
-   * A sound spelled by letters that stand apart has a low line between them: `['l', 'a_e', 'k']`; the part after
-   * the low line follows the next sound. The letters add up to the word (hyphens and apostrophes left out).
+   * Letters that say nothing may stand in brackets, `['c', 'a', 'k', '(e)']`, and letters that stand apart with a low
+   * line, `['l', 'a_e', 'k']` (sound-division.ts). The letters add up to the word (hyphens and apostrophes left out).
    */
   readonly sounds?: readonly string[]
   /** Her division into syllables; the letters add up to the word (hyphens and apostrophes left out). */

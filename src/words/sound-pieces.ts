@@ -68,7 +68,13 @@ const glides: ReadonlySet<string> = new Set(['AY', 'AW', 'OY'])
 function keepsItsR(spelled: readonly SpelledSound[], graphemes: readonly Grapheme[], index: number): boolean {
   const vowel = spelled[index - 1]
   const r = spelled[index]!
-  if (vowel?.kind !== 'vowel' || r.said !== 'R' || !/^r$/i.test(graphemes[index]!.letters)) return false
+  if (
+    vowel?.kind !== 'vowel' ||
+    !/[aeiouy]/.test(vowel.letters) ||
+    r.said !== 'R' ||
+    !/^r$/i.test(graphemes[index]!.letters)
+  )
+    return false
   if (graphemes[index - 1]!.letters.endsWith('-') || r.syllable !== vowel.lastSyllable) return false
   return glides.has(vowel.sounds.at(-1)!) || spelled[index + 1]?.kind !== 'vowel'
 }

@@ -1,10 +1,11 @@
 /** How a word of a plan sounds, letter by letter: by the lexicon, by the teacher, or by a guess. */
-import { fail, succeed } from '../outcomes.js'
+import { andThen, fail, outcomeOf, succeed } from '../outcomes.js'
 import type { Accent, PlanWord } from '../plan/plan.js'
-import { errorAt, type Outcome, type Problem } from '../problems.js'
+import { errorAt, type Outcome, type Place, type Problem } from '../problems.js'
 import { alignWord } from './alignment/graphemes.js'
 import { spell } from './alignment/spelling.js'
-import { alignDivision, readDivision } from './alignment/teacher-division.js'
+import { type DividedPart, fitDivision, readDivision } from './alignment/teacher-division.js'
+import { divisionProblems } from './division-problems.js'
 import type { Lexicon, LexiconEntry } from './lexicon/entry.js'
 import { inAccent, type Spoken } from './pronunciation/accent.js'
 import { derivePronunciation } from './pronunciation/derive.js'
@@ -30,19 +31,20 @@ export interface SoundingTask {
   readonly lexicon: Lexicon
   /** The class's, where it is not the lexicon's General American. */
   readonly accent: Accent | undefined
+  /** The pieces of the word as it is shown where the teacher says nothing: `c a k (e)`. */
+  readonly asShown: () => string
 }
 
-/** An error where the teacher's division does not add up to the word. */
+/** An error where the teacher's division cannot be right, a warning where it is odd. */
 export function soundingOf(task: SoundingTask): Outcome<Sounding> {
   const { text, planWord, accent } = task
   const listed = task.entry?.pronunciations ?? []
-  const pronunciations = listed.length > 0 ? listed : [guessed(task)]
-  const division = planWord.overrides.sounds
-  if (division !== undefined) {
-    const sounding = teachersSounding(text, division, pronunciations)
-    if (sounding === undefined) return fail(divisionProblem(text, planWord, division))
-    return succeed(accented(text, sounding, accent))
+  if (planWord.overrides.sounds !== undefined) {
+    return andThen(teachersSounding(task, planWord.overrides.sounds), sounding =>
+      succeed(accented(text, sounding, accent)),
+    )
   }
+  const pronunciations = listed.length > 0 ? listed : [guessed(task)]
   const [pronunciation = ''] = pronunciations
   const { graphemes, exceptions } = alignWord(text, pronunciation)
   const source = listed.length > 0 ? 'lexicon' : 'guess'
@@ -55,26 +57,34 @@ function guessed({ text, lexicon }: SoundingTask): string {
   return derivePronunciation(text.toLowerCase(), lexicon) ?? installedGuesser.guess(spell(text))
 }
 
+/** Her division with the known sounds fitted to it, or sounds guessed for her pieces where nobody knows the word. */
 function teachersSounding(
-  text: string,
+  { text, planWord, entry, asShown }: SoundingTask,
   division: readonly string[],
-  pronunciations: readonly string[],
-): Sounding | undefined {
+): Outcome<Sounding> {
+  const place = planWord.overridePlaces?.sounds ?? planWord.place
   const parts = readDivision(text, division)
-  if (parts === undefined) return undefined
-  const spelling = spell(text)
-  const breaks = new Set(parts.slice(1).map(part => part.start))
-  const guess = installedGuesser.guess({ letters: spelling.letters, breaks })
-  const aligned = alignDivision(text, parts, pronunciations) ?? alignDivision(text, parts, [guess])
-  if (aligned === undefined) return undefined
-  const others = pronunciations.filter(pronunciation => pronunciation !== aligned.pronunciation)
-  return {
-    pronunciations: [aligned.pronunciation, ...others],
-    graphemes: aligned.graphemes,
-    unaccented: aligned,
+  if (parts === undefined) return fail(doesNotAddUp(text, place, division))
+  const listed = entry?.pronunciations ?? []
+  const isKnown = listed.length > 0
+  const fitted = fitDivision(text, parts, isKnown ? listed : [guessedFor(text, parts)])
+  const { graphemes, pronunciation } = fitted
+  const others = listed.filter(other => other !== pronunciation)
+  const sounding: Sounding = {
+    pronunciations: [pronunciation, ...others],
+    graphemes,
+    unaccented: { graphemes, pronunciation },
     source: 'teacher',
     exceptions: [],
   }
+  if (!isKnown) return succeed(sounding)
+  const ours = alignWord(text, listed[0]!).graphemes
+  return outcomeOf(sounding, divisionProblems({ text, place, division, fitted, ours, asShown }))
+}
+
+function guessedFor(text: string, parts: readonly DividedPart[]): string {
+  const breaks = new Set(parts.slice(1).map(part => part.start))
+  return installedGuesser.guess({ letters: spell(text).letters, breaks })
 }
 
 function accented(text: string, sounding: Sounding, accent: Accent | undefined): Sounding {
@@ -91,10 +101,10 @@ function accented(text: string, sounding: Sounding, accent: Accent | undefined):
   return { ...sounding, graphemes: spoken.graphemes, pronunciations }
 }
 
-function divisionProblem(text: string, planWord: PlanWord, division: readonly string[]): Problem {
+function doesNotAddUp(text: string, place: Place, division: readonly string[]): Problem {
   return errorAt(
-    planWord.place,
-    `The sounds "${division.join(' ')}" do not add up to "${text}"`,
+    place,
+    `the sounds "${division.join(' ')}" do not add up to "${text}"`,
     `Write every letter of "${text}" once, in order, with a space between sounds.`,
   )
 }

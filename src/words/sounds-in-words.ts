@@ -19,8 +19,13 @@ export function soundsInASentence(word: Sounding): string {
 
 /** `s·n·a·k·(e)`; `qu·ee·n, qu counts two`. */
 export function piecesInWords({ pieces }: Pick<Word, 'pieces'>): string {
-  const shown = pieces.map(({ letters, silent }) => (silent ? `(${letters})` : letters)).join('·')
+  const shown = pieces.map(shownPiece).join('·')
   return [shown, ...countsInWords(pieces)].join(', ')
+}
+
+/** `k`, and `(e)` where it says nothing. */
+export function shownPiece({ letters, silent }: SoundPiece): string {
+  return silent ? `(${letters})` : letters
 }
 
 const numbers = ['no', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten']

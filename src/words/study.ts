@@ -11,6 +11,7 @@ import type { StudiedLetters } from './patterns/pattern.js'
 import { heteronyms } from './pronunciation/listed-pronunciations.js'
 import { countOf, soundPieces } from './sound-pieces.js'
 import { soundingOf } from './sounding.js'
+import { shownPiece } from './sounds-in-words.js'
 import { divideSyllables } from './syllables/divide.js'
 import { withTeachersFindings } from './teacher-findings.js'
 import type { Overridden, PartOfSpeech, Plural, Word, WordSource } from './word.js'
@@ -23,7 +24,8 @@ export function studyWord(planWord: PlanWord, lexicon: Lexicon, ways: ClassWays 
   const { overrides, clue, picture } = planWord
   const text = straighten(planWord.text)
   const entry = lookUp(text, lexicon)
-  const sounding = soundingOf({ text, planWord, entry, lexicon, accent })
+  const asShown = () => piecesToWrite({ text, place: planWord.place, overrides: {} }, lexicon)
+  const sounding = soundingOf({ text, planWord, entry, lexicon, accent, asShown })
   if (!sounding.ok) return sounding
   const { pronunciations, graphemes, unaccented, exceptions } = sounding.value
   const pronunciation = pronunciations[0] ?? ''
@@ -63,7 +65,14 @@ export function studyWord(planWord: PlanWord, lexicon: Lexicon, ways: ClassWays 
     ...(clue === undefined ? {} : { clue }),
     ...(picture === undefined ? {} : { picture }),
   }
-  return succeed(word)
+  return succeed(word, sounding.problems)
+}
+
+/** The word's pieces as a teacher may write them behind `sounds:`. */
+function piecesToWrite(planWord: PlanWord, lexicon: Lexicon): string {
+  const word = studyWord(planWord, lexicon)
+  if (!word.ok) return planWord.text
+  return word.value.pieces.map(shownPiece).join(' ')
 }
 
 /** What the teacher settled, in the order of the analysis. */

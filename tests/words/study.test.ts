@@ -128,7 +128,7 @@ describe("the teacher's word wins", () => {
         {
           severity: 'error',
           place,
-          message: 'The sounds "r e d" do not add up to "reed"',
+          message: 'the sounds "r e d" do not add up to "reed"',
           advice: 'Write every letter of "reed" once, in order, with a space between sounds.',
         },
       ],

@@ -68,5 +68,8 @@ export function withEarlier(word: PlanWord, earlier: ReadonlyMap<string, PlanWor
   const { plural, noPlural, ...others } = carried.overrides
   const saysPlural = word.overrides.plural !== undefined || word.overrides.noPlural === true
   const carriedPlural = saysPlural ? {} : { ...(plural && { plural }), ...(noPlural && { noPlural }) }
-  return { ...carried, ...word, overrides: { ...others, ...carriedPlural, ...word.overrides } }
+  const overrides = { ...others, ...carriedPlural, ...word.overrides }
+  const overridePlaces = { ...carried.overridePlaces, ...word.overridePlaces }
+  const hasPlaces = Object.keys(overridePlaces).length > 0
+  return { ...carried, ...word, overrides, ...(hasPlaces ? { overridePlaces } : {}) }
 }

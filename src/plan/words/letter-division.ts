@@ -1,8 +1,9 @@
 /** The teacher's own division of a word into sounds or syllables. */
 
-import { fail, succeed, together } from '../../outcomes.js'
+import { andThen, fail, succeed, together } from '../../outcomes.js'
 import { errorAt, type Outcome } from '../../problems.js'
 import { type Entry, misfit } from '../yaml/entry.js'
+import { bracketsApart, dividedLetters } from './sound-division.js'
 import { lettersOf, straightened } from './word-text.js'
 
 /** Between parts: spaces, middle dots and bullets, upright lines, slashes; hyphens where the word has none. */
@@ -10,7 +11,11 @@ const dividers = /[\s\u00B7\u2022\u2027|/]+/
 const dividersAndHyphens = /[\s\u00B7\u2022\u2027|/-]+/
 
 const kinds = {
-  sounds: { key: 'sounds', example: 'Divide the letters by spaces, every letter once: sounds: m ar sh.' },
+  sounds: {
+    key: 'sounds',
+    example:
+      'Divide the letters by spaces, every letter once: sounds: m ar sh; a silent one may stand in brackets: c a k (e).',
+  },
   syllables: {
     key: 'syllables',
     example: 'Divide the word by spaces, every letter once: syllables: mar ket.',
@@ -24,35 +29,31 @@ export function readDivision(
   word: string,
 ): Outcome<readonly string[]> {
   const { example } = kinds[key]
-  const typed = partsOf(entry, word, example)
+  const typed = partsOf(entry, key, word)
   if (!typed.ok) return typed
   const parts = typed.value.map(straightened).filter(part => part !== '')
-  const spelled = key === 'sounds' ? unfolded(parts) : parts.join('')
-  if (spelled !== null && lettersOf(spelled) === lettersOf(word)) return succeed(parts)
-  const found = spelled === null ? '' : `, but to "${lettersOf(spelled)}"`
-  return fail(
-    errorAt(entry.place, `the ${key} "${parts.join(' ')}" do not add up to "${word}"${found}`, example),
-  )
-}
-
-function partsOf(entry: Entry, word: string, example: string): Outcome<readonly string[]> {
-  if (entry.kind === 'text')
-    return succeed(entry.text.split(word.includes('-') ? dividers : dividersAndHyphens))
-  if (entry.kind !== 'list') return misfit(entry, 'a division of the word', example)
-  return together(
-    entry.items.map(item => (item.kind === 'text' ? succeed(item.text) : misfit(item, 'letters', example))),
-  )
-}
-
-/** `l a_e k` → `lake`: what stands behind the low line comes after the next sound. `null` where nothing comes next. */
-function unfolded(parts: readonly string[]): string | null {
-  let spelled = ''
-  let waiting = ''
-  for (const part of parts) {
-    const [head = '', tail = '', ...more] = part.split('_')
-    if (more.length > 0 || (part.includes('_') && (head === '' || tail === '' || waiting !== ''))) return null
-    spelled += head + waiting
-    waiting = tail
+  const divided =
+    key === 'sounds' ? dividedLetters(parts) : parts.map(letters => ({ letters, silent: false }))
+  const spelled = divided?.map(({ letters }) => letters).join('')
+  const say = (message: string) => fail<readonly string[]>(errorAt(entry.place, message, example))
+  if (spelled === undefined || lettersOf(spelled) !== lettersOf(word)) {
+    const found = spelled === undefined ? '' : `, but to "${lettersOf(spelled)}"`
+    return say(`the ${key} "${parts.join(' ')}" do not add up to "${word}"${found}`)
   }
-  return waiting === '' ? spelled : null
+  if (divided!.every(({ silent }) => silent)) return say(`all letters of "${word}" are in brackets`)
+  return succeed(parts)
+}
+
+function partsOf(entry: Entry, key: keyof typeof kinds, word: string): Outcome<readonly string[]> {
+  const { example } = kinds[key]
+  const spaced = (text: string) => (key === 'sounds' ? bracketsApart(text) : text)
+  if (entry.kind === 'text')
+    return succeed(spaced(entry.text).split(word.includes('-') ? dividers : dividersAndHyphens))
+  if (entry.kind !== 'list') return misfit(entry, 'a division of the word', example)
+  const read = entry.items.map(item =>
+    item.kind === 'text'
+      ? succeed(spaced(item.text).trim().split(/\s+/))
+      : misfit<readonly string[]>(item, 'letters', example),
+  )
+  return andThen(together(read), parts => succeed(parts.flat()))
 }

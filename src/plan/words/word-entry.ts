@@ -1,9 +1,9 @@
 /** One word of a list: plain text, or keys with the teacher's clue, picture and own analysis. */
 
 import { andThen, fail, present, succeed, together } from '../../outcomes.js'
-import { errorAt, type Outcome, type Problem } from '../../problems.js'
+import { errorAt, type Outcome, type Place, type Problem } from '../../problems.js'
 import type { FileAccess } from '../disk/file-access.js'
-import type { PlanWord, WordOverrides } from '../plan.js'
+import type { OverridePlaces, PlanWord, WordOverrides } from '../plan.js'
 import { choiceReader, foldName } from '../values/names.js'
 import { textReader } from '../values/texts.js'
 import { type Entry, type MapEntry, misfit, oneOrMore, type Reader } from '../yaml/entry.js'
@@ -86,8 +86,21 @@ function wordFromKeys(map: MapEntry, context: WordContext): Outcome<PlanWord> {
       }),
       ...plural,
     }
-    return succeed({ text: word!, place: places.get('word')!, ...present({ clue, picture }), overrides })
+    const overridePlaces = placesOf(places)
+    return succeed({
+      text: word!,
+      place: places.get('word')!,
+      ...present({ clue, picture }),
+      overrides,
+      ...(Object.keys(overridePlaces).length === 0 ? {} : { overridePlaces }),
+    })
   })
+}
+
+const overrideKeys = ['sounds', 'syllables', 'part of speech', 'plural', 'not', 'also'] as const
+
+function placesOf(places: ReadonlyMap<string, Place>): OverridePlaces {
+  return present(Object.fromEntries(overrideKeys.map(key => [key, places.get(key)])))
 }
 
 /** A word and its clue written as key and value is the likeliest reason for a missing `word`. */

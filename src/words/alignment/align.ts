@@ -26,6 +26,8 @@ export interface AlignmentTask {
   /** Letter indices at which a grapheme must begin (after an apostrophe or a hyphen). */
   readonly breaks: ReadonlySet<number>
   readonly sounds: readonly string[]
+  /** Letters that are to say nothing, each alone, whatever the table has for them. */
+  readonly unheard?: ReadonlySet<number>
 }
 
 /** A lone silent letter where the table knows no team for it (the s of island). */
@@ -42,7 +44,7 @@ export function align(table: GraphemeTable, task: AlignmentTask): Alignment {
 
 /** @returns undefined when the table alone cannot explain the word and `lenient` is false */
 function search(table: GraphemeTable, task: AlignmentTask, lenient: boolean): Alignment | undefined {
-  const { letters, sounds, breaks } = task
+  const { letters, sounds, breaks, unheard } = task
   const width = sounds.length + 1
   const costs = new Float64Array((letters.length + 1) * width).fill(Number.POSITIVE_INFINITY)
   /** For each place the place that the best step to it comes from; negative, less one, when the step is irregular. */
@@ -62,6 +64,10 @@ function search(table: GraphemeTable, task: AlignmentTask, lenient: boolean): Al
     for (let from = 0; from < width; from++) {
       const cost = costs[start * width + from]!
       if (cost === Number.POSITIVE_INFINITY) continue
+      if (unheard?.has(start)) {
+        offer(start, start + 1, from, from, cost, false)
+        continue
+      }
       let node: LetterNode | undefined = table.root
       for (let end = start + 1; end <= letters.length; end++) {
         node = nodeBehind(node, letters, end - 1)

@@ -104,6 +104,23 @@ accent: r-less
   })
 })
 
+describe('a division into sounds that a class file carries', () => {
+  test('is told of at its place there, once a word of the plan takes it', () => {
+    const carried = 'words:\n  - {word: coin, sounds: c o i n}\n  - {word: boat, sounds: b o a t}\n'
+    const week = (words: string) => ({
+      'room-7.yaml': carried,
+      'week.yaml': `class file: room-7.yaml\nwords: [${words}]\nprint: [word-cards]\n`,
+    })
+    expect(problems(week('coin, marsh'))).toEqual([
+      'room-7.yaml:2:26: error: the sounds "c o i n" cut "oi", which spells one sound in "coin"',
+    ])
+    expect(problems(week('boat, marsh'))).toEqual([
+      'room-7.yaml:3:26: warning: the sounds "b o a t" cut "oa", which spells one sound in "boat"; counted as b·o·(a)·t',
+    ])
+    expect(problems(week('marsh'))).toEqual([])
+  })
+})
+
 describe("a class's accent", () => {
   const week = (accent: string) => ({
     'week.yaml': `accent: ${accent}\nwords: [marsh, fire, care, starfish, caught, water, whale, paw]\nprint: [word-cards]\n`,

@@ -18,6 +18,9 @@ describe('a word with keys', () => {
     ['word: marsh, sounds: [m, ar, sh]', { sounds: ['m', 'ar', 'sh'] }],
     ['word: Marsh, sounds: m ar sh', { sounds: ['m', 'ar', 'sh'] }],
     ['word: lake, sounds: l a_e k', { sounds: ['l', 'a_e', 'k'] }],
+    ['word: cake, sounds: c a k (e)', { sounds: ['c', 'a', 'k', '(e)'] }],
+    ['word: cake, sounds: c a k(e)', { sounds: ['c', 'a', 'k', '(e)'] }],
+    ['word: cake, sounds: [c, a, k, (e)]', { sounds: ['c', 'a', 'k', '(e)'] }],
     ['word: "don\'t", sounds: d o n t', { sounds: ['d', 'o', 'n', 't'] }],
     ['word: market, syllables: mar·ket', { syllables: ['mar', 'ket'] }],
     ['word: market, syllables: mar-ket', { syllables: ['mar', 'ket'] }],
@@ -42,6 +45,8 @@ describe('a word with keys', () => {
     ['{word: marsh, sounds: ▸m a sh}', 'the sounds "m a sh" do not add up to "marsh", but to "mash"'],
     ['{word: lake, sounds: ▸l a k}', 'the sounds "l a k" do not add up to "lake", but to "lak"'],
     ['{word: lake, sounds: ▸l k a_e}', 'the sounds "l k a_e" do not add up to "lake"'],
+    ['{word: lake, sounds: ▸l a k (e}', 'the sounds "l a k (e" do not add up to "lake"'],
+    ['{word: shh, sounds: ▸(sh) (h)}', 'all letters of "shh" are in brackets'],
     ['{word: marsh, syllables: ▸mash}', 'the syllables "mash" do not add up to "marsh", but to "mash"'],
     ['{word: marsh, sounds: ▸{a: b}}', 'expected a division of the word, found a group of keys'],
     ['{word: marsh, part of speech: ▸thing}', 'unknown part of speech "thing"'],
@@ -61,6 +66,21 @@ describe('a word with keys', () => {
   it('points at the letters of a finding', () => {
     const [problem] = problemsOf(weekOf(['word: marsh\n    not:\n      - digraph-blend\n      - vowel-teem']))
     expect(problem).toBe('week.yaml:5:9: error: unknown pattern "vowel-teem"')
+  })
+})
+
+describe('what the teacher settles of a word', () => {
+  it('is known by its place, in the plan and in the class file, so that problems point at it', () => {
+    const files = filesInMemory({
+      'room-7.yaml': 'words:\n  - {word: marsh, sounds: m ar sh, plural: marshes}\n',
+    })
+    const plan = weekOf(['{word: marsh, plural: none}', 'reed'], 'class file: room-7.yaml\n')
+    const [marsh, reed] = planOf(plan, files).words
+    expect(marsh?.overridePlaces).toEqual({
+      sounds: { file: 'room-7.yaml', line: 2, column: 27 },
+      plural: { file: 'week.yaml', line: 2, column: 27 },
+    })
+    expect(reed).not.toHaveProperty('overridePlaces')
   })
 })
 

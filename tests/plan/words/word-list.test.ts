@@ -82,6 +82,7 @@ describe('a .csv list', () => {
       place: { file: 'week.csv', line: 2 },
       clue: 'wet, grassy land',
       overrides: { sounds: ['m', 'ar', 'sh'] },
+      overridePlaces: { sounds: { file: 'week.csv', line: 2 } },
     })
     expect(fish).toMatchObject({ text: 'fish', overrides: { partsOfSpeech: ['noun', 'verb'] } })
   })
