@@ -36,7 +36,7 @@ export interface PieceFitting {
  * In large print, what the plan leaves open is divided so that words could be a third larger still: the white around
  * them is part of what makes them readable (our own judgement, no source).
  */
-export const QUIET = 4 / 3
+const QUIET = 4 / 3
 
 /**
  * Finds the sizes of an item's words. Where they do not fit, or have too little white in large print, the set is laid
