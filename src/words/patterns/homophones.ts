@@ -7,15 +7,15 @@ type Where = 'every accent' | 'wh said as w' | 'cot and caught merged' | 'r drop
 
 type Group = readonly string[]
 
-function groupsWhere(...wanted: readonly Where[]): readonly Group[] {
-  return rowsOf('patterns/homophones')
-    .filter(([, where]) => wanted.some(each => each === where))
-    .map(([words = '']) => words.split(' '))
+const rows = lazily(() => rowsOf('patterns/homophones'))
+
+function groupsWhere(wanted: Where): readonly Group[] {
+  return rows().flatMap(([words = '', where]) => (where === wanted ? [words.split(' ')] : []))
 }
 
 /** Those that sound the same in General American. */
 export function homophoneGroups(): readonly Group[] {
-  return groupsWhere('every accent', 'wh said as w')
+  return [...groupsWhere('every accent'), ...groupsWhere('wh said as w')]
 }
 
 type SoundAlikes = ReadonlyMap<string, readonly string[]>
@@ -25,7 +25,8 @@ function soundAlikes(table: readonly Group[]): SoundAlikes {
   for (const group of table) {
     for (const word of group) {
       const others = group.filter(other => other !== word)
-      alike.set(word.toLowerCase(), [...(alike.get(word.toLowerCase()) ?? []), ...others])
+      const key = word.toLowerCase()
+      alike.set(key, [...(alike.get(key) ?? []), ...others])
     }
   }
   return alike

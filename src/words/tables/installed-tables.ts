@@ -27,7 +27,7 @@ export function tablesBeginning(beginning: string): readonly string[] {
 
 /** The first fields of a table, for one that is a list. */
 export function wordsOf(name: string): readonly string[] {
-  return rowsOf(name).map(([word = '']) => word)
+  return installed().wordsOf(name)
 }
 
 /** The words of a table whose second column names the groups that each is in, by group. */

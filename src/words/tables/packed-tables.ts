@@ -21,6 +21,8 @@ export function packTables(tables: ReadonlyMap<string, Rows>): Buffer {
 export interface PackedTables {
   /** @throws Error where no table has this name */
   readonly rowsOf: (name: string) => Rows
+  /** The first field of each row, for a table that is a list. */
+  readonly wordsOf: (name: string) => readonly string[]
   readonly names: readonly string[]
 }
 
@@ -37,13 +39,16 @@ export function tablesIn(bytes: Buffer): PackedTables {
     places.set(name, [start, start + Number(length)])
     start += Number(length)
   }
+  const linesOf = (name: string): readonly string[] => {
+    const place = places.get(name)
+    if (place === undefined) throw new Error(`There is no table "${name}". Run "npm run build" to pack it.`)
+    const text = bytes.toString('utf8', place[0], place[1])
+    return text === '' ? [] : text.split('\n')
+  }
   return {
     names: [...places.keys()],
-    rowsOf(name) {
-      const place = places.get(name)
-      if (place === undefined) throw new Error(`There is no table "${name}". Run "npm run build" to pack it.`)
-      const text = bytes.toString('utf8', ...place)
-      return text === '' ? [] : text.split('\n').map(row => row.split('\t'))
-    },
+    rowsOf: name => linesOf(name).map(line => line.split('\t')),
+    wordsOf: name =>
+      linesOf(name).map(line => (line.includes('\t') ? line.slice(0, line.indexOf('\t')) : line)),
   }
 }

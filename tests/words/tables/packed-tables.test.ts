@@ -14,7 +14,10 @@ describe('packed tables', () => {
         tables => {
           const packed = tablesIn(packTables(new Map(tables)))
           expect(packed.names).toEqual(tables.map(([each]) => each))
-          for (const [each, written] of tables) expect(packed.rowsOf(each)).toEqual(written)
+          for (const [each, written] of tables) {
+            expect(packed.rowsOf(each)).toEqual(written)
+            expect(packed.wordsOf(each)).toEqual(written.map(([word]) => word))
+          }
         },
       ),
     )
