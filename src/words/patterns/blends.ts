@@ -9,7 +9,7 @@ import { findingAt, type SpelledSound, spelledSounds } from './spelled-sounds.js
 const beginningPairs = new Set('bl cl fl gl pl sl br cr dr fr gr pr tr sc sk sm sn sp st sw tw dw'.split(' '))
 /** squ counts: s and the two sounds of qu, /S K W/. */
 const beginningTriples = new Set('scr spl spr str squ'.split(' '))
-const beginningDigraphBlends = new Set('chl chr phl phr sch shr sph thr thw'.split(' '))
+const beginningDigraphBlends = new Set('phl phr shr sph thr thw'.split(' '))
 
 const endingPairs = new Set('ct ft lb ld lf lk lm lp lt mp nc nd nk nt pt sc sk sp st'.split(' '))
 const endingTriples = new Set('dst lpt mpt nct nst'.split(' '))
@@ -194,7 +194,7 @@ export const digraphBlend: Pattern = {
   name: 'digraph-blend',
   scope: 'letters',
   definition: 'a digraph blended with another consonant in one syllable: shr-, thr-, -nch, -nth …',
-  condition: `at the beginning ${[...beginningDigraphBlends].join(' ')}; at the end ${[...endingDigraphBlends].join(' ')}; the digraph inside is not named again`,
+  condition: `a digraph's new sound and another consonant's own: not the ch of school, said as c is; at the beginning ${[...beginningDigraphBlends].join(' ')}; at the end ${[...endingDigraphBlends].join(' ')}; the digraph inside is not named again`,
   example: { word: 'thread', letters: 'thr' },
   counterExample: { word: 'church', why: 'the r before ch belongs to the vowel ur' },
   source: commonPractice,

@@ -16,7 +16,6 @@ const trigraphSounds: Readonly<Record<string, readonly string[]>> = {
 
 function digraphWhy({ letters, sounds, said: sound }: SpelledSound, accent: Accent | undefined): string {
   if (letters === 'wh' && accent?.wh === 'own') return 'wh has its own sound in this accent, /HH W/'
-  if (letters === 'ch' && sound === 'K') return 'ch spells one sound, /K/ here, as in many words from Greek'
   if (letters === 'ch' && sound === 'SH')
     return 'ch spells one sound, /SH/ here, as in many words from French'
   if (letters === 'ck') return 'ck spells one sound, /K/, right after a short vowel'
@@ -44,7 +43,7 @@ export const consonantDigraph: Pattern = {
   scope: 'letters',
   definition: 'two consonant letters with one new sound: sh ch th wh ph ng ck (and gh as /F/)',
   condition:
-    'one grapheme of these two letters with one sound; not where each letter keeps its own sound, and not inside a digraph blend, which is named as a whole',
+    'one grapheme of these two letters with one sound that is new; not where one letter is silent (the ch of school, the wh of who), not where each letter keeps its own sound, and not inside a digraph blend, which is named as a whole',
   example: { word: 'marsh', letters: 'sh' },
   counterExample: { word: 'pothole', why: 't and h stand in different syllables and keep their own sounds' },
   source: commonPractice,

@@ -1,10 +1,12 @@
 /**
- * The consonant digraphs that primary grades teach, with the sounds that make them one. Left out on purpose: th as /T/
- * (Thomas) and wh as /HH/ (who), in which one letter is silent and the other keeps its own sound.
+ * The consonant digraphs that primary grades teach, with the sounds that make them one: new sounds, which neither letter
+ * has alone. Left out on purpose are teams in which one letter is silent and the other keeps its own sound: ch as /K/
+ * (school, chorus), th as /T/ (Thomas), wh as /HH/ (who). That ck and wh as /W/ are counted in is common practice, no
+ * source.
  */
 const digraphSounds: Readonly<Record<string, readonly string[]>> = {
   sh: ['SH'],
-  ch: ['CH', 'SH', 'K'],
+  ch: ['CH', 'SH'],
   th: ['TH', 'DH'],
   wh: ['W', 'HH W'],
   ph: ['F'],

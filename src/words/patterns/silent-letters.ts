@@ -40,6 +40,7 @@ const silentTeams: Readonly<Record<string, SilentTeam>> = {
   sth: { sound: 'S', silent: 'th' },
   lk: { sound: 'K', silent: 'l' },
   kh: { sound: 'K', silent: 'h' },
+  ch: { sound: 'K', silent: 'h' },
   cq: { sound: 'K', silent: 'c' },
   cqu: { sound: 'K', silent: 'u' },
   qu: { sound: 'K', silent: 'u' },
@@ -80,7 +81,7 @@ function silentWhy(spelled: SpelledSound): string | undefined {
 export const silentLetters: Pattern = {
   name: 'silent-letters',
   scope: 'letters',
-  definition: 'a letter that is not heard, with its team: kn wr gn mb rh gh bt sc lk …',
+  definition: 'a letter that is not heard, with its team: kn wr gn mb rh gh bt sc lk, ch in school …',
   condition:
     'one grapheme of two or more letters in which one is silent, or a silent consonant alone (the h of hour); not igh, eigh, ough, augh, which are vowel teams, and not the silent e',
   example: { word: 'knot', letters: 'kn' },
