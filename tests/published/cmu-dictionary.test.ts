@@ -14,11 +14,15 @@ function entriesOf(word: string): readonly string[] {
   return keys.flatMap(key => dictionary[key] ?? []).map(entry => entry.replace(/\s*#.*/, ''))
 }
 
-/** In one writing, and without what a word may take from its base: weak vowels, AA for AO, EH for AE before R. */
+/**
+ * In one writing, and without what a word may take from its base or its halves: weak vowels, AA for AO, EH for AE and IH
+ * for IY before R.
+ */
 function levelled(word: string, entry: string): string {
   return inOneWriting(word, entry)
     .replace(/AO(?=\d)/g, 'AA')
     .replace(/AE(?=[12] R)/g, 'EH')
+    .replace(/IY(?=[12] R)/g, 'IH')
     .replace(/\b(?:IH|IY|EH|AE|AH)\d/g, vowel => (vowel.endsWith('0') ? 'AH0' : vowel))
     .replace(/(?<=[A-Z])[12]/g, '')
 }

@@ -28,10 +28,14 @@ export interface EndingQuestion {
 /** Spelled like base + ending, sounded like it too, and yet none. */
 const noEnding = lazily(() => new Set(wordsOf('endings/no-ending')))
 
+export function hasNoEnding(word: string): boolean {
+  return noEnding().has(word)
+}
+
 /** The inflectional ending of a word and its base, when the base is a word; null when there is none. */
 export function endingOf(question: EndingQuestion): Ending | null {
   const word = question.text.toLowerCase()
-  if (question.isWord === undefined || noEnding().has(word)) return null
+  if (question.isWord === undefined || hasNoEnding(word)) return null
   return withVowelEnding(word, question) ?? withS(word, question)
 }
 

@@ -5,7 +5,7 @@ import { gatherNames } from '../fitness/gather-names.js'
 import { gatherUnfit } from '../fitness/gather-unfit.js'
 import { gatherPartsOfSpeech } from '../parts-of-speech/gather.js'
 import { readSenses } from '../parts-of-speech/wordnet.js'
-import { likeItsBase } from '../pronunciation/families.js'
+import { likeItsBase, likeItsHalves } from '../pronunciation/families.js'
 import { jointModelPath, writeJointModel } from '../pronunciation/joint-model-file.js'
 import { heteronyms } from '../pronunciation/listed-pronunciations.js'
 import { orderPronunciations } from '../pronunciation/order.js'
@@ -41,6 +41,10 @@ const glosses = gatherSenses({
 })
 
 const listed = new Map(words.map(word => [word, orderPronunciations(word, pronunciations.get(word) ?? [])]))
+const family = { firstOf: (base: string) => (isBase(base) ? listed.get(base)?.[0] : undefined) }
+for (const [word, [first, ...rest]] of listed) {
+  if (first !== undefined) listed.set(word, [likeItsHalves(word, first, family), ...rest])
+}
 
 const entries = words.filter(isWord).map(
   (word): LexiconEntry => ({
@@ -72,11 +76,13 @@ function isWord(word: string): boolean {
   return pronunciations.has(word) || (partsOfSpeech.has(word) && !names.has(word))
 }
 
+function isBase(word: string): boolean {
+  return !names.has(word) && familiarity(word) >= familiarBase
+}
+
 /** The one to teach first sounds like its base; a heteronym's stands in a table. */
 function pronunciationsOf(word: string): readonly string[] {
   const [first, ...rest] = listed.get(word) ?? []
   if (first === undefined || heteronyms().has(word)) return listed.get(word) ?? []
-  const firstOf = (base: string) =>
-    names.has(base) || familiarity(base) < familiarBase ? undefined : listed.get(base)?.[0]
-  return [...new Set([likeItsBase(word, first, { firstOf }), ...rest])]
+  return [...new Set([likeItsBase(word, first, family), ...rest])]
 }

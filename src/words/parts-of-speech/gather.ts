@@ -4,7 +4,7 @@ import { irregularPlurals } from '../endings/irregular-plurals.js'
 import { irregularVerbs } from '../endings/irregular-verbs.js'
 import type { PartOfSpeech } from '../word.js'
 import { closedClasses, corrections, neverNouns } from './listed-parts.js'
-import { type OpenClass, readSenses, type WordNetSense } from './wordnet.js'
+import { type OpenClass, readJoinedSenses, readSenses, type WordNetSense } from './wordnet.js'
 
 type Weights = Partial<Record<PartOfSpeech, number>>
 
@@ -34,8 +34,10 @@ export function gatherPartsOfSpeech(
   words: Iterable<string>,
   familiarity: (word: string) => number,
 ): Map<string, readonly PartOfSpeech[]> {
-  const senses = readSenses()
-  const counts = new Map([...senses].map(([lemma, listed]) => [lemma, countsOf(listed)] as const))
+  const counts = new Map<string, Weights>()
+  for (const [joined, senses] of readJoinedSenses())
+    if (familiarity(joined) > 0) counts.set(joined, countsOf(senses))
+  for (const [lemma, senses] of readSenses()) counts.set(lemma, countsOf(senses))
   const irregular = irregularForms()
   const found = new Map<string, readonly PartOfSpeech[]>()
   for (const word of words) {

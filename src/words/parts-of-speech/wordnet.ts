@@ -29,15 +29,29 @@ const folder = () => join(dirname(createRequire(import.meta.url).resolve('wordne
 
 /** The senses of every single word (no phrases), by lower-case lemma. */
 export function readSenses(): ReadonlyMap<string, readonly WordNetSense[]> {
+  return sensesBy(lemma => (/^[a-z][^_]*$/.test(lemma) ? lemma : undefined))
+}
+
+/**
+ * The senses of phrases of two words, by the one word that others write for them: lawn mower, lawnmower. Each half has
+ * three letters or more, so that `act on` does not stand for acton.
+ */
+export function readJoinedSenses(): ReadonlyMap<string, readonly WordNetSense[]> {
+  return sensesBy(lemma => (/^[a-z]{3,}[_-][a-z]{3,}$/.test(lemma) ? lemma.replace(/[_-]/, '') : undefined))
+}
+
+/** @param nameOf what a lemma is to be looked up by; undefined where it is left out */
+function sensesBy(
+  nameOf: (lemma: string) => string | undefined,
+): ReadonlyMap<string, readonly WordNetSense[]> {
   const senses = new Map<string, WordNetSense[]>()
   for (const line of readFileSync(join(folder(), 'index.sense'), 'latin1').split('\n')) {
     const percent = line.indexOf('%')
     if (percent < 1) continue
-    const lemma = line.slice(0, percent)
-    if (lemma.includes('_') || !/^[a-z]/.test(lemma)) continue
+    const name = nameOf(line.slice(0, percent))
     const partOfSpeech = openClasses[line.charAt(percent + 1)]
     const [key = '', offset, rank, count] = line.split(' ')
-    if (partOfSpeech === undefined) continue
+    if (name === undefined || partOfSpeech === undefined) continue
     const sense = {
       partOfSpeech,
       rank: Number(rank),
@@ -45,9 +59,9 @@ export function readSenses(): ReadonlyMap<string, readonly WordNetSense[]> {
       offset: Number(offset),
       topic: Number(key.split(':')[1]),
     }
-    const known = senses.get(lemma)
+    const known = senses.get(name)
     if (known) known.push(sense)
-    else senses.set(lemma, [sense])
+    else senses.set(name, [sense])
   }
   return senses
 }

@@ -44,23 +44,40 @@ function isHeard({ ending, base }: Ending, word: StudiedLetters): string | undef
   return lasts.flatMap(last => soundsAfter(ending, last)).find(heard => sounds.endsWith(` ${heard}`))
 }
 
-function findEnding(ending: EndingName): (word: StudiedLetters) => readonly Finding[] {
-  return oncePerWord(word => {
-    const { evidence, pronunciation } = word
-    const text = word.text.toLowerCase()
-    if (evidence === undefined || !text.endsWith(ending) || isInWordGroup(text, 'no ending')) return []
-    const found = endingOf({
-      text,
-      pronunciation,
-      isWord: base => isFamiliar(base, evidence) && !hasFamiliarStem(base, evidence),
-      pronunciationOf: base => evidence.pronunciationsOf(base)[0],
-    })
-    const heard = found?.ending === ending ? isHeard(found, word) : undefined
-    if (found === null || heard === undefined || (ending === 'ed' && found.base.length < 3)) return []
-    const why = `-${ending} added to ${found.base} (${found.rule}), said /${heard}/`
-    const end = text.length
-    return [findingAt(word, { pattern: `ending-${ending}`, start: end - ending.length, end, why })]
+interface HeardEnding extends Ending {
+  readonly heard: string
+}
+
+/** The word's ending, where its base is a familiar word and its sound is the one that the base asks for. */
+const heardEnding = oncePerWord((word: StudiedLetters): HeardEnding | undefined => {
+  const { evidence, pronunciation } = word
+  const text = word.text.toLowerCase()
+  if (evidence === undefined || isInWordGroup(text, 'no ending')) return undefined
+  const found = endingOf({
+    text,
+    pronunciation,
+    isWord: base => isFamiliar(base, evidence) && !hasFamiliarStem(base, evidence),
+    pronunciationOf: base => evidence.pronunciationsOf(base)[0],
   })
+  if (found === null || (found.ending === 'ed' && found.base.length < 3)) return undefined
+  const heard = isHeard(found, word)
+  return heard === undefined ? undefined : { ...found, heard }
+})
+
+/** The word without its ending. */
+export function inflectedFrom(word: StudiedLetters): string | undefined {
+  return heardEnding(word)?.base
+}
+
+function findEnding(ending: EndingName): (word: StudiedLetters) => readonly Finding[] {
+  return word => {
+    if (!word.text.toLowerCase().endsWith(ending)) return []
+    const found = heardEnding(word)
+    if (found?.ending !== ending) return []
+    const why = `-${ending} added to ${found.base} (${found.rule}), said /${found.heard}/`
+    const end = word.text.length
+    return [findingAt(word, { pattern: `ending-${ending}`, start: end - ending.length, end, why })]
+  }
 }
 
 /** What differs from one ending to the next, in teaching order. */

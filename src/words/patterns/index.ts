@@ -1,6 +1,7 @@
 /** Every pattern, in teaching order: the order of `oaktag list patterns`, and of findings that start together. */
 import { prefix, suffix } from './affixes.js'
 import { beginningBlend, digraphBlend, endingBlend, threeLetterBlend } from './blends.js'
+import { compound } from './compound.js'
 import { consonantDigraph, doubleConsonant, trigraph } from './consonant-teams.js'
 import { endings } from './endings.js'
 import { hardC, hardG, qu, softC, softG, x } from './hard-and-soft.js'
@@ -11,7 +12,7 @@ import { silentE } from './silent-e.js'
 import { silentLetters } from './silent-letters.js'
 import { syllableTypes } from './syllable-types.js'
 import { diphthong, longVowel, shortVowel, vowelTeam, yAsVowel } from './vowels.js'
-import { compound, contraction, homophone } from './whole-words.js'
+import { contraction, homophone } from './whole-words.js'
 
 export const patterns: readonly Pattern[] = [
   shortVowel,

@@ -1,75 +1,12 @@
-/** What can be said of a whole word: compound, contraction, homophone. */
-import { soundsOf } from '../alignment/arpabet.js'
+/** What can be said of a whole word: contraction, homophone; compound.ts has compounds. */
 import type { Finding } from '../word.js'
-import { divisions, suffix } from './affixes.js'
 import { homophonesOf } from './homophones.js'
-import type { Pattern, StudiedLetters, WordEvidence } from './pattern.js'
+import type { Pattern, StudiedLetters } from './pattern.js'
 import { commonPractice } from './pattern.js'
 import { findingAt } from './spelled-sounds.js'
-import { alsoCompound, isInWordGroup } from './words-apart.js'
-
-/** A half of a compound is a word that is met on its own, not a rare one that happens to be spelled inside. */
-const halfFamiliarity = 100
-
-function isHalf(letters: string, evidence: WordEvidence): boolean {
-  return letters.length >= 3 && evidence.familiarity(letters) >= halfFamiliarity
-}
-
-/** Both halves keep their sounds, and the vowel of the second keeps some stress: not the reduced -man of woman. */
-function saidAsTwoWords(
-  word: StudiedLetters,
-  first: string,
-  second: string,
-  evidence: WordEvidence,
-): boolean {
-  const sounds = word.pronunciation.split(' ')
-  const plain = soundsOf(word.pronunciation).join(' ')
-  return evidence.pronunciationsOf(first).some(firstSaid => {
-    const firstSounds = soundsOf(firstSaid)
-    const secondHasStress = sounds.slice(firstSounds.length).some(sound => /[12]$/.test(sound))
-    return (
-      secondHasStress &&
-      evidence
-        .pronunciationsOf(second)
-        .some(secondSaid => [...firstSounds, ...soundsOf(secondSaid)].join(' ') === plain)
-    )
-  })
-}
 
 function wholeWord(word: StudiedLetters, pattern: string, why: string): Finding {
   return findingAt(word, { pattern, start: 0, end: word.text.length, why })
-}
-
-function findCompound(word: StudiedLetters): readonly Finding[] {
-  const { evidence } = word
-  const text = word.text.toLowerCase()
-  const listed = alsoCompound().get(text)
-  if (listed !== undefined) return [wholeWord(word, 'compound', `made of the words ${listed}`)]
-  if (evidence === undefined || isInWordGroup(text, 'no compound') || !/^[a-z]{6,}$/.test(text)) return []
-  if (suffix.find(word).length > 0) return []
-  for (const split of divisions(word)) {
-    const [first, second] = [text.slice(0, split), text.slice(split)]
-    if (
-      isHalf(first, evidence) &&
-      isHalf(second, evidence) &&
-      saidAsTwoWords(word, first, second, evidence)
-    ) {
-      const why = `${first} and ${second} are both words and keep their sounds`
-      return [wholeWord(word, 'compound', why)]
-    }
-  }
-  return []
-}
-
-export const compound: Pattern = {
-  name: 'compound',
-  scope: 'word',
-  definition: 'two words joined into one: sailboat, starfish, cupcake',
-  condition: `both halves are familiar words of three letters or more, meet where syllables meet, keep their sounds, and the second keeps some stress; one list names look-alikes such as carpet, another compounds such as cupboard whose sounds have changed`,
-  example: { word: 'pothole', letters: 'pothole' },
-  counterExample: { word: 'carpet', why: 'pet is not heard in it, and it has nothing to do with car' },
-  source: commonPractice,
-  find: findCompound,
 }
 
 const contractedEndings: readonly {

@@ -3,6 +3,7 @@
  * Each rule either gives a pronunciation or passes; what it gives is still a guess, and is called one.
  */
 import { isVowelSound, withoutStress } from '../alignment/arpabet.js'
+import { isInCompoundGroup } from '../compounds/compound-groups.js'
 import type { LexiconEntry } from '../lexicon/entry.js'
 
 export interface KnownWords {
@@ -116,15 +117,17 @@ function withBeginning(word: string, known: KnownWords): string | undefined {
   return undefined
 }
 
-/** About four times in a million words; rarer halves are mostly chance. */
-const familiarHalf = 200
+/** Twice in a million words: of the lexicon's own words with such halves two in three are said as these are. */
+const familiarHalf = 100
 const shortestHalf = 3
 
 /** Two familiar words, the less familiar of which is as familiar as can be: mud·flat; the second is stressed less. */
 function compound(word: string, known: KnownWords): string | undefined {
   let best: { said: string; familiarity: number } | undefined
   for (let seam = shortestHalf; seam <= word.length - shortestHalf; seam++) {
-    const [first, second] = [known.lookUp(word.slice(0, seam)), known.lookUp(word.slice(seam))]
+    const [opening, closing] = [word.slice(0, seam), word.slice(seam)]
+    if (isInCompoundGroup(opening, 'no first half') || isInCompoundGroup(closing, 'no second half')) continue
+    const [first, second] = [known.lookUp(opening), known.lookUp(closing)]
     if (first === undefined || second === undefined || first.name || second.name) continue
     const familiarity = Math.min(first.familiarity, second.familiarity)
     const [firstSaid, secondSaid] = [first.pronunciations[0], second.pronunciations[0]]

@@ -1,8 +1,10 @@
 /**
- * A word with an ending sounds like its base: the dictionary, typed by many hands, gives want AA and wanted AO, report
- * IY and reports IH. Where the two differ by no more than dictionaries waver, the base's sounds are taken for both.
+ * A word with an ending sounds like its base, and a compound like its halves: the dictionary, typed by many hands, gives
+ * want AA and wanted AO, report IY and reports IH, scare EH and scarecrow AE. Where they differ by no more than
+ * dictionaries waver, the sounds of the base or of the halves are taken.
  */
 import { withoutStress } from '../alignment/arpabet.js'
+import { isInCompoundGroup } from '../compounds/compound-groups.js'
 import { endingOf } from '../endings/recognise.js'
 
 export interface Family {
@@ -26,6 +28,34 @@ export function likeItsBase(word: string, pronunciation: string, { firstOf }: Fa
     isNear(sound, sounds[index]!, sounds[index + 1] ?? known[index + 1] ?? ''),
   )
   return agrees ? [...known, ...sounds.slice(known.length)].join(' ') : pronunciation
+}
+
+/** The pronunciation with the sounds of its halves and its own stress, or as it is where it is no compound. */
+export function likeItsHalves(word: string, pronunciation: string, family: Family): string {
+  const { firstOf } = family
+  if (isInCompoundGroup(word, 'no compound') || baseOf(word, firstOf) !== undefined) return pronunciation
+  const sounds = pronunciation.split(' ')
+  for (let at = shortestHalf; at <= word.length - shortestHalf; at++) {
+    const [first, second] = [word.slice(0, at), word.slice(at)]
+    if (isInCompoundGroup(first, 'no first half') || isInCompoundGroup(second, 'no second half')) continue
+    const [firstSaid, secondSaid] = [firstOf(first), firstOf(second)]
+    if (firstSaid === undefined || secondSaid === undefined) continue
+    const known = [...firstSaid.split(' '), ...secondSaid.split(' ')]
+    const agrees =
+      known.length === sounds.length &&
+      known.every((sound, index) => isSameVowel(sound, sounds[index]!, sounds[index + 1] ?? ''))
+    if (agrees) return known.map((sound, index) => withoutStress(sound) + stressOf(sounds[index]!)).join(' ')
+  }
+  return pronunciation
+}
+
+const shortestHalf = 3
+
+/** Equal whatever the stress, or two vowels that dictionaries mix up; AE and EH, IY and IH only before R. */
+function isSameVowel(first: string, second: string, following: string): boolean {
+  const [a, b] = [withoutStress(first), withoutStress(second)]
+  if (a === b || /^A[AO] A[AO]$/.test(`${a} ${b}`)) return true
+  return following === 'R' && /^(?:AE EH|EH AE|IY IH|IH IY)$/.test(`${a} ${b}`)
 }
 
 function baseOf(word: string, firstOf: Family['firstOf']): string | undefined {

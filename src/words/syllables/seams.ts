@@ -3,7 +3,7 @@
  * evidence is always another word that is spelled and sounds alike, so that `hope` has no part in `open`.
  */
 import { isVowelSound } from '../alignment/arpabet.js'
-import { halvesOf } from './compound-seams.js'
+import { compoundOf } from './compound-seams.js'
 import { listedDivisions } from './exceptions.js'
 import { prefixOf } from './prefix-seams.js'
 import { isInSeamGroup } from './seam-groups.js'
@@ -39,7 +39,7 @@ function seamsIn(part: Part, evidence: Evidence, isWhole = false): readonly Seam
   }
   const prefixed = prefixOf(part, evidence)
   if (prefixed) return [prefixed.seam, ...seamsIn(prefixed.rest, evidence)]
-  const compound = halvesOf(part, evidence)
+  const compound = compoundOf(part, evidence)
   if (compound === undefined) return []
   return [...seamsIn(compound.left, evidence), compound.seam, ...seamsIn(compound.right, evidence)]
 }

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest'
-import { likeItsBase } from '../../../src/words/pronunciation/families.js'
+import { likeItsBase, likeItsHalves } from '../../../src/words/pronunciation/families.js'
 
 const bases: Readonly<Record<string, string>> = {
   want: 'W AA1 N T',
@@ -10,6 +10,13 @@ const bases: Readonly<Record<string, string>> = {
   plan: 'P L AE1 N',
   close: 'K L OW1 Z',
   mod: 'M AO1 D',
+  scare: 'S K EH1 R',
+  crow: 'K R OW1',
+  frog: 'F R AA1 G',
+  bull: 'B UH1 L',
+  wall: 'W AO1 L',
+  wallow: 'W AA1 L OW0',
+  owed: 'OW1 D',
 }
 
 function inFamily(word: string, pronunciation: string) {
@@ -33,5 +40,21 @@ describe('a word with an ending sounds like its base', () => {
     ['modest', 'M AA1 D AH0 S T', 'not mod and -est'],
   ])('%s: %s stays, %s', (word, listed) => {
     expect(inFamily(word, listed)).toBe(listed)
+  })
+})
+
+describe('a compound sounds like its halves', () => {
+  const withHalves = (word: string, pronunciation: string) =>
+    likeItsHalves(word, pronunciation, { firstOf: other => bases[other] })
+
+  test.each([
+    ['scarecrow', 'S K AE1 R K R OW2', 'S K EH1 R K R OW2'],
+    ['bullfrog', 'B UH1 L F R AO2 G', 'B UH1 L F R AA2 G'],
+  ])('%s: %s becomes %s, with its own stress', (word, listed, agreed) => {
+    expect(withHalves(word, listed)).toBe(agreed)
+  })
+
+  test('wallowed: its base is wallow, not wall', () => {
+    expect(withHalves('wallowed', 'W AA1 L OW0 D')).toBe('W AA1 L OW0 D')
   })
 })
