@@ -1,12 +1,10 @@
 import type { Size } from '../src/geometry.js'
 import { succeed } from '../src/outcomes.js'
-import { type CardFace, faceOf, mm } from '../src/pieces/faces/face.js'
+import { type CardFace, mm } from '../src/pieces/faces/face.js'
 import { flowPages } from '../src/pieces/faces/flow-page.js'
-import { OverlaySlot, Slot } from '../src/pieces/faces/slot.js'
-import { cardBorder } from '../src/pieces/parts/card-border.js'
-import { CardFrame, contentWidthMm } from '../src/pieces/parts/card-frame.js'
+import { Slot } from '../src/pieces/faces/slot.js'
+import { contentRoom } from '../src/pieces/parts/card-frame.js'
 import { Rule } from '../src/pieces/parts/rules.js'
-import { SetMark, setMarkHeightMm } from '../src/pieces/parts/set-mark.js'
 import { tableRows, textRow } from '../src/pieces/parts/table-rows.js'
 import { balancedLines } from '../src/pieces/text/balanced-lines.js'
 import { fitTexts } from '../src/pieces/text/fit-texts.js'
@@ -17,6 +15,7 @@ import type { Card, CardSet } from '../src/sets/card-set.js'
 import { chainCards as chainOfCards } from '../src/sets/games/chain-cards.js'
 import { promptKinds } from '../src/sets/games/prompt.js'
 import { defineLayout, type RequestWith } from './layout.js'
+import { wordCardFace } from './one-card-a-word.js'
 
 const options = { ask: choice(promptKinds, 'clue') }
 
@@ -87,13 +86,13 @@ const PADDING_MM = 2.5
 
 function promptPart(request: ChainRequest, size: Size): PromptPart {
   const { type, item, options } = request
-  const insideMm = contentWidthMm(size.heightMm, item.border) - setMarkHeightMm(type)
+  const inside = contentRoom(size, item.border, type)
   return {
     leadIn: options.ask === 'clue' ? 'Next clue:' : 'Next plural:',
     leadInMm: type.textMm,
     room: {
-      widthMm: contentWidthMm(size.widthMm, item.border) - 2 * PADDING_MM,
-      heightMm: insideMm * PROMPT_SHARE - linesHeight(1, type.textMm) - 1,
+      widthMm: inside.widthMm - 2 * PADDING_MM,
+      heightMm: inside.heightMm * PROMPT_SHARE - linesHeight(1, type.textMm) - 1,
     },
   }
 }
@@ -126,52 +125,34 @@ function chainFace(
   set: CardSet,
   { size, part, textMm }: { readonly size: Size; readonly part: PromptPart; readonly textMm: number },
 ): CardFace {
-  const { type, item, measure } = request
-  const word = card.words[0]!
+  const prompt = card.title!
   const style = { sizeMm: textMm, align: 'centre' } as const
-  const lines = balancedLines(card.title!, part.room.widthMm, style, measure)
-  return {
-    ...faceOf(card, size),
-    text: [word.text, card.title!],
-    tree: (
-      <CardFrame type={type} border={item.border}>
-        <OverlaySlot name="border" />
-        <div style={{ display: 'flex', flexGrow: 1, flexBasis: 0, position: 'relative' }}>
-          <Slot name="word" style={{ flexGrow: 1, height: '100%' }} />
-          <Rule color="#404040" />
-        </div>
-        <div
-          style={{
-            display: 'flex',
-            flexDirection: 'column',
-            flexShrink: 0,
-            height: mm(part.room.heightMm + linesHeight(1, part.leadInMm) + 1),
-            paddingTop: mm(1),
-            boxSizing: 'border-box',
-          }}
-        >
-          <Lines lines={[part.leadIn]} style={{ sizeMm: part.leadInMm, align: 'centre', color: '#404040' }} />
-          <Lines lines={lines} style={style} box={{ flexGrow: 1, justifyContent: 'center' }} />
-        </div>
-        <SetMark
-          shortSetTitle={request.shortSetTitle}
-          card={card}
-          set={set}
-          type={type}
-          border={item.border}
-        />
-      </CardFrame>
-    ),
-    slots: {
-      border: cardBorder(item.border, type),
-      word: {
-        kind: 'word',
-        word,
-        marked: request.marked,
-        sizeGroup: 'main',
-        align: 'centre',
-        paddingMm: size.heightMm / 24,
-      },
-    },
-  }
+  const lines = balancedLines(prompt, part.room.widthMm, style, request.measure)
+  return wordCardFace(request, {
+    card,
+    set,
+    size,
+    place: { align: 'centre', paddingMm: size.heightMm / 24 },
+    content: [
+      <div style={{ display: 'flex', flexGrow: 1, flexBasis: 0, position: 'relative' }}>
+        <Slot name="word" style={{ flexGrow: 1, height: '100%' }} />
+        <Rule color="#404040" />
+      </div>,
+      <div
+        style={{
+          display: 'flex',
+          flexDirection: 'column',
+          flexShrink: 0,
+          height: mm(part.room.heightMm + linesHeight(1, part.leadInMm) + 1),
+          paddingTop: mm(1),
+          boxSizing: 'border-box',
+        }}
+      >
+        <Lines lines={[part.leadIn]} style={{ sizeMm: part.leadInMm, align: 'centre', color: '#404040' }} />
+        <Slot name="prompt" style={{ flexGrow: 1, width: '100%' }} />
+      </div>,
+    ],
+    moreText: [prompt],
+    moreSlots: { prompt: { kind: 'text', lines, style } },
+  })
 }

@@ -13,7 +13,7 @@ import { closedSort as closedSortSet } from '../src/sets/sorts/closed-sort.js'
 import { rankSorts, sortNamed } from '../src/sets/sorts/rank-sorts.js'
 import type { Sort } from '../src/sets/sorts/sort.js'
 import { defineLayout, type LayoutRequest, type RequestWith } from './layout.js'
-import { wordCardFace } from './word-cards.js'
+import { wordAloneFace } from './one-card-a-word.js'
 
 /** What the header of the words that stand in no column says. */
 const LEFTOVERS_TITLE = 'other words'
@@ -117,7 +117,7 @@ function closedSortFaces(request: LayoutRequest, set: CardSet, size: Size): Outc
   const faces = set.cards.map(card =>
     card.kind === 'header'
       ? textCardFace({ ...request, card, set, size, text: card.title!, style, border })
-      : wordCardFace(request, card, set, size),
+      : wordAloneFace(request, card, set, size),
   )
   return succeed(faces)
 }

@@ -8,7 +8,7 @@ import { openSortNote, rankSorts } from '../src/sets/sorts/rank-sorts.js'
 import type { Sort } from '../src/sets/sorts/sort.js'
 import { cardsForWords } from '../src/sets/word-set.js'
 import { defineLayout, type LayoutRequest } from './layout.js'
-import { wordCardFace } from './word-cards.js'
+import { wordAloneFace } from './one-card-a-word.js'
 
 /** How many sorts the answers show; further ones are seldom worth a lesson. */
 const SORTS_SHOWN = 4
@@ -34,7 +34,7 @@ export const openSort = defineLayout({
     })
     return succeed({ ...cards, notes: [openSortNote(sorts)] })
   },
-  face: wordCardFace,
+  face: wordAloneFace,
   pages: (request, _set, room) => {
     const { plan, subtitle, type, words, measure } = request
     const sorts = rankSorts(words).slice(0, SORTS_SHOWN)

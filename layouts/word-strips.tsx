@@ -1,16 +1,15 @@
 import type { Size } from '../src/geometry.js'
-import { type CardFace, faceOf, mm } from '../src/pieces/faces/face.js'
-import { OverlaySlot, Slot } from '../src/pieces/faces/slot.js'
-import { cardBorder } from '../src/pieces/parts/card-border.js'
-import { CardFrame, contentWidthMm } from '../src/pieces/parts/card-frame.js'
+import { type CardFace, mm } from '../src/pieces/faces/face.js'
+import { Slot } from '../src/pieces/faces/slot.js'
+import { contentRoom } from '../src/pieces/parts/card-frame.js'
 import { WritingLine } from '../src/pieces/parts/rules.js'
-import { SetMark, setMarkHeightMm } from '../src/pieces/parts/set-mark.js'
+import { setMarkHeightMm } from '../src/pieces/parts/set-mark.js'
 import { Lines } from '../src/pieces/text/text-lines.js'
 import type { TypeScale } from '../src/pieces/text/type-scale.js'
 import { choice } from '../src/plan/values/options.js'
 import type { Card, CardSet } from '../src/sets/card-set.js'
 import { defineLayout, type RequestWith } from './layout.js'
-import { oneCardAWord } from './one-card-a-word.js'
+import { oneCardAWord, wordCardFace } from './one-card-a-word.js'
 
 const options = {
   /** What a child writes on the strip; said over the line. */
@@ -37,48 +36,22 @@ export const wordStrips = defineLayout({
 const WORD_SHARE = 0.42
 
 function stripFace(request: StripRequest, card: Card, set: CardSet, size: Size): CardFace {
-  const word = card.words[0]!
   const { type, item, options } = request
   const task = options.write
-  const widthMm = contentWidthMm(size.widthMm, item.border)
-  return {
-    ...faceOf(card, size),
-    text: [word.text],
-    tree: (
-      <CardFrame type={type} border={item.border}>
-        <OverlaySlot name="border" />
-        <div style={{ display: 'flex', flexGrow: 1, flexBasis: 0, minHeight: 0, width: '100%' }}>
-          <Slot
-            name="word"
-            style={{
-              width: task === 'nothing' ? '100%' : mm(widthMm * WORD_SHARE),
-              height: '100%',
-              flexShrink: 0,
-            }}
-          />
-          {task === 'nothing' ? null : <WritingRoom task={task} type={type} />}
-        </div>
-        <SetMark
-          shortSetTitle={request.shortSetTitle}
-          card={card}
-          set={set}
-          type={type}
-          border={item.border}
-        />
-      </CardFrame>
+  const { widthMm } = contentRoom(size, item.border, type)
+  const wordWidth = task === 'nothing' ? '100%' : mm(widthMm * WORD_SHARE)
+  return wordCardFace(request, {
+    card,
+    set,
+    size,
+    place: { align: 'left', paddingMm: 2 },
+    content: (
+      <div style={{ display: 'flex', flexGrow: 1, flexBasis: 0, minHeight: 0, width: '100%' }}>
+        <Slot name="word" style={{ width: wordWidth, height: '100%', flexShrink: 0 }} />
+        {task === 'nothing' ? null : <WritingRoom task={task} type={type} />}
+      </div>
     ),
-    slots: {
-      border: cardBorder(item.border, type),
-      word: {
-        kind: 'word',
-        word,
-        marked: request.marked,
-        sizeGroup: 'main',
-        align: 'left',
-        paddingMm: 2,
-      },
-    },
-  }
+  })
 }
 
 /**

@@ -1,9 +1,8 @@
 import type { ColumnsAndRows, Size } from '../../src/geometry.js'
 import { succeed } from '../../src/outcomes.js'
-import { type CardFace, faceOf, mm, type SlotContent } from '../../src/pieces/faces/face.js'
+import { type CardFace, mm, type SlotContent } from '../../src/pieces/faces/face.js'
 import { OverlaySlot, Slot } from '../../src/pieces/faces/slot.js'
-import { CardFrame } from '../../src/pieces/parts/card-frame.js'
-import { SetMark } from '../../src/pieces/parts/set-mark.js'
+import { cardFace } from '../../src/pieces/parts/card-face.js'
 import { gridSize, wholeNumber, yesNo } from '../../src/plan/values/options.js'
 import { type Outcome, type Problem, warningAt } from '../../src/problems.js'
 import { findCallOrder } from '../../src/sets/bingo/call-order.js'
@@ -11,6 +10,7 @@ import { dealBoards } from '../../src/sets/bingo/deal-boards.js'
 import type { Card, CardSet } from '../../src/sets/card-set.js'
 import { boardSet } from '../../src/sets/word-set.js'
 import { defineLayout, type LayoutRequest, type RequestWith, type RoomierOptions } from '../layout.js'
+import { wordSlot } from '../one-card-a-word.js'
 import { shownWithWords, wordOptions } from '../word-options.js'
 import { boardLines } from './board-lines.js'
 import { callersSheet } from './callers-sheet.js'
@@ -123,52 +123,52 @@ function smallerBoards({ words, options }: BingoRequest): readonly RoomierOption
   })
 }
 
-function boardFace(request: LayoutRequest, card: Card, set: CardSet, size: Size): CardFace {
+function boardFace(request: BingoRequest, card: Card, set: CardSet, size: Size): CardFace {
   const { type } = request
   const cells = card.cells!
-  const slots: Record<string, SlotContent> = {
-    border: {
-      kind: 'art',
-      draw: room => boardLines({ room, columns: cells[0]!.length, rows: cells.length, lineMm: 0.6 }),
-    },
-  }
-  for (const [row, words] of cells.entries())
-    for (const [column, word] of words.entries())
-      if (word !== null)
-        slots[`cell ${row} ${column}`] = {
-          kind: 'word',
-          word,
-          marked: request.marked,
-          ...request.shownWithWords,
-          sizeGroup: 'main',
-          align: 'centre',
-          paddingMm: Math.max(2, size.widthMm / words.length / 14),
-        }
-  return {
-    ...faceOf(card, size),
+  const columns = cells[0]!.length
+  const place = { align: 'centre', paddingMm: Math.max(2, size.widthMm / columns / 14) } as const
+  const words = cells.flatMap((row, rowIndex) =>
+    row.flatMap((word, column): [string, SlotContent][] =>
+      word === null ? [] : [[cellName(rowIndex, column), wordSlot(request, word, place)]],
+    ),
+  )
+  return cardFace({
+    ...request,
+    card,
+    set,
+    size,
+    border: undefined,
     text: card.words.map(word => word.text),
     cells: cells.map(row => row.map(word => word?.text ?? null)),
-    tree: (
-      <CardFrame type={type} border={undefined}>
-        <div style={{ display: 'flex', flexDirection: 'column', flexGrow: 1, position: 'relative' }}>
-          <OverlaySlot name="border" />
-          {cells.map((words, row) => (
-            <div style={{ display: 'flex', flexGrow: 1, flexBasis: 0 }}>
-              {words.map((word, column) =>
-                word === null ? (
-                  <FreeSpace sizeMm={Math.max(type.textMm, size.widthMm / words.length / 6)} />
-                ) : (
-                  <Slot name={`cell ${row} ${column}`} style={{ flexGrow: 1, flexBasis: 0 }} />
-                ),
-              )}
-            </div>
-          ))}
-        </div>
-        <SetMark shortSetTitle={request.shortSetTitle} card={card} set={set} type={type} border={undefined} />
-      </CardFrame>
+    content: (
+      <div style={{ display: 'flex', flexDirection: 'column', flexGrow: 1, position: 'relative' }}>
+        <OverlaySlot name="lines" />
+        {cells.map((row, rowIndex) => (
+          <div style={{ display: 'flex', flexGrow: 1, flexBasis: 0 }}>
+            {row.map((word, column) =>
+              word === null ? (
+                <FreeSpace sizeMm={Math.max(type.textMm, size.widthMm / columns / 6)} />
+              ) : (
+                <Slot name={cellName(rowIndex, column)} style={{ flexGrow: 1, flexBasis: 0 }} />
+              ),
+            )}
+          </div>
+        ))}
+      </div>
     ),
-    slots,
-  }
+    slots: {
+      lines: {
+        kind: 'art',
+        draw: room => boardLines({ room, columns, rows: cells.length, lineMm: 0.6 }),
+      },
+      ...Object.fromEntries(words),
+    },
+  })
+}
+
+function cellName(row: number, column: number): string {
+  return `cell ${row} ${column}`
 }
 
 function FreeSpace({ sizeMm }: { readonly sizeMm: number }) {

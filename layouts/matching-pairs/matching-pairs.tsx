@@ -10,7 +10,7 @@ import type { Outcome } from '../../src/problems.js'
 import type { CardSet } from '../../src/sets/card-set.js'
 import { matchingPairs as pairedCards } from '../../src/sets/games/matching-pairs.js'
 import { defineLayout, type RequestWith } from '../layout.js'
-import { wordCardFace } from '../word-cards.js'
+import { wordAloneFace } from '../one-card-a-word.js'
 import { plainWord } from './plain-word.js'
 
 const options = { pair: choice(['same word', 'sound alike', 'plural', 'clue'], 'same word') }
@@ -79,9 +79,9 @@ function pairFaces(
   if (!fit.ok) return fit
   const style = { sizeMm: fit.value, align: 'centre' } as const
   const faces = set.cards.map(card => {
-    if (card.title === undefined) return wordCardFace(request, card, set, size)
+    if (card.title === undefined) return wordAloneFace(request, card, set, size)
     if (plurals)
-      return wordCardFace(
+      return wordAloneFace(
         { ...request, marked: false },
         { ...card, words: [plainWord(card.title)] },
         set,

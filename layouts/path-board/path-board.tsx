@@ -1,9 +1,9 @@
 import type { Box, Size } from '../../src/geometry.js'
 import { succeed } from '../../src/outcomes.js'
-import { type CardFace, faceOf, mm, type SlotContent } from '../../src/pieces/faces/face.js'
+import { type CardFace, mm, type SlotContent } from '../../src/pieces/faces/face.js'
 import { OverlaySlot, Slot } from '../../src/pieces/faces/slot.js'
-import { CardFrame, contentWidthMm } from '../../src/pieces/parts/card-frame.js'
-import { SetMark, setMarkHeightMm } from '../../src/pieces/parts/set-mark.js'
+import { cardFace } from '../../src/pieces/parts/card-face.js'
+import { contentRoom } from '../../src/pieces/parts/card-frame.js'
 import { fitTexts } from '../../src/pieces/text/fit-texts.js'
 import { Lines } from '../../src/pieces/text/text-lines.js'
 import { wholeNumber } from '../../src/plan/values/options.js'
@@ -12,6 +12,7 @@ import { cardId } from '../../src/sets/card-id.js'
 import type { Card, CardSet } from '../../src/sets/card-set.js'
 import { pathBoards } from '../../src/sets/games/path-boards.js'
 import { defineLayout, type LayoutRequest } from '../layout.js'
+import { wordSlot } from '../one-card-a-word.js'
 import { bestColumns, drawTrack, layTrack, type Track } from './track.js'
 
 /** How many words stand on a track where the teacher does not say. */
@@ -68,10 +69,8 @@ function pathFaces(request: LayoutRequest, set: CardSet, size: Size): Outcome<re
   const { type, item, measure, words } = request
   // In large print a corner of the board is cut off, and the track keeps clear of that cut too.
   const insetMm = type.large ? 1.5 : 0
-  const room = {
-    widthMm: contentWidthMm(size.widthMm, undefined) - 2 * insetMm,
-    heightMm: contentWidthMm(size.heightMm, undefined) - setMarkHeightMm(type) - 2 * insetMm,
-  }
+  const inside = contentRoom(size, undefined, type)
+  const room = { widthMm: inside.widthMm - 2 * insetMm, heightMm: inside.heightMm - 2 * insetMm }
   const spaces = set.cards[0]!.words.length + 2
   const widest = Math.max(...words.map(word => measure(word.text, 1)), measure('finish', 1, 700))
   // White around a word is about a third of its width and as much as its height.
@@ -102,21 +101,18 @@ function boardFace(
   set: CardSet,
   { size, insetMm, room, track, endsMm }: BoardPlan,
 ): CardFace {
-  const { type } = request
-  const wordSlots = card.words.map((word, index): [string, SlotContent] => [
+  const place = { align: 'centre', paddingMm: Math.max(2, track.spaces[0]!.widthMm / 10) } as const
+  const words = card.words.map((word, index): [string, SlotContent] => [
     `space ${index + 1}`,
-    {
-      kind: 'word',
-      word,
-      marked: request.marked,
-      sizeGroup: 'main',
-      align: 'centre',
-      paddingMm: Math.max(2, track.spaces[0]!.widthMm / 10),
-    },
+    wordSlot(request, word, place),
   ])
   const rows = Math.ceil(track.spaces.length / track.columns)
-  return {
-    ...faceOf(card, size),
+  return cardFace({
+    ...request,
+    card,
+    set,
+    size,
+    border: undefined,
     text: card.words.map(word => word.text),
     // A row of cells for each row of the track, in the order walked; start and finish hold no word.
     cells: Array.from({ length: rows }, (_, row) =>
@@ -124,35 +120,29 @@ function boardFace(
         .slice(Math.max(0, row * track.columns - 1), (row + 1) * track.columns - 1)
         .map(word => word.text),
     ),
-    tree: (
-      <CardFrame type={type} border={undefined}>
-        <div
-          style={{
-            display: 'flex',
-            position: 'relative',
-            width: mm(room.widthMm),
-            height: mm(room.heightMm),
-            margin: mm(insetMm),
-          }}
-        >
-          <OverlaySlot name="track" />
-          <End said="start" box={track.spaces[0]!} sizeMm={endsMm} />
-          {card.words.map((_, index) => (
-            <Slot
-              name={`space ${index + 1}`}
-              style={{ position: 'absolute', ...placed(track.spaces[index + 1]!) }}
-            />
-          ))}
-          <End said="finish" box={track.spaces.at(-1)!} sizeMm={endsMm} />
-        </div>
-        <SetMark shortSetTitle={request.shortSetTitle} card={card} set={set} type={type} border={undefined} />
-      </CardFrame>
+    content: (
+      <div
+        style={{
+          display: 'flex',
+          position: 'relative',
+          width: mm(room.widthMm),
+          height: mm(room.heightMm),
+          margin: mm(insetMm),
+        }}
+      >
+        <OverlaySlot name="track" />
+        <End said="start" box={track.spaces[0]!} sizeMm={endsMm} />
+        {words.map(([name], index) => (
+          <Slot name={name} style={{ position: 'absolute', ...placed(track.spaces[index + 1]!) }} />
+        ))}
+        <End said="finish" box={track.spaces.at(-1)!} sizeMm={endsMm} />
+      </div>
     ),
     slots: {
       track: { kind: 'art', draw: whole => drawTrack(track, whole, LINE_MM) },
-      ...Object.fromEntries(wordSlots),
+      ...Object.fromEntries(words),
     },
-  }
+  })
 }
 
 function placed({ xMm, yMm, widthMm, heightMm }: Box) {

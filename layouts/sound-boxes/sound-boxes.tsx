@@ -1,17 +1,16 @@
 import type { Size } from '../../src/geometry.js'
-import { failWith, succeed } from '../../src/outcomes.js'
-import { type CardFace, faceOf, mm, type SlotContent } from '../../src/pieces/faces/face.js'
+import { andThen, failWith, succeed } from '../../src/outcomes.js'
+import { type CardFace, mm, type SlotContent } from '../../src/pieces/faces/face.js'
 import { flowPages } from '../../src/pieces/faces/flow-page.js'
-import { OverlaySlot, Slot } from '../../src/pieces/faces/slot.js'
-import { cardBorder } from '../../src/pieces/parts/card-border.js'
-import { CardFrame, contentWidthMm } from '../../src/pieces/parts/card-frame.js'
-import { SetMark, setMarkHeightMm } from '../../src/pieces/parts/set-mark.js'
+import { Slot } from '../../src/pieces/faces/slot.js'
+import { cardFace } from '../../src/pieces/parts/card-face.js'
+import { contentRoom } from '../../src/pieces/parts/card-frame.js'
 import { choice } from '../../src/plan/values/options.js'
 import { errorAt, type Outcome, type Problem, warningAt } from '../../src/problems.js'
 import type { Card, CardSet } from '../../src/sets/card-set.js'
-import { cardsForWords } from '../../src/sets/word-set.js'
 import type { Word } from '../../src/words/word.js'
 import { defineLayout, type RequestWith } from '../layout.js'
+import { oneCardAWord, wordSlot } from '../one-card-a-word.js'
 import { ARROW_MM, drawSoundBoxes } from './sound-box-row.js'
 import { soundRows } from './sound-rows.js'
 
@@ -33,18 +32,10 @@ export const soundBoxes = defineLayout({
   marks: 'none',
   perSheet: { columns: 1, rows: 5 },
   perSheetLarge: { columns: 1, rows: 4 },
-  set: ({ words, item, itemName, plan }) => {
-    const cards = cardsForWords({
-      words,
-      copies: item.copies,
-      order: 'given',
-      seed: plan.seed,
-      label: itemName,
-      prefix: 'card',
-    })
+  set: request => {
     const note =
       'A box for each sound: the child says the word slowly and pushes a counter into a box at each sound (Elkonin 1963).'
-    return succeed({ ...cards, notes: [note] })
+    return andThen(oneCardAWord(request), cards => succeed({ ...cards, notes: [note] }))
   },
   faces: soundFaces,
   pages: (request, set, room) => {
@@ -81,8 +72,9 @@ interface StripPlan {
 
 function soundFaces(request: SoundBoxRequest, set: CardSet, size: Size): Outcome<readonly CardFace[]> {
   const { type, item, words } = request
-  const widthMm = contentWidthMm(size.widthMm, item.border) - 2 * PADDING_MM
-  const heightMm = contentWidthMm(size.heightMm, item.border) - setMarkHeightMm(type) - 2 * PADDING_MM
+  const inside = contentRoom(size, item.border, type)
+  const widthMm = inside.widthMm - 2 * PADDING_MM
+  const heightMm = inside.heightMm - 2 * PADDING_MM
   const besideMm = besideWidth(request, { widthMm, heightMm })
   const most = Math.max(...words.map(word => word.soundCount))
   const alongMm = (widthMm - besideMm - 1) / most
@@ -140,45 +132,30 @@ function stripFace(
   set: CardSet,
   { size, besideMm, boxMm, arrow }: StripPlan,
 ): CardFace {
-  const { type, item } = request
   const word = card.words[0]!
   const beside = shown(request)
-  const centred = beside === 'nothing'
-  return {
-    ...faceOf(card, size),
+  const align = beside === 'nothing' ? 'centre' : 'left'
+  return cardFace({
+    ...request,
+    card,
+    set,
+    size,
+    border: request.item.border,
     text: beside === 'word' ? [word.text] : [],
-    tree: (
-      <CardFrame type={type} border={item.border}>
-        <OverlaySlot name="border" />
-        <div style={{ display: 'flex', flexGrow: 1, padding: mm(PADDING_MM), boxSizing: 'border-box' }}>
-          <Beside request={request} widthMm={besideMm} />
-          <Slot name="boxes" style={{ flexGrow: 1, height: '100%' }} />
-        </div>
-        <SetMark
-          shortSetTitle={request.shortSetTitle}
-          card={card}
-          set={set}
-          type={type}
-          border={item.border}
-        />
-      </CardFrame>
+    content: (
+      <div style={{ display: 'flex', flexGrow: 1, padding: mm(PADDING_MM), boxSizing: 'border-box' }}>
+        <Beside request={request} widthMm={besideMm} />
+        <Slot name="boxes" style={{ flexGrow: 1, height: '100%' }} />
+      </div>
     ),
     slots: {
-      border: cardBorder(item.border, type),
       ...besideSlots(request, word),
       boxes: {
         kind: 'art',
-        draw: room =>
-          drawSoundBoxes({
-            boxes: word.soundCount,
-            boxMm,
-            arrow,
-            align: centred ? 'centre' : 'left',
-            room,
-          }),
+        draw: room => drawSoundBoxes({ boxes: word.soundCount, boxMm, arrow, align, room }),
       },
     },
-  }
+  })
 }
 
 function Beside({ request, widthMm }: { readonly request: SoundBoxRequest; readonly widthMm: number }) {
@@ -210,14 +187,7 @@ function besideSlots(request: SoundBoxRequest, word: Word): Readonly<Record<stri
     }
     case 'word':
       return {
-        beside: {
-          kind: 'word',
-          word,
-          marked: request.marked,
-          sizeGroup: 'main',
-          align: 'left',
-          paddingMm: 1,
-        },
+        beside: wordSlot(request, word, { align: 'left', paddingMm: 1 }),
       }
     case 'nothing':
       return {}

@@ -61,12 +61,13 @@ export function drawFitted<F extends Face>(
   const show = slotWordFinder(drawing.marks)
   const recolour = recolourer(drawing.contrast)
   const widened = new Map<string, number>()
-  const done = faces.map(({ face, art, slots, words }): DrawnFace<F> => {
+  const done = faces.map(({ face, art, slots, words, texts }): DrawnFace<F> => {
     const placed: PlacedArt[] = [{ art, xMm: 0, yMm: 0 }]
     for (const [name, slot] of Object.entries(face.slots)) {
       const box = slotBox(slots, name)
       if (slot.kind === 'art') placed.push({ art: slot.draw(box), xMm: box.xMm, yMm: box.yMm })
     }
+    placed.push(...texts)
     const marks: PlacedMark[] = []
     let mainWord: DrawnFace<F>['mainWord']
     for (const { slot, box } of words) {
@@ -79,7 +80,8 @@ export function drawFitted<F extends Face>(
       if (word.widenedEm > 0) widened.set(shown.word, word.widenedEm * fit.sizeMm)
       if (slot.sizeGroup === 'main') mainWord = { sizeMm: fit.sizeMm, xHeightMm: word.xHeightMm }
     }
-    return { face, art: recolour(placed, face), marks, ...(mainWord === undefined ? {} : { mainWord }) }
+    const seen = placed.filter(({ art: { shapes, text } }) => shapes.length + text.length > 0)
+    return { face, art: recolour(seen, face), marks, ...(mainWord === undefined ? {} : { mainWord }) }
   })
   return {
     faces: done,

@@ -1,12 +1,14 @@
 /**
- * A face before it is drawn: a tree of boxes and running text that satori lays out, and named slots in it that
- * oaktag fills itself, because a word with marks has to be shaped as one run and frames want true lines.
+ * A face before it is drawn: a tree of boxes that satori lays out, and named slots in it that oaktag fills itself,
+ * because a word with marks has to be shaped as one run and frames want true lines. Whatever differs from card to card
+ * stands in a slot, so that the trees of a set are alike and are laid out once.
  */
 import type { JSXNode } from 'satori/jsx'
 import type { Box, Size } from '../../geometry.js'
 import type { Card, CardKind } from '../../sets/card-set.js'
 import type { Word } from '../../words/word.js'
 import type { Art, PlacedMark } from '../piece.js'
+import type { TextStyle } from '../text/text-lines.js'
 
 /** satori rounds boxes to whole units; at 20 units a millimetre that is 0.05 mm. */
 export const UNITS_PER_MM = 20
@@ -17,7 +19,7 @@ export function mm(lengthMm: number): number {
 }
 
 /** What fills a slot. */
-export type SlotContent = WordSlot | ArtSlot
+export type SlotContent = WordSlot | TextSlot | ArtSlot
 
 /** A word, with its marks; all words of one `sizeGroup` in a set get the same size, which the longest decides. */
 export interface WordSlot {
@@ -41,6 +43,13 @@ export interface WordSlot {
    * stands above or below the slot is not to push them off the middle of the card.
    */
   readonly loweredMm?: number
+}
+
+/** Lines of text in the middle of the slot's height, broken to its width. */
+export interface TextSlot {
+  readonly kind: 'text'
+  readonly lines: readonly string[]
+  readonly style: TextStyle
 }
 
 /** Something drawn to measure: a frame, a picture, a key sample. Its origin is the slot's top left corner. */

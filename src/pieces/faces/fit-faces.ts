@@ -2,14 +2,16 @@ import type { Box } from '../../geometry.js'
 import { fail, failWith, succeed } from '../../outcomes.js'
 import type { Outcome, Place, Problem } from '../../problems.js'
 import type { StyledMark } from '../marks/styled-mark.js'
+import type { Art, PlacedArt, TextRun } from '../piece.js'
+import { drawTextBlock } from '../text/text-block.js'
 import { type TypeScale, wordRules } from '../text/type-scale.js'
 import type { Typeface } from '../typeface/typeface.js'
 import { type Fit, fitWords, type NoFit, type WordInRoom } from '../word/fit-words.js'
-import type { Face, LaidOutFace, WordSlot } from './face.js'
+import type { Face, LaidOutFace, TextSlot, WordSlot } from './face.js'
 import { type FaceLayouter, faceLayouter } from './lay-out-face.js'
 import { noFitProblem, noRoomProblem } from './size-problem.js'
 import { type SlotWord, slotWordFinder } from './slot-words.js'
-import { textOffArt } from './text-off-art.js'
+import { textOffFace } from './text-off-face.js'
 
 export interface FaceFitting {
   /** Keeps what it laid out; a new one where left out. */
@@ -35,6 +37,7 @@ export interface FoundWord {
 export interface FittedFace<F extends Face> extends LaidOutFace {
   readonly face: F
   readonly words: readonly FoundWord[]
+  readonly texts: readonly PlacedArt[]
 }
 
 /** Faces laid out, and the size of each group of their words. */
@@ -55,6 +58,7 @@ export async function fitFaces<F extends Face>(
   fitting: FaceFitting,
 ): Promise<Outcome<FittedFaces<F>>> {
   const layOut = fitting.layOut ?? faceLayouter()
+  const drawText = textDrawer(fitting.typeface)
   // One after another: all at once would be no faster and would hold every face's workings in memory.
   const laidOut: LaidOutFace[] = []
   for (const face of faces) laidOut.push(await layOut(face, fitting.typeface))
@@ -63,10 +67,13 @@ export async function fitFaces<F extends Face>(
     const words = Object.entries(face.slots).flatMap(([name, slot]): FoundWord[] =>
       slot.kind === 'word' ? [{ slot, box: slotBox(slots, name) }] : [],
     )
-    return { face, art, slots, words }
+    const texts = Object.entries(face.slots).flatMap(([name, slot]): PlacedArt[] =>
+      slot.kind === 'text' ? [drawText(slot, slotBox(slots, name))] : [],
+    )
+    return { face, art, slots, words, texts }
   })
   const outcome = fitAgain(fitted, fitting)
-  const [spilt] = laidOut.flatMap(({ art }) => textOffArt(art))
+  const [spilt] = fitted.flatMap(each => textOffFace(textOf(each), each.face))
   // A word too long for its card is the better thing to be told; where it is, other text seldom has room either.
   return outcome.ok && spilt !== undefined ? fail(noRoomProblem(spilt, fitting.place)) : outcome
 }
@@ -79,6 +86,30 @@ export function fitAgain<F extends Face>(
   const found = faces.flatMap(({ words }) => words)
   const fits = fitGroups(found, slotWordFinder(fitting.marks), fitting)
   return fits.ok ? succeed({ faces, fits: fits.value }) : fits
+}
+
+/** Draws a text once and gives the same art wherever it stands again in a slot of the same size. */
+function textDrawer(typeface: Typeface): (slot: TextSlot, box: Box) => PlacedArt {
+  const known = new Map<string, Art>()
+  return ({ lines, style }, { xMm, yMm, widthMm, heightMm }) => {
+    const room = { widthMm, heightMm }
+    const key = JSON.stringify([lines, style, room])
+    const art = known.get(key) ?? drawTextBlock({ typeface, lines, style, room })
+    known.set(key, art)
+    return { art, xMm, yMm }
+  }
+}
+
+/** The text on a face but for its words, where it stands. */
+function textOf({ art, texts }: Pick<FittedFace<Face>, 'art' | 'texts'>): readonly TextRun[] {
+  const inSlots = texts.flatMap(placed =>
+    placed.art.text.map(run => ({
+      ...run,
+      xMm: run.xMm + placed.xMm,
+      baselineMm: run.baselineMm + placed.yMm,
+    })),
+  )
+  return [...art.text, ...inSlots]
 }
 
 export function slotBox(slots: ReadonlyMap<string, Box>, name: string): Box {

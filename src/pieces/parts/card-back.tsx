@@ -3,19 +3,18 @@ import type { BackKind } from '../../plan/plan.js'
 import type { Card } from '../../sets/card-set.js'
 import { soundsInASentence } from '../../words/sounds-in-words.js'
 import type { Word } from '../../words/word.js'
-import type { CardFace, SlotContent } from '../faces/face.js'
+import { type CardFace, faceOf, mm, type SlotContent } from '../faces/face.js'
 import { Slot } from '../faces/slot.js'
 import type { Art } from '../piece.js'
 import {
   breakLines,
   breakLinesWithin,
-  Lines,
   linesHeight,
   type TextMeasure,
   type TextStyle,
 } from '../text/text-lines.js'
 import type { TypeScale } from '../text/type-scale.js'
-import { CardFrame, contentWidthMm } from './card-frame.js'
+import { CardFrame, contentRoom } from './card-frame.js'
 import { textRoom } from './text-card.js'
 
 /** A teacher's picture as read from its file. */
@@ -42,8 +41,7 @@ export interface CardBackRequest {
 export function cardBackFace(request: CardBackRequest): CardFace {
   const { card, size } = request
   const { tree, slots } = contentOf(request)
-  const { id, kind, number, copy } = card
-  return { ...size, id, kind, number, copy, text: [], tree, slots }
+  return { ...faceOf(card, size), text: [], tree, slots }
 }
 
 interface BackContent {
@@ -81,40 +79,32 @@ function textContent({ type, measure, size, textMm }: CardBackRequest, text: str
   return {
     tree: (
       <CardFrame type={type} border={undefined}>
-        <div
-          style={{
-            display: 'flex',
-            flexGrow: 1,
-            width: '100%',
-            alignItems: 'center',
-            justifyContent: 'center',
-          }}
-        >
-          <Lines lines={lines} style={style} />
-        </div>
+        <Slot name="text" style={{ flexGrow: 1, width: '100%' }} />
       </CardFrame>
     ),
-    slots: {},
+    slots: { text: { kind: 'text', lines, style } },
   }
 }
 
 /** The word marked, and its sounds counted and divided. */
 function answerContent({ type, measure, size }: CardBackRequest, word: Word): BackContent {
   const style: TextStyle = { sizeMm: type.textMm, align: 'centre' }
-  const lines = breakLines(
-    soundsInASentence(word),
-    contentWidthMm(size.widthMm, undefined) - 4,
-    style,
-    measure,
-  )
+  const { widthMm } = contentRoom(size, undefined, type)
+  const lines = breakLines(soundsInASentence(word), widthMm - 4, style, measure)
   return {
     tree: (
       <CardFrame type={type} border={undefined}>
         <Slot name="word" style={{ flexGrow: 1, width: '100%' }} />
-        <Lines lines={lines} style={style} />
+        <Slot
+          name="sounds"
+          style={{ width: '100%', height: mm(linesHeight(lines.length, style.sizeMm)), flexShrink: 0 }}
+        />
       </CardFrame>
     ),
-    slots: { word: { kind: 'word', word, marked: true, sizeGroup: 'back', align: 'centre', paddingMm: 2 } },
+    slots: {
+      word: { kind: 'word', word, marked: true, sizeGroup: 'back', align: 'centre', paddingMm: 2 },
+      sounds: { kind: 'text', lines, style },
+    },
   }
 }
 

@@ -1,4 +1,5 @@
-import type { CSSProperties, JSXNode } from 'satori/jsx'
+import type { JSXNode } from 'satori/jsx'
+import type { Size } from '../../geometry.js'
 import { mm } from '../faces/face.js'
 import type { TypeScale } from '../text/type-scale.js'
 import { borderDepthMm } from './card-border.js'
@@ -7,22 +8,21 @@ import { setMarkHeightMm } from './set-mark.js'
 /** Between the place of a border and whatever stands inside it. */
 const INSIDE_MM = 1
 
-/** How much of a piece's width is left for its content. */
-export function contentWidthMm(pieceWidthMm: number, border: string | undefined): number {
-  return pieceWidthMm - 2 * (borderDepthMm(border) + INSIDE_MM)
+/** The room for a piece's content: inside the border, above the set mark. */
+export function contentRoom({ widthMm, heightMm }: Size, border: string | undefined, type: TypeScale): Size {
+  const aroundMm = 2 * (borderDepthMm(border) + INSIDE_MM)
+  return { widthMm: widthMm - aroundMm, heightMm: heightMm - aroundMm - setMarkHeightMm(type) }
 }
 
 /** A piece's outermost box: its content keeps clear of the border, of the cut and of the set mark at the foot. */
 export function CardFrame({
   type,
   border,
-  direction = 'column',
   children,
 }: {
   readonly type: TypeScale
   /** The card's border, inside which the content stands. */
   readonly border: string | undefined
-  readonly direction?: CSSProperties['flexDirection']
   readonly children: JSXNode
 }) {
   const inset = borderDepthMm(border) + INSIDE_MM
@@ -30,7 +30,7 @@ export function CardFrame({
     <div
       style={{
         display: 'flex',
-        flexDirection: direction,
+        flexDirection: 'column',
         width: '100%',
         height: '100%',
         boxSizing: 'border-box',

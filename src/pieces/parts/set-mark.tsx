@@ -1,5 +1,6 @@
 import type { Card, CardSet } from '../../sets/card-set.js'
-import { mm } from '../faces/face.js'
+import { mm, type TextSlot } from '../faces/face.js'
+import { Slot } from '../faces/slot.js'
 import { breakLinesWithin, type TextMeasure } from '../text/text-lines.js'
 import type { TypeScale } from '../text/type-scale.js'
 import { borderDepthMm } from './card-border.js'
@@ -44,47 +45,45 @@ export function shortenSetTitle({
  * as the card: there the mark is the numbers alone, in that size, in the corner of the foot farthest from the corner
  * that is cut off.
  */
-export function SetMark({
+export function setMark({
   shortSetTitle,
   card,
   set,
   type,
-  border,
 }: {
   readonly shortSetTitle: string
   readonly card: Card
   readonly set: CardSet
   readonly type: TypeScale
+}): TextSlot {
+  const count = set.cards.reduce((most, other) => Math.max(most, other.number), 0)
+  const numbers = `${card.number}/${count}`
+  return {
+    kind: 'text',
+    lines: [type.large ? numbers : `${shortSetTitle} ${numbers}`],
+    style: { sizeMm: type.setMarkMm, color: '#595959', align: type.large ? 'left' : 'centre' },
+  }
+}
+
+/** Where the set mark stands, named `set mark`: the same on every piece of a set. */
+export function SetMarkSlot({
+  type,
+  border,
+}: {
+  readonly type: TypeScale
   /** The card's border, inside which the mark stands. */
   readonly border: string | undefined
 }) {
-  const count = set.cards.reduce((most, other) => Math.max(most, other.number), 0)
   return (
-    <div
+    <Slot
+      name="set mark"
       style={{
-        display: 'flex',
         position: 'absolute',
-        left: 0,
+        left: type.large ? mm(borderDepthMm(border) + CORNER_MM) : 0,
         right: 0,
-        justifyContent: type.large ? 'flex-start' : 'center',
-        paddingLeft: type.large ? mm(borderDepthMm(border) + CORNER_MM) : 0,
         bottom: mm(borderDepthMm(border) + 1),
         height: mm(setMarkHeightMm(type)),
-        alignItems: 'center',
       }}
-    >
-      {/* A box of its own, so that the text's width is known and not the card's. */}
-      <div
-        style={{
-          display: 'flex',
-          fontSize: mm(type.setMarkMm),
-          lineHeight: 1.2,
-          color: '#595959',
-          whiteSpace: 'nowrap',
-        }}
-      >
-        {type.large ? `${card.number}/${count}` : `${shortSetTitle} ${card.number}/${count}`}
-      </div>
-    </div>
+    />
   )
 }

@@ -6,6 +6,8 @@ import { unpackFont } from './woff.js'
 export interface FontFile {
   /** TTF or OTF. */
   readonly bytes: Uint8Array
+  /** How far the font file asks for room above and below its baseline, in em; both positive. */
+  readonly lineRoom: { readonly aboveEm: number; readonly belowEm: number }
   covers(codePoint: number): boolean
   shape(text: string, unligated: readonly Range[]): readonly RawGlyph[]
   outline(glyph: number): GlyphOutline
@@ -39,9 +41,11 @@ export function openFontFile(packed: Uint8Array): FontFile | undefined {
   if (covered.size === 0 || face.upem === 0) return undefined
   const font = new hb.Font(face)
   const em = face.upem
+  const { ascender, descender } = font.hExtents()
   const outlines = new Map<number, GlyphOutline>()
   return {
     bytes,
+    lineRoom: { aboveEm: ascender / em, belowEm: -descender / em },
     covers: codePoint => covered.has(codePoint),
     shape(text, unligated) {
       const buffer = new hb.Buffer()

@@ -14,7 +14,7 @@ export interface TypefaceFiles {
   readonly extendedBold?: Uint8Array
 }
 
-/** Heights measured from the outlines themselves, in em, all positive. */
+/** Heights in em, all positive; measured from the outlines themselves but for `middle`. */
 export interface TypefaceMetrics {
   /** Ink of the letter x above the baseline. */
   readonly xHeight: number
@@ -24,6 +24,8 @@ export interface TypefaceMetrics {
   readonly ascender: number
   /** Lowest ink of g j p q y, below the baseline. */
   readonly descender: number
+  /** The middle of a line of running text above its baseline, as the font file divides the line. */
+  readonly middle: number
 }
 
 export interface Typeface {
@@ -102,5 +104,6 @@ function measure(font: FontFile): TypefaceMetrics {
     capHeight: highest('H'),
     ascender: highest('bdfhklt'),
     descender: Math.max(...ink('gjpqy').map(({ bottom }) => bottom)),
+    middle: (font.lineRoom.aboveEm - font.lineRoom.belowEm) / 2,
   }
 }
