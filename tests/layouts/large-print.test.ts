@@ -5,6 +5,7 @@ import type { TextRun } from '../../src/pieces/piece.js'
 import { leastEmMm } from '../../src/pieces/text/type-size.js'
 import type { TypeSize } from '../../src/plan/plan.js'
 import { bundledTypeface } from '../pieces/bundled-typefaces.js'
+import { exampleItems, examples, withKeys } from './example-items.js'
 import { marshWithClues, printItem } from './print-item.js'
 
 const andika = bundledTypeface('andika')
@@ -16,14 +17,11 @@ const sizes: readonly (readonly [string, TypeSize])[] = [
   ['x-height 7 mm', { kind: 'x-height', mm: 7 }],
 ]
 
-/** Every layout of loose pieces, with what changes a face most; a tag under a mark on all of them. */
-const options: Readonly<Record<string, string>> = {
-  bingo: ', boards: 2',
-  'closed-sort': ', sort: how the plural is made',
-  'matching-pairs': ', pair: plural',
-  'word-cards': ', back: answer, border: double round, key: strip',
-}
-const pieceLayouts = layouts.filter(layout => layout.kind === 'pieces').map(layout => layout.name)
+/** Every layout of loose pieces, in the ways that change a face most; a tag under a mark on all of them. */
+const items = layouts.filter(layout => layout.kind === 'pieces').flatMap(exampleItems)
+const pageItems = layouts
+  .filter(({ kind, name }) => kind === 'pages' && !examples[name]?.forTeacher)
+  .flatMap(exampleItems)
 const plan = marshWithClues.replace('  - pattern: consonant-digraph\n', '  - {letters: sh, tag: q}\n')
 
 function textOnPieces({ sheets }: PrintedItem): readonly TextRun[] {
@@ -32,9 +30,8 @@ function textOnPieces({ sheets }: PrintedItem): readonly TextRun[] {
   )
 }
 
-function textOnPages({ sheets }: PrintedItem, kind: string): readonly TextRun[] {
-  const pages = sheets.filter(sheet => sheet.kind === kind)
-  return pages.flatMap(page => page.furniture.flatMap(({ art }) => art.text))
+function textOnPages({ sheets }: PrintedItem): readonly TextRun[] {
+  return sheets.flatMap(page => page.furniture.flatMap(({ art }) => art.text))
 }
 
 /** Those that are smaller than the size asked for, with their size. */
@@ -44,19 +41,14 @@ function tooSmall(runs: readonly TextRun[], size: TypeSize): readonly string[] {
 }
 
 describe.each(sizes)('at size %s', (written, size) => {
-  it.each(pieceLayouts)('nothing on a piece of %s is smaller', async layout => {
-    const item = await printItem(
-      `{layout: ${layout}, size: ${written}, paper: tabloid${options[layout] ?? ''}}`,
-      plan,
-    )
-    const text = textOnPieces(item)
+  it.each(items)('nothing on a piece of %s is smaller', async item => {
+    const text = textOnPieces(await printItem(withKeys(item, `size: ${written}`, 'paper: tabloid'), plan))
     expect(text.length).toBeGreaterThan(5)
     expect(tooSmall(text, size)).toEqual([])
   })
 
-  it.each(['key', 'blank-list'])('nothing on the children’s page of %s is smaller', async layout => {
-    const item = await printItem(`{layout: ${layout}, size: ${written}}`, plan)
-    const text = textOnPages(item, layout === 'key' ? 'key' : 'list')
+  it.each(pageItems)('nothing on the children’s pages of %s is smaller', async item => {
+    const text = textOnPages(await printItem(withKeys(item, `size: ${written}`, 'cover: no'), plan))
     expect(text.length).toBeGreaterThan(3)
     expect(tooSmall(text, size)).toEqual([])
   })

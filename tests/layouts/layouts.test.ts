@@ -1,6 +1,5 @@
 import { join } from 'node:path'
 import { describe, expect, it } from 'vitest'
-import { layouts } from '../../layouts/index.js'
 import type { PrintedItem } from '../../src/files/printed-plan.js'
 import { mmToPoints } from '../../src/geometry.js'
 import { putPlanOnSheets } from '../../src/pipeline.js'
@@ -131,25 +130,6 @@ describe('word-cards', () => {
     const text = at(back, id).piece.art.flatMap(({ art }) => art.text.map(run => run.text))
     expect(text).toContain('3 sounds: r·ee·d')
   })
-})
-
-describe('large print', () => {
-  const withClues = marshPlan.replace(
-    '[reed, marsh, shrimp,',
-    '[{word: reed, clue: a tall grass}, {word: marsh, clue: wet land}, {word: shrimp, clue: it swims},',
-  )
-
-  it.each(layouts.filter(layout => layout.kind === 'pieces').map(layout => layout.name))(
-    'has nothing on the faces of %s smaller than the size asked for',
-    async layout => {
-      const subset = layout === 'chain-cards' ? ', words: [reed, marsh, shrimp]' : ''
-      const item = await print(`{layout: ${layout}, size: 24 pt${subset}}`, withClues)
-      const runs = pieces(item).flatMap(piece => piece.art.flatMap(({ art }) => art.text))
-      expect(runs.length).toBeGreaterThan(0)
-      const small = runs.filter(run => mmToPoints(run.sizeMm) < 24 - 0.05)
-      expect(small.map(run => `${run.text}: ${mmToPoints(run.sizeMm).toFixed(1)} pt`)).toEqual([])
-    },
-  )
 })
 
 describe('open-sort', () => {

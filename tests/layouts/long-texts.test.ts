@@ -4,6 +4,7 @@ import type { PrintedItem } from '../../src/files/printed-plan.js'
 import type { Size } from '../../src/geometry.js'
 import type { PlacedArt } from '../../src/pieces/piece.js'
 import { formatProblem } from '../../src/problems.js'
+import { examples, itemOf } from './example-items.js'
 import { linesOn, piecesOf, printAll, printItem } from './print-item.js'
 
 /** As long as a plan takes them. */
@@ -28,9 +29,9 @@ print:
 
 describe('with a title and texts as long as a plan takes', () => {
   it.each(layouts.map(layout => layout.name))('%s keeps its ink on its pages and pieces', async layout => {
-    const room = ['call-cards', 'chain-cards'].includes(layout) ? ', across: 1, down: 3' : ''
+    const item = itemOf(layout, examples[layout]?.roomForLongTexts ?? '')
     // Labels and checklists tell of the sets of their plan.
-    const printed = await printAll([`{layout: ${layout}${room}}`, '{layout: open-sort, name: set}'], plan)
+    const printed = await printAll([item, '{layout: open-sort, name: set}'], plan)
     if (!printed.ok) throw new Error(printed.problems.map(formatProblem).join('\n'))
     expect(printed.value.flatMap(overflowing)).toEqual([])
   })

@@ -1,0 +1,57 @@
+import satori from 'satori'
+import { describe, expect, it, vi } from 'vitest'
+import { layouts } from '../../layouts/index.js'
+import type { PrintedItem } from '../../src/files/printed-plan.js'
+import { formatProblem } from '../../src/problems.js'
+import { exampleItems } from './example-items.js'
+import { printAll } from './print-item.js'
+
+vi.mock(import('satori'), async load => {
+  const real = await load()
+  return { ...real, default: vi.fn(real.default) }
+})
+
+/** What the items print, and how often satori laid something out for it. */
+async function countLayouts(items: readonly string[]) {
+  vi.mocked(satori).mockClear()
+  const printed = await printAll(items)
+  if (!printed.ok) throw new Error(printed.problems.map(formatProblem).join('\n'))
+  return { printed: printed.value, count: vi.mocked(satori).mock.calls.length }
+}
+
+/** Fronts and backs, cards with a word and cards with a text: pieces of one shape differ in what fills their slots. */
+function shapesOf({ sheets }: PrintedItem): number {
+  const shapes = sheets.flatMap(({ side, pieces }) =>
+    pieces.map(({ piece }) => `${side} ${piece.kind} ${piece.fontPt === undefined ? 'text' : 'word'}`),
+  )
+  return new Set(shapes).size
+}
+
+/** Pages that a layout makes; the cover is put together without satori. */
+function pagesOf({ sheets }: PrintedItem): number {
+  return sheets.filter(({ kind }) => kind !== 'pieces' && kind !== 'cover').length
+}
+
+describe('pieces of one shape', () => {
+  it.each(layouts.filter(({ kind }) => kind !== 'sheets').flatMap(exampleItems))(
+    'are laid out once: %s',
+    async item => {
+      const { printed, count } = await countLayouts([item])
+      expect(count).toBe(shapesOf(printed[0]!) + pagesOf(printed[0]!))
+    },
+  )
+
+  it.each(layouts.filter(({ kind }) => kind === 'sheets').flatMap(exampleItems))(
+    'are laid out once where labels and lists tell of them: %s',
+    async item => {
+      const { count } = await countLayouts(['{layout: word-cards}', item])
+      expect(count).toBe(1)
+    },
+  )
+
+  it('are laid out once for thirty boards, and each page of the caller’s sheet', async () => {
+    const { printed, count } = await countLayouts(['{layout: bingo, boards: 30, grid: 3x3}'])
+    expect(printed[0]!.sheets.filter(({ kind }) => kind === 'pieces')).toHaveLength(30)
+    expect(count).toBe(1 + pagesOf(printed[0]!))
+  })
+})
