@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
-import { contentWidthMm } from '../../../src/pieces/parts/card-frame.js'
+import { contentRoom } from '../../../src/pieces/parts/card-frame.js'
+import { typeScale } from '../../../src/pieces/text/type-scale.js'
 import { leastEmMm } from '../../../src/pieces/text/type-size.js'
 import { fitWords } from '../../../src/pieces/word/fit-words.js'
 import { putPlanOnSheets } from '../../../src/pipeline.js'
@@ -8,6 +9,7 @@ import { bundledTypeface } from '../../pieces/bundled-typefaces.js'
 import { filesInMemory } from '../../plan/reading.js'
 
 const andika = bundledTypeface('andika')
+const type = typeScale({ kind: 'large' }, andika)
 const leastMm = leastEmMm(andika, { kind: 'large' })
 
 async function cardsOf(word: string, options: string) {
@@ -21,7 +23,8 @@ async function cardsOf(word: string, options: string) {
 /** Whether the word could be this many times as large as it must be, on a card of this width. */
 function couldBe(times: number, word: string, cardWidthMm: number): boolean {
   // Within its frame the card keeps a twenty-second of its width free on both sides of the word.
-  const room = { widthMm: contentWidthMm(cardWidthMm, undefined) - cardWidthMm / 11, heightMm: 1000 }
+  const inside = contentRoom({ widthMm: cardWidthMm, heightMm: 1000 }, undefined, type)
+  const room = { ...inside, widthMm: inside.widthMm - cardWidthMm / 11 }
   const sizeMm = leastMm * times
   const words = [{ word, spans: [], room }]
   return 'sizeMm' in fitWords({ typeface: andika, words, large: true, minimumMm: sizeMm, maximumMm: sizeMm })
