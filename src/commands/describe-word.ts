@@ -15,7 +15,7 @@ export function describeWord(word: Word, why?: Explanation): readonly string[] {
       why === undefined ? `${pattern} ${letters} (${place})` : `${pattern} ${letters} (${place}): ${reason}`,
     ),
     ...(word.notes ?? []),
-    ...clueLines(word, why !== undefined),
+    ...clueLines(word),
   ]
   return lines.flatMap((line, index) => wrapLine(index === 0 ? line : `  ${line}`, 80))
 }
@@ -49,8 +49,8 @@ function partsOfSpeechOf({ partsOfSpeech, partsOfSpeechGuessed, plural }: Word):
   return `${parts}${endings}${partsOfSpeechGuessed ? '  (a guess)' : ''}`
 }
 
-/** The teacher's own clue, or drafts for one. */
-function clueLines({ clue, clueDrafts = [] }: Word, all: boolean): readonly string[] {
+/** The teacher's own clue, or a draft of one. */
+function clueLines({ clue, clueDraft }: Word): readonly string[] {
   if (clue !== undefined) return [`clue: ${clue}`]
-  return clueDrafts.slice(0, all ? clueDrafts.length : 1).map(draft => `draft of a clue: ${draft}`)
+  return clueDraft === undefined ? [] : [`draft of a clue: ${clueDraft}`]
 }

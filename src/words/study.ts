@@ -9,6 +9,7 @@ import { findPatterns } from './patterns/find-patterns.js'
 import { lexiconEvidence } from './patterns/lexicon-evidence.js'
 import type { StudiedLetters } from './patterns/pattern.js'
 import { heteronyms } from './pronunciation/listed-pronunciations.js'
+import { draftOf } from './senses/drafts.js'
 import { countOf, soundPieces } from './sound-pieces.js'
 import { soundingOf } from './sounding.js'
 import { shownPiece } from './sounds-in-words.js'
@@ -45,6 +46,7 @@ export function studyWord(planWord: PlanWord, lexicon: Lexicon, ways: ClassWays 
   const pieces = soundPieces({ word: letters, graphemes, divided, counting: countSounds })
   const notes = [...exceptions.map(each => `exception: ${each}`), ...heteronymNotes(text, entry)]
   const overridden = settledBy(overrides)
+  const clueDraft = draftOf(entry?.word ?? text)
   const word: Word = {
     text,
     known: entry !== undefined && entry.pronunciations.length > 0,
@@ -61,7 +63,7 @@ export function studyWord(planWord: PlanWord, lexicon: Lexicon, ways: ClassWays 
     ...(isGuess ? { partsOfSpeechGuessed: true as const } : {}),
     ...(overridden.length === 0 ? {} : { overridden }),
     ...(notes.length === 0 ? {} : { notes }),
-    ...(entry === undefined || entry.glosses.length === 0 ? {} : { clueDrafts: entry.glosses }),
+    ...(clueDraft === undefined ? {} : { clueDraft }),
     ...(clue === undefined ? {} : { clue }),
     ...(picture === undefined ? {} : { picture }),
   }

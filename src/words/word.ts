@@ -88,8 +88,8 @@ export interface Word {
   readonly overridden?: readonly Overridden[]
   /** What a teacher should know besides: spellings that no rule explains, ways of saying that she may choose from. */
   readonly notes?: readonly string[]
-  /** Short meanings from the lexicon, the familiar one first: drafts for a clue, not the teacher's words. */
-  readonly clueDrafts?: readonly string[]
+  /** A short meaning, the one that a child meets first: a draft for a clue, not the teacher's words. */
+  readonly clueDraft?: string
   readonly clue?: string
   /** Absolute path of the teacher's own picture. */
   readonly picture?: string

@@ -48,13 +48,9 @@ describe('study', () => {
       expect(flat).toContain(told)
   })
 
-  test('drafts of a clue are called drafts, the familiar sense first; the teacher’s own clue stands alone', async () => {
-    const { output } = await study(['wind'], true)
-    expect(output.match(/draft of a clue: .*/g)).toEqual([
-      'draft of a clue: air that moves',
-      'draft of a clue: a tendency or force that influences events',
-      'draft of a clue: extend in curves and turns',
-    ])
+  test('a draft of a clue is called a draft; the teacher’s own clue stands alone', async () => {
+    const { output } = await study(['wind'])
+    expect(output).toContain('  draft of a clue: air that moves')
     const own = await studyFile('word,clue\nwind,it fills the sail\n', { name: 'list.csv' })
     expect(own.output).toContain('  clue: it fills the sail')
     expect(own.output).not.toContain('draft')

@@ -110,7 +110,6 @@ describe('words to offer', () => {
     pronunciations: ['P AA1 N D'],
     familiarity: 300,
     partsOfSpeech: ['noun'],
-    glosses: [],
     unfit: false,
     name: false,
     heteronym: false,

@@ -10,14 +10,10 @@ import { jointModelPath, writeJointModel } from '../pronunciation/joint-model-fi
 import { heteronyms } from '../pronunciation/listed-pronunciations.js'
 import { orderPronunciations } from '../pronunciation/order.js'
 import { trainJointModel } from '../pronunciation/train-joint-model.js'
-import { gatherSenses } from '../senses/gather.js'
 import type { LexiconEntry } from './entry.js'
 import { lexiconPath } from './lexicon.js'
 import { readFamiliarity, readPronunciations } from './sources.js'
 import { writeLexicon } from './write-lexicon.js'
-
-/** Glosses of rarer words would make the file large and help no child. */
-const mostWithGlosses = 15_000
 
 /** A rarer look-alike explains no family: crosse is not the base of crosses. */
 const familiarBase = 20
@@ -33,12 +29,6 @@ const names = gatherNames({
   isCapitalised: word => heard.get(word)?.capitalised ?? false,
   hasPartOfSpeech: word => partsOfSpeech.has(word),
 })
-const glosses = gatherSenses({
-  words: words.toSorted((a, b) => familiarity(b) - familiarity(a)).slice(0, mostWithGlosses),
-  partsOfSpeech: word => partsOfSpeech.get(word) ?? [],
-  familiarity,
-  isUnfit: word => unfit.has(word),
-})
 
 const listed = new Map(words.map(word => [word, orderPronunciations(word, pronunciations.get(word) ?? [])]))
 const family = { firstOf: (base: string) => (isBase(base) ? listed.get(base)?.[0] : undefined) }
@@ -52,7 +42,6 @@ const entries = words.filter(isWord).map(
     pronunciations: pronunciationsOf(word),
     familiarity: familiarity(word),
     partsOfSpeech: partsOfSpeech.get(word) ?? [],
-    glosses: glosses.get(word) ?? [],
     unfit: unfit.has(word),
     name: names.has(word),
     heteronym: heteronyms().has(word),

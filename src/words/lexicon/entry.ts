@@ -10,8 +10,6 @@ export interface LexiconEntry {
   readonly familiarity: number
   /** Commonest first. */
   readonly partsOfSpeech: readonly PartOfSpeech[]
-  /** Short drafts of its meaning, the familiar sense first. */
-  readonly glosses: readonly string[]
   /** Not to be offered to children. */
   readonly unfit: boolean
   /** A name and nothing else. */

@@ -4,13 +4,13 @@
  * Little-endian. Header: the mark, then as 32-bit numbers the count of words n and where each section begins.
  * Sections: `wordEnds` (n numbers, where each word ends in `words`), `recordEnds` (n), `familiarity` (n),
  * `order` (n, indices by familiarity), `words` (UTF-8, sorted by bytes), `records`.
- * A record: flags, then three lists, each a count and its entries: parts of speech (a byte each), pronunciations
- * (length and a byte a sound), glosses (16-bit length and UTF-8).
+ * A record: flags, then two lists, each a count and its entries: parts of speech (a byte each) and pronunciations
+ * (length and a byte a sound).
  */
 import { consonants, vowels } from '../alignment/arpabet.js'
 import type { PartOfSpeech } from '../word.js'
 
-export const fileMark = 'OAKTAG LEXICON 1'
+export const fileMark = 'OAKTAG LEXICON 2'
 export const sections = ['wordEnds', 'recordEnds', 'familiarity', 'order', 'words', 'records'] as const
 export type Section = (typeof sections)[number]
 export const headerBytes = fileMark.length + 4 + 4 * (sections.length + 1)

@@ -111,10 +111,5 @@ function readRecord(bytes: Buffer, start: number): Omit<LexiconEntry, 'word' | '
     heteronym: (flags & flagBits.heteronym) !== 0,
     partsOfSpeech: list(() => partsOfSpeech[byte()]!),
     pronunciations: list(pronunciation),
-    glosses: list(() => {
-      const length = bytes.readUInt16LE(at)
-      at += 2 + length
-      return bytes.toString('utf8', at - length, at)
-    }),
   }
 }

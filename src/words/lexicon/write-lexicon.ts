@@ -51,15 +51,7 @@ function recordOf(entry: LexiconEntry): Buffer {
     const sounds = pronunciation.split(' ')
     bytes.push(sounds.length, ...sounds.map(sound => byteFor(sound, entry.word)))
   }
-  bytes.push(entry.glosses.length)
-  const parts = [Buffer.from(bytes)]
-  for (const gloss of entry.glosses) {
-    const text = Buffer.from(gloss)
-    const length = Buffer.alloc(2)
-    length.writeUInt16LE(text.length)
-    parts.push(length, text)
-  }
-  return Buffer.concat(parts)
+  return Buffer.from(bytes)
 }
 
 function byteFor(sound: string, word: string): number {

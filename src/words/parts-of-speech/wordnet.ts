@@ -69,7 +69,6 @@ function sensesBy(
 export interface Synset {
   /** As written: names keep their capitals. */
   readonly words: readonly string[]
-  readonly gloss: string
   /** Synset type `@i`: an instance, that is a single person, place or thing with a name. */
   readonly isInstance: boolean
 }
@@ -90,6 +89,6 @@ export function readSynsets(partOfSpeech: OpenClass, visit: (offset: number, syn
     const wordCount = Number.parseInt(fields[3]!, 16)
     const words: string[] = []
     for (let index = 0; index < wordCount; index++) words.push(fields[4 + 2 * index]!.replace(/\(.*\)$/, ''))
-    visit(Number(fields[0]), { words, gloss: line.slice(bar + 2).trim(), isInstance: fields.includes('@i') })
+    visit(Number(fields[0]), { words, isInstance: fields.includes('@i') })
   }
 }
