@@ -2,7 +2,8 @@ import type { Size } from '../../src/geometry.js'
 import { type Face, mm } from '../../src/pieces/faces/face.js'
 import { flowPages, type Row } from '../../src/pieces/faces/flow-page.js'
 import { Rule, TickBox } from '../../src/pieces/parts/rules.js'
-import { breakLines, Lines, linesHeight, type TextMeasure } from '../../src/pieces/text/text-lines.js'
+import { breakLines, linesHeight, type TextMeasure } from '../../src/pieces/text/break-lines.js'
+import { Lines } from '../../src/pieces/text/lines.js'
 import type { CardSet } from '../../src/sets/card-set.js'
 
 /** The caller's order with a box to tick for each call, and the boards that come to their first line there. */

@@ -7,10 +7,10 @@ import { type KeyRequest, roomForTag } from '../../src/pieces/parts/key-rows.js'
 import {
   breakLines,
   breakLinesWithin,
-  Lines,
   linesHeight,
   type TextStyle,
-} from '../../src/pieces/text/text-lines.js'
+} from '../../src/pieces/text/break-lines.js'
+import { Lines } from '../../src/pieces/text/lines.js'
 import { wordRules } from '../../src/pieces/text/type-scale.js'
 
 /** How large a key is that is a page of its own. */

@@ -1,6 +1,6 @@
 import type { Row } from '../../src/pieces/faces/flow-page.js'
 import { tableRows, textRow } from '../../src/pieces/parts/table-rows.js'
-import type { TextMeasure } from '../../src/pieces/text/text-lines.js'
+import type { TextMeasure } from '../../src/pieces/text/break-lines.js'
 import type { CardSet } from '../../src/sets/card-set.js'
 import { soundsInWords } from '../../src/words/sounds-in-words.js'
 

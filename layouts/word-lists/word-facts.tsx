@@ -1,7 +1,8 @@
 /** What the marked list says beside each word. */
 import type { JSXNode } from 'satori/jsx'
 import { mm } from '../../src/pieces/faces/face.js'
-import { breakLines, Lines, linesHeight, type TextStyle } from '../../src/pieces/text/text-lines.js'
+import { breakLines, linesHeight, type TextStyle } from '../../src/pieces/text/break-lines.js'
+import { Lines } from '../../src/pieces/text/lines.js'
 import { soundsInWords } from '../../src/words/sounds-in-words.js'
 import type { Word } from '../../src/words/word.js'
 import type { LayoutRequest } from '../layout.js'

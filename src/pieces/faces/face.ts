@@ -8,7 +8,7 @@ import type { Box, Size } from '../../geometry.js'
 import type { Card, CardKind } from '../../sets/card-set.js'
 import type { Word } from '../../words/word.js'
 import type { Art, PlacedMark } from '../piece.js'
-import type { TextStyle } from '../text/text-lines.js'
+import type { TextStyle } from '../text/break-lines.js'
 
 /** satori rounds boxes to whole units; at 20 units a millimetre that is 0.05 mm. */
 export const UNITS_PER_MM = 20

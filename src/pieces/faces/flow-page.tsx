@@ -1,7 +1,8 @@
 import type { JSXNode } from 'satori/jsx'
 import { pointsToMm, type Size } from '../../geometry.js'
 import { WritingLine } from '../parts/rules.js'
-import { breakLines, Lines, linesHeight, type TextMeasure, type TextStyle } from '../text/text-lines.js'
+import { breakLines, linesHeight, type TextMeasure, type TextStyle } from '../text/break-lines.js'
+import { Lines } from '../text/lines.js'
 import { type Face, mm, type SlotContent } from './face.js'
 
 /** A row of a list: its height is fixed before it is laid out, so that a page can be filled without trying. */

@@ -12,7 +12,7 @@ import {
   linesHeight,
   type TextMeasure,
   type TextStyle,
-} from '../text/text-lines.js'
+} from '../text/break-lines.js'
 import type { TypeScale } from '../text/type-scale.js'
 import { CardFrame, contentRoom } from './card-frame.js'
 import { textRoom } from './text-card.js'

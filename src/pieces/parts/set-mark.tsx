@@ -1,7 +1,7 @@
 import type { Card, CardSet } from '../../sets/card-set.js'
 import { mm, type TextSlot } from '../faces/face.js'
 import { Slot } from '../faces/slot.js'
-import { breakLinesWithin, type TextMeasure } from '../text/text-lines.js'
+import { breakLinesWithin, type TextMeasure } from '../text/break-lines.js'
 import type { TypeScale } from '../text/type-scale.js'
 import { borderDepthMm } from './card-border.js'
 

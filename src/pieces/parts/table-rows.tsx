@@ -1,6 +1,7 @@
 import { mm } from '../faces/face.js'
 import type { Row } from '../faces/flow-page.js'
-import { breakLines, Lines, linesHeight, type TextMeasure, type TextStyle } from '../text/text-lines.js'
+import { breakLines, linesHeight, type TextMeasure, type TextStyle } from '../text/break-lines.js'
+import { Lines } from '../text/lines.js'
 import { Rule } from './rules.js'
 
 export interface TableColumn {

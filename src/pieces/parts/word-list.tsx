@@ -6,7 +6,7 @@ import { flowPages, type Heading, headingHeight, type Row, rowsHeight } from '..
 import { Slot } from '../faces/slot.js'
 import { slotWordFinder } from '../faces/slot-words.js'
 import type { StyledMark } from '../marks/styled-mark.js'
-import { linesHeight } from '../text/text-lines.js'
+import { linesHeight } from '../text/break-lines.js'
 import { type TypeScale, wordRules } from '../text/type-scale.js'
 import type { Typeface } from '../typeface/typeface.js'
 import { measureWord } from '../word/word-art.js'

@@ -1,4 +1,4 @@
-import { breakLines, type TextMeasure, type TextStyle } from './text-lines.js'
+import { breakLines, type TextMeasure, type TextStyle } from './break-lines.js'
 
 /** Near enough for the eye. */
 const STEP_MM = 0.5

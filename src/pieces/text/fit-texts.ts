@@ -1,7 +1,7 @@
 import { MM_PER_POINT, mmToPoints, type Size, saySize } from '../../geometry.js'
 import { failWith, succeed } from '../../outcomes.js'
 import { errorAt, type Outcome, type Place, type Problem } from '../../problems.js'
-import { LINE_HEIGHT, type TextMeasure } from './text-lines.js'
+import { LINE_HEIGHT, type TextMeasure } from './break-lines.js'
 
 /** A text on a piece, which may run over several lines but is broken between its words only. */
 export interface TextInRoom {

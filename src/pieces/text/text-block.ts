@@ -2,8 +2,8 @@ import type { Size } from '../../geometry.js'
 import { moveArt } from '../art/move-art.js'
 import type { Art } from '../piece.js'
 import type { Typeface } from '../typeface/typeface.js'
+import { LINE_HEIGHT, linesHeight, type TextStyle } from './break-lines.js'
 import { drawTextLine } from './text-line.js'
-import { LINE_HEIGHT, linesHeight, type TextStyle } from './text-lines.js'
 
 export interface TextBlock {
   readonly typeface: Typeface

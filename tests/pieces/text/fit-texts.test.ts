@@ -1,8 +1,8 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { balancedLines } from '../../../src/pieces/text/balanced-lines.js'
+import { breakLines, linesHeight } from '../../../src/pieces/text/break-lines.js'
 import { fitTexts } from '../../../src/pieces/text/fit-texts.js'
-import { breakLines, linesHeight } from '../../../src/pieces/text/text-lines.js'
 
 /** Every letter half an em wide: sizes can be checked by hand. */
 const measure = (text: string, sizeMm: number) => text.length * sizeMm * 0.5

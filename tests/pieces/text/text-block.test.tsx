@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest'
 import { faceLayouter } from '../../../src/pieces/faces/lay-out-face.js'
 import type { Art } from '../../../src/pieces/piece.js'
+import type { TextStyle } from '../../../src/pieces/text/break-lines.js'
+import { Lines } from '../../../src/pieces/text/lines.js'
 import { drawTextBlock } from '../../../src/pieces/text/text-block.js'
-import { Lines, type TextStyle } from '../../../src/pieces/text/text-lines.js'
 import { bundledTypeface, bundledTypefaces } from '../bundled-typefaces.js'
 
 const room = { widthMm: 60, heightMm: 30 }

@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { breakLines, breakLinesWithin } from '../../../src/pieces/text/text-lines.js'
+import { breakLines, breakLinesWithin } from '../../../src/pieces/text/break-lines.js'
 
 /** Every character half an em wide: widths can be counted by hand. */
 const measure = (text: string, sizeMm: number) => text.length * sizeMm * 0.5
