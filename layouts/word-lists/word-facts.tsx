@@ -1,7 +1,7 @@
 /** What the marked list says beside each word. */
 import type { JSXNode } from 'satori/jsx'
 import { mm } from '../../src/pieces/faces/face.js'
-import { breakLines, linesHeight, type TextStyle } from '../../src/pieces/text/break-lines.js'
+import { atCommas, breakLines, linesHeight, type TextStyle } from '../../src/pieces/text/break-lines.js'
 import { Lines } from '../../src/pieces/text/lines.js'
 import { soundsInWords } from '../../src/words/sounds-in-words.js'
 import type { Word } from '../../src/words/word.js'
@@ -22,7 +22,7 @@ interface Column {
 
 /** Left to right. */
 const columns: readonly Column[] = [
-  { heading: 'sounds', share: 0.22, of: word => [soundsInWords(word)] },
+  { heading: 'sounds', share: 0.22, of: word => atCommas(soundsInWords(word)) },
   { heading: 'part of speech', share: 0.18, of: word => [word.partsOfSpeech.slice(0, 2).join(', ')] },
   { heading: 'plural', share: 0.32, of: pluralOf },
   { heading: 'clue', share: 0.28, of: word => [word.clue ?? ''] },

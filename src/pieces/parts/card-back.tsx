@@ -7,7 +7,7 @@ import { type CardFace, faceOf, mm, type SlotContent } from '../faces/face.js'
 import { Slot } from '../faces/slot.js'
 import type { Art } from '../piece.js'
 import {
-  breakLines,
+  breakAtCommas,
   breakLinesWithin,
   linesHeight,
   type TextMeasure,
@@ -90,7 +90,7 @@ function textContent({ type, measure, size, textMm }: CardBackRequest, text: str
 function answerContent({ type, measure, size }: CardBackRequest, word: Word): BackContent {
   const style: TextStyle = { sizeMm: type.textMm, align: 'centre' }
   const { widthMm } = contentRoom(size, undefined, type)
-  const lines = breakLines(soundsInASentence(word), widthMm - 4, style, measure)
+  const lines = breakAtCommas(soundsInASentence(word), widthMm - 4, style, measure)
   return {
     tree: (
       <CardFrame type={type} border={undefined}>

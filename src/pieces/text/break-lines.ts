@@ -50,6 +50,22 @@ function afterLastJoint(text: string): number {
   return Math.max(text.lastIndexOf('-'), text.lastIndexOf('·')) + 1
 }
 
+/** `4: b·o·x,` and `x counts two`: what may stand in lines of its own. */
+export function atCommas(text: string): readonly string[] {
+  return text.split(/(?<=,)\s+/)
+}
+
+/** In one line where it fits, and else broken at its commas first. */
+export function breakAtCommas(
+  text: string,
+  widthMm: number,
+  style: TextStyle,
+  measure: TextMeasure,
+): readonly string[] {
+  const fits = measure(text, style.sizeMm, style.weight) <= widthMm
+  return (fits ? [text] : atCommas(text)).flatMap(part => breakLines(part, widthMm, style, measure))
+}
+
 /** Breaks text and keeps at most `maximum` lines; the last one then ends in an ellipsis. */
 export function breakLinesWithin(
   text: string,

@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { breakLines, breakLinesWithin } from '../../../src/pieces/text/break-lines.js'
+import { breakAtCommas, breakLines, breakLinesWithin } from '../../../src/pieces/text/break-lines.js'
 
 /** Every character half an em wide: widths can be counted by hand. */
 const measure = (text: string, sizeMm: number) => text.length * sizeMm * 0.5
@@ -18,6 +18,16 @@ describe('running text', () => {
   it('breaks a long word after its hyphen or the dot between its sounds, if it has one', () => {
     expect(breakLines('n·eigh·b·or·h·oo·d', 24, style, measure)).toEqual(['n·eigh·b·or·', 'h·oo·d'])
     expect(breakLines('jack-in-the-box', 20, style, measure)).toEqual(['jack-in-', 'the-box'])
+  })
+
+  it('may be broken at its commas first, where it does not fit in one line', () => {
+    expect(breakAtCommas('4: b·o·x, x counts two', 50, style, measure)).toEqual(['4: b·o·x, x counts two'])
+    expect(breakAtCommas('4: b·o·x, x counts two', 34, style, measure)).toEqual(['4: b·o·x,', 'x counts two'])
+    expect(breakAtCommas('4: b·o·x, x counts two', 18, style, measure)).toEqual([
+      '4: b·o·x,',
+      'x counts',
+      'two',
+    ])
   })
 
   it('is shortened with an ellipsis that still fits', () => {
