@@ -13,7 +13,7 @@ words:                        # or the path of a .txt file (a word a line) or a 
   - reed
   - word: marsh
     clue: wet, grassy land
-    # sounds: m ar sh         # your own division of a word wins over ours
+    # sounds: m ar sh         # your own division wins over ours; silent letters so: c a k (e)
     # picture: marsh.png      # your own picture, PNG or JPEG, beside this file
   - heron
   - splash

@@ -5,8 +5,8 @@ import { errorAt, type Outcome, type Place, type Problem } from '../problems.js'
 import { alignWord } from './alignment/graphemes.js'
 import { spell } from './alignment/spelling.js'
 import { type DividedPart, fitDivision, readDivision } from './alignment/teacher-division.js'
-import { divisionProblems } from './division-problems.js'
 import type { Lexicon, LexiconEntry } from './lexicon/entry.js'
+import { soundProblems } from './overrides/sound-problems.js'
 import { inAccent, type Spoken } from './pronunciation/accent.js'
 import { derivePronunciation } from './pronunciation/derive.js'
 import { installedGuesser } from './pronunciation/joint-model-file.js'
@@ -79,7 +79,7 @@ function teachersSounding(
   }
   if (!isKnown) return succeed(sounding)
   const ours = alignWord(text, listed[0]!).graphemes
-  return outcomeOf(sounding, divisionProblems({ text, place, division, fitted, ours, asShown }))
+  return outcomeOf(sounding, soundProblems({ text, place, division, fitted, ours, asShown }))
 }
 
 function guessedFor(text: string, parts: readonly DividedPart[]): string {

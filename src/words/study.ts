@@ -1,9 +1,11 @@
 /** A plan's word and the lexicon → the word, studied. What the teacher says wins over what we find. */
-import { succeed } from '../outcomes.js'
+import { outcomeOf } from '../outcomes.js'
 import type { Plan, PlanWord, WordOverrides } from '../plan/plan.js'
 import type { Outcome } from '../problems.js'
 import { pluralOf } from './endings/plural.js'
 import type { Lexicon, LexiconEntry } from './lexicon/entry.js'
+import { overrideProblems } from './overrides/override-problems.js'
+import { withTeachersFindings } from './overrides/teacher-findings.js'
 import { guessPartsOfSpeech } from './parts-of-speech/guess.js'
 import { findPatterns } from './patterns/find-patterns.js'
 import { lexiconEvidence } from './patterns/lexicon-evidence.js'
@@ -14,7 +16,6 @@ import { countOf, soundPieces } from './sound-pieces.js'
 import { soundingOf } from './sounding.js'
 import { shownPiece } from './sounds-in-words.js'
 import { divideSyllables } from './syllables/divide.js'
-import { withTeachersFindings } from './teacher-findings.js'
 import type { Overridden, PartOfSpeech, Plural, Word, WordSource } from './word.js'
 
 /** What a plan says of all its words: the class's accent where it is not the lexicon's, what it counts as a sound. */
@@ -67,7 +68,10 @@ export function studyWord(planWord: PlanWord, lexicon: Lexicon, ways: ClassWays 
     ...(clue === undefined ? {} : { clue }),
     ...(picture === undefined ? {} : { picture }),
   }
-  return succeed(word, sounding.problems)
+  return outcomeOf(word, [
+    ...sounding.problems,
+    ...overrideProblems({ planWord, word: letters, found, entry, lexicon }),
+  ])
 }
 
 /** The word's pieces as a teacher may write them behind `sounds:`. */
@@ -150,5 +154,7 @@ function pluralFor({
   if (plural !== undefined) return { form: plural, rule: 'as the teacher writes it' }
   const isNoun = (word: string) => lexicon.lookUp(word)?.partsOfSpeech.includes('noun') === true
   const properName = entry?.name === true && text !== text.toLowerCase()
-  return pluralOf({ text, partsOfSpeech, pronunciation, isNoun, properName })
+  const isKnown = (entry?.pronunciations.length ?? 0) > 0
+  const guessed = !isKnown && planWord.overrides.partsOfSpeech === undefined
+  return pluralOf({ text, partsOfSpeech, pronunciation, isNoun, properName, guessed })
 }

@@ -52,7 +52,13 @@ describe('a word, studied', () => {
       partsOfSpeechGuessed: true,
       plural: { form: 'tide-pools', rule: 'add s' },
     })
-    expect(study('blorfing')).toMatchObject({ partsOfSpeech: ['verb', 'noun', 'adjective'] })
+    expect(study('blorfing')).toMatchObject({
+      source: 'guess',
+      partsOfSpeech: ['verb', 'noun', 'adjective'],
+      plural: null,
+    })
+    expect(study('blorfing', { partsOfSpeech: ['noun'] }).plural).toMatchObject({ form: 'blorfings' })
+    expect(study('glark-ring').plural).not.toBeNull()
     expect(study('dragonfly').partsOfSpeechGuessed).toBeUndefined()
     expect(study('reed').partsOfSpeechGuessed).toBeUndefined()
     expect(study("heron's")).toMatchObject({ partsOfSpeech: [], plural: null })

@@ -12,12 +12,15 @@ export interface PluralQuestion {
   readonly isNoun?: (text: string) => boolean
   /** A person's or a place's name: y stays (two Marys), a final s is no plural (the Joneses). */
   readonly properName?: boolean
+  /** No dictionary says the word: what ends in -ing is then no noun to be counted. */
+  readonly guessed?: boolean
 }
 
 /** The plural with its rule in plain words; null when the word is no noun. */
 export function pluralOf(question: PluralQuestion): Plural | null {
   if (!question.partsOfSpeech.includes('noun')) return null
   const lower = question.text.toLowerCase()
+  if (question.guessed && isIngForm(lower)) return null
   const plural = wholeWord(lower, question) ?? lastPart(lower, question)
   const form = inTheCaseOf(question.text, plural.form)
   if (plural.alternatives === undefined) return { form, rule: plural.rule }
@@ -39,6 +42,11 @@ function wholeWord(word: string, question: PluralQuestion): Plural | null {
 /** What one does (running, eating) is not counted; what comes of it (a reading, a drawing) is. */
 function isDoing(word: string, { partsOfSpeech }: PluralQuestion): boolean {
   return /.{2}ing$/.test(word) && partsOfSpeech[0] === 'verb' && !isInGroup(word, 'counted doing')
+}
+
+/** A base with a vowel and -ing: blorfing, not nose-ring. */
+function isIngForm(word: string): boolean {
+  return /[aeiouy].*ing$/.test(word.slice(word.lastIndexOf('-') + 1))
 }
 
 function irregular(word: string): Plural | null {

@@ -1,7 +1,7 @@
 /** Findings as the teacher would have them: those she takes away, and those she adds. */
-import type { WordOverrides } from '../plan/plan.js'
-import { placeOf } from './patterns/spelled-sounds.js'
-import type { Finding } from './word.js'
+import type { WordOverrides } from '../../plan/plan.js'
+import { placeOf } from '../patterns/spelled-sounds.js'
+import type { Finding } from '../word.js'
 
 export function withTeachersFindings(
   text: string,
@@ -17,7 +17,8 @@ export function withTeachersFindings(
   )
   const added = alsoPatterns.flatMap(({ pattern, letters }) => {
     const stretch = stretchOf(letters, text.toLowerCase())
-    if (stretch === undefined) return []
+    const isThere = kept.some(one => one.pattern === pattern && one.letters.toLowerCase() === letters)
+    if (stretch === undefined || isThere) return []
     const [start, end] = stretch
     const why = 'the teacher says so'
     return [{ pattern, letters, start, end, place: placeOf(text, start, end), why }]
@@ -26,7 +27,7 @@ export function withTeachersFindings(
 }
 
 /** Where the letters first stand; a low line stands for the letters between, as few as can be. */
-function stretchOf(letters: string, text: string): readonly [start: number, end: number] | undefined {
+export function stretchOf(letters: string, text: string): readonly [start: number, end: number] | undefined {
   const [head = '', tail] = letters.split('_')
   const start = text.indexOf(head)
   if (start < 0) return undefined

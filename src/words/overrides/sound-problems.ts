@@ -3,13 +3,13 @@
  * warning where it can be read and is odd. Her own choice to take a rime or a blend as one piece (b·all, bl·a·ck) is
  * not odd: common practice, no source.
  */
-import { errorAt, type Place, type Problem, warningAt } from '../problems.js'
-import { isVowelSound } from './alignment/arpabet.js'
-import type { FittedDivision } from './alignment/teacher-division.js'
-import { isDigraph } from './patterns/digraph-sounds.js'
-import type { Grapheme } from './word.js'
+import { errorAt, type Place, type Problem, warningAt } from '../../problems.js'
+import { isVowelSound } from '../alignment/arpabet.js'
+import type { FittedDivision } from '../alignment/teacher-division.js'
+import { isDigraph } from '../patterns/digraph-sounds.js'
+import type { Grapheme } from '../word.js'
 
-export interface DivisionQuestion {
+export interface SoundQuestion {
   readonly text: string
   readonly place: Place
   /** As she wrote it. */
@@ -21,7 +21,7 @@ export interface DivisionQuestion {
   readonly asShown: () => string
 }
 
-export function divisionProblems(question: DivisionQuestion): readonly Problem[] {
+export function soundProblems(question: SoundQuestion): readonly Problem[] {
   const { text, place, division, fitted, ours, asShown } = question
   const hers = division.join(' ')
   const together = () => `Keep together what spells one sound: sounds: ${asShown()}.`

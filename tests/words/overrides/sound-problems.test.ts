@@ -1,18 +1,7 @@
 import { describe, expect, it } from 'vitest'
-import { formatProblem } from '../../src/problems.js'
-import { openLexicon } from '../../src/words/lexicon/lexicon.js'
-import { studyWord } from '../../src/words/study.js'
+import { told as toldOf } from './told.js'
 
-const lexicon = openLexicon()
-const place = { file: 'marsh.yaml', line: 2, column: 5 }
-const sounds = { file: 'room-7.yaml', line: 9, column: 27 }
-
-function told(text: string, division: string): readonly string[] {
-  const overrides = { sounds: division.split(' ') }
-  return studyWord({ text, place, overrides, overridePlaces: { sounds } }, lexicon).problems.map(
-    formatProblem,
-  )
-}
+const told = (text: string, division: string) => toldOf(text, { sounds: division.split(' ') })
 
 describe('a division into sounds that cannot be right', () => {
   it.each([
@@ -24,7 +13,7 @@ describe('a division into sounds that cannot be right', () => {
     '%s as %s is an error at its own place: no part of %s spells the sound',
     (word, division, team, ours) => {
       expect(told(word, division)).toEqual([
-        `room-7.yaml:9:27: error: the sounds "${division}" cut "${team}", which spells one sound in "${word}"\n  Keep together what spells one sound: sounds: ${ours}.`,
+        `sounds.yaml:1: error: the sounds "${division}" cut "${team}", which spells one sound in "${word}"\n  Keep together what spells one sound: sounds: ${ours}.`,
       ])
     },
   )
@@ -45,7 +34,7 @@ describe('a division into sounds that is odd', () => {
 
   it('tells of brackets around what the dictionary hears', () => {
     expect(told('car', 'c a (r)')).toEqual([
-      'room-7.yaml:9:27: warning: the dictionary hears the "r" that stands in brackets in "c a (r)"\n  Take the brackets away, or leave it so if your class does not hear it.',
+      'sounds.yaml:1: warning: the dictionary hears the "r" that stands in brackets in "c a (r)"\n  Take the brackets away, or leave it so if your class does not hear it.',
     ])
   })
 
