@@ -108,7 +108,13 @@ export interface PatternOverride {
 
 /** What a mark stands on: the letters of a named pattern, or exact letters. */
 export type MarkTarget =
-  | { readonly kind: 'pattern'; readonly pattern: string; readonly place?: MarkPlace }
+  | {
+      readonly kind: 'pattern'
+      readonly pattern: string
+      readonly place?: MarkPlace
+      /** Whether a consonant digraph is marked inside a digraph blend too (the sh of shrimp); left out where she does not say. */
+      readonly insideBlends?: boolean
+    }
   /** Letters in lower case; a low line stands for a single letter or team between: `a_e`. */
   | { readonly kind: 'letters'; readonly letters: string; readonly place?: MarkPlace }
 

@@ -16,7 +16,7 @@ class: Room 7, Heron Lane School
 seed: 12
 words: [reed, marsh, shrimp, thrush, stream, splash, gnat, wren, leaf, moth, frog, perch]
 marks:
-  - pattern: consonant-digraph
+  - {pattern: consonant-digraph, inside blends: no}
   - pattern: silent-letters
     line: wavy
   - pattern: vowel-team

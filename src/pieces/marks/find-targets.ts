@@ -1,4 +1,5 @@
-import type { MarkPlace } from '../../plan/plan.js'
+import type { MarkPlace, MarkTarget } from '../../plan/plan.js'
+import { digraphsInBlends } from '../../words/patterns/inside-blends.js'
 import type { Finding, Word } from '../../words/word.js'
 import type { LetterRange, MarkSpan, StyledMark } from './styled-mark.js'
 
@@ -8,12 +9,20 @@ export function targetsOf(word: Word, marks: readonly StyledMark[]): readonly Ma
     const { target } = mark.mark
     const found =
       target.kind === 'pattern'
-        ? word.patterns.filter(finding => finding.pattern === target.pattern).map(rangesOfFinding)
+        ? findingsOf(word, target).map(rangesOfFinding)
         : rangesOfLetters(word.text, target.letters)
     return found
       .filter(ranges => standsAt(ranges, word.text.length, target.place))
       .map(ranges => ({ mark, ranges }))
   })
+}
+
+type PatternTarget = Extract<MarkTarget, { readonly kind: 'pattern' }>
+
+function findingsOf(word: Word, { pattern, insideBlends }: PatternTarget): readonly Finding[] {
+  const own = word.patterns.filter(finding => finding.pattern === pattern)
+  if (insideBlends !== true) return own
+  return [...own, ...digraphsInBlends(word)].toSorted((a, b) => a.start - b.start)
 }
 
 type Ranges = MarkSpan['ranges']

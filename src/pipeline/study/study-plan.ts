@@ -1,5 +1,6 @@
 import { failWith, succeed } from '../../outcomes.js'
 import { assignStyles } from '../../pieces/marks/assign-styles.js'
+import { missedWords } from '../../pieces/marks/missed-words.js'
 import type { StyledMark } from '../../pieces/marks/styled-mark.js'
 import type { Plan, PlanWord } from '../../plan/plan.js'
 import type { Outcome } from '../../problems.js'
@@ -19,12 +20,13 @@ export interface PlanStudying extends WordStudying {
   readonly materials: Materials
 }
 
-/** plan → words: studies each word, gives each mark its style. */
+/** plan → words: studies each word, gives each mark its style, and says which marks miss their words. */
 export function studyPlan(plan: Plan, studying: PlanStudying): Outcome<StudiedPlan> {
   const words = studyPlanWords(plan, studying)
   const styled = assignStyles(plan.marks, plan.contrast?.stock ? plan.contrast.ground : undefined)
   const problems = [...words.problems, ...styled.problems]
   if (!words.ok) return failWith(problems)
   const { materials } = studying
-  return succeed({ plan, words: words.value, marks: styled.marks, materials }, problems)
+  const missed = missedWords([...words.value.values()], styled.marks)
+  return succeed({ plan, words: words.value, marks: styled.marks, materials }, [...problems, ...missed])
 }

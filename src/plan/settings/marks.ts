@@ -4,7 +4,8 @@ import { andThen, fail, failWith, outcomeOf, present, succeed, together } from '
 import { errorAt, type Outcome, type Problem } from '../../problems.js'
 import type { MarkTarget, PlanMark } from '../plan.js'
 import { readColor } from '../values/colors.js'
-import { choiceReader, nameReader } from '../values/names.js'
+import { choiceReader, foldName, nameReader } from '../values/names.js'
+import { yesNo } from '../values/options.js'
 import { repetitions } from '../values/repetitions.js'
 import { textReader } from '../values/texts.js'
 import type { Vocabulary } from '../vocabulary.js'
@@ -46,16 +47,18 @@ function readMark(entry: Entry, { patterns, lines, outlines }: MarkNames): Outco
       label: textReader('a label', 60),
       tag: readTag,
       descenders: choiceReader('a value of "descenders"', ['clear', 'break']),
+      'inside blends': yesNo(undefined).read,
     },
     synonyms: { colour: 'color' },
-    rules: oneTarget(entry),
+    rules: [...oneTarget(entry), ...nothingInside(entry)],
   })
-  return andThen(keys, ({ values: { pattern, letters, place, ...style } }) => {
+  return andThen(keys, ({ values }) => {
+    const { pattern, letters, place, 'inside blends': insideBlends, ...style } = values
     const where = present({ place })
     const target: MarkTarget =
       pattern === undefined
         ? { kind: 'letters', letters: letters!, ...where }
-        : { kind: 'pattern', pattern, ...where }
+        : { kind: 'pattern', pattern, ...where, ...present({ insideBlends }) }
     return succeed({ place: entry.place, target, ...style })
   })
 }
@@ -66,6 +69,23 @@ function oneTarget(map: MapEntry): readonly Problem[] {
   const message =
     given.length === 0 ? 'a mark without "pattern" or "letters"' : 'a mark with "pattern" and "letters"'
   return [errorAt(map.place, message, 'Give each mark one of the two; for both, make two marks of it.')]
+}
+
+/** The pattern that stands inside digraph blends too (words/patterns/inside-blends.ts). */
+const foundInsideBlends = 'consonant-digraph'
+
+function nothingInside(map: MapEntry): readonly Problem[] {
+  const inside = map.pairs.find(({ key }) => foldName(key) === 'inside-blends')
+  if (inside === undefined) return []
+  const pattern = valueAt(map, 'pattern')
+  if (pattern?.kind === 'text' && foldName(pattern.text) === foundInsideBlends) return []
+  if (pattern !== undefined) {
+    const message = '"inside blends" goes with the pattern consonant-digraph alone'
+    const advice = 'Take the line out: only a digraph inside a blend (the sh of shrimp) can go unmarked.'
+    return [errorAt(inside.keyPlace, message, advice)]
+  }
+  const advice = 'Take the line out: letters are marked wherever they stand, inside a blend too.'
+  return [errorAt(inside.keyPlace, '"inside blends" goes with a pattern, not with letters', advice)]
 }
 
 const readLetters: Reader<string> = entry => {
@@ -87,7 +107,9 @@ const readTag: Reader<string> = entry => {
 }
 
 function repeatedTargets(marks: readonly PlanMark[]): readonly Problem[] {
-  return repetitions(marks, ({ target }) => JSON.stringify(target)).map(
+  const standing = ({ target }: PlanMark) =>
+    target.kind === 'pattern' ? { ...target, insideBlends: undefined } : target
+  return repetitions(marks, mark => JSON.stringify(standing(mark))).map(
     ({ item: { place, target }, lines }) => {
       const name = target.kind === 'pattern' ? target.pattern : target.letters
       const advice = 'Join the two marks: one mark may have a line and an outline.'

@@ -1,6 +1,6 @@
 /** Consonants that stand together in one syllable and keep their own sounds. */
 import type { Finding } from '../word.js'
-import { isDigraph } from './digraph-sounds.js'
+import { isDigraphInBlend } from './digraph-sounds.js'
 import { oncePerWord } from './once-per-word.js'
 import type { Pattern, StudiedLetters } from './pattern.js'
 import { commonPractice } from './pattern.js'
@@ -51,8 +51,7 @@ function keepsItsSound({ letters, said }: SpelledSound): boolean {
   if (letters === 'n') return said === 'N' || said === 'NG'
   if (letters === 'qu') return said === 'K W'
   if (letters === 'x') return said === 'K S'
-  if (letters === 'ng') return said === 'NG' || said === 'NG K'
-  return plainSounds[letters] === said || isDigraph(letters, said)
+  return plainSounds[letters] === said || isDigraphInBlend(letters, said)
 }
 
 /** The consonants right before the syllable's vowel, all in its syllable, that keep their sounds; no sign between. */

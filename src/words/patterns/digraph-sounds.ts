@@ -15,6 +15,11 @@ const digraphSounds: Readonly<Record<string, readonly string[]>> = {
   ck: ['K'],
 }
 
+/** In a blend, ng stays the digraph where a /K/ is heard after it: length, strength. */
+export function isDigraphInBlend(letters: string, said: string): boolean {
+  return isDigraph(letters, said) || (letters === 'ng' && said === 'NG K')
+}
+
 /** @param said the grapheme's sounds, as `HH W` */
 export function isDigraph(letters: string, said: string): boolean {
   return letters.length === 2 && (digraphSounds[letters]?.includes(said) ?? false)

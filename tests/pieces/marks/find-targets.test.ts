@@ -3,6 +3,7 @@ import { targetsOf } from '../../../src/pieces/marks/find-targets.js'
 import type { StyledMark } from '../../../src/pieces/marks/styled-mark.js'
 import type { MarkTarget } from '../../../src/plan/plan.js'
 import type { Finding, Word } from '../../../src/words/word.js'
+import { studied } from '../../words/patterns/hand-aligned.js'
 
 function wordOf(text: string, patterns: readonly Finding[] = []): Word {
   return {
@@ -86,6 +87,13 @@ describe('a mark on a pattern', () => {
     expect(ranges(thread, { kind: 'pattern', pattern: 'digraph-blend', place: 'beginning' })).toEqual(['0-3'])
     expect(ranges(thread, { kind: 'pattern', pattern: 'digraph-blend', place: 'end' })).toEqual([])
     expect(ranges(thread, { kind: 'pattern', pattern: 'trigraph' })).toEqual([])
+  })
+
+  it('reaches the digraph inside a blend where it is to, from left to right', () => {
+    const digraphs = { kind: 'pattern', pattern: 'consonant-digraph' } as const
+    expect(ranges(studied('strength'), digraphs)).toEqual([])
+    expect(ranges(studied('strength'), { ...digraphs, insideBlends: true })).toEqual(['4-6', '6-8'])
+    expect(ranges(studied('strength'), { ...digraphs, insideBlends: true, place: 'end' })).toEqual(['6-8'])
   })
 
   it('stands on both ends of a split one', () => {

@@ -105,7 +105,7 @@ describe('large print', () => {
 
 describe('words whose letters were spread for an outline', () => {
   it('are named, with how far and why', async () => {
-    const marks = 'marks: [{pattern: consonant-digraph, outline: box}]\n'
+    const marks = 'marks: [{pattern: consonant-digraph, inside blends: no, outline: box}]\n'
     const notes = (await draw('{layout: word-cards, words: [thrush, reed]}', marks)).items[0]!.notes
     expect(notes.join('\n')).toMatch(
       /The letters of "thrush" stand \d\.\d mm further apart, so that outlines keep off the letters beside them\./,
@@ -114,7 +114,7 @@ describe('words whose letters were spread for an outline', () => {
 })
 
 describe('type and marks on colours', () => {
-  const marks = 'marks: [{pattern: consonant-digraph, color: "#00618a"}]\n'
+  const marks = 'marks: [{pattern: consonant-digraph, inside blends: no, color: "#00618a"}]\n'
 
   it('too faint for their ground are told once, where the colours stand', async () => {
     const { problems } = await draw(

@@ -26,6 +26,14 @@ describe('a mark', () => {
     ])
   })
 
+  it('on digraphs can reach inside blends, or be told not to', () => {
+    const reach = (answer: string) =>
+      planOf(marksOf(`pattern: consonant-digraph, inside blends: ${answer}`)).marks[0]?.target
+    const target = { kind: 'pattern', pattern: 'consonant-digraph' }
+    expect(reach('yes')).toEqual({ ...target, insideBlends: true })
+    expect(reach('No')).toEqual({ ...target, insideBlends: false })
+  })
+
   it.each([
     ['"#00618A"', '#00618a'],
     ['"#fff"', '#ffffff'],
@@ -51,6 +59,12 @@ describe('a mark', () => {
     ['{letters: ee, color: ▸constructor}', '"constructor" is no colour'],
     ['{letters: ee, tag: ▸long}', 'the tag "long" is too long'],
     ['{letters: ee, descenders: ▸cut}', 'unknown value of "descenders" "cut"'],
+    ['{pattern: consonant-digraph, inside blends: ▸maybe}', '"maybe" is neither yes nor no'],
+    [
+      '{pattern: silent-e, ▸inside blends: yes}',
+      '"inside blends" goes with the pattern consonant-digraph alone',
+    ],
+    ['{letters: sh, ▸inside_blends: yes}', '"inside blends" goes with a pattern, not with letters'],
     [`{letters: ee, label: ▸${'x'.repeat(61)}}`, 'a label is 61 characters long'],
   ])('%s is refused', (mark, message) => {
     expect(toldAtMark(weekOf(['reed'], `marks:\n  - ${mark}\n`))).toEqual([`▸ ${message}`])

@@ -1,0 +1,69 @@
+/** Warnings where a mark does not stand where a teacher may look for it: on no word at all, or on none inside blends. */
+import type { MarkPlace } from '../../plan/plan.js'
+import { type Problem, warningAt } from '../../problems.js'
+import { digraphsInBlends, insideBlends } from '../../words/patterns/inside-blends.js'
+import type { Word } from '../../words/word.js'
+import { targetsOf } from './find-targets.js'
+import { markName } from './mark-problems.js'
+import type { StyledMark } from './styled-mark.js'
+
+/** @param words all of the plan, the class's and its groups' */
+export function missedWords(words: readonly Word[], marks: readonly StyledMark[]): readonly Problem[] {
+  const marksBlends = marks.some(({ mark: { target } }) => isPattern(target, 'digraph-blend'))
+  return marks.flatMap(styled => {
+    const inBlends = marksBlends ? [] : leftInBlends(words, styled)
+    if (inBlends.length > 0) return [unmarkedInBlends(styled, inBlends)]
+    return words.some(word => targetsOf(word, [styled]).length > 0) ? [] : [standsNowhere(styled)]
+  })
+}
+
+type Target = StyledMark['mark']['target']
+
+function isPattern(target: Target, name: string): boolean {
+  return target.kind === 'pattern' && target.pattern === name
+}
+
+/** Words with a digraph that the mark would stand on if it reached inside blends; none where she has said yes or no. */
+function leftInBlends(words: readonly Word[], { mark }: StyledMark): readonly string[] {
+  const { target } = mark
+  if (target.kind !== 'pattern' || target.pattern !== insideBlends || target.insideBlends !== undefined)
+    return []
+  const left = words.filter(word =>
+    digraphsInBlends(word).some(
+      ({ place }) => target.place === undefined || place === target.place || place === 'whole',
+    ),
+  )
+  return [...new Set(left.map(({ text }) => text))]
+}
+
+function unmarkedInBlends(styled: StyledMark, words: readonly string[]): Problem {
+  return warningAt(
+    styled.mark.place,
+    `the mark on ${markName(styled)} does not reach the digraph inside a blend: ${named(words)}`,
+    'Add "inside blends: yes" to the mark for a mark there too, or "inside blends: no" to have none.',
+  )
+}
+
+function standsNowhere(styled: StyledMark): Problem {
+  const { target } = styled.mark
+  const where = target.place === undefined ? '' : placesInWords[target.place]
+  const advice =
+    target.kind === 'pattern'
+      ? 'Take the mark out, or add a word that shows it: "oaktag find --pattern" finds some, "oaktag study" tells what your words show.'
+      : 'Take the mark out, or look at its letters again: "oaktag find --letters" finds words with them.'
+  return warningAt(styled.mark.place, `the mark on ${markName(styled)} stands on no word${where}`, advice)
+}
+
+const placesInWords: Readonly<Record<MarkPlace, string>> = {
+  beginning: ' at its beginning',
+  middle: ' in its middle',
+  end: ' at its end',
+}
+
+/** More would hide what is to be done about them. */
+const mostNamed = 8
+
+function named(words: readonly string[]): string {
+  const more = words.length - mostNamed
+  return more > 1 ? `${words.slice(0, mostNamed).join(', ')} and ${more} more` : words.join(', ')
+}
