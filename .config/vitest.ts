@@ -10,6 +10,8 @@ export default defineConfig({
   test: {
     root,
     include: ['tests/**/*.test.ts', 'tests/**/*.test.tsx'],
+    // Files share what they import: satori, the typefaces and the lexicon are opened once a worker, not once a file.
+    isolate: false,
     testTimeout: 120_000,
     hookTimeout: 300_000,
   },

@@ -10,9 +10,17 @@ export function demoPlanFile(week: (typeof demoWeeks)[number]): string {
   return join(installationFolder, 'src/demo/plans', `${week}.yaml`)
 }
 
-/** Every item of a demo week on its sheets, as `make` would write them. */
-export async function drawDemoWeek(week: (typeof demoWeeks)[number]): Promise<readonly ImposedItem[]> {
-  const drawn = await putPlanOnSheets({ planFile: demoPlanFile(week) })
-  if (!drawn.ok) throw new Error(drawn.problems.map(formatProblem).join('\n'))
-  return drawn.value.items
+const drawn = new Map<string, Promise<readonly ImposedItem[]>>()
+
+/** Every item of a demo week on its sheets, as `make` would write them; each week is drawn once. */
+export function drawDemoWeek(week: (typeof demoWeeks)[number]): Promise<readonly ImposedItem[]> {
+  const items = drawn.get(week) ?? drawWeek(week)
+  drawn.set(week, items)
+  return items
+}
+
+async function drawWeek(week: (typeof demoWeeks)[number]): Promise<readonly ImposedItem[]> {
+  const made = await putPlanOnSheets({ planFile: demoPlanFile(week) })
+  if (!made.ok) throw new Error(made.problems.map(formatProblem).join('\n'))
+  return made.value.items
 }

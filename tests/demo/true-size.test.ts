@@ -31,12 +31,9 @@ interface Cover {
   readonly page: number
 }
 
-const drawn = new Map<string, ReturnType<typeof drawDemoWeek>>()
-
 /** The page with the rulers of a demo item. */
 async function coverOf(week: (typeof demoWeeks)[number], name: string): Promise<Cover> {
-  drawn.set(week, drawn.get(week) ?? drawDemoWeek(week))
-  const { printed } = (await drawn.get(week)!).find(each => each.printed.name === name)!
+  const { printed } = (await drawDemoWeek(week)).find(each => each.printed.name === name)!
   const hasRuler = ({ furniture }: Sheet) =>
     furniture.some(({ art }) => art.text.some(run => run.text.startsWith('Measure this: 100 mm')))
   const page = printed.sheets.findIndex(hasRuler) + 1
