@@ -78,7 +78,7 @@ export interface Piece extends Size {
   /** In the coordinates of the piece. */
   readonly marks: readonly PlacedMark[]
   readonly cells?: readonly (readonly (string | null)[])[]
-  /** Height of the main word's letter x, measured from the face's own outline. */
+  /** Height of the main word's letter x, measured from the typeface's own outline. */
   readonly xHeightMm?: number
   readonly fontPt?: number
 }

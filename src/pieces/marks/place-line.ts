@@ -13,7 +13,7 @@ export interface LineSurroundings {
   readonly marks: readonly Extent[]
   readonly ink: InkRules
   readonly sizeMm: number
-  /** The face's lowest descender, below the baseline. */
+  /** The typeface's lowest descender, below the baseline. */
   readonly descenderMm: number
 }
 
@@ -116,7 +116,7 @@ function nextTop(area: Extent, surroundings: LineSurroundings): number | undefin
   const mark = marks.filter(candidate => areNear(candidate, area, ink.gapMm * 0.999))
   if (letter.length === 0 && mark.length === 0) return undefined
   const below = letter.map(one => lowestInk(one, area.left - ink.gapMm, area.right + ink.gapMm) + one.rowMm)
-  // All lines that pass descenders in words of one face hang at one depth.
+  // All lines that pass descenders in words of one typeface hang at one depth.
   const pastDescenders = letter.length > 0 ? [descenderMm, ...below] : []
   return Math.max(
     area.top + 0.01,

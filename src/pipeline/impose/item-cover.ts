@@ -13,7 +13,7 @@ import type { Sheet } from '../../sheets/sheet.js'
 import { itemKey } from '../deal/item-key.js'
 import type { PreparedItem } from '../deal/prepare-item.js'
 
-/** How furniture gets its words drawn: in the item's own face. */
+/** How furniture gets its words drawn: in the item's own typeface. */
 export function letteringFor({ request }: PreparedItem): Lettering {
   return line => drawTextLine({ typeface: request.typeface, ...line }).art
 }
