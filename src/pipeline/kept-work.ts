@@ -20,7 +20,9 @@ export interface WorkDone {
   readonly words: number
   /** Sets dealt: which words on which card, in which order called. */
   readonly sets: number
-  /** Items whose fronts and backs were laid out and fitted. */
+  /** Faces laid out by satori: pieces of one shape count once. */
+  readonly layouts: number
+  /** Items whose fronts and backs were fitted. */
   readonly pieces: number
   /** Items whose pages were. */
   readonly pages: number
@@ -44,6 +46,7 @@ export interface KeptWork extends WordStudying, Settling, Imposing {
 
 export function keepWork(): KeptWork {
   const identify = identities()
+  const layouter = faceLayouter()
   const words = keptOutcomes<Word>(identify)
   const sets = keptOutcomes<CardSet>(identify)
   const pieces = keptOutcomes<FittedPieces>(identify)
@@ -53,7 +56,7 @@ export function keepWork(): KeptWork {
   const pictures = keptStore<ImageShape | undefined>(identify, () => false)
   return {
     lexicon: openLexicon(),
-    layOut: faceLayouter(),
+    layOut: layouter.layOut,
     knownPictures: new Map(),
     words,
     sets,
@@ -65,12 +68,14 @@ export function keepWork(): KeptWork {
     done: () => ({
       words: words.made(),
       sets: sets.made(),
+      layouts: layouter.laidOut(),
       pieces: pieces.made(),
       pages: pages.made(),
       faces: faces.made(),
       printed: printed.made(),
     }),
     endRun: () => {
+      layouter.letGo()
       for (const store of [words, sets, pieces, pages, faces, printed, pictures]) store.letGo()
     },
   }

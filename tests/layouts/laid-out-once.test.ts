@@ -1,22 +1,17 @@
-import satori from 'satori'
-import { describe, expect, it, vi } from 'vitest'
+import { describe, expect, it } from 'vitest'
 import { layouts } from '../../layouts/index.js'
 import type { PrintedItem } from '../../src/files/printed-plan.js'
+import { keepWork } from '../../src/pipeline/kept-work.js'
 import { formatProblem } from '../../src/problems.js'
 import { exampleItems } from './example-items.js'
-import { printAll } from './print-item.js'
-
-vi.mock(import('satori'), async load => {
-  const real = await load()
-  return { ...real, default: vi.fn(real.default) }
-})
+import { marshWithClues, printAll } from './print-item.js'
 
 /** What the items print, and how often satori laid something out for it. */
 async function countLayouts(items: readonly string[]) {
-  vi.mocked(satori).mockClear()
-  const printed = await printAll(items)
+  const kept = keepWork()
+  const printed = await printAll(items, marshWithClues, kept)
   if (!printed.ok) throw new Error(printed.problems.map(formatProblem).join('\n'))
-  return { printed: printed.value, count: vi.mocked(satori).mock.calls.length }
+  return { printed: printed.value, count: kept.done().layouts }
 }
 
 /** Fronts and backs, cards with a word and cards with a text: pieces of one shape differ in what fills their slots. */

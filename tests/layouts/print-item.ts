@@ -1,5 +1,6 @@
 import { join } from 'node:path'
 import type { PrintedItem } from '../../src/files/printed-plan.js'
+import { type KeptWork, keepWork } from '../../src/pipeline/kept-work.js'
 import { putPlanOnSheets } from '../../src/pipeline.js'
 import { formatProblem, type Outcome } from '../../src/problems.js'
 import { folderWith } from '../pipeline/plan-folder.js'
@@ -32,9 +33,10 @@ print:
 export async function printAll(
   items: readonly string[],
   plan = marshWithClues,
+  kept: KeptWork = keepWork(),
 ): Promise<Outcome<readonly PrintedItem[]>> {
   const folder = folderWith({ 'marsh.yaml': `${plan}${items.map(item => `  - ${item}\n`).join('')}` })
-  const drawn = await putPlanOnSheets({ planFile: join(folder, 'marsh.yaml') })
+  const drawn = await putPlanOnSheets({ planFile: join(folder, 'marsh.yaml'), kept })
   return drawn.ok ? { ...drawn, value: drawn.value.items.map(({ printed }) => printed) } : drawn
 }
 

@@ -8,14 +8,14 @@ import { type TypeScale, wordRules } from '../text/type-scale.js'
 import type { Typeface } from '../typeface/typeface.js'
 import { type Fit, fitWords, type NoFit, type WordInRoom } from '../word/fit-words.js'
 import type { Face, LaidOutFace, TextSlot, WordSlot } from './face.js'
-import { type FaceLayouter, faceLayouter } from './lay-out-face.js'
+import { type FaceLayOut, faceLayouter } from './lay-out-face.js'
 import { noFitProblem, noRoomProblem } from './size-problem.js'
 import { type SlotWord, slotWordFinder } from './slot-words.js'
 import { textOffFace } from './text-off-face.js'
 
 export interface FaceFitting {
   /** Keeps what it laid out; a new one where left out. */
-  readonly layOut?: FaceLayouter
+  readonly layOut?: FaceLayOut
   readonly typeface: Typeface
   readonly marks: readonly StyledMark[]
   readonly type: TypeScale
@@ -57,7 +57,7 @@ export async function fitFaces<F extends Face>(
   faces: readonly F[],
   fitting: FaceFitting,
 ): Promise<Outcome<FittedFaces<F>>> {
-  const layOut = fitting.layOut ?? faceLayouter()
+  const layOut = fitting.layOut ?? faceLayouter().layOut
   const drawText = textDrawer(fitting.typeface)
   // One after another: all at once would be no faster and would hold every face's workings in memory.
   const laidOut: LaidOutFace[] = []

@@ -9,26 +9,47 @@ import { shapesOfSatoriSvg } from './satori-shapes.js'
 type SatoriNode = Parameters<NonNullable<SatoriOptions['onNodeDetected']>>[0]
 
 /** Gives the face's layout in this typeface. */
-export type FaceLayouter = (face: Face, typeface: Typeface) => Promise<LaidOutFace>
+export type FaceLayOut = (face: Face, typeface: Typeface) => Promise<LaidOutFace>
+
+export interface FaceLayouter {
+  readonly layOut: FaceLayOut
+  /** How often satori has laid something out. */
+  readonly laidOut: () => number
+  /** Where many are kept, lets go of those that nobody has asked for since it last did. */
+  readonly letGo: () => void
+}
+
+/** A week's plan has some thirty shapes of faces and pages; each is a few kilobytes. */
+const MANY = 1000
 
 /**
  * Lays out faces with satori and keeps each layout: faces that differ only in what fills their slots (thirty
  * bingo boards) are laid out once.
  */
 export function faceLayouter(): FaceLayouter {
-  const known = new Map<Typeface, Map<string, Promise<LaidOutFace>>>()
+  let kept = new Map<string, Promise<LaidOutFace>>()
+  let asked = new Map<string, Promise<LaidOutFace>>()
+  let count = 0
   // One array a typeface: satori reads the fonts anew for each array that it has not seen.
-  const fonts = new Map<Typeface, SatoriOptions['fonts']>()
-  return (face, typeface) => {
-    const tree = plainTree(face.tree)
-    const key = `${face.widthMm}x${face.heightMm} ${JSON.stringify(tree)}`
-    const ofTypeface = known.get(typeface) ?? new Map<string, Promise<LaidOutFace>>()
-    known.set(typeface, ofTypeface)
-    const satoriFonts = fonts.get(typeface) ?? fontsOf(typeface)
-    fonts.set(typeface, satoriFonts)
-    const layout = ofTypeface.get(key) ?? layOut({ ...face, tree }, satoriFonts)
-    ofTypeface.set(key, layout)
-    return layout
+  const fonts = new Map<Typeface, { readonly number: number; readonly files: SatoriOptions['fonts'] }>()
+  return {
+    layOut: (face, typeface) => {
+      const tree = plainTree(face.tree)
+      const font = fonts.get(typeface) ?? { number: fonts.size, files: fontsOf(typeface) }
+      fonts.set(typeface, font)
+      const key = `${font.number} ${face.widthMm}x${face.heightMm} ${JSON.stringify(tree)}`
+      const known = asked.get(key) ?? kept.get(key)
+      if (known === undefined) count += 1
+      const layout = known ?? layOutFace({ ...face, tree }, font.files)
+      asked.set(key, layout)
+      return layout
+    },
+    laidOut: () => count,
+    letGo: () => {
+      if (asked.size < MANY) return
+      kept = asked
+      asked = new Map()
+    },
   }
 }
 
@@ -45,7 +66,7 @@ function fontsOf({ family, bytes }: Typeface): SatoriOptions['fonts'] {
   )
 }
 
-async function layOut(face: Face, fonts: SatoriOptions['fonts']): Promise<LaidOutFace> {
+async function layOutFace(face: Face, fonts: SatoriOptions['fonts']): Promise<LaidOutFace> {
   const slots = new Map<string, Box>()
   const text: TextRun[] = []
   const svg = await satori(face.tree as Parameters<typeof satori>[0], {

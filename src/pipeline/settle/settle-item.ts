@@ -2,7 +2,7 @@ import type { LayoutRequest } from '../../../layouts/layout.js'
 import { failWith, succeed } from '../../outcomes.js'
 import type { CardFace } from '../../pieces/faces/face.js'
 import { type FittedFaces, fitAgain, fitFaces, nothingFitted } from '../../pieces/faces/fit-faces.js'
-import type { FaceLayouter } from '../../pieces/faces/lay-out-face.js'
+import type { FaceLayOut } from '../../pieces/faces/lay-out-face.js'
 import type { PrintItem } from '../../plan/plan.js'
 import type { Outcome, Problem, Success } from '../../problems.js'
 import type { Card, CardSet } from '../../sets/card-set.js'
@@ -27,7 +27,7 @@ export interface FittedPieces {
 }
 
 export interface PieceFitting {
-  readonly layOut: FaceLayouter
+  readonly layOut: FaceLayOut
   /** For boards that are dealt again with fewer cells. */
   readonly sets: KeptStore<Outcome<CardSet>>
 }

@@ -1,7 +1,7 @@
 import type { PageFace } from '../../../layouts/layout.js'
 import { failWith, succeed, type WithProblems, withProblems } from '../../outcomes.js'
 import { type FittedFaces, fitFaces, nothingFitted } from '../../pieces/faces/fit-faces.js'
-import type { FaceLayouter } from '../../pieces/faces/lay-out-face.js'
+import type { FaceLayOut } from '../../pieces/faces/lay-out-face.js'
 import type { Outcome, Problem } from '../../problems.js'
 import type { CardSet } from '../../sets/card-set.js'
 import { pageRoom } from '../../sheets/grid.js'
@@ -32,7 +32,7 @@ export interface SettledPlan {
 }
 
 export interface Settling {
-  readonly layOut: FaceLayouter
+  readonly layOut: FaceLayOut
   readonly sets: KeptStore<Outcome<CardSet>>
   readonly pieces: KeptStore<Outcome<FittedPieces>>
   readonly pages: KeptStore<Outcome<FittedFaces<PageFace>>>

@@ -16,7 +16,7 @@ const face = (tree: Face['tree']): Face => ({ widthMm: 40, heightMm: 20, tree, s
 
 describe('the layout of a face', () => {
   it('is made once for faces that draw alike, whatever they were made from', async () => {
-    const layOut = faceLayouter()
+    const { layOut } = faceLayouter()
     const [first, second] = [
       await layOut(face(<Said text="reed" from={{ card: 1 }} />), andika),
       await layOut(face(<Said text="reed" from={{ card: 2 }} />), andika),
@@ -25,7 +25,7 @@ describe('the layout of a face', () => {
   })
 
   it('is never that of another component with the same properties', async () => {
-    const layOut = faceLayouter()
+    const { layOut } = faceLayouter()
     const texts = [
       await layOut(face(<Said text="reed" />), andika),
       await layOut(face(<Whispered text="reed" />), andika),

@@ -34,7 +34,7 @@ describe('a block of text', () => {
             <Lines lines={lines} style={style} box={{ flexGrow: 1, justifyContent: 'center' }} />
           </div>
         )
-        const { art } = await faceLayouter()({ ...room, tree, slots: {} }, typeface)
+        const { art } = await faceLayouter().layOut({ ...room, tree, slots: {} }, typeface)
         const drawn = drawTextBlock({ typeface, lines, style, room })
         const wanted = edgesOf(art)
         for (const [edge, mm] of edgesOf(drawn).entries())
