@@ -6,7 +6,7 @@ import { isVowelSound } from '../alignment/arpabet.js'
 import { hasNoEnding } from '../endings/recognise.js'
 import { alike, isSaid, type OtherWords } from '../syllables/word-parts.js'
 import { isInCompoundGroup } from './compound-groups.js'
-import { listedHalves } from './listed-compounds.js'
+import { type Halves, listedHalves } from './listed-compounds.js'
 
 /** A grapheme of the word, as far as the rule asks. */
 interface SaidLetters {
@@ -24,15 +24,6 @@ export interface CompoundQuestion {
   readonly text: string
   /** Cover the text; the last may have lost a letter to an ending. */
   readonly letters: readonly SaidLetters[]
-}
-
-export interface Halves {
-  readonly first: string
-  readonly second: string
-  /** Index of the second half's first letter in the text. */
-  readonly at: number
-  /** In the table of compounds that the rule would miss. */
-  readonly isListed?: true
 }
 
 /** Twice in five million words; rarer halves are mostly chance. */

@@ -1,5 +1,14 @@
 import { lazily, wordsOf } from '../tables/installed-tables.js'
-import type { Halves } from './halves.js'
+
+/** A compound's two words. */
+export interface Halves {
+  readonly first: string
+  readonly second: string
+  /** Index of the second half's first letter in the text. */
+  readonly at: number
+  /** In the table of compounds that the rule would miss. */
+  readonly isListed?: true
+}
 
 const listed: () => ReadonlyMap<string, Halves> = lazily(
   () =>

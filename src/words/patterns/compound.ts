@@ -1,6 +1,7 @@
 /** Two words joined into one. */
 import { alignWord } from '../alignment/graphemes.js'
-import { type Halves, halvesOf } from '../compounds/halves.js'
+import { halvesOf } from '../compounds/halves.js'
+import type { Halves } from '../compounds/listed-compounds.js'
 import type { Finding } from '../word.js'
 import { prefix, suffix } from './affixes.js'
 import { inflectedFrom } from './endings.js'
