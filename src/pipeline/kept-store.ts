@@ -93,7 +93,7 @@ type Keys = readonly [anywhere: string, here: string]
 
 function keysOf({ parts, places }: MadeFrom, identify: Identify): Keys {
   const anywhere = JSON.stringify(parts, (key, value: unknown) => {
-    if (key === 'place') return undefined
+    if (key === 'place' || key === 'overridePlaces') return undefined
     return value instanceof ByIdentity ? `object ${identify(value.object)}` : value
   })
   return [anywhere, `${anywhere} ${JSON.stringify(places)}`]

@@ -62,6 +62,13 @@ describe('a plan that is held open', () => {
     expect(await run(`# Monday\n\n${week}`)).toEqual(nothing)
   })
 
+  it('costs nothing then for a word that the teacher divided herself, either', async () => {
+    const run = heldOpen()
+    const divided = week.replace('[reed,', '[{word: reed, sounds: r ee d},')
+    await run(divided)
+    expect(await run(`# Monday\n\n${divided}`)).toEqual(nothing)
+  })
+
   it('draws anew for a new colour of a mark, and studies, deals and fits no piece again', async () => {
     const run = heldOpen()
     await run(week)

@@ -24,7 +24,8 @@ export function studyPlanWords(
   const named = patternsNamed(plan)
   const ways: ClassWays = present({ accent: plan.accent, countSounds: plan.countSounds })
   for (const planWord of [...plan.words, ...plan.groups.flatMap(group => group.words)]) {
-    const from = { parts: [planWord, ways, named], places: [planWord.place] }
+    const { place, overridePlaces = {} } = planWord
+    const from = { parts: [planWord, ways, named], places: [place, ...Object.values(overridePlaces)] }
     const outcome = words.once(from, () => {
       const word = studyWord(planWord, lexicon, ways)
       return word.ok ? { ...word, value: withNamedPatterns(word.value, named) } : word
