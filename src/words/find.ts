@@ -59,9 +59,11 @@ export function* wordsToOffer(lexicon: Pick<Lexicon, 'entries'>): Generator<stri
   }
 }
 
-/** Not unfit, no name, no fragment (a word without a part of speech), more than one letter, one of them a vowel. */
-function mayBeOffered({ word, unfit, name, pronunciations, partsOfSpeech }: LexiconEntry): boolean {
-  if (unfit || name || pronunciations.length === 0 || partsOfSpeech.length === 0) return false
+/** Fit to be read aloud, no name, no fragment (a word without a part of speech), two letters or more, one a vowel. */
+function mayBeOffered(entry: LexiconEntry): boolean {
+  const { word, pronunciations, partsOfSpeech } = entry
+  if (entry.unfit || entry.notReadAloud || entry.name) return false
+  if (pronunciations.length === 0 || partsOfSpeech.length === 0) return false
   if (partsOfSpeech.every(part => part === 'interjection') && !calledOut().has(word)) return false
   return /^[a-z]{2,}$/.test(word) && /[aeiouy]/.test(word)
 }

@@ -111,6 +111,7 @@ describe('words to offer', () => {
     familiarity: 300,
     partsOfSpeech: ['noun'],
     unfit: false,
+    notReadAloud: false,
     name: false,
     heteronym: false,
   }
@@ -118,11 +119,12 @@ describe('words to offer', () => {
     ...wordsToOffer({ entries: () => entries.map(entry => ({ ...plain, ...entry }))[Symbol.iterator]() }),
   ]
 
-  it('leaves out what is unfit, a name, a fragment, a single letter or without vowel letters', () => {
+  it('leaves out what is unfit, not read aloud, a name, a fragment, a single letter or without vowel letters', () => {
     expect(
       offered(
         {},
-        { word: 'heck', unfit: true },
+        { word: 'beer', unfit: true },
+        { word: 'heck', notReadAloud: true },
         { word: 'reeds', name: true },
         { word: 'aren', partsOfSpeech: [] },
         { word: 's' },

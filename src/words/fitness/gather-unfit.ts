@@ -1,10 +1,12 @@
 /** Words not to be offered to children. Build time. */
 import { cuss } from 'cuss'
+import { sFormOf } from '../endings/verb-endings.js'
 import { rowsOf, wordsOf } from '../tables/installed-tables.js'
+import { withKin } from './kin.js'
 
 /**
  * `cuss` rates 0 (mostly harmless: banana, church), 1 (may be a swear word) and 2 (is one). From 1 upwards it is
- * followed, ordinary school words apart; what is rated 0 is left out only when our own topics name it.
+ * followed, with an s as well and ordinary school words apart; what is rated 0 is left out only when our own topics name it.
  */
 const lowestRating = 1
 
@@ -13,31 +15,36 @@ const coarseLetters = /fuck|shit(?!ak)|bitch|whore|nigg[ae]|cunt|faggot|wank|bol
 
 /** @param words every word that could be offered, lower case */
 export function gatherUnfit(words: Iterable<string>): Set<string> {
-  const unfit = new Set([...blockedWords(), ...spelledElsewhere()])
+  const unfit = new Set([...kinOf(wordsOf('fitness/unfit-words')), ...spelledElsewhere()])
   const fit = fitAfterAll('flagged')
   for (const [word, rating] of Object.entries(cuss))
-    if (rating >= lowestRating && !fit.has(word) && !word.includes(' ')) unfit.add(word)
+    if (rating >= lowestRating && !fit.has(word) && !word.includes(' '))
+      for (const form of withS(word)) if (!fit.has(form)) unfit.add(form)
   for (const word of words) if (coarseLetters.test(word)) unfit.add(word)
   return unfit
 }
 
-const endings = ['s', 'es', 'd', 'ed', 'ing', 'er', 'ers', "'s"]
+/** Odd by their form and not by what they mean: their kin may be ordinary words (rep, reply). */
+const oddByForm = new Set(['speech', 'foreign', 'brand', 'dated', 'abbreviation'])
 
-/** Every blocked word with its regular endings; the caller keeps those that are words. */
-function blockedWords(): ReadonlySet<string> {
-  const blocked = new Set<string>()
-  for (const base of wordsOf('fitness/unfit-words')) {
-    blocked.add(base)
-    for (const ending of endings) blocked.add(base + ending)
-    if (base.endsWith('e'))
-      for (const ending of ['ed', 'ing', 'er', 'ers']) blocked.add(base.slice(0, -1) + ending)
-    if (/[^aeiou][aeiou][bdgmnpt]$/.test(base))
-      for (const ending of ['ed', 'ing', 'er', 'ers', 'y']) blocked.add(base + base.slice(-1) + ending)
-    if (/[^aeiou]y$/.test(base))
-      for (const ending of ['ies', 'ied', 'ier']) blocked.add(base.slice(0, -1) + ending)
-  }
-  for (const word of fitAfterAll('built')) blocked.delete(word)
-  return blocked
+/** Fit words that are not offered either; lower case. */
+export function gatherNotReadAloud(): ReadonlySet<string> {
+  const rows = rowsOf('fitness/not-read-aloud')
+  const isOdd = ([, why = '']: (typeof rows)[number]) => oddByForm.has(why)
+  const odd = rows.filter(isOdd).flatMap(([word = '']) => withS(word))
+  const byMeaning = rows.filter(row => !isOdd(row)).map(([word = '']) => word)
+  return new Set([...odd, ...kinOf(byMeaning)])
+}
+
+function withS(word: string): readonly string[] {
+  return [word, sFormOf({ text: word }).form]
+}
+
+/** The words with their kin, without those that are fit all the same. */
+function kinOf(words: readonly string[]): ReadonlySet<string> {
+  const kin = withKin(words)
+  for (const word of fitAfterAll('built')) kin.delete(word)
+  return kin
 }
 
 /** To be offered although a published list flags them, or although they are built like a form of a blocked word. */

@@ -2,7 +2,7 @@
 import { mkdirSync, writeFileSync } from 'node:fs'
 import { dirname } from 'node:path'
 import { gatherNames } from '../fitness/gather-names.js'
-import { gatherUnfit } from '../fitness/gather-unfit.js'
+import { gatherNotReadAloud, gatherUnfit } from '../fitness/gather-unfit.js'
 import { gatherPartsOfSpeech } from '../parts-of-speech/gather.js'
 import { readSenses } from '../parts-of-speech/wordnet.js'
 import { likeItsBase, likeItsHalves } from '../pronunciation/families.js'
@@ -24,13 +24,15 @@ const familiarity = (word: string) => heard.get(word)?.count ?? 0
 const words = candidates()
 const partsOfSpeech = gatherPartsOfSpeech(words, familiarity)
 const unfit = gatherUnfit(words)
+const notReadAloud = gatherNotReadAloud()
+const listed = new Map(words.map(word => [word, orderPronunciations(word, pronunciations.get(word) ?? [])]))
 const names = gatherNames({
   words,
   isCapitalised: word => heard.get(word)?.capitalised ?? false,
+  pronunciationOf: word => listed.get(word)?.[0],
   hasPartOfSpeech: word => partsOfSpeech.has(word),
 })
 
-const listed = new Map(words.map(word => [word, orderPronunciations(word, pronunciations.get(word) ?? [])]))
 const family = { firstOf: (base: string) => (isBase(base) ? listed.get(base)?.[0] : undefined) }
 for (const [word, [first, ...rest]] of listed) {
   if (first !== undefined) listed.set(word, [likeItsHalves(word, first, family), ...rest])
@@ -43,6 +45,7 @@ const entries = words.filter(isWord).map(
     familiarity: familiarity(word),
     partsOfSpeech: partsOfSpeech.get(word) ?? [],
     unfit: unfit.has(word),
+    notReadAloud: notReadAloud.has(word),
     name: names.has(word),
     heteronym: heteronyms().has(word),
   }),

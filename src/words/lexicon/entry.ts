@@ -12,6 +12,8 @@ export interface LexiconEntry {
   readonly partsOfSpeech: readonly PartOfSpeech[]
   /** Not to be offered to children. */
   readonly unfit: boolean
+  /** Fit, and yet no word to offer to a class: hard to read aloud or to explain. */
+  readonly notReadAloud: boolean
   /** A name and nothing else. */
   readonly name: boolean
   /** Its pronunciations are different words (wind, tear, close), so that the teacher chooses. */

@@ -15,7 +15,7 @@ export const sections = ['wordEnds', 'recordEnds', 'familiarity', 'order', 'word
 export type Section = (typeof sections)[number]
 export const headerBytes = fileMark.length + 4 + 4 * (sections.length + 1)
 
-export const flagBits = { unfit: 1, name: 2, heteronym: 4 } as const
+export const flagBits = { unfit: 1, name: 2, heteronym: 4, notReadAloud: 8 } as const
 
 export const partsOfSpeech: readonly PartOfSpeech[] = [
   'noun',

@@ -107,6 +107,7 @@ function readRecord(bytes: Buffer, start: number): Omit<LexiconEntry, 'word' | '
   const flags = byte()
   return {
     unfit: (flags & flagBits.unfit) !== 0,
+    notReadAloud: (flags & flagBits.notReadAloud) !== 0,
     name: (flags & flagBits.name) !== 0,
     heteronym: (flags & flagBits.heteronym) !== 0,
     partsOfSpeech: list(() => partsOfSpeech[byte()]!),

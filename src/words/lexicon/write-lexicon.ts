@@ -39,6 +39,7 @@ export function writeLexicon(entries: readonly LexiconEntry[]): Buffer {
 function recordOf(entry: LexiconEntry): Buffer {
   const flags =
     (entry.unfit ? flagBits.unfit : 0) |
+    (entry.notReadAloud ? flagBits.notReadAloud : 0) |
     (entry.name ? flagBits.name : 0) |
     (entry.heteronym ? flagBits.heteronym : 0)
   const bytes = [

@@ -71,6 +71,13 @@ export interface Synset {
   readonly words: readonly string[]
   /** Synset type `@i`: an instance, that is a single person, place or thing with a name. */
   readonly isInstance: boolean
+  /** Pointers `+`: a word of this synset and one of another, of the same root. */
+  readonly derivations: () => readonly Derivation[]
+}
+
+interface Derivation {
+  readonly word: string
+  readonly of: { readonly partOfSpeech: OpenClass; readonly offset: number; readonly place: number }
 }
 
 const dataFiles: Readonly<Record<OpenClass, string>> = {
@@ -89,6 +96,54 @@ export function readSynsets(partOfSpeech: OpenClass, visit: (offset: number, syn
     const wordCount = Number.parseInt(fields[3]!, 16)
     const words: string[] = []
     for (let index = 0; index < wordCount; index++) words.push(fields[4 + 2 * index]!.replace(/\(.*\)$/, ''))
-    visit(Number(fields[0]), { words, isInstance: fields.includes('@i') })
+    visit(Number(fields[0]), {
+      words,
+      isInstance: fields.includes('@i'),
+      derivations: () => derivationsIn(fields.slice(5 + 2 * wordCount), words),
+    })
   }
+}
+
+const classLetters: Readonly<Record<string, OpenClass>> = {
+  n: 'noun',
+  v: 'verb',
+  a: 'adjective',
+  s: 'adjective',
+  r: 'adverb',
+}
+
+/** @param fields four a pointer: its sign, the synset, its class, the numbers of both words in two hexadecimal digits */
+function derivationsIn(fields: readonly string[], words: readonly string[]): readonly Derivation[] {
+  return fields.flatMap((sign, index) => {
+    const [offset, letter = '', numbers = ''] = fields.slice(index + 1, index + 4)
+    const word = words[Number.parseInt(numbers.slice(0, 2), 16) - 1]
+    const partOfSpeech = classLetters[letter]
+    if (sign !== '+' || word === undefined || partOfSpeech === undefined) return []
+    return [
+      {
+        word,
+        of: { partOfSpeech, offset: Number(offset), place: Number.parseInt(numbers.slice(2), 16) - 1 },
+      },
+    ]
+  })
+}
+
+/** Words of the same root by lower-case lemma, as WordNet links them: addict, addiction, addictive. No phrases. */
+export function readDerivations(): ReadonlyMap<string, readonly string[]> {
+  const wordsAt = new Map<string, readonly string[]>()
+  const links: Derivation[] = []
+  for (const partOfSpeech of ['noun', 'verb', 'adjective', 'adverb'] satisfies OpenClass[])
+    readSynsets(partOfSpeech, (offset, { words, derivations }) => {
+      wordsAt.set(`${partOfSpeech} ${offset}`, words)
+      links.push(...derivations())
+    })
+  const found = new Map<string, string[]>()
+  for (const { word, of } of links) {
+    const other = wordsAt.get(`${of.partOfSpeech} ${of.offset}`)?.[of.place]?.toLowerCase()
+    if (other === undefined || other.includes('_')) continue
+    const lemma = word.toLowerCase()
+    const known = found.get(lemma) ?? []
+    if (!known.includes(other)) found.set(lemma, [...known, other])
+  }
+  return found
 }

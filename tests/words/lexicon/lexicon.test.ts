@@ -11,6 +11,7 @@ const reed: LexiconEntry = {
   familiarity: 464,
   partsOfSpeech: ['noun'],
   unfit: false,
+  notReadAloud: false,
   name: false,
   heteronym: false,
 }
@@ -49,6 +50,7 @@ describe('the lexicon file', () => {
       familiarity: fc.nat(5_000_000),
       partsOfSpeech: fc.uniqueArray(fc.constantFrom(...partsOfSpeech)),
       unfit: fc.boolean(),
+      notReadAloud: fc.boolean(),
       name: fc.boolean(),
       heteronym: fc.boolean(),
     })
