@@ -39,7 +39,6 @@ const explained: Readonly<Record<string, string>> = {
   'or·gan·ized or·ga·nized': 'organ + ize: the base stays whole (AHD)',
   'budg·et bud·get': 'dg is one sound and stays with the short vowel (AHD)',
   'pri·mar·y pri·ma·ry': 'the a says /air/, and r stays with it (AHD)',
-  'miss·y mis·sy': 'miss + y: the base stays whole',
   'aunt·ie aun·tie': 'aunt + ie: the base stays whole',
   'i·deal ide·al': 'said with two vowels: i·deal',
   'pres·en·ta·tion pre·sen·ta·tion': 'the first e is short in our pronunciation (present, the noun)',
@@ -47,6 +46,7 @@ const explained: Readonly<Record<string, string>> = {
   'e·mo·tional·ly emo·tion·al·ly': 'said with four vowels: -tional is one',
   'vege·ta·bles veg·eta·bles': 'said with three vowels: the second e is silent, and we divide after it',
   'au·thor·ized au·tho·rized': 'author + ize: the base stays whole (AHD)',
+  'civ·il·ized civ·i·lized': 'civil + ize: the base stays whole, as in or·gan·ized',
 }
 
 const words = familiarWords(5000).map(({ word }) => ({ word, ours: divided(word), theirs: byPatterns(word) }))
