@@ -17,6 +17,7 @@ describe('the faults of a draft', () => {
     ['tern', 'a white bird.', 'a stop at the end'],
     ['crab', 'a decapod with claws', 'rare: decapod'],
     ['tide', 'the sea kills it', 'unfit for children: kills'],
+    ['tide', 'the sea is its girlfriend', 'not read aloud: girlfriend'],
     ['sail', 'sailed by a crew', 'the word or its form: sailed'],
     ['goose', 'one of many geese', 'the word or its form: geese'],
     ['swim', 'what a swimmer does', 'the word or its form: swimmer'],

@@ -25,6 +25,7 @@ export function faultsOf(word: string, draft: string): readonly string[] {
     ...(/[.;]$/.test(draft) ? ['a stop at the end'] : []),
     ...plain.filter(isRare).map(one => `rare: ${one}`),
     ...plain.filter(one => lexicon.lookUp(one)?.unfit).map(one => `unfit for children: ${one}`),
+    ...plain.filter(one => lexicon.lookUp(one)?.notReadAloud).map(one => `not read aloud: ${one}`),
     ...plain.filter(one => isFormOf(one, word)).map(one => `the word or its form: ${one}`),
     ...plain
       .filter(one => halves.some(half => one === half || formsOf(half).has(one)))
