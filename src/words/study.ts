@@ -38,7 +38,7 @@ export function studyWord(planWord: PlanWord, lexicon: Lexicon, ways: ClassWays 
     text,
     ...unaccented,
     syllables,
-    partsOfSpeech,
+    ...(isGuess ? {} : { partsOfSpeech }),
     evidence,
     ...(accent === undefined ? {} : { accent }),
   }

@@ -22,7 +22,9 @@ export interface EndingQuestion {
   /** The evidence that the base is a word. Without it only the spelling speaks, and nothing is found. */
   readonly isWord?: (text: string) => boolean
   /** Pronunciations of a base, the commonest first: river is no `rive` + er, since their vowels differ. */
-  readonly pronunciationOf?: (text: string) => string | undefined
+  readonly pronunciationsOf?: (text: string) => readonly string[]
+  /** Of several bases the most familiar is taken: teaser is tease and -er, not teas. */
+  readonly familiarity?: (text: string) => number
 }
 
 /** Spelled like base + ending, sounded like it too, and yet none. */
@@ -42,12 +44,12 @@ export function endingOf(question: EndingQuestion): Ending | null {
 function withVowelEnding(word: string, question: EndingQuestion): Ending | null {
   for (const ending of ['ing', 'est', 'ed', 'er'] as const) {
     if (!word.endsWith(ending) || word.length < ending.length + 2) continue
-    for (const base of possibleBases(word, ending)) {
+    for (const base of inOrder(possibleBases(word, ending), question)) {
       if (!/[aeiouy]/.test(base) || !question.isWord?.(base)) continue
-      const pronunciation = question.pronunciationOf?.(base)
-      const joined = join(base, ending, pronunciation)
+      const pronunciations = question.pronunciationsOf?.(base) ?? []
+      const joined = join(base, ending, pronunciations[0])
       if (joined.form !== word) continue
-      if (!soundsLikeBase(base, pronunciation, question.pronunciation)) continue
+      if (!soundsLikeBase(base, pronunciations, question.pronunciation)) continue
       return {
         ending,
         base,
@@ -58,6 +60,17 @@ function withVowelEnding(word: string, question: EndingQuestion): Ending | null 
     }
   }
   return null
+}
+
+/** A stem that is a word goes before what only the doubled letter hides: hissing is hiss and -ing, not his. */
+function inOrder(bases: readonly string[], { familiarity, isWord }: EndingQuestion): readonly string[] {
+  if (familiarity === undefined) return bases
+  const [stem = '', withE = '', ...others] = bases
+  const byFamiliarity = (some: readonly string[]) =>
+    some.toSorted((first, second) => familiarity(second) - familiarity(first))
+  return isWord?.(stem) === true
+    ? [...byFamiliarity([stem, withE]), ...others]
+    : byFamiliarity([withE, ...others])
 }
 
 /** sit from sitting, smile from smiling, carry from carried, lie from lying. */
@@ -77,7 +90,7 @@ function withS(word: string, question: EndingQuestion): Ending | null {
   const bases = [...changed, word.slice(0, -1), word.slice(0, -2)]
   for (const base of bases) {
     if (base.length < 2 || !question.isWord?.(base)) continue
-    const pronunciation = question.pronunciationOf?.(base)
+    const pronunciation = question.pronunciationsOf?.(base)[0]
     const built = pluralOf({
       text: base,
       partsOfSpeech: ['noun'],
@@ -97,14 +110,26 @@ function withS(word: string, question: EndingQuestion): Ending | null {
   return null
 }
 
-/** The consonants and vowels of the base, all but the last sound, open the whole word's. */
-function soundsLikeBase(base: string, ofBase: string | undefined, ofWord: string | undefined): boolean {
-  if (ofBase === undefined || ofWord === undefined) return true
-  const baseSounds = sounds(ofBase)
+/** The sounds of the base open the whole word's. */
+function soundsLikeBase(base: string, ofBase: readonly string[], ofWord: string | undefined): boolean {
+  if (ofBase.length === 0 || ofWord === undefined) return true
   const wordSounds = sounds(ofWord)
-  // A final -le or -er loses its vowel before an ending (handling), and the last sound may join the ending's.
-  const length = Math.max(1, baseSounds.length - (/(?:le|er|re)$/.test(base) ? 2 : 1))
-  return baseSounds.slice(0, length).every((sound, at) => alike(sound, wordSounds[at]))
+  return ofBase.some(pronunciation => {
+    const baseSounds = sounds(pronunciation)
+    // A final -le or -er loses its vowel before an ending (handling).
+    const length = /(?:le|er|re)$/.test(base) ? Math.max(1, baseSounds.length - 2) : baseSounds.length
+    return baseSounds
+      .slice(0, length)
+      .every(
+        (sound, at) =>
+          alike(sound, wordSounds[at]) || (at === baseSounds.length - 1 && isOtherEnd(sound, wordSounds[at])),
+      )
+  })
+}
+
+/** The end of a word that is said in two ways (close and closer, cloth and clothed), or weakly (funnier, souring). */
+function isOtherEnd(first: string, second: string | undefined): boolean {
+  return ['S Z', 'Z S', 'TH DH', 'DH TH', 'IY Y', 'ER R'].includes(`${first} ${second}`)
 }
 
 /** The dictionary wavers between AA and AO (want) and, unstressed, between IH and AH. */

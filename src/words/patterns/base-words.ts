@@ -8,7 +8,7 @@ export interface BaseSpelling {
   readonly inWords: string
 }
 
-/** Before a suffix: harm·less, fam·ous → fame, sunn·y → sun, happi·ly → happy. */
+/** Before a suffix: harm·less, fam·ous → fame, sunn·y → sun, happi·ly → happy, dai·ly → day. */
 export function spellingsBehind(stem: string): readonly BaseSpelling[] {
   const found: BaseSpelling[] = [
     { base: stem, inWords: stem },
@@ -18,7 +18,7 @@ export function spellingsBehind(stem: string): readonly BaseSpelling[] {
     const base = stem.slice(0, -1)
     found.push({ base, inWords: `${base} with its last letter doubled` })
   }
-  if (/[^aeiou]i$/.test(stem)) {
+  if (/(?:[^aeiou]|a)i$/.test(stem)) {
     const base = `${stem.slice(0, -1)}y`
     found.push({ base, inWords: `${base} with its y changed to i` })
   }

@@ -3,11 +3,12 @@ import { alignWord } from '../alignment/graphemes.js'
 import { halvesOf } from '../compounds/halves.js'
 import type { Halves } from '../compounds/listed-compounds.js'
 import type { Finding } from '../word.js'
-import { prefix, suffix } from './affixes.js'
 import { inflectedFrom } from './endings.js'
 import type { Pattern, StudiedLetters } from './pattern.js'
 import { commonPractice } from './pattern.js'
+import { prefix } from './prefix.js'
 import { findingAt, spelledSounds } from './spelled-sounds.js'
+import { suffix } from './suffix.js'
 
 /** Prefixes that are words too, and open compounds: overcoat, underground, foreground, superstar, midday. */
 const alsoWords = /^(?:over|under|fore|super|mid)$/

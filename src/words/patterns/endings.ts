@@ -1,6 +1,9 @@
 /** Endings added to a base word: -ed, -ing, -er, -est, -s, -es. */
 import { soundsOf } from '../alignment/arpabet.js'
+import { join } from '../endings/adding.js'
+import { irregularVerbs } from '../endings/irregular-verbs.js'
 import { type Ending, type EndingName, endingOf } from '../endings/recognise.js'
+import { lazily } from '../tables/installed-tables.js'
 import type { Finding } from '../word.js'
 import { isFamiliar } from './base-words.js'
 import { oncePerWord } from './once-per-word.js'
@@ -44,11 +47,30 @@ function isHeard({ ending, base }: Ending, word: StudiedLetters): string | undef
   return lasts.flatMap(last => soundsAfter(ending, last)).find(heard => sounds.endsWith(` ${heard}`))
 }
 
+/** Nobody who has broken something is a broker: broke is past already, while who founds is a founder. */
+function isPastAlone(base: string, evidence: WordEvidence): boolean {
+  return pastForms().has(base) && evidence.familiarity(join(base, 'ed').form) < familiarVerb
+}
+
+const familiarVerb = 100
+
+const pastForms: () => ReadonlySet<string> = lazily(
+  () =>
+    new Set(
+      [...irregularVerbs()].flatMap(([verb, { past, participle }]) =>
+        [...past, ...participle].filter(form => form !== verb && !irregularVerbs().has(form)),
+      ),
+    ),
+)
+
 interface HeardEnding extends Ending {
   readonly heard: string
 }
 
-/** The word's ending, where its base is a familiar word and its sound is the one that the base asks for. */
+/**
+ * The word's ending, where its base is a familiar word and its sound is the one that the base asks for. Nothing is
+ * compared or done by a verb such as stagger or divest.
+ */
 const heardEnding = oncePerWord((word: StudiedLetters): HeardEnding | undefined => {
   const { evidence, pronunciation } = word
   const text = word.text.toLowerCase()
@@ -57,9 +79,12 @@ const heardEnding = oncePerWord((word: StudiedLetters): HeardEnding | undefined 
     text,
     pronunciation,
     isWord: base => isFamiliar(base, evidence) && !hasFamiliarStem(base, evidence),
-    pronunciationOf: base => evidence.pronunciationsOf(base)[0],
+    pronunciationsOf: evidence.pronunciationsOf,
+    familiarity: evidence.familiarity,
   })
   if (found === null || (found.ending === 'ed' && found.base.length < 3)) return undefined
+  if (/^(?:er|est)$/.test(found.ending) && word.partsOfSpeech?.[0] === 'verb') return undefined
+  if (found.ending === 'er' && isPastAlone(found.base, evidence)) return undefined
   const heard = isHeard(found, word)
   return heard === undefined ? undefined : { ...found, heard }
 })

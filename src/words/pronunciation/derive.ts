@@ -83,10 +83,21 @@ function withEnding(word: string, known: KnownWords): string | undefined {
     if (!word.endsWith(letters) || (letters === 's' && noEndingS.test(word))) continue
     const rest = word.slice(0, -letters.length)
     const bases = changesBase ? [`${rest}e`, undoubled(rest), withY(rest), rest] : [rest]
-    for (const base of bases) {
-      const said = base === undefined || base.length < 3 ? undefined : saidAlone(base, known)
-      if (said !== undefined) return `${said} ${sounds(said)}`
-    }
+    // A base that the lexicon holds goes before one made of two words: lonely in lonelier, not lone and lie.
+    const said =
+      firstSaid(bases, base => saidAlone(base, known)) ?? firstSaid(bases, base => compound(base, known))
+    if (said !== undefined) return `${said} ${sounds(said)}`
+  }
+  return undefined
+}
+
+function firstSaid(
+  bases: readonly (string | undefined)[],
+  said: (base: string) => string | undefined,
+): string | undefined {
+  for (const base of bases) {
+    const pronunciation = base === undefined || base.length < 3 ? undefined : said(base)
+    if (pronunciation !== undefined) return pronunciation
   }
   return undefined
 }
@@ -111,7 +122,8 @@ const beginnings: readonly (readonly [letters: string, sounds: string])[] = [
 function withBeginning(word: string, known: KnownWords): string | undefined {
   for (const [letters, sounds] of beginnings) {
     if (!word.startsWith(letters) || word.length < letters.length + 4) continue
-    const said = saidAlone(word.slice(letters.length), known)
+    const base = word.slice(letters.length)
+    const said = saidAlone(base, known) ?? compound(base, known)
     if (said !== undefined) return `${sounds} ${said}`
   }
   return undefined
@@ -141,8 +153,7 @@ function compound(word: string, known: KnownWords): string | undefined {
 
 function saidAlone(word: string, known: KnownWords): string | undefined {
   const entry = known.lookUp(word)
-  if (entry === undefined || entry.pronunciations.length === 0) return compound(word, known)
-  return entry.familiarity > 0 ? entry.pronunciations[0] : undefined
+  return entry !== undefined && entry.familiarity > 0 ? entry.pronunciations[0] : undefined
 }
 
 function lastSound(pronunciation: string): string {

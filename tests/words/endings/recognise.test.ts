@@ -9,7 +9,7 @@ const found = (text: string) => {
     text,
     ...(pronunciation === undefined ? {} : { pronunciation }),
     isWord: base => (lexicon.lookUp(base)?.partsOfSpeech.length ?? 0) > 0 && !lexicon.lookUp(base)?.name,
-    pronunciationOf: base => lexicon.lookUp(base)?.pronunciations[0],
+    pronunciationsOf: base => lexicon.lookUp(base)?.pronunciations ?? [],
   })
 }
 
