@@ -1,11 +1,11 @@
 import type { Size } from '../src/geometry.js'
 import { succeed } from '../src/outcomes.js'
 import { type CardFace, mm } from '../src/pieces/faces/face.js'
-import { flowPages } from '../src/pieces/faces/flow-page.js'
 import { Slot } from '../src/pieces/faces/slot.js'
 import { contentRoom } from '../src/pieces/parts/card-frame.js'
 import { Rule } from '../src/pieces/parts/rules.js'
 import { tableRows, textRow } from '../src/pieces/parts/table-rows.js'
+import { titlesInRoom } from '../src/pieces/parts/text-card.js'
 import { balancedLines } from '../src/pieces/text/balanced-lines.js'
 import { linesHeight } from '../src/pieces/text/break-lines.js'
 import { fitTexts } from '../src/pieces/text/fit-texts.js'
@@ -15,6 +15,7 @@ import type { Outcome } from '../src/problems.js'
 import type { Card, CardSet } from '../src/sets/card-set.js'
 import { chainCards as chainOfCards } from '../src/sets/games/chain-cards.js'
 import { promptKinds } from '../src/sets/games/prompt.js'
+import { grownUpPages } from './grown-up-pages.js'
 import { defineLayout, type RequestWith } from './layout.js'
 import { wordCardFace } from './one-card-a-word.js'
 
@@ -45,8 +46,7 @@ export const chainCards = defineLayout({
   },
   faces: chainFaces,
   pages: (request, set, room) => {
-    const { plan, options, subtitle, type, measure } = request
-    const title = `${plan.title}: chain, answers`
+    const { options, type, measure } = request
     const cards = new Map(set.cards.filter(card => card.copy === 1).map(card => [card.number, card]))
     const named = (number: number) => `${number} ${cards.get(number)!.words[0]!.text}`
     const rows = [
@@ -70,8 +70,7 @@ export const chainCards = defineLayout({
         measure,
       }),
     ]
-    const heading = { title, subtitle, textMm: type.adultTextMm, measure }
-    return flowPages({ heading, rows, room }).map(face => ({ ...face, kind: 'answers', title }))
+    return grownUpPages(request, { kind: 'answers', what: 'chain, answers', rows, room })
   },
 })
 
@@ -105,9 +104,7 @@ function chainFaces(request: ChainRequest, set: CardSet, size: Size): Outcome<re
   const { type, item, options, measure } = request
   const part = promptPart(request, size)
   const fit = fitTexts({
-    texts: set.cards
-      .filter(card => card.copy === 1)
-      .map(card => ({ text: card.title!, on: `card ${card.number}`, room: part.room })),
+    texts: titlesInRoom(set.cards, part.room),
     minimumMm: type.textMm,
     // A sentence larger than this only makes more lines; a plural is one word.
     maximumMm: Math.max(type.textMm, size.heightMm / (options.ask === 'clue' ? 9 : 5)),

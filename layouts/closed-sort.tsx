@@ -1,9 +1,9 @@
 import type { Size } from '../src/geometry.js'
 import { fail, succeed } from '../src/outcomes.js'
 import type { CardFace } from '../src/pieces/faces/face.js'
-import { flowPages, type Row } from '../src/pieces/faces/flow-page.js'
+import type { Row } from '../src/pieces/faces/flow-page.js'
 import { tableRows, textRow } from '../src/pieces/parts/table-rows.js'
-import { textCardFace, textRoom } from '../src/pieces/parts/text-card.js'
+import { textCardFace, textRoom, titlesInRoom } from '../src/pieces/parts/text-card.js'
 import { fitTexts } from '../src/pieces/text/fit-texts.js'
 import { nearestAdvice } from '../src/plan/values/nearest.js'
 import { choice, text } from '../src/plan/values/options.js'
@@ -12,6 +12,7 @@ import type { Answer, CardSet } from '../src/sets/card-set.js'
 import { closedSort as closedSortSet } from '../src/sets/sorts/closed-sort.js'
 import { rankSorts, sortNamed } from '../src/sets/sorts/rank-sorts.js'
 import type { Sort } from '../src/sets/sorts/sort.js'
+import { grownUpPages } from './grown-up-pages.js'
 import { defineLayout, type LayoutRequest, type RequestWith } from './layout.js'
 import { wordAloneFace } from './one-card-a-word.js'
 
@@ -52,12 +53,10 @@ export const closedSort = defineLayout({
   },
   faces: closedSortFaces,
   pages: (request, set, room) => {
-    const { plan, subtitle, type, measure } = request
+    const { type, measure } = request
     const chosen = chooseSort(request)
     if (!chosen.ok) return []
     const sort = chosen.value
-    const title = `${plan.title}: ${sort.name}, answers`
-    const heading = { title, subtitle, textMm: type.adultTextMm, measure }
     const paragraph = (said: string) =>
       textRow(said, { style: { sizeMm: type.adultTextMm }, widthMm: room.widthMm, measure })
     const rows = [
@@ -70,7 +69,7 @@ export const closedSort = defineLayout({
             ...sort.leftoverReasons.map(({ word, why }) => paragraph(`${word}: ${why}`)),
           ]),
     ]
-    return flowPages({ heading, rows, room }).map(face => ({ ...face, kind: 'answers', title }))
+    return grownUpPages(request, { kind: 'answers', what: `${sort.name}, answers`, rows, room })
   },
 })
 
@@ -99,13 +98,7 @@ function closedSortFaces(request: LayoutRequest, set: CardSet, size: Size): Outc
   const { type, item, measure } = request
   const border = headerBorder(item.border)
   const fit = fitTexts({
-    texts: set.cards
-      .filter(card => card.kind === 'header' && card.copy === 1)
-      .map(card => ({
-        text: card.title!,
-        on: `header ${card.number}`,
-        room: textRoom(size, border, type),
-      })),
+    texts: titlesInRoom(set.cards, textRoom(size, border, type)),
     minimumMm: type.textMm,
     maximumMm: Math.min(type.wordMaximumMm, size.heightMm * 0.28),
     weight: 700,

@@ -1,13 +1,14 @@
 import { succeed } from '../src/outcomes.js'
 import { mm } from '../src/pieces/faces/face.js'
 import type { Row } from '../src/pieces/faces/flow-page.js'
-import { flowPages } from '../src/pieces/faces/flow-page.js'
+import { textRow } from '../src/pieces/parts/table-rows.js'
 import { breakLines, linesHeight } from '../src/pieces/text/break-lines.js'
 import { Lines } from '../src/pieces/text/lines.js'
 import { orderWithoutHints } from '../src/sets/sorts/order-without-hints.js'
 import { openSortNote, rankSorts } from '../src/sets/sorts/rank-sorts.js'
 import type { Sort } from '../src/sets/sorts/sort.js'
 import { cardsForWords } from '../src/sets/word-set.js'
+import { grownUpPages } from './grown-up-pages.js'
 import { defineLayout, type LayoutRequest } from './layout.js'
 import { wordAloneFace } from './one-card-a-word.js'
 
@@ -37,15 +38,18 @@ export const openSort = defineLayout({
   },
   face: wordAloneFace,
   pages: (request, _set, room) => {
-    const { plan, subtitle, type, words, measure } = request
-    const sorts = rankSorts(words).slice(0, SORTS_SHOWN)
+    const sorts = rankSorts(request.words).slice(0, SORTS_SHOWN)
     const rows =
       sorts.length === 0
-        ? [noSortRow(request)]
+        ? [
+            textRow('These words support no sort: no pattern divides them into two columns of two.', {
+              style: { sizeMm: request.type.adultTextMm },
+              widthMm: room.widthMm,
+              measure: request.measure,
+            }),
+          ]
         : sorts.flatMap((sort, index) => sortRows(request, sort, index, room.widthMm))
-    const title = `${plan.title}: sorts that hold`
-    const heading = { title, subtitle, textMm: type.adultTextMm, measure }
-    return flowPages({ heading, rows, room }).map(face => ({ ...face, kind: 'answers', title }))
+    return grownUpPages(request, { kind: 'answers', what: 'sorts that hold', rows, room })
   },
 })
 
@@ -72,12 +76,4 @@ function sortRows(
       ? []
       : [row(broken(`left over: ${sort.leftovers.join(', ')}`), style, 0)]),
   ]
-}
-
-function noSortRow({ type }: LayoutRequest): Row {
-  const lines = ['These words support no sort: no pattern divides them into two columns of two.']
-  return {
-    heightMm: linesHeight(1, type.adultTextMm),
-    tree: <Lines lines={lines} style={{ sizeMm: type.adultTextMm }} />,
-  }
 }

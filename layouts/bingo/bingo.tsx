@@ -3,17 +3,18 @@ import { succeed } from '../../src/outcomes.js'
 import { type CardFace, mm, type SlotContent } from '../../src/pieces/faces/face.js'
 import { OverlaySlot, Slot } from '../../src/pieces/faces/slot.js'
 import { cardFace } from '../../src/pieces/parts/card-face.js'
+import { drawCellLines } from '../../src/pieces/parts/cell-lines.js'
 import { gridSize, wholeNumber, yesNo } from '../../src/plan/values/options.js'
 import { type Outcome, type Problem, warningAt } from '../../src/problems.js'
 import { findCallOrder } from '../../src/sets/bingo/call-order.js'
 import { dealBoards } from '../../src/sets/bingo/deal-boards.js'
 import type { Card, CardSet } from '../../src/sets/card-set.js'
 import { boardSet } from '../../src/sets/word-set.js'
+import { grownUpPages } from '../grown-up-pages.js'
 import { defineLayout, type LayoutRequest, type RequestWith, type RoomierOptions } from '../layout.js'
 import { wordSlot } from '../one-card-a-word.js'
 import { shownWithWords, wordOptions } from '../word-options.js'
-import { boardLines } from './board-lines.js'
-import { callersSheet } from './callers-sheet.js'
+import { callersRows } from './callers-rows.js'
 
 const options = {
   boards: wholeNumber(1, 400, 24),
@@ -39,13 +40,9 @@ export const bingo = defineLayout({
   roomier: smallerBoards,
   face: boardFace,
   pages: (request, set, room) => {
-    const { plan, subtitle, type, measure } = request
-    const title = `${plan.title}: caller’s sheet`
-    return callersSheet({ set, title, subtitle, textMm: type.adultTextMm, measure, room }).map(face => ({
-      ...face,
-      kind: 'caller',
-      title,
-    }))
+    const { type, measure } = request
+    const rows = callersRows({ set, textMm: type.adultTextMm, measure, widthMm: room.widthMm })
+    return grownUpPages(request, { kind: 'caller', what: 'caller’s sheet', rows, room })
   },
 })
 
@@ -160,7 +157,7 @@ function boardFace(request: BingoRequest, card: Card, set: CardSet, size: Size):
     slots: {
       lines: {
         kind: 'art',
-        draw: room => boardLines({ room, columns, rows: cells.length, lineMm: 0.6 }),
+        draw: room => drawCellLines({ room, columns, rows: cells.length, lineMm: 0.6 }),
       },
       ...Object.fromEntries(words),
     },

@@ -1,5 +1,7 @@
 import type { Size } from '../../src/geometry.js'
+import { moveArt } from '../../src/pieces/art/move-art.js'
 import { pathText, polygon, rectangle } from '../../src/pieces/art/path-text.js'
+import { drawCellLines } from '../../src/pieces/parts/cell-lines.js'
 import type { Art, PathShape } from '../../src/pieces/piece.js'
 
 export interface SoundBoxRow {
@@ -18,25 +20,14 @@ export const ARROW_MM = 7
 
 /** A row of square boxes in the middle of the room, one a sound, side by side with shared lines. */
 export function drawSoundBoxes({ boxes, boxMm, arrow, align, room }: SoundBoxRow): Art {
-  const widthMm = boxes * boxMm + LINE_MM
-  const heightMm = boxMm + LINE_MM + (arrow ? ARROW_MM : 0)
-  const left = align === 'left' ? 0 : (room.widthMm - widthMm) / 2
-  const top = (room.heightMm - heightMm) / 2
-  const right = left + widthMm
-  const bottom = top + boxMm + LINE_MM
-  const bars = [
-    rectangle(left, top, right, top + LINE_MM),
-    rectangle(left, bottom - LINE_MM, right, bottom),
-    ...Array.from({ length: boxes + 1 }, (_, line) =>
-      rectangle(left + line * boxMm, top, left + line * boxMm + LINE_MM, bottom),
-    ),
-  ]
-  const arrowShapes = arrow ? [drawArrow(left, right, bottom + ARROW_MM / 2)] : []
-  return {
-    ...room,
-    shapes: [{ kind: 'path', d: pathText(bars.flat()), fill: '#000000' }, ...arrowShapes],
-    text: [],
-  }
+  const size = { widthMm: boxes * boxMm + LINE_MM, heightMm: boxMm + LINE_MM }
+  const left = align === 'left' ? 0 : (room.widthMm - size.widthMm) / 2
+  const top = (room.heightMm - size.heightMm - (arrow ? ARROW_MM : 0)) / 2
+  const lines = drawCellLines({ room: size, columns: boxes, rows: 1, lineMm: LINE_MM })
+  const row = moveArt(lines, left, top, room)
+  if (!arrow) return row
+  const middleMm = top + size.heightMm + ARROW_MM / 2
+  return { ...row, shapes: [...row.shapes, drawArrow(left, left + size.widthMm, middleMm)] }
 }
 
 /** To the right, along the finger's way under the boxes. */

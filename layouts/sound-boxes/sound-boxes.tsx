@@ -1,14 +1,15 @@
 import type { Size } from '../../src/geometry.js'
 import { andThen, failWith, succeed } from '../../src/outcomes.js'
 import { type CardFace, mm, type SlotContent } from '../../src/pieces/faces/face.js'
-import { flowPages } from '../../src/pieces/faces/flow-page.js'
 import { Slot } from '../../src/pieces/faces/slot.js'
 import { cardFace } from '../../src/pieces/parts/card-face.js'
 import { contentRoom } from '../../src/pieces/parts/card-frame.js'
+import { pictureSlot } from '../../src/pieces/parts/picture-slot.js'
 import { choice } from '../../src/plan/values/options.js'
 import { errorAt, type Outcome, type Problem, warningAt } from '../../src/problems.js'
 import type { Card, CardSet } from '../../src/sets/card-set.js'
 import type { Word } from '../../src/words/word.js'
+import { grownUpPages } from '../grown-up-pages.js'
 import { defineLayout, type RequestWith } from '../layout.js'
 import { oneCardAWord, wordSlot } from '../one-card-a-word.js'
 import { ARROW_MM, drawSoundBoxes } from './sound-box-row.js'
@@ -39,11 +40,9 @@ export const soundBoxes = defineLayout({
   },
   faces: soundFaces,
   pages: (request, set, room) => {
-    const { plan, subtitle, type, measure } = request
-    const title = `${plan.title}: sounds, answers`
+    const { type, measure } = request
     const rows = soundRows({ set, widthMm: room.widthMm, textMm: type.adultTextMm, measure })
-    const heading = { title, subtitle, textMm: type.adultTextMm, measure }
-    return flowPages({ heading, rows, room }).map(face => ({ ...face, kind: 'answers', title }))
+    return grownUpPages(request, { kind: 'answers', what: 'sounds, answers', rows, room })
   },
 })
 
@@ -169,26 +168,10 @@ function Beside({ request, widthMm }: { readonly request: SoundBoxRequest; reado
 
 function besideSlots(request: SoundBoxRequest, word: Word): Readonly<Record<string, SlotContent>> {
   switch (shown(request)) {
-    case 'picture': {
-      const picture = request.pictureOf(word)
-      return {
-        beside: {
-          kind: 'art',
-          draw: room => ({
-            ...room,
-            shapes:
-              picture === undefined
-                ? []
-                : [{ kind: 'image', ...picture, description: word.text, box: { xMm: 0, yMm: 0, ...room } }],
-            text: [],
-          }),
-        },
-      }
-    }
+    case 'picture':
+      return { beside: pictureSlot(request.pictureOf(word), word.text) }
     case 'word':
-      return {
-        beside: wordSlot(request, word, { align: 'left', paddingMm: 1 }),
-      }
+      return { beside: wordSlot(request, word, { align: 'left', paddingMm: 1 }) }
     case 'nothing':
       return {}
   }

@@ -2,10 +2,10 @@ import { mm } from '../../src/pieces/faces/face.js'
 import { headingHeight } from '../../src/pieces/faces/flow-page.js'
 import { blankKeyRows } from '../../src/pieces/parts/key-rows.js'
 import { WritingLine } from '../../src/pieces/parts/rules.js'
-import { wordListPages } from '../../src/pieces/parts/word-list.js'
 import { defineLayout } from '../layout.js'
 import { markedListHeading } from './marked-list.js'
 import { wordFacts } from './word-facts.js'
+import { wordListPages } from './word-list.js'
 
 /** The children's copy: the words where the marked list has them, nothing marked, and room to draw the key. */
 export const blankList = defineLayout({

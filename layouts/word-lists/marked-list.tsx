@@ -1,8 +1,8 @@
 import type { Heading } from '../../src/pieces/faces/flow-page.js'
 import { keyRows } from '../../src/pieces/parts/key-rows.js'
-import { wordListPages } from '../../src/pieces/parts/word-list.js'
 import { defineLayout, type LayoutRequest } from '../layout.js'
 import { wordFacts } from './word-facts.js'
+import { wordListPages } from './word-list.js'
 
 /** The teacher's copy: every word marked, with its sounds, part of speech, plural and clue. */
 export const markedList = defineLayout({

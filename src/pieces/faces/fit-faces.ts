@@ -2,16 +2,15 @@ import type { Box } from '../../geometry.js'
 import { fail, failWith, succeed } from '../../outcomes.js'
 import type { Outcome, Place, Problem } from '../../problems.js'
 import type { StyledMark } from '../marks/styled-mark.js'
-import type { Art, PlacedArt, TextRun } from '../piece.js'
-import { drawTextBlock } from '../text/text-block.js'
+import type { PlacedArt } from '../piece.js'
 import { type TypeScale, wordRules } from '../text/type-scale.js'
 import type { Typeface } from '../typeface/typeface.js'
 import { type Fit, fitWords, type NoFit, type WordInRoom } from '../word/fit-words.js'
-import type { Face, LaidOutFace, TextSlot, WordSlot } from './face.js'
+import type { Face, LaidOutFace, WordSlot } from './face.js'
+import { textDrawer, textOffFace } from './face-texts.js'
 import { type FaceLayOut, faceLayouter } from './lay-out-face.js'
 import { noFitProblem, noRoomProblem } from './size-problem.js'
 import { type SlotWord, slotWordFinder } from './slot-words.js'
-import { textOffFace } from './text-off-face.js'
 
 export interface FaceFitting {
   /** Keeps what it laid out; a new one where left out. */
@@ -73,7 +72,7 @@ export async function fitFaces<F extends Face>(
     return { face, art, slots, words, texts }
   })
   const outcome = fitAgain(fitted, fitting)
-  const [spilt] = fitted.flatMap(each => textOffFace(textOf(each), each.face))
+  const [spilt] = fitted.flatMap(textOffFace)
   // A word too long for its card is the better thing to be told; where it is, other text seldom has room either.
   return outcome.ok && spilt !== undefined ? fail(noRoomProblem(spilt, fitting.place)) : outcome
 }
@@ -86,30 +85,6 @@ export function fitAgain<F extends Face>(
   const found = faces.flatMap(({ words }) => words)
   const fits = fitGroups(found, slotWordFinder(fitting.marks), fitting)
   return fits.ok ? succeed({ faces, fits: fits.value }) : fits
-}
-
-/** Draws a text once and gives the same art wherever it stands again in a slot of the same size. */
-function textDrawer(typeface: Typeface): (slot: TextSlot, box: Box) => PlacedArt {
-  const known = new Map<string, Art>()
-  return ({ lines, style }, { xMm, yMm, widthMm, heightMm }) => {
-    const room = { widthMm, heightMm }
-    const key = JSON.stringify([lines, style, room])
-    const art = known.get(key) ?? drawTextBlock({ typeface, lines, style, room })
-    known.set(key, art)
-    return { art, xMm, yMm }
-  }
-}
-
-/** The text on a face but for its words, where it stands. */
-function textOf({ art, texts }: Pick<FittedFace<Face>, 'art' | 'texts'>): readonly TextRun[] {
-  const inSlots = texts.flatMap(placed =>
-    placed.art.text.map(run => ({
-      ...run,
-      xMm: run.xMm + placed.xMm,
-      baselineMm: run.baselineMm + placed.yMm,
-    })),
-  )
-  return [...art.text, ...inSlots]
 }
 
 export function slotBox(slots: ReadonlyMap<string, Box>, name: string): Box {

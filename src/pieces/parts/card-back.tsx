@@ -15,13 +15,8 @@ import {
 } from '../text/break-lines.js'
 import type { TypeScale } from '../text/type-scale.js'
 import { CardFrame, contentRoom } from './card-frame.js'
+import { type Picture, pictureSlot } from './picture-slot.js'
 import { textRoom } from './text-card.js'
-
-/** A teacher's picture as read from its file. */
-export interface Picture {
-  readonly bytes: Uint8Array
-  readonly mediaType: 'image/png' | 'image/jpeg'
-}
 
 export interface CardBackRequest {
   readonly back: Exclude<BackKind, 'none'>
@@ -109,25 +104,12 @@ function answerContent({ type, measure, size }: CardBackRequest, word: Word): Ba
 }
 
 function pictureContent({ type, pictureOf }: CardBackRequest, word: Word): BackContent {
-  const picture = pictureOf(word)
   return {
     tree: (
       <CardFrame type={type} border={undefined}>
         <Slot name="picture" style={{ flexGrow: 1, width: '100%' }} />
       </CardFrame>
     ),
-    slots: {
-      picture: {
-        kind: 'art',
-        draw: room => ({
-          ...room,
-          shapes:
-            picture === undefined
-              ? []
-              : [{ kind: 'image', ...picture, description: word.text, box: { xMm: 0, yMm: 0, ...room } }],
-          text: [],
-        }),
-      },
-    },
+    slots: { picture: pictureSlot(pictureOf(word), word.text) },
   }
 }

@@ -10,6 +10,7 @@ import { breakLines, linesHeight, type TextMeasure, type TextStyle } from '../te
 import { Lines } from '../text/lines.js'
 import { type TypeScale, wordRules } from '../text/type-scale.js'
 import type { Typeface } from '../typeface/typeface.js'
+import { EmptyBox } from './rules.js'
 
 /** What rows of a key are made from. */
 export interface KeyRequest {
@@ -54,7 +55,7 @@ export function blankKeyRows(request: KeyRequest, widthMm: number): readonly Row
       <KeyRow
         cells={entries.map(({ label }) => (
           <div style={{ display: 'flex', width: mm(shape.cellWidthMm), alignItems: 'center' }}>
-            <EmptyBox widthMm={shape.boxWidthMm} heightMm={shape.boxHeightMm} />
+            <EmptyBox widthMm={shape.boxWidthMm} heightMm={shape.boxHeightMm} lineMm={0.3} color="#737373" />
             <Lines
               lines={labelLines(label, shape, measure)}
               style={shape.label}
@@ -103,24 +104,6 @@ export function roomForTag({ large }: TypeScale, marks: readonly StyledMark[]): 
 
 function KeyRow({ cells }: { readonly cells: readonly JSXNode[] }) {
   return <div style={{ display: 'flex', width: '100%', height: '100%', alignItems: 'flex-end' }}>{cells}</div>
-}
-
-function EmptyBox({ widthMm, heightMm }: { readonly widthMm: number; readonly heightMm: number }) {
-  return (
-    <div
-      style={{
-        display: 'flex',
-        width: mm(widthMm),
-        height: mm(heightMm),
-        boxSizing: 'border-box',
-        padding: mm(0.3),
-        backgroundColor: '#737373',
-        flexShrink: 0,
-      }}
-    >
-      <div style={{ display: 'flex', flexGrow: 1, backgroundColor: '#ffffff' }} />
-    </div>
-  )
 }
 
 function rowsOf<T>(items: readonly T[], columns: number): readonly (readonly T[])[] {

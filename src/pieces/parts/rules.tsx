@@ -1,3 +1,4 @@
+import type { Size } from '../../geometry.js'
 import { mm } from '../faces/face.js'
 
 /** Hairlines and boxes of a page, drawn as filled areas so that every format shows the same width. */
@@ -23,16 +24,26 @@ export function Rule({ color = '#8c8c8c' }: { readonly color?: string }) {
 
 /** A small empty square to tick. */
 export function TickBox({ sizeMm }: { readonly sizeMm: number }) {
+  return <EmptyBox widthMm={sizeMm} heightMm={sizeMm} lineMm={0.35} color="#000000" />
+}
+
+/** A box with nothing in it, to be filled in by hand. */
+export function EmptyBox({
+  widthMm,
+  heightMm,
+  lineMm,
+  color,
+}: Size & { readonly lineMm: number; readonly color: string }) {
   return (
     <div
       style={{
         display: 'flex',
-        width: mm(sizeMm),
-        height: mm(sizeMm),
+        width: mm(widthMm),
+        height: mm(heightMm),
         boxSizing: 'border-box',
-        padding: mm(0.35),
+        padding: mm(lineMm),
         flexShrink: 0,
-        backgroundColor: '#000000',
+        backgroundColor: color,
       }}
     >
       <div style={{ display: 'flex', flexGrow: 1, backgroundColor: '#ffffff' }} />

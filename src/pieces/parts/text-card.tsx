@@ -1,8 +1,10 @@
 import type { Size } from '../../geometry.js'
+import type { Card } from '../../sets/card-set.js'
 import type { CardFace } from '../faces/face.js'
 import { Slot } from '../faces/slot.js'
 import { balancedLines } from '../text/balanced-lines.js'
 import type { TextMeasure, TextStyle } from '../text/break-lines.js'
+import type { TextInRoom } from '../text/fit-texts.js'
 import type { TypeScale } from '../text/type-scale.js'
 import { type CardFaceRequest, cardFace } from './card-face.js'
 import { contentRoom } from './card-frame.js'
@@ -14,6 +16,13 @@ const PADDING = { besideMm: 2.5, aboveMm: 0.75 }
 export function textRoom(size: Size, border: string | undefined, type: TypeScale): Size {
   const { widthMm, heightMm } = contentRoom(size, border, type)
   return { widthMm: widthMm - 2 * PADDING.besideMm, heightMm: heightMm - 2 * PADDING.aboveMm }
+}
+
+/** The titles of these cards, each once, for `fitTexts`. */
+export function titlesInRoom(cards: readonly Card[], room: Size): readonly TextInRoom[] {
+  return cards.flatMap(({ kind, number, copy, title }) =>
+    title === undefined || copy > 1 ? [] : [{ text: title, on: `${kind} ${number}`, room }],
+  )
 }
 
 export interface TextCardRequest

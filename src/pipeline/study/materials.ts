@@ -1,6 +1,6 @@
 import { dirname } from 'node:path'
 import { loadTypeface } from '../../../fonts/load-typeface.js'
-import type { Picture } from '../../pieces/parts/card-back.js'
+import type { Picture } from '../../pieces/parts/picture-slot.js'
 import type { Typeface } from '../../pieces/typeface/typeface.js'
 import type { FileAccess } from '../../plan/disk/file-access.js'
 import type { Outcome, Place } from '../../problems.js'

@@ -1,39 +1,29 @@
-import type { Size } from '../../src/geometry.js'
-import { type Face, mm } from '../../src/pieces/faces/face.js'
-import { flowPages, type Row } from '../../src/pieces/faces/flow-page.js'
+import { mm } from '../../src/pieces/faces/face.js'
+import type { Row } from '../../src/pieces/faces/flow-page.js'
 import { Rule, TickBox } from '../../src/pieces/parts/rules.js'
 import { breakLines, linesHeight, type TextMeasure } from '../../src/pieces/text/break-lines.js'
 import { Lines } from '../../src/pieces/text/lines.js'
 import type { CardSet } from '../../src/sets/card-set.js'
 
 /** The caller's order with a box to tick for each call, and the boards that come to their first line there. */
-export function callersSheet({
+export function callersRows({
   set,
-  title,
-  subtitle,
   textMm,
   measure,
-  room,
-}: {
-  readonly set: CardSet
-  readonly title: string
-  readonly subtitle: string
-  readonly textMm: number
-  readonly measure: TextMeasure
-  readonly room: Size
-}): readonly Face[] {
+  widthMm,
+}: Pick<Call, 'textMm' | 'measure' | 'widthMm'> & { readonly set: CardSet }): readonly Row[] {
   const { callOrder, wins } = set.deal!
   const style = { sizeMm: textMm }
-  const notes = (set.notes ?? []).flatMap(note => breakLines(note, room.widthMm, style, measure))
-  const calls = callOrder.map((word, index) => {
-    const winners = wins.filter(win => win.call === index + 1).map(win => win.board.replace('board-', ''))
-    return callRow({ number: index + 1, word, boards: winners, textMm, measure, widthMm: room.widthMm })
-  })
+  const notes = (set.notes ?? []).flatMap(note => breakLines(note, widthMm, style, measure))
   const noteRow: Row = {
     heightMm: linesHeight(notes.length, textMm) + textMm,
     tree: <Lines lines={notes} style={style} />,
   }
-  return flowPages({ heading: { title, subtitle, textMm, measure }, rows: [noteRow, ...calls], room })
+  const calls = callOrder.map((word, index) => {
+    const winners = wins.filter(win => win.call === index + 1).map(win => win.board.replace('board-', ''))
+    return callRow({ number: index + 1, word, boards: winners, textMm, measure, widthMm })
+  })
+  return [noteRow, ...calls]
 }
 
 interface Call {

@@ -1,24 +1,19 @@
-import type { ColumnsAndRows, Size } from '../../src/geometry.js'
-import { pathText, rectangle } from '../../src/pieces/art/path-text.js'
-import type { Art, PathShape } from '../../src/pieces/piece.js'
+import type { ColumnsAndRows, Size } from '../../geometry.js'
+import { pathText, rectangle } from '../art/path-text.js'
+import type { Art, PathShape } from '../piece.js'
 
-/** The lines of a board of equal cells, outer edge included, drawn as filled bars that stay inside `room`. */
-export function boardLines({
+/** The lines of equal cells, side by side with shared lines, drawn as filled bars that fill `room` to its edges. */
+export function drawCellLines({
   room,
   columns,
   rows,
   lineMm,
-  color = '#000000',
-}: ColumnsAndRows & {
-  readonly room: Size
-  readonly lineMm: number
-  readonly color?: string
-}): Art {
+}: ColumnsAndRows & { readonly room: Size; readonly lineMm: number }): Art {
   const { widthMm, heightMm } = room
   const bar = (left: number, top: number, right: number, bottom: number): PathShape => ({
     kind: 'path',
     d: pathText(rectangle(left, top, right, bottom)),
-    fill: color,
+    fill: '#000000',
   })
   const places = (count: number, lengthMm: number) =>
     Array.from({ length: count + 1 }, (_, index) => (index * (lengthMm - lineMm)) / count)

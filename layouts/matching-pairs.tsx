@@ -1,17 +1,17 @@
-import type { Size } from '../../src/geometry.js'
-import { succeed } from '../../src/outcomes.js'
-import type { CardFace } from '../../src/pieces/faces/face.js'
-import { flowPages } from '../../src/pieces/faces/flow-page.js'
-import { tableRows } from '../../src/pieces/parts/table-rows.js'
-import { textCardFace, textRoom } from '../../src/pieces/parts/text-card.js'
-import { fitTexts } from '../../src/pieces/text/fit-texts.js'
-import { choice } from '../../src/plan/values/options.js'
-import type { Outcome } from '../../src/problems.js'
-import type { CardSet } from '../../src/sets/card-set.js'
-import { matchingPairs as pairedCards } from '../../src/sets/games/matching-pairs.js'
-import { defineLayout, type RequestWith } from '../layout.js'
-import { wordAloneFace } from '../one-card-a-word.js'
-import { plainWord } from './plain-word.js'
+import type { Size } from '../src/geometry.js'
+import { succeed } from '../src/outcomes.js'
+import type { CardFace } from '../src/pieces/faces/face.js'
+import { tableRows } from '../src/pieces/parts/table-rows.js'
+import { textCardFace, textRoom, titlesInRoom } from '../src/pieces/parts/text-card.js'
+import { fitTexts } from '../src/pieces/text/fit-texts.js'
+import { choice } from '../src/plan/values/options.js'
+import type { Outcome } from '../src/problems.js'
+import type { CardSet } from '../src/sets/card-set.js'
+import { matchingPairs as pairedCards } from '../src/sets/games/matching-pairs.js'
+import type { Word } from '../src/words/word.js'
+import { grownUpPages } from './grown-up-pages.js'
+import { defineLayout, type RequestWith } from './layout.js'
+import { wordAloneFace } from './one-card-a-word.js'
 
 const options = { pair: choice(['same word', 'sound alike', 'plural', 'clue'], 'same word') }
 
@@ -35,21 +35,18 @@ export const matchingPairs = defineLayout({
     }),
   faces: pairFaces,
   pages: (request, set, room) => {
-    const { plan, subtitle, type, measure } = request
-    const title = `${plan.title}: pairs, answers`
-    const answers = set.answers ?? []
+    const { type, measure } = request
     const rows = tableRows({
       columns: [
         { heading: 'cards', share: 0.2 },
         { heading: 'pair', share: 0.8 },
       ],
-      cells: answers.map(({ text, numbers }) => [numbers.join(' and '), text]),
+      cells: (set.answers ?? []).map(({ text, numbers }) => [numbers.join(' and '), text]),
       widthMm: room.widthMm,
       textMm: type.adultTextMm,
       measure,
     })
-    const heading = { title, subtitle, textMm: type.adultTextMm, measure }
-    return flowPages({ heading, rows, room }).map(face => ({ ...face, kind: 'answers', title }))
+    return grownUpPages(request, { kind: 'answers', what: 'pairs, answers', rows, room })
   },
 })
 
@@ -60,15 +57,8 @@ function pairFaces(
 ): Outcome<readonly CardFace[]> {
   const { type, item, options, measure } = request
   const plurals = options.pair === 'plural'
-  const clues = set.cards.filter(card => card.title !== undefined && !plurals)
   const fit = fitTexts({
-    texts: clues
-      .filter(card => card.copy === 1)
-      .map(card => ({
-        text: card.title!,
-        on: `card ${card.number}`,
-        room: textRoom(size, item.border, type),
-      })),
+    texts: plurals ? [] : titlesInRoom(set.cards, textRoom(size, item.border, type)),
     minimumMm: type.textMm,
     // Running text larger than this only makes more lines.
     maximumMm: Math.max(type.textMm, size.heightMm / 8),
@@ -90,4 +80,22 @@ function pairFaces(
     return textCardFace({ ...request, card, set, size, text: card.title, style, border: item.border })
   })
   return succeed(faces)
+}
+
+/** A text to be set as the words of a set are, in their size and on their baseline, with nothing to mark on it. */
+function plainWord(text: string): Word {
+  return {
+    text,
+    known: false,
+    source: 'teacher',
+    pronunciations: [],
+    graphemes: [],
+    soundCount: 0,
+    phonemeCount: 0,
+    pieces: [],
+    syllables: [],
+    patterns: [],
+    partsOfSpeech: [],
+    plural: null,
+  }
 }

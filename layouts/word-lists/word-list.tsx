@@ -1,16 +1,22 @@
 import type { JSXNode } from 'satori/jsx'
-import type { Size } from '../../geometry.js'
-import type { Word } from '../../words/word.js'
-import { type Face, mm, type WordSlot } from '../faces/face.js'
-import { flowPages, type Heading, headingHeight, type Row, rowsHeight } from '../faces/flow-page.js'
-import { Slot } from '../faces/slot.js'
-import { slotWordFinder } from '../faces/slot-words.js'
-import type { StyledMark } from '../marks/styled-mark.js'
-import { linesHeight } from '../text/break-lines.js'
-import { type TypeScale, wordRules } from '../text/type-scale.js'
-import type { Typeface } from '../typeface/typeface.js'
-import { measureWord } from '../word/word-art.js'
-import { Rule } from './rules.js'
+import type { Size } from '../../src/geometry.js'
+import { type Face, mm, type WordSlot } from '../../src/pieces/faces/face.js'
+import {
+  flowPages,
+  type Heading,
+  headingHeight,
+  type Row,
+  rowsHeight,
+} from '../../src/pieces/faces/flow-page.js'
+import { Slot } from '../../src/pieces/faces/slot.js'
+import { slotWordFinder } from '../../src/pieces/faces/slot-words.js'
+import type { StyledMark } from '../../src/pieces/marks/styled-mark.js'
+import { Rule } from '../../src/pieces/parts/rules.js'
+import { linesHeight } from '../../src/pieces/text/break-lines.js'
+import { type TypeScale, wordRules } from '../../src/pieces/text/type-scale.js'
+import type { Typeface } from '../../src/pieces/typeface/typeface.js'
+import { measureWord } from '../../src/pieces/word/word-art.js'
+import type { Word } from '../../src/words/word.js'
 
 export interface WordListRequest {
   readonly words: readonly Word[]

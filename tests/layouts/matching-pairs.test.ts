@@ -7,7 +7,7 @@ import {
   piecesOf,
   printItem,
   problemsOf,
-} from '../print-item.js'
+} from './print-item.js'
 
 describe('matching pairs', () => {
   it('have each word twice where the teacher says nothing', async () => {
