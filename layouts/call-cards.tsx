@@ -37,10 +37,12 @@ function callCardFace(request: LayoutRequest, card: Card, set: CardSet, size: Si
     set,
     size,
     place: { align: 'centre', paddingMm: Math.min(size.widthMm, size.heightMm) / 15 },
-    content: [
-      <Slot name="word" style={{ flexGrow: 1, width: '100%' }} />,
-      <Slot name="clue" style={{ width: '100%', height: mm(clueMm), flexShrink: 0 }} />,
-    ],
+    content: (
+      <>
+        <Slot name="word" style={{ flexGrow: 1, width: '100%' }} />
+        <Slot name="clue" style={{ width: '100%', height: mm(clueMm), flexShrink: 0 }} />
+      </>
+    ),
     moreSlots: { clue: { kind: 'text', lines: linesOf(card.words[0]!), style } },
   })
 }

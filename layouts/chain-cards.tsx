@@ -131,25 +131,27 @@ function chainFace(
     set,
     size,
     place: { align: 'centre', paddingMm: size.heightMm / 24 },
-    content: [
-      <div style={{ display: 'flex', flexGrow: 1, flexBasis: 0, position: 'relative' }}>
-        <Slot name="word" style={{ flexGrow: 1, height: '100%' }} />
-        <Rule color="#404040" />
-      </div>,
-      <div
-        style={{
-          display: 'flex',
-          flexDirection: 'column',
-          flexShrink: 0,
-          height: mm(part.room.heightMm + linesHeight(1, part.leadInMm) + 1),
-          paddingTop: mm(1),
-          boxSizing: 'border-box',
-        }}
-      >
-        <Lines lines={[part.leadIn]} style={{ sizeMm: part.leadInMm, align: 'centre', color: '#404040' }} />
-        <Slot name="prompt" style={{ flexGrow: 1, width: '100%' }} />
-      </div>,
-    ],
+    content: (
+      <>
+        <div style={{ display: 'flex', flexGrow: 1, flexBasis: 0, position: 'relative' }}>
+          <Slot name="word" style={{ flexGrow: 1, height: '100%' }} />
+          <Rule color="#404040" />
+        </div>
+        <div
+          style={{
+            display: 'flex',
+            flexDirection: 'column',
+            flexShrink: 0,
+            height: mm(part.room.heightMm + linesHeight(1, part.leadInMm) + 1),
+            paddingTop: mm(1),
+            boxSizing: 'border-box',
+          }}
+        >
+          <Lines lines={[part.leadIn]} style={{ sizeMm: part.leadInMm, align: 'centre', color: '#404040' }} />
+          <Slot name="prompt" style={{ flexGrow: 1, width: '100%' }} />
+        </div>
+      </>
+    ),
     moreText: [prompt],
     moreSlots: { prompt: { kind: 'text', lines, style } },
   })
