@@ -1,6 +1,7 @@
 import { fail, succeed } from '../src/outcomes.js'
 import { choice } from '../src/plan/values/options.js'
 import { contentsOf } from '../src/sets/set-contents.js'
+import { copyLetter } from '../src/sets/set-mark.js'
 import {
   BAG_LABEL,
   ENVELOPE_LABEL,
@@ -41,15 +42,24 @@ export const bagLabels = defineLayout({
 })
 
 /** One for each copy of the set, which has a bag of its own. */
-function labelsOf({ name, shortSetTitle, subtitle, copies, words, set }: PlanSet): readonly StorageLabel[] {
+function labelsOf({
+  name,
+  setTitle,
+  shortSetTitle,
+  subtitle,
+  copies,
+  words,
+  set,
+}: PlanSet): readonly StorageLabel[] {
   const used = new Set(set.cards.flatMap(card => card.words))
   const inSet = words.filter(word => used.has(word)).map(word => word.text)
   return Array.from({ length: copies }, (_, index) => ({
-    name: shortSetTitle,
+    name: setTitle,
     lines: [
       name,
       ...(subtitle === '' ? [] : [subtitle]),
       copies === 1 ? contentsOf(set) : `${contentsOf(set)}; bag ${index + 1} of ${copies}`,
+      `set mark: ${[shortSetTitle, ...(copies === 1 ? [] : [copyLetter(index + 1)])].join(' · ')}`,
       inSet.join(' · '),
     ],
   }))

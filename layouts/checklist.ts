@@ -1,6 +1,7 @@
 import { fail, succeed } from '../src/outcomes.js'
 import { errorAt, type Problem } from '../src/problems.js'
 import type { Card } from '../src/sets/card-set.js'
+import { copyLetter } from '../src/sets/set-mark.js'
 import { type ChecklistRequest, checklistsTogether } from '../src/sheets/furniture/checklist.js'
 import { pageRoom } from '../src/sheets/grid.js'
 import { defineLayout, type LayoutRequest, type PlanSet } from './layout.js'
@@ -15,27 +16,27 @@ export const checklist = defineLayout({
   sheets: (request, { grid, lettering, sets: listed }) => {
     if (listed.length === 0) return fail(nothingToList(request))
     const page = { lettering, sheetSize: grid.sheetSize, room: pageRoom(grid) }
-    const value = checklistsTogether(listed.map(each => ({ ...slipOf(each), ...page })))
+    const value = checklistsTogether(listed.flatMap(slipsOf).map(slip => ({ ...slip, ...page })))
     return succeed(value.map(sheet => ({ ...sheet, title: `${request.plan.title}: checklists` })))
   },
 })
 
-function slipOf({
-  name,
-  shortSetTitle,
-  subtitle,
-  copies,
-  set,
-}: PlanSet): Pick<ChecklistRequest, 'title' | 'subtitles' | 'entries' | 'copies'> {
-  return {
-    title: `${shortSetTitle}: ${name}`,
-    subtitles: subtitle === '' ? [] : [subtitle],
+/** One for each copy of the set, which has a bag of its own. */
+function slipsOf({ name, setTitle, shortSetTitle, subtitle, copies, set }: PlanSet): readonly Slip[] {
+  return Array.from({ length: copies }, (_, index) => ({
+    title: `${setTitle}: ${name}`,
+    subtitles: [
+      ...(subtitle === '' ? [] : [subtitle]),
+      `set mark: ${[shortSetTitle, ...(copies === 1 ? [] : [copyLetter(index + 1)])].join(' · ')}`,
+    ],
     entries: set.cards
       .filter(card => card.copy === 1)
       .map(card => ({ number: card.number, text: whatStandsOn(card) })),
-    copies,
-  }
+    copies: 1,
+  }))
 }
+
+type Slip = Pick<ChecklistRequest, 'title' | 'subtitles' | 'entries' | 'copies'>
 
 function whatStandsOn({ kind, words, title }: Card): string {
   if (kind === 'board') return 'board'

@@ -38,9 +38,9 @@ export interface LayoutRequest<O = unknown> {
   readonly itemName: string
   /** Name of the set in full, for its pages. */
   readonly setTitle: string
-  /** The same, as short as the foot of a piece needs it, printed small on each. */
+  /** As short as the foot of a piece needs it and unlike that of any other set of the plan; it opens their set marks. */
   readonly shortSetTitle: string
-  /** Under the title of a page: class, group. */
+  /** Under the title of a page: class, group, how the pieces of the set are marked. */
   readonly subtitle: string
   /** The words of this item, studied, in order. */
   readonly words: readonly Word[]
@@ -129,7 +129,9 @@ export interface PageLayout<O = unknown> extends LayoutBasics {
 export interface PlanSet {
   /** The name of what is printed: `bingo`. */
   readonly name: string
-  /** As it stands small on each piece. */
+  /** In full. */
+  readonly setTitle: string
+  /** It opens the set marks of its pieces. */
   readonly shortSetTitle: string
   /** Class and group. */
   readonly subtitle: string

@@ -3,7 +3,6 @@ import { type CardFace, mm } from '../src/pieces/faces/face.js'
 import { Slot } from '../src/pieces/faces/slot.js'
 import { contentRoom } from '../src/pieces/parts/card-frame.js'
 import { WritingLine } from '../src/pieces/parts/rules.js'
-import { setMarkHeightMm } from '../src/pieces/parts/set-mark.js'
 import { Lines } from '../src/pieces/text/lines.js'
 import type { TypeScale } from '../src/pieces/text/type-scale.js'
 import { choice } from '../src/plan/values/options.js'
@@ -54,10 +53,7 @@ function stripFace(request: StripRequest, card: Card, set: CardSet, size: Size):
   })
 }
 
-/**
- * What to write, and at the foot a line as long as there is room. The large number of large print stands under the
- * word: beside it the room reaches down to the foot of the strip.
- */
+/** What to write, and at the foot a line as long as there is room. */
 function WritingRoom({ task, type }: { readonly task: string; readonly type: TypeScale }) {
   return (
     <div
@@ -65,7 +61,6 @@ function WritingRoom({ task, type }: { readonly task: string; readonly type: Typ
         display: 'flex',
         flexDirection: 'column',
         flexGrow: 1,
-        marginBottom: type.large ? -mm(setMarkHeightMm(type)) : 0,
         justifyContent: 'space-between',
         boxSizing: 'border-box',
         padding: mm(1.5),

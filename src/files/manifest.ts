@@ -48,6 +48,8 @@ export interface ManifestPiece extends Box {
   /** Present where the piece stands on its head. */
   readonly turn?: 180
   readonly text: readonly string[]
+  /** The words printed small on it, unlike those of any other piece; a back has none. */
+  readonly setMark?: string
   readonly cells?: readonly (readonly (string | null)[])[]
   readonly xHeightMm?: number
   readonly fontPt?: number
@@ -97,6 +99,7 @@ function manifestPieces(sheet: Sheet): readonly ManifestPiece[] {
       ...decimalBox({ xMm, yMm, widthMm: piece.widthMm, heightMm: piece.heightMm }),
       ...(turn === 180 && { turn }),
       text: piece.text,
+      ...(piece.setMark !== undefined && { setMark: piece.setMark }),
       ...(piece.cells && { cells: piece.cells }),
       ...(piece.xHeightMm !== undefined && { xHeightMm: toDecimal(piece.xHeightMm) }),
       ...(piece.fontPt !== undefined && { fontPt: toDecimal(piece.fontPt) }),

@@ -75,6 +75,8 @@ export interface Piece extends Size {
   readonly art: readonly PlacedArt[]
   /** The words that stand on it, in reading order. */
   readonly text: readonly string[]
+  /** The words printed small on it that tell it from every other piece of the plan; a back has none. */
+  readonly setMark?: string
   /** In the coordinates of the piece. */
   readonly marks: readonly PlacedMark[]
   readonly cells?: readonly (readonly (string | null)[])[]

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { createRasterizer, type Rasterizer } from '../../src/files/raster/raster.js'
 import { mmToPixels } from '../../src/geometry.js'
-import type { PlacedArt, TextRun } from '../../src/pieces/piece.js'
+import type { PlacedArt } from '../../src/pieces/piece.js'
 import { type PlacedPiece, pieceBox, type Sheet } from '../../src/sheets/sheet.js'
 import { pixelBytes } from '../files/page-pixels.js'
 import { type Coverage, comeWithin } from '../pieces/pixels.js'
@@ -55,7 +55,7 @@ interface Edges {
 function setMarkBox(placed: PlacedPiece): Edges | undefined {
   const { piece } = placed
   const marks = piece.art.flatMap(({ art, xMm, yMm }) =>
-    art.text.filter(run => isSetMark(run, piece.number)).map(run => ({ run, xMm, yMm })),
+    art.text.filter(run => run.text === piece.setMark).map(run => ({ run, xMm, yMm })),
   )
   const [mark] = marks
   if (mark === undefined) return undefined
@@ -71,9 +71,6 @@ function setMarkBox(placed: PlacedPiece): Edges | undefined {
     bottom: baseline + run.sizeMm * 0.4,
   }
 }
-
-const isSetMark = ({ text }: TextRun, number: number): boolean =>
-  new RegExp(`(^| )${number}/\\d+$`).test(text)
 
 function moveInk(from: Coverage, to: Coverage, box: Edges | undefined): void {
   if (box === undefined) return

@@ -71,6 +71,8 @@ export interface CardFace extends Face {
   readonly number: number
   readonly copy: number
   readonly text: readonly string[]
+  /** Printed small at its foot; a back has none. */
+  readonly setMark?: string
   readonly cells?: readonly (readonly (string | null)[])[]
 }
 

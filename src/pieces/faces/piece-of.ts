@@ -5,7 +5,7 @@ import type { CardFace } from './face.js'
 
 /** A drawn card's face as a piece. */
 export function pieceOf({ face, art, marks, mainWord }: DrawnFace<CardFace>): Piece {
-  const { widthMm, heightMm, id, kind, number, copy, text, cells } = face
+  const { widthMm, heightMm, id, kind, number, copy, text, setMark, cells } = face
   return {
     id,
     kind,
@@ -16,6 +16,7 @@ export function pieceOf({ face, art, marks, mainWord }: DrawnFace<CardFace>): Pi
     art,
     text,
     marks,
+    ...(setMark === undefined ? {} : { setMark }),
     ...(cells === undefined ? {} : { cells }),
     ...(mainWord === undefined
       ? {}

@@ -1,6 +1,7 @@
 import type { JSXNode } from 'satori/jsx'
 import type { Size } from '../../geometry.js'
 import type { Card, CardSet } from '../../sets/card-set.js'
+import { setMarkText } from '../../sets/set-mark.js'
 import { type CardFace, faceOf, type SlotContent } from '../faces/face.js'
 import { OverlaySlot } from '../faces/slot.js'
 import type { TypeScale } from '../text/type-scale.js'
@@ -23,10 +24,12 @@ export interface CardFaceRequest extends Pick<CardFace, 'text' | 'cells'> {
 
 /** The face of a card or board: its border, its content inside it, its set mark at the foot. */
 export function cardFace(request: CardFaceRequest): CardFace {
-  const { card, size, type, border, text, cells, content, slots } = request
+  const { card, set, size, type, border, text, cells, content, slots, shortSetTitle } = request
+  const mark = setMarkText(shortSetTitle, card, set)
   return {
     ...faceOf(card, size),
     text,
+    setMark: mark,
     ...(cells === undefined ? {} : { cells }),
     tree: (
       <CardFrame type={type} border={border}>
@@ -35,6 +38,6 @@ export function cardFace(request: CardFaceRequest): CardFace {
         <SetMarkSlot type={type} border={border} />
       </CardFrame>
     ),
-    slots: { border: cardBorder(border, type), ...slots, 'set mark': setMark(request) },
+    slots: { border: cardBorder(border, type), ...slots, 'set mark': setMark(mark, type) },
   }
 }

@@ -13,7 +13,7 @@ export interface TypeScale {
   readonly adultTextMm: number
   /** Text of lists that children write on, and of the marked list that matches them line for line. */
   readonly listTextMm: number
-  /** The set mark at a piece's foot: small, but in large print, where nothing small may stand on a piece, as large as its text. */
+  /** The set mark at a piece's foot: small in large print too, since it is not for the child. */
   readonly setMarkMm: number
   /** No word of the set may be smaller. */
   readonly wordMinimumMm: number
@@ -39,7 +39,7 @@ export function typeScale(size: TypeSize, typeface: Typeface): TypeScale {
     textMm: large ? leastMm : equal(TEXT_PT),
     adultTextMm: equal(ADULT_TEXT_PT),
     listTextMm: large ? leastMm : equal(ADULT_TEXT_PT),
-    setMarkMm: large ? leastMm : equal(SET_MARK_PT),
+    setMarkMm: equal(SET_MARK_PT),
     wordMinimumMm: leastMm,
     wordMaximumMm: named ? leastMm : equal(MOST_POINTS[size.kind]),
   }

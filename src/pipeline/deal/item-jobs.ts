@@ -4,6 +4,7 @@ import { failWith, succeed } from '../../outcomes.js'
 import type { Plan, PlanGroup, PlanWord, PrintItem } from '../../plan/plan.js'
 import { fileSafeName } from '../../plan/values/names.js'
 import { errorAt, type Outcome, type Problem, warningAt } from '../../problems.js'
+import { shortSetTitles } from './set-titles.js'
 
 /** One item for one group of children, or for the whole class. */
 export interface ItemJob {
@@ -12,6 +13,8 @@ export interface ItemJob {
   /** Unique within the plan: the item's name, and the group's behind it. */
   readonly name: string
   readonly words: readonly PlanWord[]
+  /** The fullest first; each the title of this set alone. */
+  readonly shortSetTitles: readonly string[]
 }
 
 /** Every item for the whole class and then for each of its groups, in plan order. */
@@ -20,12 +23,12 @@ export function itemJobs(plan: Plan): {
   readonly problems: readonly Problem[]
 } {
   const problems: Problem[] = []
-  const jobs = plan.print.flatMap((item): ItemJob[] => {
+  const untitled = plan.print.flatMap((item): Omit<ItemJob, 'shortSetTitles'>[] => {
     if (isForWholePlan(item)) return [{ item, group: null, name: item.name, words: plan.words }]
     const groups = plan.groups.filter(group => item.groups === undefined || item.groups.includes(group.name))
     const forClass = item.groups === undefined || item.groups.length === 0
     const wanted: (PlanGroup | null)[] = [...(forClass ? [null] : []), ...groups]
-    return wanted.flatMap((group): ItemJob[] => {
+    return wanted.flatMap((group): Omit<ItemJob, 'shortSetTitles'>[] => {
       const words = wordsFor(plan, item, group)
       if (words.length === 0) {
         problems.push(nothingLeft(item, group))
@@ -35,7 +38,8 @@ export function itemJobs(plan: Plan): {
       return [{ item, group, name, words }]
     })
   })
-  return { jobs, problems }
+  const titles = shortSetTitles(plan, untitled)
+  return { jobs: untitled.map((job, index) => ({ ...job, shortSetTitles: titles[index]! })), problems }
 }
 
 /** Checklists, labels and calibration sheets are printed once, whatever the groups. */

@@ -3,7 +3,7 @@ import type { Layout, LayoutRequest, PieceLayout } from '../../../layouts/layout
 import type { ColumnsAndRows } from '../../geometry.js'
 import { failWith, succeed } from '../../outcomes.js'
 import { contrastProblems } from '../../pieces/marks/mark-problems.js'
-import { shortenSetTitle } from '../../pieces/parts/set-mark.js'
+import { fittingSetTitle } from '../../pieces/parts/set-mark.js'
 import { measureTextLine } from '../../pieces/text/text-line.js'
 import { type TypeScale, typeScale } from '../../pieces/text/type-scale.js'
 import type { Typeface } from '../../pieces/typeface/typeface.js'
@@ -44,7 +44,7 @@ export function prepareItem(studied: StudiedPlan, job: ItemJob): Outcome<Prepare
     itemName: job.name,
     setTitle,
     shortSetTitle: setTitle,
-    subtitle: [plan.className, group?.name ?? ''].filter(part => part !== '').join(' · '),
+    subtitle: forWhom(job, plan),
     words: job.words.map(word => words.get(word)!),
     marks,
     marked: (item.marks ?? layout.marks) === 'all',
@@ -60,10 +60,18 @@ export function prepareItem(studied: StudiedPlan, job: ItemJob): Outcome<Prepare
   if (!grid.ok) return grid
   const { measure } = wanted
   const { widthMm } = grid.value.pieceSize
-  const shortSetTitle = shortenSetTitle({ name: setTitle, widthMm, border: item.border, type, measure })
-  const request = { ...wanted, shortSetTitle }
+  const titles = job.shortSetTitles
+  const shortSetTitle = fittingSetTitle({ titles, widthMm, border: item.border, type, measure })
+  const told = layout.kind === 'pieces' ? [`set mark: ${shortSetTitle}`] : []
+  const subtitle = [wanted.subtitle, ...told].filter(part => part !== '').join(' · ')
+  const request = { ...wanted, shortSetTitle, subtitle }
   const value = { studied, job, layout, request, grid: grid.value, gridRequest }
   return succeed(value, [...grid.problems, ...tooFaint(value)])
+}
+
+/** Class and group, as far as there are any. */
+export function forWhom({ group }: ItemJob, { className }: Plan): string {
+  return [className, group?.name ?? ''].filter(part => part !== '').join(' · ')
 }
 
 /** Ink and ground of the item's pieces, where any are named. */

@@ -1,0 +1,65 @@
+import { describe, expect, it } from 'vitest'
+import { layouts } from '../../../layouts/index.js'
+import { putPlanOnSheets } from '../../../src/pipeline.js'
+import { formatProblem } from '../../../src/problems.js'
+import { exampleItems } from '../../layouts/example-items.js'
+import { marshWithClues } from '../../layouts/print-item.js'
+import { filesInMemory } from '../../plan/reading.js'
+
+async function piecesOf(text: string) {
+  const made = await putPlanOnSheets({ planFile: 'week.yaml', files: filesInMemory({ 'week.yaml': text }) })
+  if (!made.ok) throw new Error(made.problems.map(formatProblem).join('\n'))
+  return made.value.items.flatMap(({ printed }) =>
+    printed.sheets.flatMap(({ side, pieces }) =>
+      pieces.map(({ piece }) => ({ side, piece, item: printed.name })),
+    ),
+  )
+}
+
+const everyLayout = layouts
+  .filter(({ kind }) => kind === 'pieces')
+  .flatMap(exampleItems)
+  .map(item => `  - ${item}\n`)
+  .join('')
+const groups = 'groups:\n  - {name: Otters, size: large}\n  - {name: Along the marsh}\n'
+
+describe('the set marks of a plan', () => {
+  it('are all different, over every layout, group and copy', async () => {
+    const copies = '  - {layout: word-cards, name: our cards, copies: 3, order: child}\n'
+    const pieces = await piecesOf(`${marshWithClues}${everyLayout}${copies}${groups}`)
+    const fronts = pieces.filter(({ side }) => side === 'front').map(({ piece }) => piece.setMark)
+    expect(fronts.length).toBeGreaterThan(300)
+    expect(fronts).not.toContain(undefined)
+    expect(fronts.filter((mark, index) => fronts.indexOf(mark) !== index)).toEqual([])
+  })
+
+  it('are printed on the fronts as they are told, and not on the backs', async () => {
+    const pieces = await piecesOf(`${marshWithClues}  - {layout: word-cards, back: name, copies: 2}\n`)
+    for (const { side, piece } of pieces) {
+      const text = piece.art.flatMap(({ art }) => art.text.map(run => run.text))
+      if (side === 'front') expect(text).toContain(piece.setMark)
+      else expect(piece.setMark).toBeUndefined()
+    }
+  })
+
+  it.each([
+    ['{layout: word-cards, across: 2, down: 3}', 'Along the marsh · word cards · 1 of 12'],
+    ['{layout: word-cards, card: 40 x 40 mm}', 'word cards · 1 of 12'],
+    ['{layout: word-cards, card: 24 x 30 mm, words: [reed]}', '#1 · 1 of 1'],
+  ])('are as full as the piece has room for: %s', async (item, mark) => {
+    expect((await piecesOf(`${marshWithClues}  - ${item}\n`))[0]!.piece.setMark).toBe(mark)
+  })
+
+  it('stand on covers, labels and checklists too', async () => {
+    const plan = `${marshWithClues}  - {layout: word-cards}\n  - {layout: bag-labels}\n  - {layout: checklist}\n`
+    const made = await putPlanOnSheets({ planFile: 'week.yaml', files: filesInMemory({ 'week.yaml': plan }) })
+    if (!made.ok) throw new Error('the plan cannot be made')
+    for (const { printed } of made.value.items) {
+      const pages = printed.sheets.filter(({ kind }) => kind !== 'pieces')
+      const text = pages.flatMap(({ furniture }) =>
+        furniture.flatMap(({ art }) => art.text.map(run => run.text)),
+      )
+      expect(text.join(' ')).toContain('set mark: Along the marsh · word cards')
+    }
+  })
+})
