@@ -2,7 +2,6 @@ import { mmToPoints, type Size } from '../../geometry.js'
 import { drawFaces } from '../../pieces/faces/draw-faces.js'
 import type { AdviceRequest, WordsOn } from '../../sheets/advice.js'
 import type { ImposedItem } from '../impose/impose-plan.js'
-import { facesOf } from '../settle/faces-of.js'
 
 /**
  * How the item's words would come out on pieces of other sizes: the faces are laid out again on each, so that advice
@@ -25,8 +24,8 @@ async function wordsOnPiece(
   const { layout, request, job } = prepared
   if (layout.kind !== 'pieces') return null
   const once = { ...set, cards: set.cards.filter(card => card.copy === 1) }
-  const faces = facesOf(layout, request, once, size)
-  const now = facesOf(layout, request, once, prepared.grid.pieceSize)
+  const faces = layout.faces(request, once, size)
+  const now = layout.faces(request, once, prepared.grid.pieceSize)
   if (!faces.ok || faces.problems.length > now.problems.length) return null
   const drawn = await drawFaces(faces.value, { ...request, place: job.item.place })
   if (!drawn.ok) return null

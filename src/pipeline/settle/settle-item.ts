@@ -11,7 +11,6 @@ import { withoutColours } from '../deal/made-from.js'
 import { type PreparedItem, prepareItem } from '../deal/prepare-item.js'
 import type { KeptStore } from '../kept-store.js'
 import { backFaces } from './back-faces.js'
-import { facesOf } from './faces-of.js'
 import { type RoomierItem, roomierItems } from './roomier-items.js'
 
 /** The pieces of an item whose words are known to fit their places. */
@@ -111,7 +110,7 @@ async function fitPieces(
   const { layout, grid, job } = prepared
   if (layout.kind !== 'pieces') throw new Error(`${layout.name} has no pieces to fit`)
   const request = withoutColours(prepared.request)
-  const faces = facesOf(layout, request, set, grid.pieceSize)
+  const faces = layout.faces(request, set, grid.pieceSize)
   if (!faces.ok) return faces
   const place = job.item.place
   const fronts = await fitFaces(faces.value, { ...request, place, layOut })
