@@ -7,6 +7,10 @@ type PartsByWord = ReadonlyMap<string, readonly PartOfSpeech[]>
 
 export const closedClasses: () => PartsByWord = lazily(() => partsByWord('parts-of-speech/closed-classes'))
 export const corrections: () => PartsByWord = lazily(() => partsByWord('parts-of-speech/corrections'))
+/** Only the first is settled; the rest follows as it was found. */
+export const firstUses: () => ReadonlyMap<string, PartOfSpeech> = lazily(
+  () => new Map([...partsByWord('parts-of-speech/first-uses')].map(([word, [first]]) => [word, first!])),
+)
 export const neverNouns: () => ReadonlySet<string> = lazily(
   () => new Set(wordsOf('parts-of-speech/never-nouns')),
 )
