@@ -64,10 +64,11 @@ const cli = yargs(typed)
           type: 'string',
           array: true,
           default: [] as string[],
-          describe: 'words to study',
+          describe: 'words to study, or a plan',
         })
         .option('file', { type: 'string', requiresArg: true, describe: 'word list, .txt or .csv' })
         .option('why', { type: 'boolean', default: false, describe: 'tell which rule found each pattern' })
+        .option('arpabet', { type: 'boolean', default: false, describe: 'write sounds in ARPABET' })
         .option('json', { type: 'boolean', default: false, describe: 'print JSON' }),
     async options => run((await import('./commands/study.js')).studyCommand(options)),
   )

@@ -1,33 +1,52 @@
 /** A studied word as `study` prints it. */
-import type { Explanation } from '../words/explain.js'
-import { soundsInASentence } from '../words/sounds-in-words.js'
-import type { Word } from '../words/word.js'
+import { type Explanation, formsOf, respelling, soundsInASentence, type Word } from '../door/words.js'
 import { wrapLine } from './wrap-line.js'
 
+export interface Telling {
+  /** The reasons, where they are asked for. */
+  readonly why: Explanation | undefined
+  /** Whether sounds are told in ARPABET. */
+  readonly arpabet: boolean
+  /** A sentence as it is to be shown. */
+  readonly shown: (text: string) => string
+}
+
 /** A few lines that fit an 80-column terminal; with the reasons where they are given. */
-export function describeWord(word: Word, why?: Explanation): readonly string[] {
+export function describeWord(word: Word, telling: Telling): readonly string[] {
+  const { why, shown } = telling
   const lines = [
     `${word.text}${sourceNote(word)}`,
-    ...soundLines(word, why),
+    ...soundLines(word, telling),
     ...reasoned(syllablesOf(word), why?.syllables),
+    ...(why === undefined || why.kindsOfSyllables === '' ? [] : [`  kinds: ${why.kindsOfSyllables}`]),
     ...reasoned(partsOfSpeechOf(word), why?.partsOfSpeech),
+    ...formLines(word),
     ...word.patterns.map(({ pattern, letters, place, why: reason }) =>
       why === undefined ? `${pattern} ${letters} (${place})` : `${pattern} ${letters} (${place}): ${reason}`,
     ),
     ...(word.notes ?? []),
     ...clueLines(word),
   ]
-  return lines.flatMap((line, index) => wrapLine(index === 0 ? line : `  ${line}`, 80))
+  return lines.flatMap((line, index) => wrapLine(index === 0 ? line : `  ${shown(line)}`, 80))
 }
 
-function soundLines(word: Word, why: Explanation | undefined): readonly string[] {
-  const said = word.pronunciations.map(pronunciation => `/${pronunciation}/`)
-  const shown = why === undefined ? said.slice(0, mostSaid) : said
+function soundLines(word: Word, { why, arpabet }: Telling): readonly string[] {
+  const said = word.pronunciations.map(each => (arpabet ? `/${each}/` : respelling(word, each)))
+  const shown = [...new Set(why === undefined ? said.slice(0, mostSaid) : said)]
   return reasoned(`${soundsInASentence(word)}   said ${shown.join(' or ')}`, why?.pronunciation)
 }
 
 /** What the dictionary has besides is for those who ask why. */
 const mostSaid = 2
+
+/** `-ed jumped (add ed), -ing jumping (add ing)`. */
+function formLines(word: Word): readonly string[] {
+  const forms = formsOf(word).map(
+    ({ ending, form, rule, alternatives = [] }) =>
+      `${ending} ${[form, ...alternatives].join(' or ')} (${rule})`,
+  )
+  return forms.length === 0 ? [] : [`with endings: ${forms.join(', ')}`]
+}
 
 function reasoned(line: string, why: string | undefined): readonly string[] {
   return why === undefined || why === '' ? [line] : [line, `  why: ${why}`]

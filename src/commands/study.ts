@@ -1,14 +1,17 @@
-import { disk } from '../plan/disk/disk.js'
-import type { PlanWord } from '../plan/plan.js'
-import { typedWordList } from '../plan/words/typed-words.js'
-import type { Outcome, Problem } from '../problems.js'
-import { openLexicon } from '../words/lexicon/lexicon.js'
-import { patternNames } from '../words/patterns/index.js'
-import { studyWord } from '../words/study.js'
-import { listSummary } from '../words/summary.js'
+import type { Outcome } from '../door/problems.js'
+import {
+  explain,
+  inPlainSounds,
+  legend,
+  listSummary,
+  studiedWord,
+  studyPlanWords,
+  studyTypedWords,
+  studyWordList,
+  type Word,
+} from '../door/words.js'
 import { type CommandResult, resultOf, wrongUsage } from './command-result.js'
 import { describeWord } from './describe-word.js'
-import { wordJson } from './word-json.js'
 import { wrapLine } from './wrap-line.js'
 
 export interface StudyOptions {
@@ -16,37 +19,58 @@ export interface StudyOptions {
   readonly file?: string | undefined
   readonly why: boolean
   readonly json: boolean
+  /** Sounds in ARPABET instead of letters that a teacher reads. */
+  readonly arpabet?: boolean | undefined
 }
 
 /** `oaktag study`: the analysis of each word, as a readable list or as JSON. */
-export async function studyCommand({ word, file, why, json }: StudyOptions): Promise<CommandResult> {
+export async function studyCommand(options: StudyOptions): Promise<CommandResult> {
+  const { word, file, why, json, arpabet = false } = options
   if (file === undefined && word.length === 0)
     return wrongUsage(
-      'study needs words or a word list',
-      'Write oaktag study reed marsh, or --file words.txt.',
+      'study needs words, a plan or a word list',
+      'Write oaktag study reed marsh, oaktag study plan.yaml, or --file words.txt.',
     )
   if (file !== undefined && word.length > 0)
     return wrongUsage('study takes words or --file, not both', 'Leave out one of them.')
-  const list = await wordsOf(word, file)
-  if (!list.ok) return resultOf('', list.problems)
-  const lexicon = openLexicon()
-  const studied = list.value.map(planWord => studyWord(planWord, lexicon))
-  const problems: readonly Problem[] = [...list.problems, ...studied.flatMap(outcome => outcome.problems)]
-  const words = studied.flatMap(outcome => (outcome.ok ? [outcome.value] : []))
-  if (words.length < studied.length) return resultOf('', problems)
-  if (json) return resultOf(JSON.stringify(words.map(wordJson), null, 2), problems)
-  const explain = why ? (await import('../words/explain.js')).explainWord : () => undefined
-  const blocks = words.map(each => describeWord(each, explain(each, lexicon)).join('\n'))
-  const summary = words.length > 1 ? listSummary(words).flatMap(line => wrapLine(line, 80)) : []
-  return resultOf([...blocks, ...(summary.length === 0 ? [] : [summary.join('\n')])].join('\n\n'), problems)
+  if (word.length > 1 && word.some(isPlan))
+    return wrongUsage('study takes words or one plan, not both', 'Study the plan and the words apart.')
+  const studied = await wordsOf(word, file)
+  if (!studied.ok) return resultOf('', studied.problems)
+  const { value: words, problems } = studied
+  if (json) return resultOf(JSON.stringify(words.map(studiedWord), null, 2), problems)
+  const shown = (text: string) => (arpabet ? text : inPlainSounds(text))
+  const blocks: string[] = []
+  for (const each of words) {
+    const reasons = why ? await explain(each) : undefined
+    blocks.push(describeWord(each, { why: reasons, arpabet, shown }).join('\n'))
+  }
+  const ends = [
+    ...(words.length > 1
+      ? [
+          listSummary(words)
+            .flatMap(line => wrapLine(line, 80))
+            .join('\n'),
+        ]
+      : []),
+    ...(arpabet ? [] : legendOf(words)),
+  ]
+  return resultOf([...blocks, ...ends].join('\n\n'), problems)
 }
 
-/** What reads files is loaded only for a file: ten typed words must not wait for it. */
+const isPlan = (word: string): boolean => /\.ya?ml$/i.test(word)
+
 async function wordsOf(
   words: readonly string[],
   file: string | undefined,
-): Promise<Outcome<readonly PlanWord[]>> {
-  if (file === undefined) return typedWordList({ words, files: disk, patterns: patternNames })
-  const { readWordListFile } = await import('../plan/words/word-list.js')
-  return readWordListFile({ path: file, files: disk, patterns: patternNames })
+): Promise<Outcome<readonly Word[]>> {
+  if (file !== undefined) return studyWordList(file)
+  const [first = ''] = words
+  return isPlan(first) ? studyPlanWords(first) : studyTypedWords(words)
+}
+
+/** What the signs of the sounds mean, as far as they are used. */
+function legendOf(words: readonly Word[]): readonly string[] {
+  const signs = legend(words.flatMap(({ pronunciations }) => pronunciations.slice(0, 2)))
+  return signs.length === 0 ? [] : [wrapLine(`Sounds: ${signs.join(', ')}`, 80).join('\n')]
 }

@@ -1,5 +1,7 @@
 /** Why the analysis says what it says, beyond the reasons that each finding carries. */
 import type { Lexicon } from './lexicon/entry.js'
+import { findPattern } from './patterns/find-patterns.js'
+import { patterns } from './patterns/index.js'
 import { lexiconEvidence } from './patterns/lexicon-evidence.js'
 import { whyTaken } from './pronunciation/choice.js'
 import { derivePronunciation } from './pronunciation/derive.js'
@@ -12,6 +14,8 @@ export interface Explanation {
   /** The rule of each division; empty for a word of one syllable. */
   readonly syllables: string
   readonly partsOfSpeech: string
+  /** `rab closed, bit closed`; empty where no syllable tells its kind. */
+  readonly kindsOfSyllables: string
 }
 
 /** In plain words. For a word studied in the lexicon's own accent. */
@@ -20,6 +24,7 @@ export function explainWord(word: Word, lexicon: Lexicon): Explanation {
     pronunciation: whyPronunciation(word, lexicon),
     syllables: whySyllables(word, lexicon),
     partsOfSpeech: whyPartsOfSpeech(word),
+    kindsOfSyllables: kindsOfSyllables(word),
   }
 }
 
@@ -40,6 +45,17 @@ function whySyllables(word: Word, lexicon: Lexicon): string {
     others: lexiconEvidence(lexicon),
   })
   return rules.map((rule, index) => `${syllables[index]}·${syllables[index + 1]} (${rule})`).join('; ')
+}
+
+const kinds = patterns.filter(({ scope }) => scope === 'syllable').map(({ name }) => name)
+
+function kindsOfSyllables(word: Word): string {
+  const letters = { ...word, pronunciation: word.pronunciations[0] ?? '' }
+  return kinds
+    .flatMap(name => findPattern(name, letters))
+    .toSorted((a, b) => a.start - b.start)
+    .map(({ pattern, letters: syllable }) => `${syllable} ${pattern.replace(/-syllable$/, '')}`)
+    .join(', ')
 }
 
 function whyPartsOfSpeech({ overridden, partsOfSpeech, partsOfSpeechGuessed }: Word): string {

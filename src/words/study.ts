@@ -102,7 +102,7 @@ function sourceOf(source: WordSource, overridden: readonly Overridden[]): WordSo
 function heteronymNotes(text: string, entry: LexiconEntry | undefined): readonly string[] {
   if (entry?.heteronym !== true) return []
   const uses = heteronyms().get(entry.word) ?? []
-  const ways = uses.map(({ pronunciation, meaning }) => `${pronunciation} (${meaning})`)
+  const ways = uses.map(({ pronunciation, meaning }) => `/${pronunciation}/ (${meaning})`)
   return [`${text} is said in different ways: ${ways.join(', ')}; taken here: the first`]
 }
 

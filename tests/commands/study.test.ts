@@ -20,7 +20,7 @@ const firstLines = (problems: string) =>
 describe('study', () => {
   test('the plain table of a word is short', async () => {
     expect((await study(['marsh'])).output).toBe(`marsh
-  3 sounds: m·ar·sh   said /M AA1 R SH/
+  3 sounds: m·ar·sh   said mahrsh
   1 syllable: marsh
   noun; plural marshes (add es after ch, sh, s, x, z)
   r-controlled ar (middle)
@@ -32,12 +32,12 @@ describe('study', () => {
     const { output } = await study(['rabbit', 'island', 'wind', 'unlucky', 'blorp', 'mudflatless'], true)
     const flat = output.replaceAll(/\s+/g, ' ')
     for (const told of [
-      'why: taken before /R AE1 B AH0 T/: an unstressed i, y, -age, -ed, -es, -et has IH where it may',
+      'why: taken before /rabuht/: an unstressed i, y, -age, -ed, -es, -et has IH where it may',
       'why: rab·bit (double consonant: divide between)',
       'double-consonant bb (middle): b is doubled and heard once',
       'exception: s is silent here, which no rule explains',
       'why: spelled alike and said in different ways: the commoner in speech to children',
-      'wind is said in different ways: W IH1 N D (moving air), W AY1 N D (to turn); taken here: the first',
+      'wind is said in different ways: /wind/ (moving air), /wīnd/ (to turn); taken here: the first',
       'noun, verb; plural winds (add s) why: the commonest use first',
       'why: un·luck (prefix un-); luck·y (ending -y)',
       'blorp (not in the lexicon: its sounds are a guess)',
@@ -46,6 +46,61 @@ describe('study', () => {
       'noun; plural blorps (add s) (a guess) why: a guess, by the ending',
     ])
       expect(flat).toContain(told)
+  })
+
+  test('sounds are letters that a teacher reads, explained at the foot; ARPABET comes when asked for', async () => {
+    const { output } = await study(['bridge', 'rabbit', 'thief'])
+    for (const said of ['said brij', 'said RAB-', 'said thēf', 'Sounds: ', 'ē see', 'th thin'])
+      expect(output).toContain(said)
+    expect(output).not.toMatch(/\b[A-Z]{2}[0-2]\b/)
+    const machine = await studyCommand({ word: ['bridge'], why: false, json: false, arpabet: true })
+    expect(machine.output).toContain('/B R IH1 JH/')
+    expect(machine.output).not.toContain('Sounds:')
+  })
+
+  test('the forms with endings are shown with their rules, for a verb and for an adjective', async () => {
+    const flat = (await study(['happy', 'bridge', 'jump', 'hop', 'run'])).output.replaceAll(/\s+/g, ' ')
+    for (const form of [
+      'with endings: -er happier (y to i, add er), -est happiest (y to i, add est)',
+      '-ed bridged (drop e, add ed)',
+      '-ing jumping (add ing)',
+      '-ed hopped (double the last letter, add ed)',
+      '-ed ran (changes inside)',
+    ])
+      expect(flat).toContain(form)
+  })
+
+  test.each(['jumped', 'ran', 'can', 'bigger', 'blorp', 'reed'])('%s has no forms to show', async word => {
+    expect((await study([word])).output).not.toContain('with endings')
+  })
+
+  test('--why tells the kind of each syllable', async () => {
+    expect((await study(['rabbit', 'tiger'], true)).output).toContain('kinds: rab closed, bit closed')
+  })
+
+  test('--why says nothing of a pronunciation that has no rival', async () => {
+    expect((await study(['bridge'], true)).output).not.toContain('why: the dictionary')
+  })
+
+  test('a plan’s words are studied with its accent, its count and what the teacher says of them', async () => {
+    const plan = `accent: r-less
+count sounds: every phoneme
+words: [marsh, {word: tired, sounds: t ire d}, reed]
+groups: [{name: Otters, words: [reed, newt]}]
+print: [{layout: key}]
+`
+    const file = join(folderWith({ 'week.yaml': plan }), 'week.yaml')
+    const { output, exitCode } = await study([file])
+    expect(exitCode).toBe(0)
+    for (const told of ['tired  (yours: sounds)', 'newt', 'said mosh', '4 words hold'])
+      expect(output).toContain(told)
+    expect(output.match(/^reed/gm)).toHaveLength(1)
+  })
+
+  test('a plan is studied alone, and its problems are told at their places', async () => {
+    expect((await study(['week.yaml', 'reed'])).exitCode).toBe(2)
+    const file = join(folderWith({ 'week.yaml': 'words: [r33d]\nprint: [{layout: key}]\n' }), 'week.yaml')
+    expect((await study([file])).problems).toContain('week.yaml:1:9: error')
   })
 
   test('a draft of a clue is called a draft; the teacher’s own clue stands alone', async () => {

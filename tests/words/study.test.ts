@@ -78,7 +78,7 @@ describe('a word, studied', () => {
 
   test('spellings that no rule explains and ways of saying to choose from are noted', () => {
     expect(study('island').notes).toEqual(['exception: s is silent here, which no rule explains'])
-    expect(study('wind').notes?.[0]).toContain('W AY1 N D (to turn)')
+    expect(study('wind').notes?.[0]).toContain('/W AY1 N D/ (to turn)')
     expect(study('reed').notes).toBeUndefined()
   })
 })

@@ -14,7 +14,8 @@ export function whyTaken(word: string, pronunciations: readonly string[]): strin
   if (heteronyms().has(word))
     return 'spelled alike and said in different ways: the commoner in speech to children'
   if (firstPronunciations().has(word)) return "chosen by hand among the dictionary's"
-  if (second === undefined) return 'the dictionary gives no other'
+  // One way of saying it needs no reason.
+  if (second === undefined) return ''
   if (inOneWriting(word, second) === first)
     return `the dictionary's /${second}/, written as in words that rhyme with it`
   const reasons = offences(word, second).filter(reason => !offences(word, first).includes(reason))
