@@ -3,6 +3,7 @@ import yargs from 'yargs'
 import { hideBin } from 'yargs/helpers'
 import type { CommandResult } from './commands/command-result.js'
 import { faultReport } from './commands/fault-report.js'
+import { findNotes } from './commands/find-notes.js'
 import { inPlainWords, optionGivenTwice } from './commands/usage-wording.js'
 import { version } from './installation.js'
 
@@ -80,11 +81,23 @@ const cli = yargs(typed)
         .option('pattern', { type: 'string', array: true, requiresArg: true, describe: 'pattern it shows' })
         .option('letters', { type: 'string', requiresArg: true, describe: 'letters it holds' })
         .option('place', { choices: ['beginning', 'middle', 'end'] as const, describe: 'where they stand' })
-        .option('sounds', { type: 'number', requiresArg: true, describe: 'number of sounds' })
+        .option('sounds', { type: 'number', requiresArg: true, describe: 'number of sounds, as taught' })
         .option('syllables', { type: 'number', requiresArg: true, describe: 'number of syllables' })
+        .option('level', { choices: ['easy', 'middle', 'hard'] as const, describe: 'how hard (see below)' })
         .option('like', { type: 'string', requiresArg: true, describe: 'a word it is like' })
+        .option('taught', {
+          type: 'string',
+          requiresArg: true,
+          describe: 'list or class file: nothing that the class has not been taught',
+        })
+        .option('for', {
+          type: 'string',
+          requiresArg: true,
+          describe: 'plan: words that show what it marks, as hard as its own',
+        })
         .option('count', { type: 'number', default: 20, requiresArg: true, describe: 'how many' })
-        .option('json', { type: 'boolean', default: false, describe: 'print JSON' }),
+        .option('json', { type: 'boolean', default: false, describe: 'print JSON' })
+        .epilogue(findNotes),
     async options => run((await import('./commands/find.js')).findCommand(options)),
   )
   .command(

@@ -1,108 +1,167 @@
+import { present, succeed } from '../outcomes.js'
 import { disk } from '../plan/disk/disk.js'
-import type { PlanWord } from '../plan/plan.js'
-import { nearestAdvice } from '../plan/values/nearest.js'
+import type { TaughtEntry } from '../plan/plan.js'
 import { typedWordList } from '../plan/words/typed-words.js'
-import type { Outcome } from '../problems.js'
-import { type FindQuery, type FoundWord, findWords, wordsToOffer } from '../words/find.js'
+import { errorAt, type Outcome } from '../problems.js'
+import { type FindQuery, type FoundWord, findWords } from '../words/find/find-words.js'
+import type { PlanLikeness } from '../words/find/like-plan.js'
+import { openOfferedWords } from '../words/find/offered-file.js'
+import { type OfferedWord, offeredWord } from '../words/find/offered-word.js'
+import { reasonsFor } from '../words/find/reasons.js'
+import { waysOut } from '../words/find/ways-out.js'
+import type { Lexicon } from '../words/lexicon/entry.js'
 import { openLexicon } from '../words/lexicon/lexicon.js'
 import { patternNames } from '../words/patterns/index.js'
-import { piecesInWords } from '../words/sounds-in-words.js'
-import { studyWord } from '../words/study.js'
-import type { Word } from '../words/word.js'
+import { type ClassWays, studyWord } from '../words/study.js'
 import { commaList } from './comma-list.js'
-import { type CommandResult, resultOf, wrongUsage } from './command-result.js'
+import { type CommandResult, resultOf } from './command-result.js'
+import { describeFound, describeNothing, type ShownWord } from './describe-found.js'
+import type { FindOptions } from './find-options.js'
+import { refuseWishes } from './refuse-wishes.js'
 import { wordJson } from './word-json.js'
-import { wrapLine } from './wrap-line.js'
-
-export interface FindOptions {
-  readonly pattern?: readonly string[] | undefined
-  readonly letters?: string | undefined
-  readonly place?: 'beginning' | 'middle' | 'end' | undefined
-  readonly sounds?: number | undefined
-  readonly syllables?: number | undefined
-  readonly like?: string | undefined
-  readonly count: number
-  readonly json: boolean
-}
 
 /** `oaktag find`: words that fit, the most familiar first, nothing unfit for children. */
 export async function findCommand(options: FindOptions): Promise<CommandResult> {
   const patterns = commaList(options.pattern ?? []).map(name => name.toLowerCase().replaceAll(/[\s_]+/g, '-'))
-  const refusal = refuse(options, patterns)
+  const refusal = refuseWishes({ ...options, patterns })
   if (refusal !== undefined) return refusal
   const lexicon = openLexicon()
-  const like = options.like === undefined ? undefined : studyTyped(options.like, lexicon)
-  if (like !== undefined && !like.ok) return resultOf('', like.problems)
-  const { letters, place, sounds, syllables, count } = options
+  const like = options.like === undefined ? succeed(undefined) : modelWord(options.like, lexicon)
+  const plan =
+    options.for === undefined ? succeed(undefined) : await planToMatch(options.for, options, lexicon)
+  const taught = await taughtSoFar(options.taught, plan.ok ? plan.value : undefined)
+  const readable = taught.ok ? await readableBy(taught.value, lexicon) : taught
+  if (!like.ok || !plan.ok || !readable.ok)
+    return resultOf(
+      '',
+      [like, plan, readable].flatMap(outcome => (outcome.ok ? [] : outcome.problems)),
+    )
+  const { place, sounds, syllables, level, count } = options
   const query: FindQuery = {
     count,
     ...(patterns.length === 0 ? {} : { patterns }),
-    ...(letters === undefined ? {} : { letters: letters.toLowerCase() }),
-    ...(place === undefined ? {} : { place }),
-    ...(sounds === undefined ? {} : { sounds }),
-    ...(syllables === undefined ? {} : { syllables }),
-    ...(like === undefined ? {} : { like: like.value }),
+    ...present({
+      letters: options.letters?.toLowerCase(),
+      place,
+      sounds,
+      syllables,
+      level,
+      like: like.value,
+      readable: readable.value,
+      goesWith: plan.value?.likeness,
+    }),
   }
-  const found = findWords(query, {
-    words: wordsToOffer(lexicon),
-    pronunciationOf: text => lexicon.lookUp(text)?.pronunciations[0],
-    study: text => {
-      const studied = studyWord(planWordFor(text), lexicon)
-      return studied.ok ? studied.value : undefined
+  const offered = openOfferedWords()
+  const found = findWords(query, offered)
+  if (found.length === 0) {
+    const nothing = describeNothing(waysOut(query, offered), options)
+    return options.json ? { output: '[]', problems: nothing, exitCode: 0 } : resultOf(nothing)
+  }
+  const shown = found.flatMap(each => showWord(each, query, { lexicon, ways: plan.value?.ways }))
+  if (!options.json) {
+    const note = options.taught === undefined && plan.value?.taught !== undefined ? classFileNote : ''
+    return resultOf(describeFound(shown) + note)
+  }
+  return resultOf(
+    JSON.stringify(
+      shown.map(({ word, why }) => ({ ...wordJson(word), why })),
+      null,
+      2,
+    ),
+  )
+}
+
+const classFileNote =
+  "\n\nOnly words made of what the plan's class file says is taught, and of this week's marks."
+
+/** The word is studied anew, as the class of the plan says it, for all that is told of it. */
+function showWord(
+  { word, likeness }: FoundWord,
+  query: FindQuery,
+  { lexicon, ways = {} }: { readonly lexicon: Lexicon; readonly ways: ClassWays | undefined },
+): readonly ShownWord[] {
+  const studied = studyWord({ text: word.text, place: { file: 'lexicon' }, overrides: {} }, lexicon, ways)
+  if (!studied.ok) return []
+  const reasons = reasonsFor(studied.value, query)
+  const shows = reasons.map(({ pattern, letters }) =>
+    reasons.length > 1 ? `${pattern} ${letters}` : letters,
+  )
+  return [
+    {
+      word: studied.value,
+      remark: likeness === '' ? shows.join(', ') : likeness,
+      why: likeness === '' ? reasons.map(({ why }) => why).join('; ') : likeness,
     },
-  })
-  if (options.json)
-    return resultOf(
-      JSON.stringify(
-        found.map(({ word, why }) => ({ ...wordJson(word), why })),
-        null,
-        2,
-      ),
-    )
-  return resultOf(found.length === 0 ? 'No familiar word fits all of that.' : describe(found))
+  ]
 }
 
-function refuse(options: FindOptions, patterns: readonly string[]): CommandResult | undefined {
-  const { letters, sounds, syllables, like, count, place } = options
-  if (patterns.length === 0 && [letters, sounds, syllables, like].every(wish => wish === undefined))
-    return wrongUsage(
-      'find needs a wish',
-      'For example: oaktag find --pattern digraph-blend --place beginning.',
-    )
-  const unknown = patterns.find(name => !patternNames.includes(name))
-  if (unknown !== undefined)
-    return wrongUsage(
-      `unknown pattern "${unknown}"`,
-      nearestAdvice(unknown, patternNames, 'oaktag list patterns shows all.'),
-    )
-  if (letters !== undefined && !/^[a-z'_-]{1,30}$/i.test(letters))
-    return wrongUsage(`"${letters}" is not letters`, 'Write letters such as sh, or a_e for a split team.')
-  if (place !== undefined && patterns.length === 0 && letters === undefined)
-    return wrongUsage(
-      '--place needs a pattern or letters',
-      'Say what is to stand there, with --pattern or --letters.',
-    )
-  for (const [name, value] of Object.entries({ sounds, syllables, count }))
-    if (value !== undefined && !(Number.isInteger(value) && value >= 1 && value <= 10_000))
-      return wrongUsage(`--${name} takes a whole number from 1`, `For example --${name} 3.`)
-  return undefined
-}
-
-function studyTyped(text: string, lexicon: ReturnType<typeof openLexicon>): Outcome<Word> {
+function modelWord(text: string, lexicon: Lexicon): Outcome<OfferedWord> {
   const read = typedWordList({ words: [text], files: disk, patterns: patternNames })
-  return read.ok ? studyWord(read.value[0]!, lexicon) : read
+  if (!read.ok) return read
+  const studied = studyWord(read.value[0]!, lexicon)
+  return studied.ok ? succeed(offeredWord(studied.value, 0)) : studied
 }
 
-function planWordFor(text: string): PlanWord {
-  return { text, place: { file: 'lexicon' }, overrides: {} }
+interface MatchedPlan {
+  readonly likeness: PlanLikeness
+  readonly ways: ClassWays
+  /** The class file's list, and what this week's plan teaches besides; undefined where the class file has none. */
+  readonly taught: readonly TaughtEntry[] | undefined
 }
 
-/** Words in a column, their sounds and the reason beside them. */
-function describe(found: readonly FoundWord[]): string {
-  const width = Math.max(...found.map(({ word }) => word.text.length))
-  return found
-    .flatMap(({ word, why }) => {
-      return wrapLine(`${word.text.padEnd(width)}  ${piecesInWords(word)}${why === '' ? '' : `  ${why}`}`, 80)
-    })
-    .join('\n')
+/** The plan stage and the layouts' names are loaded only for a plan. */
+async function planToMatch(
+  planFile: string,
+  { pattern, letters }: Pick<FindOptions, 'pattern' | 'letters'>,
+  lexicon: Lexicon,
+): Promise<Outcome<MatchedPlan>> {
+  const [{ studyPlanFile }, { likePlan }, { thisWeeks }] = await Promise.all([
+    import('../pipeline.js'),
+    import('../words/find/like-plan.js'),
+    import('../words/find/taught.js'),
+  ])
+  const read = studyPlanFile({ planFile })
+  if (!read.ok) return read
+  const { plan } = read.value
+  const marks = plan.marks.map(({ target }) => target)
+  if (marks.length === 0 && pattern === undefined && letters === undefined) {
+    const advice = 'Give the plan marks:, or name beside it what to look for, such as --pattern vowel-team.'
+    return {
+      ok: false,
+      problems: [errorAt({ file: planFile }, 'the plan marks nothing to look for', advice)],
+    }
+  }
+  const planWords = [...plan.words, ...plan.groups.flatMap(group => group.words)]
+  const words = planWords.flatMap(word => {
+    const studied = studyWord(word, lexicon, present({ accent: plan.accent }))
+    return studied.ok ? [studied.value] : []
+  })
+  const familiarity = (word: string) => lexicon.lookUp(word)?.familiarity ?? 0
+  return succeed({
+    likeness: likePlan({ words, marks, familiarity }),
+    ways: present({ accent: plan.accent, countSounds: plan.countSounds }),
+    taught: plan.taught === undefined ? undefined : [...plan.taught, ...thisWeeks(plan.marks, lexicon)],
+  })
+}
+
+/** Of the file that is named, else of the class file of the plan that is named. */
+async function taughtSoFar(
+  path: string | undefined,
+  plan: MatchedPlan | undefined,
+): Promise<Outcome<readonly TaughtEntry[] | undefined>> {
+  if (path === undefined) return succeed(plan?.taught)
+  const named = { path, files: disk, patterns: patternNames }
+  if (!/\.ya?ml$/i.test(path)) return (await import('../plan/settings/taught.js')).readTaughtFile(named)
+  const { readClassFile } = await import('../plan/settings/class-file.js')
+  const place = { file: path }
+  const read = readClassFile({ kind: 'text', text: path, place }, { ...named, file: 'oaktag' })
+  if (!read.ok || read.value.taught !== undefined) return read.ok ? succeed(read.value.taught) : read
+  const advice =
+    'Write taught: in the class file, and under it patterns, letters or words, a dash before each.'
+  return { ok: false, problems: [errorAt(place, 'the class file does not say what is taught', advice)] }
+}
+
+async function readableBy(taught: readonly TaughtEntry[] | undefined, lexicon: Lexicon) {
+  if (taught === undefined) return succeed(undefined)
+  return (await import('../words/find/taught.js')).readableWords(taught, lexicon)
 }

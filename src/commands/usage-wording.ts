@@ -23,7 +23,10 @@ const singleOptions = [
   'place',
   'sounds',
   'syllables',
+  'level',
   'like',
+  'taught',
+  'for',
   'count',
 ] as const
 

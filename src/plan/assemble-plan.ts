@@ -60,6 +60,7 @@ export function assembled(values: ReadValues, file: string): Plan {
     countSounds: values['count sounds'] ?? classFile?.countSounds ?? 'as taught',
     ...present({
       classFile: classFile?.path,
+      taught: classFile?.taught,
       printer: values.printer ?? classFile?.printer,
       contrast: values.contrast,
     }),

@@ -24,6 +24,8 @@ export interface Plan {
   readonly countSounds?: CountSounds
   /** Path of the class file whose word overrides were taken over, as the teacher would type it from where she stands. */
   readonly classFile?: string
+  /** What the class file says the class has been taught. */
+  readonly taught?: readonly TaughtEntry[]
   /** What the teacher knows of her printer, some of it measured on its calibration sheet. */
   readonly printer?: PrinterSetting
   /** Ink and ground of the pieces; black on white where left out. */
@@ -105,6 +107,12 @@ export interface PatternOverride {
   /** The letters concerned, lower case; where left out, wherever in the word. */
   readonly letters?: string
 }
+
+/** One thing that a class has been taught to read. */
+export type TaughtEntry =
+  | { readonly kind: 'pattern'; readonly pattern: string; readonly place: Place }
+  /** Letters of a sound or a blend, or a whole word, lower case; a low line stands for the letters between: `a_e`. */
+  | { readonly kind: 'letters'; readonly letters: string; readonly asIn?: string; readonly place: Place }
 
 /** What a mark stands on: the letters of a named pattern, or exact letters. */
 export type MarkTarget =

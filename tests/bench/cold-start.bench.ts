@@ -23,6 +23,11 @@ export function benchColdStarts(): readonly ColdStartRow[] {
       timed('node -e 0 (Node alone)', ['-e', '0'], folder),
       timed('oaktag study, ten words', [cli, 'study', ...tenWords], folder),
       timed('oaktag find, twenty words', [cli, 'find', '--pattern', 'digraph-blend'], folder),
+      timed(
+        'oaktag find, nothing fits',
+        [cli, 'find', '--pattern', 'digraph-blend', '--sounds', '2'],
+        folder,
+      ),
       timed('oaktag find, like a word', [cli, 'find', '--like', 'reed'], folder),
       timed('oaktag make, one sheet of cards and its cover', [cli, 'make', 'one.yaml'], folder),
     ]

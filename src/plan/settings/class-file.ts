@@ -3,7 +3,7 @@ import { dirname, isAbsolute, join } from 'node:path'
 import { andThen, fail, present, succeed } from '../../outcomes.js'
 import { errorAt, type Outcome } from '../../problems.js'
 import { readTextFile } from '../disk/text-file.js'
-import type { Accent, CountSounds, PlanWord, PrinterSetting } from '../plan.js'
+import type { Accent, CountSounds, PlanWord, PrinterSetting, TaughtEntry } from '../plan.js'
 import { readWords } from '../words/list-words.js'
 import type { WordContext } from '../words/word-entry.js'
 import { wordEntries } from '../words/word-list.js'
@@ -14,6 +14,7 @@ import { yamlEntries } from '../yaml/yaml-entries.js'
 import { readAccent } from './accent.js'
 import { readCountSounds } from './count-sounds.js'
 import { readPrinter } from './printer.js'
+import { readTaught } from './taught.js'
 
 export interface ClassFile {
   /** Path as it can be opened from where the teacher stands. */
@@ -23,6 +24,7 @@ export interface ClassFile {
   readonly accent?: Accent
   readonly countSounds?: CountSounds
   readonly printer?: PrinterSetting
+  readonly taught?: readonly TaughtEntry[]
 }
 
 const form = 'Write words: and under it words with their keys, as in a plan.'
@@ -49,7 +51,13 @@ function classFileFrom(root: Entry, context: WordContext): Outcome<ClassFile> {
       : andThen(wordEntries(entry, context), entries => readWords(entries, context))
   const keys = readKeys(root, {
     what: 'a class file',
-    readers: { words, accent: readAccent, 'count sounds': readCountSounds, printer: readPrinter },
+    readers: {
+      words,
+      accent: readAccent,
+      'count sounds': readCountSounds,
+      printer: readPrinter,
+      taught: value => readTaught(value, context.patterns),
+    },
   })
   return andThen(keys, ({ values: { words: list = [], 'count sounds': countSounds, ...rest } }) =>
     succeed({

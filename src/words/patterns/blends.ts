@@ -15,8 +15,13 @@ const endingPairs = new Set('ct ft lb ld lf lk lm lp lt mp nc nd nk nt pt sc sk 
 const endingTriples = new Set('dst lpt mpt nct nst'.split(' '))
 const endingDigraphBlends = new Set('dth fth lch lfth lsh lth mph nch ngst ngth nth pth xth'.split(' '))
 
+/** The blend's pattern that such letters make at the beginning or else at the end of a syllable; undefined for none. */
+export function blendOf(letters: string): BlendName | undefined {
+  return onsetName(letters) ?? codaName(letters)
+}
+
 /** A single letter in a blend has its plain sound: no silent letters, no soft c. */
-const plainSounds: Readonly<Record<string, string>> = {
+export const plainSounds: Readonly<Record<string, string>> = {
   b: 'B',
   c: 'K',
   d: 'D',

@@ -9,8 +9,12 @@ import { placeOf } from './spelled-sounds.js'
  */
 export const insideBlends = 'consonant-digraph'
 
+interface WithBlends extends Pick<Word, 'text' | 'graphemes'> {
+  readonly patterns: readonly Pick<Finding, 'pattern' | 'letters' | 'start' | 'end'>[]
+}
+
 /** The digraphs inside the digraph blends that the word's findings name, from left to right. */
-export function digraphsInBlends({ text, graphemes, patterns }: Word): readonly Finding[] {
+export function digraphsInBlends({ text, graphemes, patterns }: WithBlends): readonly Finding[] {
   const blends = patterns.filter(finding => finding.pattern === 'digraph-blend')
   if (blends.length === 0) return []
   return graphemes.flatMap(grapheme => {

@@ -5,7 +5,7 @@ import { soundName, soundNames } from './sound-names.js'
 import { findEach, type SpelledSound } from './spelled-sounds.js'
 
 /** o before f, s, th, ng, g is /AO/ in General American and taught as short o; hence two sounds for o. */
-const shortSounds: Readonly<Record<string, readonly string[]>> = {
+export const shortSounds: Readonly<Record<string, readonly string[]>> = {
   a: ['AE'],
   e: ['EH'],
   i: ['IH'],

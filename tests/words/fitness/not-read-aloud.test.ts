@@ -1,5 +1,8 @@
 import { describe, expect, test } from 'vitest'
-import { findWords, wordsToOffer } from '../../../src/words/find.js'
+import { findWords } from '../../../src/words/find/find-words.js'
+import { openOfferedWords } from '../../../src/words/find/offered-file.js'
+import { offeredWord } from '../../../src/words/find/offered-word.js'
+import { wordsToOffer } from '../../../src/words/find/words-to-offer.js'
 import { openLexicon } from '../../../src/words/lexicon/lexicon.js'
 import { rowsOf, wordsOf } from '../../../src/words/tables/installed-tables.js'
 import { freshWords } from '../fresh/fresh-table.js'
@@ -45,12 +48,8 @@ describe('words that no teacher would read aloud are not offered', () => {
   )
 
   test('among words like another', () => {
-    const supply = {
-      words: offered,
-      study: analysed,
-      pronunciationOf: (text: string) => lexicon.lookUp(text)?.pronunciations[0],
-    }
-    const like = findWords({ like: analysed('junk'), count: 200 }, supply).map(({ word }) => word.text)
+    const query = { like: offeredWord(analysed('junk'), 0), count: 200 }
+    const like = findWords(query, openOfferedWords()).map(({ word }) => word.text)
     expect(like).toContain('trunk')
     expect(like.filter(word => lexicon.lookUp(word)?.notReadAloud)).toEqual([])
     expect(like).not.toContain('punk')
