@@ -16,7 +16,7 @@ words:                        # or the path of a .txt file (a word a line) or a 
     # sounds: m ar sh         # your own division wins over ours; silent letters so: c a k (e)
     # picture: marsh.png      # your own picture, PNG or JPEG, beside this file
   - heron
-  - splash
+  - spring
   - knot
   - stream
   - thrush

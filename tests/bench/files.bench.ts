@@ -21,7 +21,7 @@ export interface FilesBenchRow {
 }
 
 const words = `reed marsh thread pumpkin knot boat frog pond mud heron shell fish duck nest wing path
-  bridge light night stream splash crane snake mouse rain snail leaf tree bank shore`.split(/\s+/)
+  bridge light night stream spring crane snake mouse rain snail leaf tree bank shore`.split(/\s+/)
 
 const planText = `title: Along the marsh
 words: [${words.join(', ')}]

@@ -19,10 +19,10 @@ words:
 ${[
   'reed',
   'marsh',
-  'shrimp',
+  'shrew',
   'thrush',
   'stream',
-  'splash',
+  'spring',
   'gnat',
   'wren',
   'leaf',
@@ -32,7 +32,7 @@ ${[
   'snake',
   'duck',
   'bridge',
-  'branch',
+  'finch',
   'shell',
   'knot',
 ]

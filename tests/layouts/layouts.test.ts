@@ -8,10 +8,10 @@ import { folderWith, marshPlan } from '../pipeline/plan-folder.js'
 const words = [
   'reed',
   'marsh',
-  'shrimp',
+  'shrew',
   'thrush',
   'stream',
-  'splash',
+  'spring',
   'gnat',
   'wren',
   'leaf',

@@ -30,9 +30,9 @@ describe('word strips', () => {
   })
 
   it('have the whole strip for the word where nothing is to be written', async () => {
-    const [withLine] = piecesOf(await printItem('{layout: word-strips, words: [splash]}'))
+    const [withLine] = piecesOf(await printItem('{layout: word-strips, words: [spring]}'))
     const [without] = piecesOf(
-      await printItem('{layout: word-strips, write: nothing, down: 4, words: [splash]}'),
+      await printItem('{layout: word-strips, write: nothing, down: 4, words: [spring]}'),
     )
     expect(without!.fontPt).toBeGreaterThan(withLine!.fontPt!)
   })

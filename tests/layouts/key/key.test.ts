@@ -21,7 +21,7 @@ describe('the key', () => {
     const lines = linesOn(await printItem('{layout: key}', plan), 'key').join(' ')
     expect(lines).toContain('consonant digraph')
     expect(lines).toContain('three-letter blend')
-    expect(lines).toContain('stream, splash')
+    expect(lines).toContain('stream, spring')
     expect(lines).not.toContain('never')
   })
 

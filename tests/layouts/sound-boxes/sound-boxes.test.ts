@@ -26,7 +26,7 @@ describe('sound boxes', () => {
     ['marsh', 3],
     ['thrush', 4],
     ['gnat', 3],
-    ['splash', 5],
+    ['spring', 5],
     ['wren', 3],
   ])('have for %s %i boxes', async (word, sounds) => {
     const printed = await printItem(`{layout: sound-boxes, show: word, words: [${word}]}`)

@@ -163,12 +163,12 @@ describe("a class's accent", () => {
 
 describe('a mark that misses its words', () => {
   const plan = (mark: string) => ({
-    'week.yaml': `words: [shrimp, fish]\nmarks:\n  - {${mark}}\nprint: [word-cards]\n`,
+    'week.yaml': `words: [shrew, fish]\nmarks:\n  - {${mark}}\nprint: [word-cards]\n`,
   })
 
   test('is told as a warning, with the words and the place of the mark', () => {
     expect(problems(plan('pattern: consonant-digraph'))).toEqual([
-      'week.yaml:3:5: warning: the mark on consonant-digraph does not reach the digraph inside a blend: shrimp',
+      'week.yaml:3:5: warning: the mark on consonant-digraph does not reach the digraph inside a blend: shrew',
     ])
     expect(problems(plan('pattern: soft-c'))).toEqual([
       'week.yaml:3:5: warning: the mark on soft-c stands on no word',

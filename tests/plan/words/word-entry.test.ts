@@ -30,8 +30,8 @@ describe('a word with keys', () => {
     ['word: fish, parts of speech: noun and verb', { partsOfSpeech: ['noun', 'verb'] }],
     ['word: fish, plural: fish', { plural: 'fish' }],
     ['word: mud, plural: none', { noPlural: true }],
-    ['word: lunch, not: digraph-blend', { notPatterns: [{ pattern: 'digraph-blend' }] }],
-    ['word: lunch, not: digraph-blend nch', { notPatterns: [{ pattern: 'digraph-blend', letters: 'nch' }] }],
+    ['word: bunch, not: digraph-blend', { notPatterns: [{ pattern: 'digraph-blend' }] }],
+    ['word: bunch, not: digraph-blend nch', { notPatterns: [{ pattern: 'digraph-blend', letters: 'nch' }] }],
     ['word: lake, also: silent-e a_e', { alsoPatterns: [{ pattern: 'silent-e', letters: 'a_e' }] }],
     [
       'word: knot, also: [{pattern: Silent Letters, letters: kn}]',

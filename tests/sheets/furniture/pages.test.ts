@@ -17,7 +17,7 @@ import { paperNamed } from '../paper-named.js'
 import { sampleLettering, samplePieces, somewhere } from '../sample-pieces.js'
 
 const letter: Size = { widthMm: 215.9, heightMm: 279.4 }
-const words = 'reed marsh heron pond frog mud thread splash nest wing bulrush pathway'.split(' ')
+const words = 'reed marsh heron pond frog mud thread spring nest wing bulrush pathway'.split(' ')
 const lettering = sampleLettering
 
 describe('the cover', () => {
