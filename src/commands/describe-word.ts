@@ -21,9 +21,10 @@ export function describeWord(word: Word, telling: Telling): readonly string[] {
     ...(why === undefined || why.kindsOfSyllables === '' ? [] : [`  kinds: ${why.kindsOfSyllables}`]),
     ...reasoned(partsOfSpeechOf(word), why?.partsOfSpeech),
     ...formLines(word),
-    ...word.patterns.map(({ pattern, letters, place, why: reason }) =>
-      why === undefined ? `${pattern} ${letters} (${place})` : `${pattern} ${letters} (${place}): ${reason}`,
-    ),
+    ...word.patterns.map(({ pattern, letters, place, why: reason, source }) => {
+      const found = `${pattern} ${letters} (${source === 'teacher' ? `${place}, yours` : place})`
+      return why === undefined ? found : `${found}: ${reason}`
+    }),
     ...(word.notes ?? []),
     ...clueLines(word),
   ]

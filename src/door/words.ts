@@ -4,8 +4,8 @@ import type { FileAccess } from '../plan/disk/file-access.js'
 import type { PlanWord } from '../plan/plan.js'
 import { typedWordList } from '../plan/words/typed-words.js'
 import { formatProblem, type Outcome, type Problem } from '../problems.js'
-import { formsOf, type WordForm } from '../words/endings/forms.js'
-import { openLexicon } from '../words/lexicon/lexicon.js'
+import { formsOf as formsIn, type WordForm } from '../words/endings/forms.js'
+import { installedLexicon } from '../words/lexicon/lexicon.js'
 import { patternNames } from '../words/patterns/index.js'
 import { studyWord } from '../words/study.js'
 import type { Word } from '../words/word.js'
@@ -81,21 +81,26 @@ export async function studyClassWords(planFile: string): Promise<Outcome<readonl
 }
 
 function studyAll(list: readonly PlanWord[], told: readonly Problem[]): Outcome<readonly Word[]> {
-  const lexicon = openLexicon()
+  const lexicon = installedLexicon()
   const studied = list.map(planWord => studyWord(planWord, lexicon))
   const problems = [...told, ...studied.flatMap(outcome => outcome.problems)]
   const words = studied.flatMap(outcome => (outcome.ok ? [outcome.value] : []))
   return words.length < studied.length ? failWith(problems) : succeed(words, problems)
 }
 
+/** The forms that a word takes by an ending, each with its rule in plain words. */
+export function formsOf(word: Word): readonly WordForm[] {
+  return formsIn(word, installedLexicon())
+}
+
 /** Why the analysis says what it says of a word; loaded only when somebody asks. */
 export async function explain(word: Word) {
   const { explainWord } = await import('../words/explain.js')
-  return explainWord(word, openLexicon())
+  return explainWord(word, installedLexicon())
 }
 
 export type { Explanation } from '../words/explain.js'
 export { inPlainSounds, legend, respelling } from '../words/pronunciation/respelling.js'
 export { soundsInASentence } from '../words/sounds-in-words.js'
 export { listSummary } from '../words/summary.js'
-export { formsOf, type Word, type WordForm }
+export type { Word, WordForm }

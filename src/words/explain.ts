@@ -1,4 +1,5 @@
 /** Why the analysis says what it says, beyond the reasons that each finding carries. */
+import { alignWord } from './alignment/graphemes.js'
 import type { Lexicon } from './lexicon/entry.js'
 import { findPattern } from './patterns/find-patterns.js'
 import { patterns } from './patterns/index.js'
@@ -18,14 +19,23 @@ export interface Explanation {
   readonly kindsOfSyllables: string
 }
 
-/** In plain words. For a word studied in the lexicon's own accent. */
-export function explainWord(word: Word, lexicon: Lexicon): Explanation {
+/** In plain words. Choice and division were made in the lexicon's own accent, whatever the class's. */
+export function explainWord(studied: Word, lexicon: Lexicon): Explanation {
+  const word = inLexiconsAccent(studied, lexicon)
   return {
     pronunciation: whyPronunciation(word, lexicon),
     syllables: whySyllables(word, lexicon),
     partsOfSpeech: whyPartsOfSpeech(word),
     kindsOfSyllables: kindsOfSyllables(word),
   }
+}
+
+function inLexiconsAccent(word: Word, lexicon: Lexicon): Word {
+  const { text, overridden = [] } = word
+  const pronunciations = lexicon.lookUp(text)?.pronunciations ?? []
+  const [first] = pronunciations
+  if (first === undefined || overridden.includes('sounds') || first === word.pronunciations[0]) return word
+  return { ...word, pronunciations, graphemes: alignWord(text, first).graphemes }
 }
 
 function whyPronunciation({ text, known, overridden, pronunciations }: Word, lexicon: Lexicon): string {

@@ -34,6 +34,8 @@ export interface Finding {
   readonly place: PlaceInWord
   /** Which rule fired and on what evidence, in plain words. */
   readonly why: string
+  /** Hers: the plan or the class file says so. */
+  readonly source?: 'teacher'
 }
 
 export type PartOfSpeech =

@@ -32,7 +32,7 @@ describe('study', () => {
     const { output } = await study(['rabbit', 'island', 'wind', 'unlucky', 'blorp', 'mudflatless'], true)
     const flat = output.replaceAll(/\s+/g, ' ')
     for (const told of [
-      'why: taken before /rabuht/: an unstressed i, y, -age, -ed, -es, -et has IH where it may',
+      'why: taken before /rabuht/: an unstressed i, y, -age, -ed, -es, -et has /i/ where it may',
       'why: rab·bit (double consonant: divide between)',
       'double-consonant bb (middle): b is doubled and heard once',
       'exception: s is silent here, which no rule explains',
@@ -92,9 +92,42 @@ print: [{layout: key}]
     const file = join(folderWith({ 'week.yaml': plan }), 'week.yaml')
     const { output, exitCode } = await study([file])
     expect(exitCode).toBe(0)
-    for (const told of ['tired  (yours: sounds)', 'newt', 'said mosh', '4 words hold'])
+    for (const told of ['tired  (yours: sounds)', 'newt', 'said mahsh', '4 words hold'])
       expect(output).toContain(told)
     expect(output.match(/^reed/gm)).toHaveLength(1)
+  })
+
+  test('reasons are those of the lexicon’s accent, whatever the class’s', async () => {
+    const plan = (accent: string) =>
+      `accent: ${accent}\nwords: [harbor, carrot, story]\nprint: [{layout: key}]\n`
+    const reasons = async (accent: string) => {
+      const file = join(folderWith({ 'week.yaml': plan(accent) }), 'week.yaml')
+      return (await study([file], true)).output.match(/why: .*/g)
+    }
+    expect(await reasons('r-less')).toEqual(await reasons('american'))
+  })
+
+  test('a finding that the teacher adds is called hers, for a machine too', async () => {
+    const list = 'word,not,also\nthread,digraph-blend,consonant-digraph th\n'
+    expect((await studyFile(list, { name: 'list.csv' })).output).toContain(
+      'consonant-digraph th (beginning, yours)',
+    )
+    const { output } = await studyFile(list, { name: 'list.csv', json: true })
+    const [{ source, patterns }] = JSON.parse(output)
+    expect(source).toBe('teacher')
+    expect(patterns[0]).toMatchObject({ pattern: 'consonant-digraph', source: 'teacher' })
+    expect(patterns[1]).not.toHaveProperty('source')
+  })
+
+  test('words of odd spellings too are told without ARPABET', async () => {
+    const words =
+      'schwa eye one two colonel choir busy women pizza ocean island talk people guess bury build friend said does laugh cough sew shoe heart'
+    const { output } = await study(words.split(' '), true)
+    expect(
+      output.match(
+        /\b(?:[A-Z]{2}[0-2]|AA|AE|AH|AO|AW|AY|CH|DH|EH|ER|EY|HH|IH|IY|JH|NG|OW|OY|SH|TH|UH|UW|ZH)\b(?!-)/g,
+      ),
+    ).toBeNull()
   })
 
   test('a plan is studied alone, and its problems are told at their places', async () => {

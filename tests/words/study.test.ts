@@ -119,6 +119,7 @@ describe("the teacher's word wins", () => {
       end: 4,
       place: 'end',
       why: 'the teacher says so',
+      source: 'teacher',
     })
   })
 

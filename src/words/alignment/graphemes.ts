@@ -52,6 +52,6 @@ function exceptionsIn(
     const { letters, sounds } = graphemes[index]!
     return sounds.length === 0
       ? [`${letters} is silent here, which no rule explains`]
-      : [`${letters} spells ${sounds.join(' ')}, which no rule explains`]
+      : [`${letters} spells /${sounds.join(' ')}/, which no rule explains`]
   })
 }

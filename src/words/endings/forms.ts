@@ -1,8 +1,11 @@
 /** The forms that a word takes by an ending, each with its rule: for a verb -s, -ed, -ing, for an adjective -er, -est. */
+
+import type { Lexicon } from '../lexicon/entry.js'
 import { lazily } from '../tables/installed-tables.js'
 import type { Word } from '../word.js'
 import { comparativeOf, superlativeOf } from './comparing.js'
 import { irregularVerbs } from './irregular-verbs.js'
+import { isCompared } from './is-compared.js'
 import { type BuiltForm, ingFormOf, pastOf, sFormOf } from './verb-endings.js'
 
 export interface WordForm extends BuiltForm {
@@ -24,14 +27,8 @@ const irregularForms = lazily(
 )
 
 /** None for a guess, and none for a word that has such an ending already. */
-export function formsOf({
-  text,
-  source,
-  partsOfSpeech,
-  partsOfSpeechGuessed,
-  patterns,
-  pronunciations,
-}: Word): readonly WordForm[] {
+export function formsOf(word: Word, lexicon: Pick<Lexicon, 'lookUp'>): readonly WordForm[] {
+  const { text, source, partsOfSpeech, partsOfSpeechGuessed, patterns, pronunciations } = word
   const base = text.toLowerCase()
   const isInflected = patterns.some(({ pattern }) => /^ending-(?:s|es|ed|ing|er|est)$/.test(pattern))
   if (source === 'guess' || partsOfSpeechGuessed || isInflected) return []
@@ -45,7 +42,9 @@ export function formsOf({
   ]
   const adjective = (): readonly WordForm[] => {
     const [more, most] = [comparativeOf(question), superlativeOf(question)]
-    return more === null || most === null
+    const isKnown = ({ form: er }: BuiltForm, { form: est }: BuiltForm) =>
+      isCompared({ word: base, er: er.toLowerCase(), est: est.toLowerCase() }, lexicon.lookUp)
+    return more === null || most === null || !isKnown(more, most)
       ? []
       : [
           { ending: '-er', ...more },

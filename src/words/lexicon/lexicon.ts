@@ -1,6 +1,7 @@
 import { existsSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { buildFolder } from '../../installation.js'
+import { lazily } from '../tables/installed-tables.js'
 import type { Lexicon, LexiconEntry } from './entry.js'
 import { fileMark, flagBits, partsOfSpeech, type Section, sections, soundBytes } from './file-format.js'
 
@@ -16,6 +17,9 @@ export function openLexicon(path: string = lexiconPath): Lexicon {
   if (!existsSync(path)) throw new Error(`The lexicon is missing (${path}). Run "npm run build" to make it.`)
   return lexiconIn(readFileSync(path))
 }
+
+/** The one that `npm run build` made, opened once. */
+export const installedLexicon: () => Lexicon = lazily(() => openLexicon())
 
 /** @throws Error when the bytes are no lexicon of this version */
 export function lexiconIn(bytes: Buffer): Lexicon {

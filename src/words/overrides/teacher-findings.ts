@@ -21,7 +21,9 @@ export function withTeachersFindings(
     if (stretch === undefined || isThere) return []
     const [start, end] = stretch
     const why = 'the teacher says so'
-    return [{ pattern, letters, start, end, place: placeOf(text, start, end), why }]
+    return [
+      { pattern, letters, start, end, place: placeOf(text, start, end), why, source: 'teacher' as const },
+    ]
   })
   return [...kept, ...added].sort((a, b) => a.start - b.start)
 }

@@ -14,8 +14,13 @@ function isSilentE(spelled: SpelledSound | undefined): spelled is SpelledSound {
   return spelled?.letters === 'e' && spelled.kind === 'silent'
 }
 
-function rWhy(letters: string, sounds: readonly string[], accent: Accent | undefined): string {
-  if (accent?.rhotic === false && sounds.at(-1) === 'R') {
+function rWhy(
+  letters: string,
+  sounds: readonly string[],
+  { accent, next }: { readonly accent: Accent | undefined; readonly next: SpelledSound | undefined },
+): string {
+  // Before a vowel the r is said in every accent: story.
+  if (accent?.rhotic === false && sounds.at(-1) === 'R' && next?.kind !== 'vowel') {
     const said = soundNames(sounds.slice(0, -1))
     return `the r changes the vowel and is not said itself in this accent: ${letters} spells ${said}`
   }
@@ -28,7 +33,11 @@ function findRControlled(word: StudiedLetters): readonly Finding[] {
     const r = all[spelled.index + 1]
     const e = all[spelled.index + 2]
     if (/^[aeiou]$/.test(spelled.letters) && r?.letters === 'r' && isSilentE(e)) {
-      const why = rWhy(`${spelled.letters}re`, [...spelled.sounds, ...r.sounds], word.accent)
+      const next = all[e.index + 1]
+      const why = rWhy(`${spelled.letters}re`, [...spelled.sounds, ...r.sounds], {
+        accent: word.accent,
+        next,
+      })
       return [findingAt(word, { pattern: 'r-controlled', start: spelled.start, end: e.end, why })]
     }
     if (spelled.kind !== 'vowel' || !/^[aeiouyhw]+r+[eh]*$/.test(spelled.letters)) return []
@@ -40,7 +49,7 @@ function findRControlled(word: StudiedLetters): readonly Finding[] {
         pattern: 'r-controlled',
         start: spelled.start,
         end,
-        why: rWhy(letters, spelled.sounds, word.accent),
+        why: rWhy(letters, spelled.sounds, { accent: word.accent, next: isSilentE(r) ? e : r }),
       }),
     ]
   })

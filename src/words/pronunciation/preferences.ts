@@ -66,7 +66,7 @@ export const preferences: readonly Preference[] = [
       count(graphemes, ({ letters, sounds }) => letters === 'r' && sounds[0] === 'ER'),
   },
   {
-    name: 'cot and caught apart: AO where it is spelled au, aw, al, augh, or o before f, s, th, ng, g',
+    name: 'cot and caught apart: /AO/ where it is spelled au, aw, al, augh, or o before f, s, th, ng, g',
     example: 'caught, chalk, coffee, dog',
     weight: 3,
     against: ({ word, graphemes }) =>
@@ -81,7 +81,7 @@ export const preferences: readonly Preference[] = [
       }),
   },
   {
-    name: 'AA where o is spelled before other letters, and a after w',
+    name: '/AA/ where o is spelled before other letters, and a after w',
     example: 'on, top, want',
     weight: 3,
     against: ({ word, graphemes }) =>
@@ -93,7 +93,7 @@ export const preferences: readonly Preference[] = [
       }),
   },
   {
-    name: 'an unstressed i, y, -age, -ed, -es, -et has IH where it may',
+    name: 'an unstressed i, y, -age, -ed, -es, -et has /IH/ where it may',
     example: 'rabbit, village, needed, boxes, ticket',
     weight: 2,
     against: ({ word, graphemes }) =>
@@ -103,7 +103,7 @@ export const preferences: readonly Preference[] = [
       }),
   },
   {
-    name: 'the names of days end in EY',
+    name: 'the names of days end in /EY/',
     example: 'Friday',
     weight: 3,
     against: ({ word, sounds }) =>
@@ -121,13 +121,13 @@ export const preferences: readonly Preference[] = [
       ),
   },
   {
-    name: 'ear and here with IH R, as in the rest of their family',
+    name: 'ear and here with /IH R/, as in the rest of their family',
     example: 'ear as IH R',
     weight: 2,
     against: ({ sounds }) => Number(/IY\d R/.test(sounds.join(' '))),
   },
   {
-    name: 'your with AO R',
+    name: 'your with /AO R/',
     example: 'yours, yourself',
     weight: 3,
     against: ({ word, sounds }) => Number(word.startsWith('your') && !sounds.includes('AO1')),

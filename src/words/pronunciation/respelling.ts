@@ -33,10 +33,11 @@ const WEAK = 'uh'
 /** Before r three vowels are read otherwise than their letters say. */
 const beforeR: Readonly<Record<string, string>> = { AA: 'ah', EH: 'ai', IH: 'ee' }
 
-/** The sign of one ARPABET sound, with its stress or without: `IY1` → `ē`. */
-export function plainSign(sound: string, next?: string): string {
+/** The sign of one ARPABET sound, with its stress or without: `IY1` → `ē`; spelled with an a, `AA1` is no short o: father. */
+export function plainSign(sound: string, next?: string, letters = ''): string {
   const bare = sound.replace(/\d$/, '')
   if (sound === 'AH0') return WEAK
+  if (bare === 'AA' && /a/i.test(letters) && !/o/i.test(letters)) return beforeR.AA!
   return (next === 'R' ? beforeR[bare] : undefined) ?? signs[bare] ?? bare.toLowerCase()
 }
 
@@ -70,10 +71,18 @@ export function respelling(
   const syllables = soundsBySyllable(graphemes, word.syllables, sounds)
   return syllables
     .map(said => {
-      const text = plainRow(said)
-      return syllables.length > 1 && said.some(sound => sound.endsWith('1')) ? text.toUpperCase() : text
+      const text = said
+        .map(({ sound, letters }, index) => plainSign(sound, said[index + 1]?.sound, letters))
+        .join('')
+      return syllables.length > 1 && said.some(({ sound }) => sound.endsWith('1')) ? text.toUpperCase() : text
     })
     .join('-')
+}
+
+/** A sound with the letters that spell it. */
+interface Said {
+  readonly sound: string
+  readonly letters: string
 }
 
 /** The sounds of each syllable that has any. */
@@ -81,15 +90,17 @@ function soundsBySyllable(
   graphemes: readonly Grapheme[],
   syllables: readonly string[],
   sounds: readonly string[],
-): readonly (readonly string[])[] {
+): readonly (readonly Said[])[] {
   const ends: number[] = []
   for (const syllable of syllables) ends.push((ends.at(-1) ?? 0) + lettersOf(syllable))
-  const said: string[][] = syllables.map(() => [])
+  const said: Said[][] = syllables.map(() => [])
   let letters = 0
   let taken = 0
   for (const grapheme of graphemes) {
     const index = ends.findIndex(end => letters < end)
-    const own = sounds.slice(taken, taken + grapheme.sounds.length)
+    const own = sounds
+      .slice(taken, taken + grapheme.sounds.length)
+      .map(sound => ({ sound, letters: grapheme.letters }))
     said[index < 0 ? syllables.length - 1 : index]?.push(...own)
     letters += lettersOf(grapheme.letters)
     taken += own.length

@@ -161,6 +161,18 @@ describe("a class's accent", () => {
   })
 })
 
+test('before a vowel the r is said in every accent', () => {
+  const words = studied({
+    'week.yaml': 'accent: r-less\nwords: [story, storm]\nprint: [word-cards]\n',
+  })
+  const whys = (text: string) =>
+    words.get(text)?.patterns.flatMap(({ pattern, why }) => (pattern === 'r-controlled' ? [why] : []))
+  expect(whys('story')).toEqual(['the r changes the vowel: or spells /AO R/'])
+  expect(whys('storm')).toEqual([
+    'the r changes the vowel and is not said itself in this accent: or spells /AO/ as in saw',
+  ])
+})
+
 describe('a mark that misses its words', () => {
   const plan = (mark: string) => ({
     'week.yaml': `words: [shrew, fish]\nmarks:\n  - {${mark}}\nprint: [word-cards]\n`,

@@ -31,7 +31,7 @@ describe('letters against sounds', () => {
       's is silent here, which no rule explains',
     ])
     expect(alignWord('mr', 'M IH1 S T ER0').exceptions).toEqual([
-      'r spells IH S T ER, which no rule explains',
+      'r spells /IH S T ER/, which no rule explains',
     ])
     expect(alignWord('thread', 'TH R EH1 D').exceptions).toEqual([])
   })

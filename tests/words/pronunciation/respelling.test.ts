@@ -23,6 +23,7 @@ describe('how a word is said, in letters that a teacher reads', () => {
     ['thread', 'thred'],
     ['knife', 'nīf'],
     ['marsh', 'mahrsh'],
+    ['want', 'wahnt'],
     ['bear', 'bair'],
     ['house', 'hows'],
     ['queen', 'kwēn'],
