@@ -17,3 +17,13 @@ export const irregularVerbs: () => ReadonlyMap<string, IrregularVerb> = lazily(
       ]),
     ),
 )
+
+/** Pasts and participles that are no verb's base themselves: broke, fell, chosen; not cut, nor lay. */
+export const pastForms: () => ReadonlySet<string> = lazily(
+  () =>
+    new Set(
+      [...irregularVerbs()].flatMap(([verb, { past, participle }]) =>
+        [...past, ...participle].filter(form => form !== verb && !irregularVerbs().has(form)),
+      ),
+    ),
+)

@@ -1,9 +1,8 @@
 /** Endings added to a base word: -ed, -ing, -er, -est, -s, -es. */
 import { soundsOf } from '../alignment/arpabet.js'
 import { join } from '../endings/adding.js'
-import { irregularVerbs } from '../endings/irregular-verbs.js'
+import { pastForms } from '../endings/irregular-verbs.js'
 import { type Ending, type EndingName, endingOf } from '../endings/recognise.js'
-import { lazily } from '../tables/installed-tables.js'
 import type { Finding } from '../word.js'
 import { isFamiliar } from './base-words.js'
 import { oncePerWord } from './once-per-word.js'
@@ -53,15 +52,6 @@ function isPastAlone(base: string, evidence: WordEvidence): boolean {
 }
 
 const familiarVerb = 100
-
-const pastForms: () => ReadonlySet<string> = lazily(
-  () =>
-    new Set(
-      [...irregularVerbs()].flatMap(([verb, { past, participle }]) =>
-        [...past, ...participle].filter(form => form !== verb && !irregularVerbs().has(form)),
-      ),
-    ),
-)
 
 interface HeardEnding extends Ending {
   readonly heard: string

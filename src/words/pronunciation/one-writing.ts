@@ -63,6 +63,15 @@ export const writings: readonly Writing[] = [
     },
   },
   {
+    name: 'an l between a consonant and a vowel is no syllable of its own: wob·bly, tick·lish',
+    example: 'wobbly as W AA B L IY',
+    write: (all, index) => {
+      const { letters, said } = all[index]!
+      const next = all[index + 1]?.said ?? []
+      return letters === 'l' && said.join(' ') === 'AH0 L' && next.some(isVowel) ? ['L'] : undefined
+    },
+  },
+  {
     name: 'u before another vowel is UW, not AH W',
     example: 'usually as usual',
     write: (all, index) => {
@@ -90,7 +99,7 @@ export function inOneWriting(word: string, pronunciation: string): string {
 }
 
 /** Most pronunciations need no second look. */
-const wavers = /ER0|AA\d|AH0 W/
+const wavers = /ER0|AA\d|AH0 [WL]/
 
 function spokenGraphemes(
   graphemes: readonly Grapheme[],

@@ -9,6 +9,8 @@ export interface Stretch {
   /** Consonants and silent letters from the one vowel to the other. */
   readonly between: readonly Unit[]
   readonly right: Unit
+  /** The consonant or silent letter before the left vowel. */
+  readonly before: Unit | undefined
   /** The left vowel opens the word (or its prefix). */
   readonly isFirst: boolean
   /** Stress of the vowel before the left one; undefined at the beginning or where none was given. */
@@ -23,7 +25,7 @@ export interface Break {
 
 /** Two or three consonant graphemes that can begin a syllable together. */
 const onsets = new Set(
-  `bl br cl cr dr fl fr gl gr pl pr tr thr shr phr phl chr chl sc sk scr shm sl sm sn sp spl spr squ st str
+  `bl br cl cr dr fl fr gl gr pl pr tr thr shr phr phl chr chl sc sk scr sl sm sn sp spl spr squ st str
   sw tw sch qu gu gw`.split(/\s+/),
 )
 
@@ -97,7 +99,7 @@ function rStaysWithVowel({ left, right, isFirst }: Stretch): boolean {
   if (vowel === 'ER') {
     if ((left.stress ?? 1) > 0) return true
     if (right.stress === 1 && (isFirst || vowelLetters !== 'e')) return false
-    if (vowelLetters === 'e' || vowelLetters === 'i') return true
+    if (vowelLetters === 'e') return true
     return !/^(?:y|ies?|ia|io|ial|a)$/.test(right.letters)
   }
   if (vowel === 'EH' || vowel === 'AE') return true
@@ -110,19 +112,21 @@ function rStaysWithVowel({ left, right, isFirst }: Stretch): boolean {
 
 /** rob·in, ti·ger, a·bout, rab·bit, moth·er, fa·ther, tax·i. */
 function oneConsonant(stretch: Stretch, consonant: Unit): Break {
-  const { left, right } = stretch
+  const { left, before } = stretch
   const { letters } = consonant
+  if (/^sci?$/.test(letters) && /^[aeo]$/.test(left.letters) && isBeforeStress(left, stretch.right))
+    return { at: consonant.start, rule: 'sc stays together before the stress' }
   const split = insideUnit(consonant)
   if (split !== undefined) return { at: split, rule: 'double consonant: divide between' }
-  if (/^(?:x|ck|tch|ng|dge|dg)$/.test(letters))
+  if (/^(?:x|ck|tch|ng|dge|dg|lk|lf)$/.test(letters))
     return { at: consonant.end, rule: `${letters} stays with its vowel` }
   if (letters === 'shi') return { at: consonant.start + 2, rule: 'sh stays with its vowel' }
   if (letters === 'xi') return { at: consonant.start + 1, rule: 'x stays with its vowel' }
   if (/^(?:ti|ci|si|sci|gi|ce|ge)$/.test(letters))
     return { at: consonant.start, rule: 'ti, ci, si, gi begin the next syllable' }
   if (/r$/.test(left.letters)) return { at: consonant.start, rule: 'after r: divide before the consonant' }
-  if (letters === 'n' && left.letters === 'o' && right.letters === 'a' && right.sounds.includes('AH'))
-    return { at: consonant.end, rule: 'ending -al after -on' }
+  if (letters === 'n' && left.letters === 'o' && /^(?:SH|ZH|CH|JH)$/.test(before?.sounds.at(-1) ?? ''))
+    return { at: consonant.end, rule: 'tion, sion and gion stay whole' }
   if (isShort(left) && isStressed(stretch)) {
     const at = letters === 'qu' ? consonant.start + 1 : consonant.end
     return { at, rule: 'VC·V: the first vowel is short' }
@@ -141,7 +145,7 @@ function severalConsonants(stretch: Stretch, consonants: readonly Unit[]): Break
   if (consonants.length === 2 && first.sounds.length === 0 && first.letters !== 'h')
     return { at: first.end, rule: 'after a silent letter' }
   if (consonants.length === 2 && isBlend(consonants) && mayOpen(stretch)) {
-    if (!first.letters.startsWith('s') || /r$/.test(left.letters) || opensBeforeS(stretch))
+    if (!first.letters.startsWith('s') || isWeakR(left) || opensBeforeS(stretch))
       return { at: first.start, rule: 'V·CCV: a blend stays together after a long or weak vowel' }
   }
   if (
@@ -152,13 +156,15 @@ function severalConsonants(stretch: Stretch, consonants: readonly Unit[]): Break
   )
     return { at: first.start, rule: 'V·CCCV after a prefix' }
   const doubled = /^([a-z])\1/.test(first.letters) && consonants.length === 2
-  if (doubled) return { at: first.start + 1, rule: 'double consonant: divide between' }
+  // at·tract, ap·plause, mil·lion; but hill·bil·ly.
+  if (doubled && /^[lriu]/.test(last.letters))
+    return { at: first.start + 1, rule: 'double consonant: divide between' }
   for (const size of [3, 2]) {
     if (size >= consonants.length) continue
     const onset = consonants.slice(-size)
     if (isBlend(onset)) return { at: onset[0]!.start, rule: 'VC·CCV: a blend or digraph stays together' }
   }
-  return { at: last.start + (/^([a-z])\1/.test(last.letters) ? 1 : 0), rule: 'VC·CV' }
+  return { at: last.start + (/^(?:([a-z])\1|pt|pb|bp)/.test(last.letters) ? 1 : 0), rule: 'VC·CV' }
 }
 
 function isBlend(units: readonly Unit[]): boolean {
@@ -173,21 +179,27 @@ function mayOpen(stretch: Stretch): boolean {
   return /r$/.test(left.letters) || !isShort(left) || !isStressed(stretch)
 }
 
-/** re·spect, de·stroy, cor·re·spond: a weak e before a stressed syllable; mis·take and as·ton·ish divide the blend. */
-function opensBeforeS({ left, right }: Stretch): boolean {
-  return (
-    left.letters === 'e' &&
-    left.start > 0 &&
-    left.stress === 0 &&
-    right.stress !== undefined &&
-    right.stress > 0
-  )
+/** in·ter·state, per·spire; but pars·ley. */
+function isWeakR({ letters, stress }: Unit): boolean {
+  return letters.endsWith('r') && stress !== 1
+}
+
+/**
+ * re·spect, de·stroy, cor·re·spond: the weak e of re-, de- and be- before a stressed syllable; fes·tiv·i·ty, mis·take and
+ * as·ton·ish divide the blend.
+ */
+function opensBeforeS({ left, before, right }: Stretch): boolean {
+  return /^(?:rr?|d|b)$/.test(before?.letters ?? '') && left.letters === 'e' && isBeforeStress(left, right)
+}
+
+function isBeforeStress(left: Unit, right: Unit): boolean {
+  return left.stress === 0 && right.stress !== undefined && right.stress > 0
 }
 
 /** Between the halves of bb, ck-free pairs, and of st, sc, ft with a silent letter: rab·bit, cas·tle, mus·cle. */
 function insideUnit({ letters, start }: Unit): number | undefined {
   if (/^([a-z])\1/.test(letters)) return start + 1
-  if (/^(?:st|ft|sc|sci|cqu|xc|xh|dj)$/.test(letters)) return start + 1
+  if (/^(?:st|ft|sc|sci|cqu|xc|xh|dj|pt|pb|bp)$/.test(letters)) return start + 1
   return undefined
 }
 

@@ -1,7 +1,7 @@
 /** Words that a rule of syllables must know by name; seam-groups.tsv says what each group is. */
 import { groupsOf, lazily } from '../tables/installed-tables.js'
 
-export type SeamGroup = 'no prefix' | 'no suffix' | 'no -ed' | 'll kept'
+export type SeamGroup = 'no prefix' | 'no suffix' | 'no -ed' | 'no -ing' | 'll kept'
 
 const groups = lazily(() => groupsOf('syllables/seam-groups'))
 

@@ -30,10 +30,26 @@ export interface Part {
 export interface Evidence {
   readonly units: readonly Unit[]
   readonly others: OtherWords
+  /** Where another word divides. */
+  readonly divisionsIn: (word: string, pronunciation: string) => readonly Seam[]
 }
 
 export function isSaid(word: string, sounds: readonly string[], others: OtherWords): boolean {
-  return others.pronunciationsOf(word).some(said => alike(soundsOf(said), sounds))
+  return saidAs(word, sounds, others) !== undefined
+}
+
+/** The pronunciation of the word that has these sounds. */
+export function saidAs(word: string, sounds: readonly string[], others: OtherWords): string | undefined {
+  return others
+    .pronunciationsOf(word)
+    .find(said => alike(soundsOf(said), sounds) || alikeWithR(soundsOf(said), sounds))
+}
+
+/** whisper ends in ER; in whisperer the dictionary writes AH R for it. */
+function alikeWithR(first: readonly string[], second: readonly string[]): boolean {
+  if (Math.abs(first.length - second.length) !== 1) return false
+  const inOne = (sounds: readonly string[]) => sounds.join(' ').replaceAll('AH R', 'ER').split(' ')
+  return alike(inOne(first), inOne(second))
 }
 
 export function startsWith(sounds: readonly string[], opening: readonly string[]): boolean {
@@ -54,7 +70,13 @@ export function alike(first: readonly string[], second: readonly string[]): bool
 function alikeFrom(sounds: readonly string[], from: number, part: readonly string[]): boolean {
   for (let index = 0; index < part.length; index++) {
     const sound = sounds[from + index]
-    if (sound !== part[index] && !wavering.has(`${sound} ${part[index]}`)) return false
+    if (sound === part[index] || wavering.has(`${sound} ${part[index]}`)) continue
+    if (index > 0 || !opensWeakly(part[0]!) || !opensWeakly(sound!)) return false
   }
   return true
+}
+
+/** The e of engage and excite, now IH, now EH. */
+function opensWeakly(sound: string): boolean {
+  return sound === 'IH' || sound === 'EH'
 }

@@ -10,6 +10,7 @@ describe('sounds that the dictionary writes in two ways', () => {
     ['decoration', 'D EH2 K ER0 EY1 SH AH0 N', 'D EH2 K AH0 R EY1 SH AH0 N', 'dec·o·ra·tion'],
     ['raw', 'R AA1', 'R AO1', 'as law'],
     ['falling', 'F AA1 L IH0 NG', 'F AO1 L IH0 NG', 'as fall'],
+    ['wobbly', 'W AA1 B AH0 L IY0', 'W AA1 B L IY0', 'wob·bly'],
     ['usually', 'Y UW1 ZH AH0 W AH0 L IY0', 'Y UW1 ZH UW0 AH0 L IY0', 'as usual'],
   ])('%s: %s becomes %s', (word, listed, written, why) => {
     expect(inOneWriting(word, listed), why).toBe(written)

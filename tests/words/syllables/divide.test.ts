@@ -68,12 +68,19 @@ describe('words inside words', () => {
     ['run·ning', 'after a doubled consonant'],
     ['mak·ing', 'ending -ing'],
     ['fall·ing', 'ending -ing'],
-    ['han·dling', 'consonant + le'],
+    ['han·dling', 'as in handle: consonant + le'],
     ['teach·er', 'ending -er'],
-    ['eas·i·er', 'ending -y'],
+    ['eas·i·er', 'as in easy: ending -y'],
     ['un·hap·py', 'prefix un-'],
+    ['un·doubt·ed·ly', 'prefix un-'],
+    ['im·pend·ing', 'ending -ing'],
+    ['mi·cro·scope', 'scope stays whole'],
+    ['mis·sion·ar·y', 'tion, sion and gion stay whole'],
+    ['hill·bil·ly', 'VC·CV'],
+    ['de·scend', 'sc stays together before the stress'],
     ['week·end', 'compound: week + end'],
-    ['ev·ery·thing', 'every is listed'],
+    ['ev·ery·thing', 'as in every: listed'],
+    ['gui·tar·ist', 'as in guitar'],
   ])('%s', (expected, rule) => {
     const found = divisionOfWord(expected.replaceAll('·', ''))
     expect(found.syllables.join('·')).toBe(expected)
@@ -91,6 +98,13 @@ describe('words inside words', () => {
     'of·fice',
     'be·gin',
     'hun·ger',
+    'trea·ty',
+    'u·ni·ty',
+    'fel·o·ny',
+    'ho·ly',
+    'e·mer·gen·cy',
+    'bro·ken',
+    'light·ning',
   ])('%s only looks as if it had an ending, a prefix or two halves', expected =>
     expect(divided(expected.replaceAll('·', ''))).toBe(expected),
   )
