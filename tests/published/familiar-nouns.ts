@@ -22,3 +22,16 @@ export function familiarNouns(count: number): readonly FamiliarNoun[] {
   }
   return found
 }
+
+export function isCounted({ plural }: FamiliarNoun): boolean {
+  return plural.rule !== 'not counted: stays the same'
+}
+
+/** @param wordsByReason the words of each reason, parted by spaces */
+export function reasonsByWord(wordsByReason: Readonly<Record<string, string>>): ReadonlyMap<string, string> {
+  return new Map(
+    Object.entries(wordsByReason).flatMap(([reason, words]) =>
+      words.split(/\s+/).map(word => [word, reason] as const),
+    ),
+  )
+}

@@ -3,43 +3,35 @@ import pluralize from 'pluralize'
 import { expect, test } from 'vitest'
 import { pluralOf } from '../../src/words/endings/plural.js'
 import { openLexicon } from '../../src/words/lexicon/lexicon.js'
-import { familiarNouns } from './familiar-nouns.js'
+import { familiarNouns, isCounted, reasonsByWord } from './familiar-nouns.js'
 
-const inUse = 'the plural is in use, and the library treats the word as one that has none'
-const hasNone = 'not counted: nobody makes a plural of it, and the library adds s'
-
-/** Word → why ours stands. */
+/** Why ours stands, and the words. */
 const explained: Readonly<Record<string, string>> = {
-  money: 'two forms in use; the library gives the other one, which we give second',
-  blood: inUse,
-  cash: inUse,
-  rain: `${inUse} (the spring rains)`,
-  justice: `${inUse} (nine justices)`,
-  mail: inUse,
-  energy: `${inUse} (all our energies)`,
-  staff: `${inUse} (two staffs)`,
-  luck: hasNone,
-  weather: hasNone,
-  nonsense: hasNone,
-  knowledge: hasNone,
-  happiness: hasNone,
-  courage: hasNone,
-  underwear: hasNone,
-  golf: 'not counted; the library turns -lf into -lves',
-  stomach: 'ch is /k/, so s alone is added',
-  focus: 'focuses in schools; foci in physics',
+  'two forms in use; the library gives the other one, which we give second': 'money',
+  'the plural is in use (the spring rains, nine justices, all our energies), and the library knows none': `rain
+    justice energy staff`,
+  'not counted: nobody makes a plural of it, and the library adds s': `luck weather nonsense knowledge happiness courage
+    underwear stuff honey air attention security evidence gold peace smoke south north west magic east milk shame heat
+    toast goodness safety harm midnight pride dirt dust protection trash flesh progress presence`,
+  'not counted; the library turns -lf into -lves': 'golf',
+  'ch is /k/, so s alone is added': 'stomach',
 }
 
-const nouns = familiarNouns(1000)
-const differing = nouns.filter(({ word, plural }) => pluralize(word) !== plural.form).map(({ word }) => word)
+const reasons = reasonsByWord(explained)
 
-test('98 % and more agree', () => {
+const nouns = familiarNouns(1000)
+const differing = nouns.filter(({ word, plural }) => pluralize(word) !== plural.form)
+
+test('95 % and more agree, 98 % of those that have a plural of their own', () => {
   expect(nouns.length).toBe(1000)
-  expect(differing.length).toBeLessThanOrEqual(20)
+  expect(differing.length).toBeLessThanOrEqual(50)
+  expect(differing.filter(isCounted).length).toBeLessThanOrEqual(20)
 })
 
-test('every disagreement is explained', () => {
-  expect(differing.filter(word => explained[word] === undefined)).toEqual([])
+test('every disagreement is explained, and no agreement', () => {
+  const words = differing.map(({ word }) => word)
+  expect(words.filter(word => !reasons.has(word))).toEqual([])
+  expect([...reasons.keys()].filter(word => !words.includes(word))).toEqual([])
 })
 
 test.each(['monarch monarchs', 'epoch epochs', 'lens lenses', 'virus viruses'])(

@@ -5,6 +5,7 @@ export type PluralGroup =
   | 'always plural'
   | 'not counted'
   | 'counted doing'
+  | 'counted in ness'
   | 'f to v'
   | 'keeps its f'
   | 'o adds es'

@@ -34,7 +34,7 @@ export function pluralOf(question: PluralQuestion): Plural | null {
 function wholeWord(word: string, question: PluralQuestion): Plural | null {
   if (word.length === 1) return { form: `${word}'s`, rule: 'a letter: add an apostrophe and s' }
   if (isInGroup(word, 'always plural')) return { form: word, rule: 'always plural: stays the same' }
-  if (isInGroup(word, 'not counted') || isDoing(word, question))
+  if (isInGroup(word, 'not counted') || isDoing(word, question) || isFeltOrSeen(word))
     return { form: word, rule: 'not counted: stays the same' }
   return irregular(word) ?? headFirst(word) ?? alreadyPlural(word, question)
 }
@@ -47,6 +47,11 @@ function isDoing(word: string, { partsOfSpeech }: PluralQuestion): boolean {
 /** A base with a vowel and -ing: blorfing, not nose-ring. */
 function isIngForm(word: string): boolean {
   return /[aeiouy].*ing$/.test(word.slice(word.lastIndexOf('-') + 1))
+}
+
+/** Goodness, sadness, but two illnesses. */
+function isFeltOrSeen(word: string): boolean {
+  return /.{3}ness$/.test(word) && !isInGroup(word, 'counted in ness')
 }
 
 function irregular(word: string): Plural | null {
