@@ -5,11 +5,12 @@ import { familiarNouns, isCounted, reasonsByWord } from './familiar-nouns.js'
 
 /** Why ours stands, and the words. */
 const explained: Readonly<Record<string, string>> = {
-  'the library leaves the word as it is: it takes it for a stuff without a plural, whose plural is in use all the same': `money water food hair earth history ice tea pressure skin meat grace cheese sugar bread wood fate china`,
+  'the library leaves the word as it is: it takes it for a stuff without a plural, whose plural is in use all the same': `money water food hair earth history ice tea pressure skin meat grace cheese sugar wood fate china`,
   'the library leaves the word as it is: it takes it for a name or a title':
     'sir buddy mark angel majesty peg buck lesson piper carol miller turkey chuck',
   'not counted: nobody makes a plural of it, and the library adds s': `fun health weather nonsense garbage courage underwear stuff air attention security evidence gold cash smoke south north
-    west east milk shame heat mail toast goodness harm midnight pride dirt dust protection trash flesh progress presence`,
+    west east milk shame heat mail toast goodness harm midnight pride dirt dust protection trash flesh progress presence
+    today tomorrow yesterday insurance radar access permission`,
   'already plural': 'others data',
   'fish is the commoner plural; fishes stands second with us': 'fish',
   'a compound of man': 'gentleman',
