@@ -6,6 +6,7 @@
  * `{ ok: true, value, problems }` or `{ ok: false, problems }`. Nothing is remembered between two calls but what the
  * caller passes in (`keepWork`).
  */
+export * from './door/find.js'
 export * from './door/make.js'
 export * from './door/plans.js'
 export * from './door/problems.js'

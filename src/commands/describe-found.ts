@@ -1,16 +1,6 @@
 /** What `find` prints: a line a word, or what to do where there is none. */
-import type { WayOut } from '../words/find/ways-out.js'
-import { piecesInWords } from '../words/sounds-in-words.js'
-import type { Word } from '../words/word.js'
+import { piecesInWords, type ShownWord, type WayOut } from '../door/find.js'
 import { wrapLine } from './wrap-line.js'
-
-export interface ShownWord {
-  readonly word: Word
-  /** A few words beside it: the letters that show the pattern, how it is like the word asked for. */
-  readonly remark: string
-  /** Which rule fired, for --json. */
-  readonly why: string
-}
 
 /** Words in a column, their sounds and a remark beside them. */
 export function describeFound(shown: readonly ShownWord[]): string {

@@ -1,5 +1,4 @@
-import type { Level } from '../words/find/levels.js'
-import type { PlaceWished } from '../words/find/spelled.js'
+import type { Level, PlaceWished } from '../door/find.js'
 
 export interface FindOptions {
   readonly pattern?: readonly string[] | undefined

@@ -1,5 +1,4 @@
-import { nearestAdvice } from '../plan/values/nearest.js'
-import { patternNames } from '../words/patterns/index.js'
+import { nearestAdvice, patternNames } from '../door/find.js'
 import { type CommandResult, wrongUsage } from './command-result.js'
 import type { FindOptions } from './find-options.js'
 
