@@ -1,5 +1,4 @@
 import { find } from '../door/find.js'
-import { studiedWord } from '../door/words.js'
 import { commaList } from './comma-list.js'
 import { type CommandResult, resultOf } from './command-result.js'
 import { describeFound, describeNothing } from './describe-found.js'
@@ -19,6 +18,7 @@ export async function findCommand(options: FindOptions): Promise<CommandResult> 
     return options.json ? { output: '[]', problems: nothing, exitCode: 0 } : resultOf(nothing)
   }
   if (!options.json) return resultOf(describeFound(words) + (byClassFile ? classFileNote : ''))
+  const { studiedWord } = await import('../door/words.js')
   const entries = words.map(({ word, why }) => ({ ...studiedWord(word), why }))
   return resultOf(JSON.stringify(entries, null, 2))
 }

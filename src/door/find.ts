@@ -12,7 +12,7 @@ import { reasonsFor } from '../words/find/reasons.js'
 import type { PlaceWished } from '../words/find/spelled.js'
 import { type WayOut, waysOut } from '../words/find/ways-out.js'
 import type { Lexicon } from '../words/lexicon/entry.js'
-import { openLexicon } from '../words/lexicon/lexicon.js'
+import { installedLexicon } from '../words/lexicon/lexicon.js'
 import { patternNames } from '../words/patterns/index.js'
 import { type ClassWays, studyWord } from '../words/study.js'
 import type { Word } from '../words/word.js'
@@ -56,7 +56,7 @@ export interface Findings {
 
 /** Familiar words that fit all wishes, as `oaktag find` finds them. */
 export async function find(wishes: FindWishes): Promise<Outcome<Findings>> {
-  const lexicon = openLexicon()
+  const lexicon = installedLexicon()
   const like = wishes.like === undefined ? succeed(undefined) : modelWord(wishes.like, lexicon)
   const plan = wishes.for === undefined ? succeed(undefined) : await planToMatch(wishes.for, wishes, lexicon)
   const taught = await taughtSoFar(wishes.taught, plan.ok ? plan.value : undefined)
