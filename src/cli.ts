@@ -58,7 +58,7 @@ const cli = yargs(typed)
   )
   .command(
     'study [word..]',
-    'what each word shows: sounds, patterns, syllables, plural',
+    'what each word shows: sounds, patterns, syllables, plural, other forms',
     command =>
       command
         .positional('word', {
@@ -80,10 +80,18 @@ const cli = yargs(typed)
       command
         .option('pattern', { type: 'string', array: true, requiresArg: true, describe: 'pattern it shows' })
         .option('letters', { type: 'string', requiresArg: true, describe: 'letters it holds' })
-        .option('place', { choices: ['beginning', 'middle', 'end'] as const, describe: 'where they stand' })
+        .option('place', {
+          choices: ['beginning', 'middle', 'end'] as const,
+          requiresArg: true,
+          describe: 'where they stand',
+        })
         .option('sounds', { type: 'number', requiresArg: true, describe: 'number of sounds, as taught' })
         .option('syllables', { type: 'number', requiresArg: true, describe: 'number of syllables' })
-        .option('level', { choices: ['easy', 'middle', 'hard'] as const, describe: 'how hard (see below)' })
+        .option('level', {
+          choices: ['easy', 'middle', 'hard'] as const,
+          requiresArg: true,
+          describe: 'how hard (see below)',
+        })
         .option('like', { type: 'string', requiresArg: true, describe: 'a word it is like' })
         .option('taught', {
           type: 'string',
