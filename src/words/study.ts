@@ -152,9 +152,8 @@ function pluralFor({
   const { noPlural, plural } = planWord.overrides
   if (noPlural) return null
   if (plural !== undefined) return { form: plural, rule: 'as the teacher writes it' }
-  const isNoun = (word: string) => lexicon.lookUp(word)?.partsOfSpeech.includes('noun') === true
   const properName = entry?.name === true && text !== text.toLowerCase()
   const isKnown = (entry?.pronunciations.length ?? 0) > 0
   const guessed = !isKnown && planWord.overrides.partsOfSpeech === undefined
-  return pluralOf({ text, partsOfSpeech, pronunciation, isNoun, properName, guessed })
+  return pluralOf({ text, partsOfSpeech, pronunciation, lookUp: lexicon.lookUp, properName, guessed })
 }

@@ -10,13 +10,12 @@ export interface FamiliarNoun {
 /** The most familiar words that are nouns first, with our plural. */
 export function familiarNouns(count: number): readonly FamiliarNoun[] {
   const lexicon = openLexicon()
-  const isNoun = (text: string) => lexicon.lookUp(text)?.partsOfSpeech.includes('noun') ?? false
   const found: FamiliarNoun[] = []
   for (const { word, name, unfit, partsOfSpeech, pronunciations } of lexicon.entries()) {
     const [pronunciation] = pronunciations
     if (name || unfit || partsOfSpeech[0] !== 'noun' || pronunciation === undefined || word.length < 2)
       continue
-    const plural = pluralOf({ text: word, partsOfSpeech, pronunciation, isNoun })
+    const plural = pluralOf({ text: word, partsOfSpeech, pronunciation, lookUp: lexicon.lookUp })
     if (plural) found.push({ word, plural })
     if (found.length === count) break
   }

@@ -1,20 +1,9 @@
-import type { PartOfSpeech, Plural } from '../word.js'
-import { irregularPlurals, pluralsInTwoSpellings, singularOfIrregular } from './irregular-plurals.js'
+import type { Plural } from '../word.js'
+import { alreadyPlural } from './already-plural.js'
+import { irregularPlurals, pluralsInTwoSpellings } from './irregular-plurals.js'
 import { inTheCaseOf } from './letter-case.js'
 import { endsLikeFToV, isInGroup } from './plural-groups.js'
-
-export interface PluralQuestion {
-  readonly text: string
-  readonly partsOfSpeech: readonly PartOfSpeech[]
-  /** ARPABET; decides whether a final ch is /k/. */
-  readonly pronunciation?: string
-  /** Whether a lower-case word is a noun; decides whether a word in -s is a plural already. */
-  readonly isNoun?: (text: string) => boolean
-  /** A person's or a place's name: y stays (two Marys), a final s is no plural (the Joneses). */
-  readonly properName?: boolean
-  /** No dictionary says the word: what ends in -ing is then no noun to be counted. */
-  readonly guessed?: boolean
-}
+import type { PluralQuestion } from './plural-question.js'
 
 /** The plural with its rule in plain words; null when the word is no noun. */
 export function pluralOf(question: PluralQuestion): Plural | null {
@@ -41,7 +30,8 @@ function wholeWord(word: string, question: PluralQuestion): Plural | null {
 
 /** What one does (running, eating) is not counted; what comes of it (a reading, a drawing) is. */
 function isDoing(word: string, { partsOfSpeech }: PluralQuestion): boolean {
-  return /.{2}ing$/.test(word) && partsOfSpeech[0] === 'verb' && !isInGroup(word, 'counted doing')
+  const isVerb = partsOfSpeech[0] !== 'noun' && partsOfSpeech.includes('verb')
+  return /.{2}ing$/.test(word) && isVerb && !isInGroup(word, 'counted doing')
 }
 
 /** A base with a vowel and -ing: blorfing, not nose-ring. */
@@ -70,41 +60,6 @@ function headFirst(word: string): Plural | null {
   const [, head = '', rest = ''] = found
   const plural = lastPart(head, { text: head, partsOfSpeech: ['noun'] })
   return { form: plural.form + rest, rule: `first word changes: ${plural.rule}` }
-}
-
-function alreadyPlural(word: string, question: PluralQuestion): Plural | null {
-  const one =
-    singularOfIrregular().get(word) ?? (question.properName ? undefined : singularInText(word, question))
-  return one === undefined ? null : { form: word, rule: `already plural: one ${one}` }
-}
-
-function singularInText(word: string, { isNoun }: PluralQuestion): string | undefined {
-  if (/men$/.test(word) && !isInGroup(word, 'one thing in men')) return `${word.slice(0, -2)}an`
-  if (
-    !word.endsWith('s') ||
-    /(?:ss|us|is)$/.test(word) ||
-    isInGroup(word, 'one thing in s') ||
-    word.length < 4
-  )
-    return undefined
-  return possibleSingulars(word).find(base => !isNoun || isNoun(base))
-}
-
-function possibleSingulars(word: string): readonly string[] {
-  const found: string[] = []
-  const withoutEs = word.endsWith('es') ? word.slice(0, -2) : ''
-  if (word.endsWith('ies')) found.push(`${word.slice(0, -3)}y`)
-  if (word.endsWith('ves'))
-    found.push(...[`${word.slice(0, -3)}f`, `${word.slice(0, -3)}fe`].filter(isInVesList))
-  const addsEs = isInGroup(withoutEs, 'o adds es') || pluralsInTwoSpellings().has(withoutEs)
-  if (addsEs || /(?:ss|x|zz|sh|ch)$/.test(withoutEs)) found.push(withoutEs)
-  found.push(word.slice(0, -1))
-  if (/[sz]$/.test(withoutEs)) found.push(withoutEs)
-  return found
-}
-
-function isInVesList(base: string): boolean {
-  return endsLikeFToV(base) || pluralsInTwoSpellings().has(base)
 }
 
 /** The rules proper, on a single word or on the last part of a hyphenated one. */

@@ -3,6 +3,7 @@ import { join } from 'node:path'
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { pluralOf } from '../../../src/words/endings/plural.js'
+import type { PartOfSpeech } from '../../../src/words/word.js'
 
 const table = readFileSync(join(import.meta.dirname, 'plurals.tsv'), 'utf8')
 const rows = table
@@ -39,12 +40,22 @@ test('a name keeps its y, and a final s is no plural', () => {
   expect(pluralOf({ text: 'Waters', partsOfSpeech: ['noun'], properName: true })?.form).toBe('Waterses')
 })
 
-test('with a word list, a word in s is a plural only when the rest is a noun', () => {
-  const isNoun = (text: string) => text === 'horse'
-  expect(pluralOf({ text: 'horses', partsOfSpeech: ['noun'], isNoun })?.rule).toBe(
-    'already plural: one horse',
-  )
-  expect(pluralOf({ text: 'brambles', partsOfSpeech: ['noun'], isNoun })?.form).toBe('brambleses')
+describe('with a word list, a word in s is a plural', () => {
+  const listed: Readonly<Record<string, { partsOfSpeech: readonly PartOfSpeech[]; familiarity: number }>> = {
+    horse: { partsOfSpeech: ['noun'], familiarity: 9 },
+    cooky: { partsOfSpeech: ['noun'], familiarity: 1 },
+    cookie: { partsOfSpeech: ['noun'], familiarity: 9 },
+    final: { partsOfSpeech: ['adjective'], familiarity: 9 },
+  }
+  const plural = (text: string) => pluralOf({ text, partsOfSpeech: ['noun'], lookUp: word => listed[word] })
+
+  test.each([
+    ['horses', 'horses', 'already plural: one horse', 'when the rest is a noun'],
+    ['cookies', 'cookies', 'already plural: one cookie', 'of the commoner of two nouns'],
+    ['finals', 'finals', 'always plural: stays the same', 'of no noun, when the rest is another word'],
+    ['civics', 'civics', 'not counted: stays the same', 'of no noun, and not counted, in -ics'],
+    ['brambles', 'brambleses', 'add es after ch, sh, s, x, z', 'not when the rest is no word'],
+  ])('%s → %s (%s): %s', (text, form, rule) => expect(plural(text)).toEqual({ form, rule }))
 })
 
 test('any run of letters has a plural with a rule, in the capitals it came in', () => {
