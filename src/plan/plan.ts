@@ -120,7 +120,7 @@ export type MarkTarget =
       readonly kind: 'pattern'
       readonly pattern: string
       readonly place?: MarkPlace
-      /** Whether a consonant digraph is marked inside a digraph blend too (the sh of shrew); left out where she does not say. */
+      /** Whether a consonant digraph is marked inside a digraph blend too (the sh of shrub); left out where she does not say. */
       readonly insideBlends?: boolean
     }
   /** Letters in lower case; a low line stands for a single letter or team between: `a_e`. */

@@ -13,7 +13,7 @@ export interface ColdStartRow {
 }
 
 const cli = join(buildFolder, 'src/cli.js')
-const tenWords = ['reed', 'marsh', 'shrew', 'thrush', 'stream', 'spring', 'gnat', 'wren', 'leaf', 'moth']
+const tenWords = ['reed', 'marsh', 'shrub', 'thrush', 'stream', 'spring', 'gnat', 'wren', 'leaf', 'moth']
 
 export function benchColdStarts(): readonly ColdStartRow[] {
   const folder = mkdtempSync(join(tmpdir(), 'oaktag-bench-'))

@@ -19,7 +19,7 @@ words:
 ${[
   'reed',
   'marsh',
-  'shrew',
+  'shrub',
   'thrush',
   'stream',
   'spring',

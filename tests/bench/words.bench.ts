@@ -63,7 +63,7 @@ export function benchColdLookUp(): readonly ColdLookUpRow[] {
   ]
 }
 
-const tenWords = ['reed', 'marsh', 'shrew', 'thrush', 'stream', 'spring', 'gnat', 'wren', 'leaf', 'moth']
+const tenWords = ['reed', 'marsh', 'shrub', 'thrush', 'stream', 'spring', 'gnat', 'wren', 'leaf', 'moth']
 
 export interface GuessRow {
   readonly heldOut: string

@@ -39,7 +39,7 @@ describe('study', () => {
       'why: spelled alike and said in different ways: the commoner in speech to children',
       'wind is said in different ways: /wind/ (moving air), /wīnd/ (to turn); taken here: the first',
       'noun, verb; plural winds (add s) why: the commonest use first',
-      'why: un·luck (prefix un-); luck·y (ending -y)',
+      'why: un·luck (prefix un-); luck·y (as in lucky: ending -y)',
       'blorp (not in the lexicon: its sounds are a guess)',
       'why: a guess, from its letters',
       'why: a guess, from the words that it is made of',

@@ -8,7 +8,7 @@ import { folderWith, marshPlan } from '../pipeline/plan-folder.js'
 const words = [
   'reed',
   'marsh',
-  'shrew',
+  'shrub',
   'thrush',
   'stream',
   'spring',

@@ -5,7 +5,7 @@ import { putPlanOnSheets } from '../../src/pipeline.js'
 import { formatProblem, type Outcome } from '../../src/problems.js'
 import { folderWith } from '../pipeline/plan-folder.js'
 
-export const marshWords = 'reed marsh shrew thrush stream spring gnat wren leaf moth frog perch'.split(' ')
+export const marshWords = 'reed marsh shrub thrush stream spring gnat wren leaf moth frog perch'.split(' ')
 
 /** A plan of the marsh, every word with a clue, up to its list of things to print. */
 export const marshWithClues = `title: Along the marsh
@@ -14,7 +14,7 @@ seed: 12
 words:
   - {word: reed, clue: a tall grass that stands in water}
   - {word: marsh, clue: "wet, grassy land"}
-  - {word: shrew, clue: a tiny furry hunter with a long nose}
+  - {word: shrub, clue: a low plant with many woody stems}
   - {word: thrush, clue: a brown bird with a spotted front}
   - {word: stream, clue: water that runs downhill}
   - {word: spring, clue: water that comes up out of the ground}

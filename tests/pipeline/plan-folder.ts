@@ -14,7 +14,7 @@ export function folderWith(files: Readonly<Record<string, string | Uint8Array>>)
 export const marshPlan = `title: Along the marsh
 class: Room 7, Heron Lane School
 seed: 12
-words: [reed, marsh, shrew, thrush, stream, spring, gnat, wren, leaf, moth, frog, perch]
+words: [reed, marsh, shrub, thrush, stream, spring, gnat, wren, leaf, moth, frog, perch]
 marks:
   - {pattern: consonant-digraph, inside blends: no}
   - pattern: silent-letters

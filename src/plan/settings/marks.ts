@@ -81,7 +81,7 @@ function nothingInside(map: MapEntry): readonly Problem[] {
   if (pattern?.kind === 'text' && foldName(pattern.text) === foundInsideBlends) return []
   if (pattern !== undefined) {
     const message = '"inside blends" goes with the pattern consonant-digraph alone'
-    const advice = 'Take the line out: only a digraph inside a blend (the sh of shrew) can go unmarked.'
+    const advice = 'Take the line out: only a digraph inside a blend (the sh of shrub) can go unmarked.'
     return [errorAt(inside.keyPlace, message, advice)]
   }
   const advice = 'Take the line out: letters are marked wherever they stand, inside a blend too.'

@@ -123,7 +123,7 @@ describe('lines', () => {
   })
 
   it('of nested marks hang one under the other, the shorter nearer', () => {
-    const { marks } = draw('shrew', [span({ line: 'single' }, [0, 3]), span({ line: 'wavy' }, [0, 2])])
+    const { marks } = draw('shrub', [span({ line: 'single' }, [0, 3]), span({ line: 'wavy' }, [0, 2])])
     const [blend, digraph] = marks
     expect(blend!.yMm).toBeGreaterThanOrEqual(bottom(digraph!) + 0.4)
   })
@@ -159,7 +159,7 @@ describe('outlines', () => {
   })
 
   it('hold the marks that stand within them', () => {
-    const { marks } = draw('shrew', [span({ outline: 'box' }, [0, 3]), span({ outline: 'rounded' }, [0, 2])])
+    const { marks } = draw('shrub', [span({ outline: 'box' }, [0, 3]), span({ outline: 'rounded' }, [0, 2])])
     const [outer, inner] = marks
     expect(outer!.xMm).toBeLessThan(inner!.xMm - 0.4)
     expect(outer!.yMm).toBeLessThan(inner!.yMm - 0.4)

@@ -6,7 +6,7 @@ import type { Problem } from '../../../src/problems.js'
 import { folderWith } from '../plan-folder.js'
 
 const plan = `title: Along the marsh
-words: [reed, marsh, shrew, thrush, stream, spring, gnat, wren, leaf, moth, frog, perch, snake, duck, bridge, finch, pond, mud, heron, otter, nest, egg, wing, fish, fern, toad, newt, ant, fly, marshmallow]
+words: [reed, marsh, shrub, thrush, stream, spring, gnat, wren, leaf, moth, frog, perch, snake, duck, bridge, finch, pond, mud, heron, otter, nest, egg, wing, fish, fern, toad, newt, ant, fly, marshmallow]
 print:
 `
 

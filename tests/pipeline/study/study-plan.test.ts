@@ -175,12 +175,12 @@ test('before a vowel the r is said in every accent', () => {
 
 describe('a mark that misses its words', () => {
   const plan = (mark: string) => ({
-    'week.yaml': `words: [shrew, fish]\nmarks:\n  - {${mark}}\nprint: [word-cards]\n`,
+    'week.yaml': `words: [shrub, fish]\nmarks:\n  - {${mark}}\nprint: [word-cards]\n`,
   })
 
   test('is told as a warning, with the words and the place of the mark', () => {
     expect(problems(plan('pattern: consonant-digraph'))).toEqual([
-      'week.yaml:3:5: warning: the mark on consonant-digraph does not reach the digraph inside a blend: shrew',
+      'week.yaml:3:5: warning: the mark on consonant-digraph does not reach the digraph inside a blend: shrub',
     ])
     expect(problems(plan('pattern: soft-c'))).toEqual([
       'week.yaml:3:5: warning: the mark on soft-c stands on no word',
