@@ -1,15 +1,7 @@
-import type { Level, PlaceWished } from '../door/find.js'
+import type { FindWishes } from '../door/find.js'
 
-export interface FindOptions {
+/** As they are typed. */
+export interface FindOptions extends Omit<FindWishes, 'patterns'> {
   readonly pattern?: readonly string[] | undefined
-  readonly letters?: string | undefined
-  readonly place?: PlaceWished | undefined
-  readonly sounds?: number | undefined
-  readonly syllables?: number | undefined
-  readonly level?: Level | undefined
-  readonly like?: string | undefined
-  readonly taught?: string | undefined
-  readonly for?: string | undefined
-  readonly count: number
   readonly json: boolean
 }
