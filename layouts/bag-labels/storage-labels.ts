@@ -1,11 +1,11 @@
 /** Labels to cut out for the bags, boxes and envelopes that hold the sets. */
-import { type Box, insetBox, type Size } from '../../geometry.js'
-import type { PlacedArt } from '../../pieces/piece.js'
-import { drawCuts } from '../cuts.js'
-import { type Grid, placeBox, placesOf } from '../grid.js'
-import type { Sheet } from '../sheet.js'
-import { type Block, flowBlocks, textBlock } from './column.js'
-import type { Lettering } from './lettering.js'
+import { type Box, insetBox, type Size } from '../../src/geometry.js'
+import type { PlacedArt } from '../../src/pieces/piece.js'
+import { drawCuts } from '../../src/sheets/cuts.js'
+import { type Block, flowBlocks, textBlock } from '../../src/sheets/furniture/column.js'
+import type { Lettering } from '../../src/sheets/furniture/lettering.js'
+import { type Grid, placeBox, placesOf } from '../../src/sheets/grid.js'
+import type { Sheet } from '../../src/sheets/sheet.js'
 
 /** For a small bag, and for the front of an envelope: usual sizes, common practice, no source. */
 export const BAG_LABEL: Size = { widthMm: 90, heightMm: 50 }

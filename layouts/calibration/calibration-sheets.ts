@@ -6,11 +6,11 @@
  * Crosses and fields stand on the sheet's upright middle line, one as far from the top as the other from the bottom,
  * so that the same sheet serves for either flip.
  */
-import type { Box, Size } from '../../geometry.js'
-import type { PlacedArt } from '../../pieces/piece.js'
-import type { Sheet } from '../sheet.js'
-import { flowBlocks, textBlock } from './column.js'
-import type { Lettering } from './lettering.js'
+import type { Box, Size } from '../../src/geometry.js'
+import type { PlacedArt } from '../../src/pieces/piece.js'
+import { flowBlocks, textBlock } from '../../src/sheets/furniture/column.js'
+import type { Lettering } from '../../src/sheets/furniture/lettering.js'
+import type { Sheet } from '../../src/sheets/sheet.js'
 import { pinMark, pinScale } from './pin-scale.js'
 
 export interface CalibrationRequest {

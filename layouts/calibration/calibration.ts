@@ -1,7 +1,7 @@
-import { succeed } from '../src/outcomes.js'
-import { calibrationSheets } from '../src/sheets/furniture/calibration.js'
-import { pageRoom } from '../src/sheets/grid.js'
-import { defineLayout } from './layout.js'
+import { succeed } from '../../src/outcomes.js'
+import { pageRoom } from '../../src/sheets/grid.js'
+import { defineLayout } from '../layout.js'
+import { calibrationSheets } from './calibration-sheets.js'
 
 /** A sheet to print on both sides, from which a teacher reads how far her printer misses on backs. */
 export const calibration = defineLayout({

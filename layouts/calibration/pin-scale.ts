@@ -1,7 +1,7 @@
 /** What a calibration sheet measures with: a cross to prick a pin through, and a field of millimetres behind it. */
-import type { Art, PlacedArt } from '../../pieces/piece.js'
-import type { Lettering } from './lettering.js'
-import { drawStrokes, type Segment } from './strokes.js'
+import type { Art, PlacedArt } from '../../src/pieces/piece.js'
+import type { Lettering } from '../../src/sheets/furniture/lettering.js'
+import { drawStrokes, type Segment } from '../../src/sheets/furniture/strokes.js'
 
 /** How far a printer may miss and still be read. */
 const REACH_MM = 6

@@ -1,16 +1,11 @@
-import { fail, succeed } from '../src/outcomes.js'
-import { choice } from '../src/plan/values/options.js'
-import { contentsOf } from '../src/sets/set-contents.js'
-import { copyLetter } from '../src/sets/set-mark.js'
-import {
-  BAG_LABEL,
-  ENVELOPE_LABEL,
-  type StorageLabel,
-  storageLabelSheets,
-} from '../src/sheets/furniture/storage-labels.js'
-import { divideSheet } from '../src/sheets/grid.js'
-import { nothingToList } from './checklist.js'
-import { defineLayout, type PlanSet } from './layout.js'
+import { fail, succeed } from '../../src/outcomes.js'
+import { choice } from '../../src/plan/values/options.js'
+import { contentsOf } from '../../src/sets/set-contents.js'
+import { copyLetter } from '../../src/sets/set-mark.js'
+import { divideSheet } from '../../src/sheets/grid.js'
+import { nothingToList } from '../checklist/checklist.js'
+import { defineLayout, type PlanSet } from '../layout.js'
+import { BAG_LABEL, ENVELOPE_LABEL, type StorageLabel, storageLabelSheets } from './storage-labels.js'
 
 /** A label for each bag or envelope that holds a set: what it is, for whom, how many pieces, which words. */
 export const bagLabels = defineLayout({

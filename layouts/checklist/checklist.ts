@@ -1,10 +1,10 @@
-import { fail, succeed } from '../src/outcomes.js'
-import { errorAt, type Problem } from '../src/problems.js'
-import type { Card } from '../src/sets/card-set.js'
-import { copyLetter } from '../src/sets/set-mark.js'
-import { type ChecklistRequest, checklistsTogether } from '../src/sheets/furniture/checklist.js'
-import { pageRoom } from '../src/sheets/grid.js'
-import { defineLayout, type LayoutRequest, type PlanSet } from './layout.js'
+import { fail, succeed } from '../../src/outcomes.js'
+import { errorAt, type Problem } from '../../src/problems.js'
+import type { Card } from '../../src/sets/card-set.js'
+import { copyLetter } from '../../src/sets/set-mark.js'
+import { pageRoom } from '../../src/sheets/grid.js'
+import { defineLayout, type LayoutRequest, type PlanSet } from '../layout.js'
+import { type ChecklistRequest, checklistsTogether } from './checklist-slips.js'
 
 /** A slip for each bag: every piece of its set with a box to tick. */
 export const checklist = defineLayout({

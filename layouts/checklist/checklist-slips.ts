@@ -1,11 +1,11 @@
 /** A list for the bag: every piece of a set with a box to tick, so that a missing card is found before the lesson. */
-import type { Box, Size } from '../../geometry.js'
-import type { PlacedArt } from '../../pieces/piece.js'
-import { drawCuts } from '../cuts.js'
-import type { Sheet } from '../sheet.js'
-import { type Block, flowBlocks, textBlock } from './column.js'
-import type { Lettering } from './lettering.js'
-import { drawFrame } from './strokes.js'
+import type { Box, Size } from '../../src/geometry.js'
+import type { PlacedArt } from '../../src/pieces/piece.js'
+import { drawCuts } from '../../src/sheets/cuts.js'
+import { type Block, flowBlocks, textBlock } from '../../src/sheets/furniture/column.js'
+import type { Lettering } from '../../src/sheets/furniture/lettering.js'
+import { drawFrame } from '../../src/sheets/furniture/strokes.js'
+import type { Sheet } from '../../src/sheets/sheet.js'
 
 export interface ChecklistRequest {
   /** `word cards, Otters`. */
