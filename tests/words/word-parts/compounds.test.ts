@@ -2,10 +2,12 @@ import { describe, expect, test } from 'vitest'
 import { percent, report } from '../gold/gold.js'
 import { findingsOf, rowsOf } from './word-parts.js'
 
-const rows = rowsOf('compounds.tsv').map(([word = '', halves = '']) => {
-  const found = findingsOf(word).find(({ pattern }) => pattern === 'compound')
-  return { word, halves, why: found?.why }
-})
+const rows = [...rowsOf('compounds.tsv'), ...rowsOf('compounds-set-aside.tsv')].map(
+  ([word = '', halves = '']) => {
+    const found = findingsOf(word).find(({ pattern }) => pattern === 'compound')
+    return { word, halves, why: found?.why }
+  },
+)
 const compounds = rows.filter(({ halves }) => halves !== '-')
 const others = rows.filter(({ halves }) => halves === '-')
 
