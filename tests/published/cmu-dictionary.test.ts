@@ -36,8 +36,11 @@ describe("pronunciations against the dictionary's own entries, 30,000 most famil
     expect(strange.filter(word => !corrections().has(word))).toEqual(['row'])
   })
 
-  test('all but few are entries letter for letter', () => {
-    const same = familiar.filter(({ word, pronunciations: [first = ''] }) => entriesOf(word).includes(first))
+  test('all but few are entries sound for sound, weak vowels apart', () => {
+    const withoutWeak = (said: string) => said.replace(/\b(?:AH|IH|IY|EH)0/g, 'AH0')
+    const same = familiar.filter(({ word, pronunciations: [first = ''] }) =>
+      entriesOf(word).map(withoutWeak).includes(withoutWeak(first)),
+    )
     expect(same.length / familiar.length).toBeGreaterThan(0.97)
   })
 

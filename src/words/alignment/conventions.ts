@@ -62,7 +62,7 @@ export const conventions: readonly Convention[] = [
   {
     rule: 'A doubled consonant is one grapheme, unless both letters sound',
     word: 'accident',
-    graphemes: 'a:AE c:K c:S i:AH d:D e:AH n:N t:T',
+    graphemes: 'a:AE c:K c:S i:IH d:D e:AH n:N t:T',
     reason: 'cc in soccer is one sound, in accident two',
   },
   {

@@ -28,6 +28,20 @@ export const learnedTable: () => GraphemeTable = lazily(() => {
  * @param pronunciation ARPABET, with or without stress
  */
 export function alignWord(text: string, pronunciation: string): AlignedWord {
+  const name = `${text} ${pronunciation}`
+  const known = remembered.get(name)
+  if (known !== undefined) return known
+  const aligned = alignAnew(text, pronunciation)
+  if (remembered.size >= mostRemembered) remembered.clear()
+  remembered.set(name, aligned)
+  return aligned
+}
+
+/** A word is aligned for one question after another, so that the newest answers are kept. */
+const mostRemembered = 500
+const remembered = new Map<string, AlignedWord>()
+
+function alignAnew(text: string, pronunciation: string): AlignedWord {
   const spelling = spell(text)
   const sounds = soundsOf(pronunciation)
   const { stretches, cost } = align(learnedTable(), { ...spelling, sounds })

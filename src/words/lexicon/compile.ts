@@ -5,7 +5,7 @@ import { gatherNames } from '../fitness/gather-names.js'
 import { gatherNotReadAloud, gatherUnfit } from '../fitness/gather-unfit.js'
 import { gatherPartsOfSpeech } from '../parts-of-speech/gather.js'
 import { readSenses } from '../parts-of-speech/wordnet.js'
-import { likeItsBase, likeItsHalves } from '../pronunciation/families.js'
+import { likeAfterPrefix, likeItsBase, likeItsHalves, withWeakPrefix } from '../pronunciation/families.js'
 import { jointModelPath, writeJointModel } from '../pronunciation/joint-model-file.js'
 import { heteronyms } from '../pronunciation/listed-pronunciations.js'
 import { orderPronunciations } from '../pronunciation/order.js'
@@ -34,8 +34,10 @@ const names = gatherNames({
 })
 
 const family = { firstOf: (base: string) => (isBase(base) ? listed.get(base)?.[0] : undefined) }
-for (const [word, [first, ...rest]] of listed) {
-  if (first !== undefined) listed.set(word, [likeItsHalves(word, first, family), ...rest])
+for (const inFamily of [withWeakPrefix, likeItsHalves, likeAfterPrefix]) {
+  for (const [word, [first, ...rest]] of listed) {
+    if (first !== undefined) listed.set(word, [inFamily(word, first, family), ...rest])
+  }
 }
 
 const entries = words.filter(isWord).map(

@@ -52,11 +52,11 @@ const endings: readonly Ending[] = [
   { letters: 'ed', sounds: edEnding, changesBase: true },
   { letters: 'ing', sounds: () => 'IH0 NG', changesBase: true },
   { letters: 'er', sounds: () => 'ER0', changesBase: true },
-  { letters: 'est', sounds: () => 'AH0 S T', changesBase: true },
+  { letters: 'est', sounds: () => 'IH0 S T', changesBase: true },
   { letters: 'y', sounds: () => 'IY0', changesBase: true },
   { letters: 'ly', sounds: () => 'L IY0', changesBase: false },
-  { letters: 'less', sounds: () => 'L AH0 S', changesBase: false },
-  { letters: 'ness', sounds: () => 'N AH0 S', changesBase: false },
+  { letters: 'less', sounds: () => 'L IH0 S', changesBase: false },
+  { letters: 'ness', sounds: () => 'N IH0 S', changesBase: false },
   { letters: 'ful', sounds: () => 'F AH0 L', changesBase: false },
 ]
 

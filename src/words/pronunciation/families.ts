@@ -6,6 +6,9 @@
 import { withoutStress } from '../alignment/arpabet.js'
 import { isInCompoundGroup } from '../compounds/compound-groups.js'
 import { endingOf } from '../endings/recognise.js'
+import { isInWordGroup } from '../patterns/words-apart.js'
+import { lazily, wordsOf } from '../tables/installed-tables.js'
+import { wordList } from '../tables/word-list.js'
 
 export interface Family {
   /** The pronunciation to teach first; undefined where the word is unknown or no base (a name). */
@@ -28,6 +31,19 @@ export function likeItsBase(word: string, pronunciation: string, { firstOf }: Fa
     isNear(sound, sounds[index]!, sounds[index + 1] ?? known[index + 1] ?? ''),
   )
   return agrees ? [...known, ...sounds.slice(known.length)].join(' ') : pronunciation
+}
+
+/** unexpected as expected: the tail with the sounds of the word that follows the prefix. */
+export function likeAfterPrefix(word: string, pronunciation: string, { firstOf }: Family): string {
+  const prefix = /^(?:un|dis|in|im|re|pre|mis|non|over|under)(?=.{4})/.exec(word)?.[0]
+  const known = prefix === undefined ? undefined : firstOf(word.slice(prefix.length))?.split(' ')
+  const sounds = pronunciation.split(' ')
+  const start = sounds.length - (known?.length ?? sounds.length)
+  if (known === undefined || start < 1) return pronunciation
+  const agrees = known.every((sound, index) =>
+    isNear(sound, sounds[start + index]!, sounds[start + index + 1] ?? ''),
+  )
+  return agrees ? [...sounds.slice(0, start), ...known].join(' ') : pronunciation
 }
 
 /** The pronunciation with the sounds of its halves and its own stress, or as it is where it is no compound. */
@@ -57,6 +73,21 @@ function isSameVowel(first: string, second: string, following: string): boolean 
   if (a === b || /^A[AO] A[AO]$/.test(`${a} ${b}`)) return true
   return following === 'R' && /^(?:AE EH|EH AE|IY IH|IH IY)$/.test(`${a} ${b}`)
 }
+
+/**
+ * report as return: the dictionary gives some re-, pre- and de- a long e by chance. They have it where they are living
+ * prefixes before a word (re·write, pre·school), and there alone.
+ */
+export function withWeakPrefix(word: string, pronunciation: string, { firstOf }: Family): string {
+  const prefix = /^(?:re|pre|de|be|se|e)(?=[^aeiou])/.exec(word)?.[0]
+  if (prefix === undefined || !/^(?:(?:R|P R|D|B|S) )?IY0 [^AEIOU]/.test(pronunciation)) return pronunciation
+  const base = word.slice(prefix.length)
+  const isLiving = firstOf(base) !== undefined && pronunciation.endsWith(` ${firstOf(base)}`)
+  if (isLiving && !isInWordGroup(word, 'no prefix') && !hasWeakPrefix()(word)) return pronunciation
+  return pronunciation.replace('IY0', 'IH0')
+}
+
+const hasWeakPrefix = lazily(() => wordList(wordsOf('pronunciation/weak-prefixes')))
 
 function baseOf(word: string, firstOf: Family['firstOf']): string | undefined {
   const inflected = endingOf({ text: word, isWord: base => firstOf(base) !== undefined })

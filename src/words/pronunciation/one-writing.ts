@@ -1,20 +1,22 @@
 /**
  * The dictionary writes some sounds now one way, now another: fire as one syllable or two; arrest with ER where erase
  * has a vowel and R. Here each gets one way, so that a count of sounds does not hang on who typed the entry. Which way:
- * Merriam-Webster's, from memory. What changes no count stays as the dictionary has it: near with IH, hear with IY.
+ * Merriam-Webster's, from memory; weak-vowels.ts has the vowels without stress. What changes neither stays as the
+ * dictionary has it: near with IH, hear with IY.
  */
 import { withoutStress } from '../alignment/arpabet.js'
 import { alignWord } from '../alignment/graphemes.js'
 import { lazily, wordsOf } from '../tables/installed-tables.js'
 import type { Grapheme } from '../word.js'
+import { weakVowelIn } from './weak-vowels.js'
 
 /** A grapheme with its sounds as the pronunciation has them, stress included. */
-interface Spoken {
+export interface Spoken {
   readonly letters: string
   readonly said: readonly string[]
 }
 
-interface Writing {
+export interface Writing {
   readonly name: string
   /** A word that it changes. */
   readonly example: string
@@ -87,19 +89,32 @@ const apart = lazily(() => new Set(wordsOf('pronunciation/own-writing')))
 
 /** The pronunciation with every wavering sound in its one writing. */
 export function inOneWriting(word: string, pronunciation: string): string {
-  if (!wavers.test(pronunciation) || apart().has(word)) return pronunciation
-  const { graphemes } = alignWord(word, pronunciation)
-  const spoken = spokenGraphemes(graphemes, pronunciation.split(' '))
-  if (spoken === undefined) return pronunciation
-  return spoken
-    .flatMap(({ said }, index) =>
-      writings.reduce<readonly string[]>((sounds, { write }) => write(spoken, index) ?? sounds, said),
-    )
-    .join(' ')
+  return withWeakVowels(word, withoutWavering(word, pronunciation))
 }
 
-/** Most pronunciations need no second look. */
-const wavers = /ER0|AA\d|AH0 [WL]/
+/** All but the weak vowels, which tell the preferences which variant was written with care. */
+export function withoutWavering(word: string, pronunciation: string): string {
+  if (!/ER0|AA\d|AH0 [WL]/.test(pronunciation)) return pronunciation
+  return rewritten(word, pronunciation, (all, index) =>
+    writings.reduce<readonly string[]>((sounds, { write }) => write(all, index) ?? sounds, all[index]!.said),
+  )
+}
+
+export function withWeakVowels(word: string, pronunciation: string): string {
+  if (!/[AI]H0/.test(pronunciation)) return pronunciation
+  return rewritten(word, pronunciation, (all, index) => weakVowelIn(all, index) ?? all[index]!.said)
+}
+
+function rewritten(
+  word: string,
+  pronunciation: string,
+  write: (all: readonly Spoken[], index: number) => readonly string[],
+): string {
+  if (apart().has(word)) return pronunciation
+  const { graphemes } = alignWord(word, pronunciation)
+  const spoken = spokenGraphemes(graphemes, pronunciation.split(' '))
+  return spoken === undefined ? pronunciation : spoken.flatMap((_, index) => write(spoken, index)).join(' ')
+}
 
 function spokenGraphemes(
   graphemes: readonly Grapheme[],

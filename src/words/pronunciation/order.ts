@@ -1,21 +1,29 @@
 import { alignWord } from '../alignment/graphemes.js'
 import { corrections, firstPronunciations, heteronyms } from './listed-pronunciations.js'
-import { inOneWriting } from './one-writing.js'
+import { inOneWriting, withoutWavering, withWeakVowels } from './one-writing.js'
 import { countAgainst } from './preferences.js'
 
 /**
  * A word's pronunciations with the one to teach first: the tables decide, and where they are silent the preferences.
- * Wavering sounds stand in one writing; what the dictionary itself writes follows.
+ * Wavering sounds stand in one writing; what the dictionary itself writes follows, weak vowels apart.
  *
  * @param listed ARPABET with stress, in the dictionary's order
  */
 export function orderPronunciations(word: string, listed: readonly string[]): readonly string[] {
-  const corrected = corrections().get(word)
-  if (corrected !== undefined) return [corrected]
   const written = (pronunciation: string) => inOneWriting(word, pronunciation)
+  const corrected = corrections().get(word)
+  if (corrected !== undefined) return [written(corrected)]
   const known = listedFirst(word).map(written)
-  const rest = [...new Set(listed.map(written))].filter(pronunciation => !known.includes(pronunciation))
-  return [...new Set([...known, ...byPreference(word, rest), ...listed])]
+  const variants = [...new Set(listed.map(pronunciation => withoutWavering(word, pronunciation)))]
+  const rest = byPreference(word, variants).map(pronunciation => withWeakVowels(word, pronunciation))
+  const taught = [...new Set([...known, ...rest])]
+  const told = new Set(taught.map(withoutWeakVowels))
+  return [...taught, ...listed.filter(pronunciation => !told.has(withoutWeakVowels(pronunciation)))]
+}
+
+/** What differs in weak vowels alone is no other way of saying a word. */
+function withoutWeakVowels(pronunciation: string): string {
+  return pronunciation.replace(/\b[AI]H0/g, 'AH0')
 }
 
 function listedFirst(word: string): readonly string[] {

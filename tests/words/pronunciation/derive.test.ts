@@ -13,7 +13,7 @@ describe('a word that the lexicon lacks, from parts that it holds', () => {
     ['mudflat', 'M AH1 D F L AE2 T', 'two familiar words'],
     ['mudflats', 'M AH1 D F L AE2 T S', 'a plural of two familiar words'],
     ['dragonfly', 'D R AE1 G AH0 N F L AY2', 'two familiar words'],
-    ['reedless', 'R IY1 D L AH0 S', 'an ending'],
+    ['reedless', 'R IY1 D L IH0 S', 'an ending'],
     ['squelchier', undefined, 'no base that the lexicon holds'],
     ['blorp', undefined, 'no part is known'],
   ])('%s is %s: %s', (word, pronunciation) => {

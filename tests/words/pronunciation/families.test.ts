@@ -1,5 +1,10 @@
 import { describe, expect, test } from 'vitest'
-import { likeItsBase, likeItsHalves } from '../../../src/words/pronunciation/families.js'
+import {
+  likeAfterPrefix,
+  likeItsBase,
+  likeItsHalves,
+  withWeakPrefix,
+} from '../../../src/words/pronunciation/families.js'
 
 const bases: Readonly<Record<string, string>> = {
   want: 'W AA1 N T',
@@ -56,5 +61,30 @@ describe('a compound sounds like its halves', () => {
 
   test('wallowed: its base is wallow, not wall', () => {
     expect(withHalves('wallowed', 'W AA1 L OW0 D')).toBe('W AA1 L OW0 D')
+  })
+})
+
+describe('prefixes', () => {
+  const known: Readonly<Record<string, string>> = {
+    write: 'R AY1 T',
+    mind: 'M AY1 N D',
+    port: 'P AO1 R T',
+    expected: 'IH0 K S P EH1 K T IH0 D',
+  }
+  const family = { firstOf: (word: string) => known[word] }
+
+  test.each([
+    ['report', 'R IY0 P AO1 R T', 'R IH0 P AO1 R T', 'as return: a listed look-alike'],
+    ['remind', 'R IY0 M AY1 N D', 'R IH0 M AY1 N D', 'weak before mind, which is listed'],
+    ['require', 'R IY0 K W AY1 R', 'R IH0 K W AY1 R', 'no word follows'],
+    ['rewrite', 'R IY0 R AY1 T', 'R IY0 R AY1 T', 'a living prefix'],
+  ])('%s: %s becomes %s, %s', (word, listed, expected) => {
+    expect(withWeakPrefix(word, listed, family)).toBe(expected)
+  })
+
+  test('a word after a prefix sounds as it does alone', () => {
+    expect(likeAfterPrefix('unexpected', 'AH2 N AH0 K S P EH1 K T IH0 D', family)).toBe(
+      'AH2 N IH0 K S P EH1 K T IH0 D',
+    )
   })
 })
