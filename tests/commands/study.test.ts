@@ -29,7 +29,10 @@ describe('study', () => {
   })
 
   test('--why tells the rule and its evidence for sounds, syllables, parts of speech and each finding', async () => {
-    const { output } = await study(['rabbit', 'ear', 'island', 'wind', 'unlucky', 'blorp', 'mudflatless'], true)
+    const { output } = await study(
+      ['rabbit', 'ear', 'island', 'wind', 'unlucky', 'blorp', 'mudflatless'],
+      true,
+    )
     const flat = output.replaceAll(/\s+/g, ' ')
     for (const told of [
       'why: taken before /ēr/: ear and here with /eer/, as in the rest of their family',

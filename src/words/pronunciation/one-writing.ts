@@ -8,13 +8,8 @@ import { withoutStress } from '../alignment/arpabet.js'
 import { alignWord } from '../alignment/graphemes.js'
 import { lazily, wordsOf } from '../tables/installed-tables.js'
 import type { Grapheme } from '../word.js'
+import type { Spoken } from './spoken.js'
 import { weakVowelIn } from './weak-vowels.js'
-
-/** A grapheme with its sounds as the pronunciation has them, stress included. */
-export interface Spoken {
-  readonly letters: string
-  readonly said: readonly string[]
-}
 
 export interface Writing {
   readonly name: string

@@ -6,7 +6,7 @@
  * What is said between the two is a matter of speech: a class's ear may differ.
  */
 import { withoutStress } from '../alignment/arpabet.js'
-import type { Spoken } from './one-writing.js'
+import type { Spoken } from './spoken.js'
 
 /** Where a weak vowel stands. */
 interface Place {
