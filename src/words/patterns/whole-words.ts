@@ -1,6 +1,6 @@
 /** What can be said of a whole word: contraction, homophone; compound.ts has compounds. */
+import { homophonesOf } from '../homophones/homophones.js'
 import type { Finding } from '../word.js'
-import { homophonesOf } from './homophones.js'
 import type { Pattern, StudiedLetters } from './pattern.js'
 import { commonPractice } from './pattern.js'
 import { findingAt } from './spelled-sounds.js'
@@ -68,7 +68,7 @@ export const homophone: Pattern = {
   scope: 'word',
   definition: 'a word that sounds like another with a different spelling: sea and see, tide and tied',
   condition:
-    'the word stands in a list of familiar words that have the same sounds and stress in the lexicon, read by eye; a plan with an accent adds those that fall together in it and leaves out those that it tells apart',
+    'another familiar word has the same sounds and stress in the lexicon, or stands beside it in a short list by hand; a plan with an accent adds those that fall together in it and leaves out those that it tells apart',
   example: { word: 'sea', letters: 'sea' },
   counterExample: { word: 'wind', why: 'one spelling said in two ways is a heteronym' },
   source: commonPractice,

@@ -2,7 +2,6 @@
 import { describe, expect, it } from 'vitest'
 import { openLexicon } from '../../../src/words/lexicon/lexicon.js'
 import { findPattern } from '../../../src/words/patterns/find-patterns.js'
-import { homophoneGroups } from '../../../src/words/patterns/homophones.js'
 import { patterns } from '../../../src/words/patterns/index.js'
 import { lexiconEvidence } from '../../../src/words/patterns/lexicon-evidence.js'
 import type { StudiedLetters } from '../../../src/words/patterns/pattern.js'
@@ -53,25 +52,5 @@ describe('words aligned by hand', () => {
       [pattern, letters, start, end, place].join(' '),
     )
     expect(found).toEqual(byHand.get(text) ?? [])
-  })
-})
-
-describe('homophones', () => {
-  const pronunciationsOf = (word: string) =>
-    (lexicon.lookUp(word)?.pronunciations ?? []).map(said => said.replace(/\d/g, ''))
-
-  it('share a pronunciation in the dictionary, whichever their stress', () => {
-    const wrong = homophoneGroups().filter(group => {
-      const [first, ...others] = group.map(pronunciationsOf)
-      return !first!.some(said => others.every(other => other.includes(said)))
-    })
-    expect(wrong).toEqual([])
-  })
-
-  it('are groups of two words or more, each word once', () => {
-    for (const group of homophoneGroups()) {
-      expect(group.length).toBeGreaterThan(1)
-      expect(new Set(group).size).toBe(group.length)
-    }
   })
 })
