@@ -37,7 +37,7 @@ export function gatherHomophones(sources: HomophoneSources): readonly HomophoneG
     .map(group => group.filter(each => dropsR(each) || isLongAlone(each)))
     .filter(group => saysMore(group) && group.some(dropsR))
   return [
-    ...inEvery.map(group => ({ words: wordsOf(group), where: whereWhIsW(group) })),
+    ...inEvery.map(group => ({ words: wordsOf(group), where: whereAlike(group) })),
     ...merged.map(group => ({ words: wordsOf(group), where: 'cot and caught merged' as const })),
     ...withoutR.map(group => ({ words: wordsOf(group), where: 'r dropped' as const })),
   ]
@@ -112,11 +112,25 @@ function isLongAlone({ word, pronunciation }: Said): boolean {
   })
 }
 
-function whereWhIsW(group: readonly Said[]): Where {
-  const withWh = group.filter(
-    ({ word, pronunciation }) => word.startsWith('wh') && pronunciation.startsWith('W'),
+function whereAlike(group: readonly Said[]): Where {
+  if (isSplitBy(({ word, pronunciation }) => word.startsWith('wh') && pronunciation.startsWith('W'), group))
+    return 'wh said as w'
+  return isSplitBy(hasMerrysVowel, group) ? 'merry said as marry' : 'every accent'
+}
+
+/** Accents that drop their r keep the e of very and ferry from the a of vary and fairy (common practice, no source). */
+function hasMerrysVowel({ word, pronunciation }: Said): boolean {
+  if (!pronunciation.includes('EH1 R')) return false
+  const { graphemes } = alignWord(word, pronunciation)
+  return graphemes.some(
+    ({ letters, sounds }, index) =>
+      /^(?:e|u|err)$/.test(letters) &&
+      [...sounds, ...(graphemes[index + 1]?.sounds ?? [])].join(' ').startsWith('EH R'),
   )
-  return withWh.length > 0 && withWh.length < group.length ? 'wh said as w' : 'every accent'
+}
+
+function isSplitBy(test: (said: Said) => boolean, group: readonly Said[]): boolean {
+  return group.some(test) && !group.every(test)
 }
 
 function wordsOf(group: readonly Said[]): readonly string[] {

@@ -8,7 +8,7 @@ const groups = lazily(() => readHomophones())
 
 /** Those that sound the same in General American. */
 export function homophoneGroups(): readonly HomophoneGroup[] {
-  return groups().filter(({ where }) => where === 'every accent' || where === 'wh said as w')
+  return groups().filter(({ where }) => holdsIn(where, undefined))
 }
 
 const groupsByWord = lazily((): ReadonlyMap<string, readonly HomophoneGroup[]> => {
@@ -35,6 +35,7 @@ export function homophonesOf(word: string, accent?: Accent): readonly string[] {
 
 function holdsIn(where: Where, accent: Accent | undefined): boolean {
   if (where === 'cot and caught merged') return accent?.cotCaught === 'merged'
+  if (where === 'merry said as marry') return accent?.rhotic !== false
   if (where === 'r dropped') return accent?.rhotic === false
   return true
 }

@@ -1,5 +1,11 @@
 /** Where a group of words sounds the same. */
-export const whereabouts = ['every accent', 'wh said as w', 'cot and caught merged', 'r dropped'] as const
+export const whereabouts = [
+  'every accent',
+  'wh said as w',
+  'merry said as marry',
+  'cot and caught merged',
+  'r dropped',
+] as const
 
 export type Where = (typeof whereabouts)[number]
 

@@ -70,6 +70,15 @@ test('wh said as w is told', () => {
   ])
 })
 
+test('very and vary are told to be alike where merry is said as marry', () => {
+  expect(groupsOf(entry('very', 'V EH1 R IY0'), entry('vary', 'V EH1 R IY0'))).toEqual([
+    'very vary: merry said as marry',
+  ])
+  expect(groupsOf(entry('bury', 'B EH1 R IY0'), entry('berry', 'B EH1 R IY0'))).toEqual([
+    'bury berry: every accent',
+  ])
+})
+
 test('cot and caught are a group where they are merged', () => {
   expect(groupsOf(entry('cot', 'K AA1 T'), entry('caught', 'K AO1 T'))).toEqual([
     'cot caught: cot and caught merged',

@@ -30,6 +30,7 @@ describe('homophones', () => {
     expect(homophonesOf('whale', { ...american, wh: 'own' })).toEqual([])
     expect(homophonesOf('caught', { ...american, cotCaught: 'merged' })).toEqual(['cot'])
     expect(homophonesOf('caught', { ...american, rhotic: false })).toEqual(['court'])
+    expect(homophonesOf('ferry', { ...american, rhotic: false })).toEqual([])
     expect(homophonesOf('cot', { ...american, rhotic: false })).toEqual([])
   })
 
