@@ -70,7 +70,7 @@ export const chainCards = defineLayout({
         measure,
       }),
     ]
-    return grownUpPages(request, { kind: 'answers', what: 'chain, answers', rows, room })
+    return grownUpPages(request, { kind: 'answers', what: 'answers', rows, room })
   },
 })
 

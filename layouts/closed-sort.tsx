@@ -60,16 +60,16 @@ export const closedSort = defineLayout({
     const paragraph = (said: string) =>
       textRow(said, { style: { sizeMm: type.adultTextMm }, widthMm: room.widthMm, measure })
     const rows = [
-      paragraph(`The columns differ in ${sort.basis}. The numbers are those on the cards.`),
+      paragraph(`The columns show ${sort.basis}. The numbers are those on the cards.`),
       ...columnTables(request, set, room.widthMm),
       ...(sort.leftoverReasons.length === 0
         ? []
         : [
-            paragraph('Words that stand in none of its columns:'),
-            ...sort.leftoverReasons.map(({ word, why }) => paragraph(`${word}: ${why}`)),
+            paragraph('Left over:'),
+            ...sort.leftoverReasons.map(({ word, why }) => paragraph(`${word} ${why}.`)),
           ]),
     ]
-    return grownUpPages(request, { kind: 'answers', what: `${sort.name}, answers`, rows, room })
+    return grownUpPages(request, { kind: 'answers', what: 'answers', rows, room })
   },
 })
 

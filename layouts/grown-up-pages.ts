@@ -4,7 +4,7 @@ import type { LayoutRequest, PageFace } from './layout.js'
 
 /** Pages that go with a set for whoever leads it, such as its answers; `what` ends their title. */
 export function grownUpPages(
-  { plan, subtitle, type, measure }: LayoutRequest,
+  { plan, itemTitle, subtitle, type, measure }: LayoutRequest,
   {
     kind,
     what,
@@ -16,7 +16,7 @@ export function grownUpPages(
     readonly room: Size
   },
 ): readonly PageFace[] {
-  const title = `${plan.title}: ${what}`
+  const title = `${itemTitle}: ${what}`
   const heading = { title, subtitle, textMm: type.adultTextMm, measure }
-  return flowPages({ heading, rows, room }).map(face => ({ ...face, kind, title }))
+  return flowPages({ heading, rows, room }).map(face => ({ ...face, kind, title: `${plan.title}: ${title}` }))
 }

@@ -36,11 +36,13 @@ export interface LayoutRequest<O = unknown> {
   readonly group: LayoutGroup | null
   /** Unique within the plan, e.g. `bingo-otters`: the item's name and its group's. */
   readonly itemName: string
-  /** Name of the set in full, for its pages. */
+  /** What it is and for which group, as a title: `Word cards, Otters`. */
+  readonly itemTitle: string
+  /** The plan and the group, as they stand on the backs of cards: `Along the marsh · Otters`. */
   readonly setTitle: string
   /** As short as the foot of a piece needs it and unlike that of any other set of the plan; it opens their set marks. */
   readonly shortSetTitle: string
-  /** Under the title of a page: class, group, how the pieces of the set are marked. */
+  /** Under the title of a page: the plan, the class, how the pieces of the set are marked. */
   readonly subtitle: string
   /** The words of this item, studied, in order. */
   readonly words: readonly Word[]
@@ -127,14 +129,12 @@ export interface PageLayout<O = unknown> extends LayoutBasics {
 
 /** A set of loose pieces that the plan prints, for lists and labels of them. */
 export interface PlanSet {
-  /** The name of what is printed: `bingo`. */
-  readonly name: string
-  /** In full. */
-  readonly setTitle: string
+  /** What is printed, as a title: `Bingo`. */
+  readonly title: string
+  /** For which group of children; null for the whole class. */
+  readonly group: string | null
   /** It opens the set marks of its pieces. */
   readonly shortSetTitle: string
-  /** Class and group. */
-  readonly subtitle: string
   readonly copies: number
   /** In the order of the list; the set may leave some out. */
   readonly words: readonly Word[]

@@ -46,7 +46,7 @@ export const matchingPairs = defineLayout({
       textMm: type.adultTextMm,
       measure,
     })
-    return grownUpPages(request, { kind: 'answers', what: 'pairs, answers', rows, room })
+    return grownUpPages(request, { kind: 'answers', what: 'answers', rows, room })
   },
 })
 

@@ -5,7 +5,7 @@ import { textRow } from '../src/pieces/parts/table-rows.js'
 import { breakLines, linesHeight } from '../src/pieces/text/break-lines.js'
 import { Lines } from '../src/pieces/text/lines.js'
 import { orderWithoutHints } from '../src/sets/sorts/order-without-hints.js'
-import { openSortNote, rankSorts } from '../src/sets/sorts/rank-sorts.js'
+import { leftoversInWords, openSortNote, rankSorts } from '../src/sets/sorts/rank-sorts.js'
 import type { Sort } from '../src/sets/sorts/sort.js'
 import { cardsForWords } from '../src/sets/word-set.js'
 import { grownUpPages } from './grown-up-pages.js'
@@ -42,14 +42,14 @@ export const openSort = defineLayout({
     const rows =
       sorts.length === 0
         ? [
-            textRow('These words support no sort: no pattern divides them into two columns of two.', {
+            textRow(openSortNote(sorts), {
               style: { sizeMm: request.type.adultTextMm },
               widthMm: room.widthMm,
               measure: request.measure,
             }),
           ]
         : sorts.flatMap((sort, index) => sortRows(request, sort, index, room.widthMm))
-    return grownUpPages(request, { kind: 'answers', what: 'sorts that hold', rows, room })
+    return grownUpPages(request, { kind: 'answers', what: 'sorts to find', rows, room })
   },
 })
 
@@ -69,11 +69,13 @@ function sortRows(
   })
   const broken = (text: string) => breakLines(text, widthMm, style, measure)
   return [
-    row([`${index + 1}. ${sort.name}`], { ...bold, sizeMm: type.adultTextMm * 1.15 }, type.adultTextMm),
+    row(
+      [`${index + 1}. ${sort.name.charAt(0).toUpperCase()}${sort.name.slice(1)}`],
+      { ...bold, sizeMm: type.adultTextMm * 1.15 },
+      type.adultTextMm,
+    ),
     row(broken(sort.why), style, 0),
     ...sort.columns.map(column => row(broken(`${column.title}: ${column.words.join(', ')}`), style, 0)),
-    ...(sort.leftovers.length === 0
-      ? []
-      : [row(broken(`left over: ${sort.leftovers.join(', ')}`), style, 0)]),
+    ...(sort.leftovers.length === 0 ? [] : [row(broken(leftoversInWords(sort)), style, 0)]),
   ]
 }

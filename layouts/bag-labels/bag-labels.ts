@@ -30,32 +30,29 @@ export const bagLabels = defineLayout({
       place,
     })
     if (!grid.ok) return grid
-    const labels = labelled.flatMap(labelsOf)
-    const sheets = storageLabelSheets({ title: plan.title, labels, grid: grid.value, lettering })
+    const from = [plan.title, plan.className].filter(part => part !== '').join(' · ')
+    const labels = labelled.flatMap(set => labelsOf(set, from))
+    const title = `${plan.title}: ${request.itemTitle}`
+    const sheets = storageLabelSheets({ title, labels, grid: grid.value, lettering })
     return succeed(sheets, grid.problems)
   },
 })
 
-/** One for each copy of the set, which has a bag of its own. */
-function labelsOf({
-  name,
-  setTitle,
-  shortSetTitle,
-  subtitle,
-  copies,
-  words,
-  set,
-}: PlanSet): readonly StorageLabel[] {
+/** One for each copy of the set, which has a bag of its own. `from` says which plan and class it is of. */
+function labelsOf(
+  { title, group, shortSetTitle, copies, words, set }: PlanSet,
+  from: string,
+): readonly StorageLabel[] {
   const used = new Set(set.cards.flatMap(card => card.words))
   const inSet = words.filter(word => used.has(word)).map(word => word.text)
-  return Array.from({ length: copies }, (_, index) => ({
-    name: setTitle,
-    lines: [
-      name,
-      ...(subtitle === '' ? [] : [subtitle]),
-      copies === 1 ? contentsOf(set) : `${contentsOf(set)}; bag ${index + 1} of ${copies}`,
-      `set mark: ${[shortSetTitle, ...(copies === 1 ? [] : [copyLetter(index + 1)])].join(' · ')}`,
-      inSet.join(' · '),
-    ],
-  }))
+  return Array.from({ length: copies }, (_, index) => {
+    const [bag, letter] =
+      copies === 1 ? ['', []] : [`, bag ${index + 1} of ${copies}`, [copyLetter(index + 1)]]
+    return {
+      what: title,
+      forWhom: `${group ?? 'whole class'}${bag}`,
+      from,
+      lines: [contentsOf(set), `set mark: ${[shortSetTitle, ...letter].join(' · ')}`, inSet.join(' · ')],
+    }
+  })
 }

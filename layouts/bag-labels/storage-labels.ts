@@ -12,9 +12,13 @@ export const BAG_LABEL: Size = { widthMm: 90, heightMm: 50 }
 export const ENVELOPE_LABEL: Size = { widthMm: 95, heightMm: 120 }
 
 export interface StorageLabel {
-  /** The set's name, largest. */
-  readonly name: string
-  /** Class, group, number of pieces, the words, …: a paragraph each. */
+  /** What is in the bag: read from across the room. */
+  readonly what: string
+  /** The group or the class, and which bag of several. */
+  readonly forWhom: string
+  /** The plan and the class. */
+  readonly from: string
+  /** Number of pieces, the words, …: a paragraph each. */
   readonly lines: readonly string[]
 }
 
@@ -26,11 +30,14 @@ export interface StorageLabelsRequest {
   readonly lettering: Lettering
 }
 
-const NAME_MM = 7
-const LINE_MM = 4.4
+/** What is in the bag is as large as its width allows, between these. */
+const WHAT_MM = { least: 6, most: 13 } as const
+const FOR_WHOM_MM = 6.2
+const FROM_MM = 4.2
+const LINE_MM = 3.6
 const PADDING_MM = 5
 /** The smallest is 6 pt for the lines. */
-const RATIOS = [1, 0.9, 0.8, 0.7, 0.6, 0.48]
+const RATIOS = [1, 0.92, 0.84, 0.76, 0.7, 0.64, 0.6]
 
 export function storageLabelSheets(request: StorageLabelsRequest): readonly Sheet[] {
   const { title, labels, grid, lettering } = request
@@ -45,7 +52,7 @@ export function storageLabelSheets(request: StorageLabelsRequest): readonly Shee
       number: page + 1,
       side: 'front',
       kind: 'labels',
-      title: pages === 1 ? `${title}: labels` : `${title}: labels, page ${page + 1} of ${pages}`,
+      title: pages === 1 ? title : `${title}, page ${page + 1} of ${pages}`,
       pieces: [],
       cuts: drawCuts(boxes, grid.sheetSize, 'lines'),
       furniture: onSheet.flatMap((label, place) =>
@@ -73,13 +80,22 @@ function labelBlocks(
   room: Box,
   { lettering, ratio }: { readonly lettering: Lettering; readonly ratio: number },
 ): readonly Block[] {
+  const { what, forWhom, from, lines } = label
   const set = { lettering, widthMm: room.widthMm }
+  const whatMm = Math.max(WHAT_MM.least, Math.min(WHAT_MM.most, sizeThatFills(what, room, lettering)))
   return [
-    textBlock({ ...set, text: label.name, sizeMm: NAME_MM * ratio, weight: 'bold', spaceAfterMm: ratio }),
-    ...label.lines.map(text =>
-      textBlock({ ...set, text, sizeMm: LINE_MM * ratio, spaceAfterMm: 0.5 * ratio }),
-    ),
+    textBlock({ ...set, text: what, sizeMm: whatMm * ratio, weight: 'bold', spaceAfterMm: 0 }),
+    textBlock({ ...set, text: forWhom, sizeMm: FOR_WHOM_MM * ratio, spaceAfterMm: 1.5 * ratio }),
+    textBlock({ ...set, text: from, sizeMm: FROM_MM * ratio, spaceAfterMm: ratio }),
+    ...lines.map(text => textBlock({ ...set, text, sizeMm: LINE_MM * ratio, spaceAfterMm: 0.5 * ratio })),
   ]
+}
+
+/** The em at which the text in bold is as wide as the room. */
+function sizeThatFills(text: string, { widthMm }: Box, lettering: Lettering): number {
+  const atMost = lettering({ text, sizeMm: WHAT_MM.most, weight: 'bold' })
+  // A hair less, because widths are rounded.
+  return (WHAT_MM.most * (widthMm - 0.1)) / Math.max(atMost.widthMm, 0.1)
 }
 
 function fits(blocks: readonly Block[], room: Box): boolean {

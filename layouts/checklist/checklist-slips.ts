@@ -20,10 +20,8 @@ export interface ChecklistRequest {
   readonly room: Box
 }
 
-export interface ChecklistEntry {
-  readonly number: number
-  readonly text: string
-}
+/** `3 marsh`, `board 3`. */
+export type ChecklistEntry = string
 
 const TITLE_MM = 5
 const TEXT_MM = 4
@@ -79,31 +77,63 @@ function setSlip(request: ChecklistRequest, widthMm: number): Slip {
   }
 }
 
-/** Slips in rows, each row as high as its highest slip, so that every cut runs from edge to edge. */
+/** Slips in the middle of the sheet, in rows whose cuts run from edge to edge. */
 function sheetsOfSlips(request: ChecklistRequest, slips: readonly Slip[]): readonly Sheet[] {
   const { room, sheetSize } = request
   const widthMm = slips[0]?.widthMm ?? room.widthMm
   const across = Math.max(1, Math.floor(room.widthMm / widthMm + 1e-6))
-  const pages: SlipInBox[][] = []
-  let yMm = Number.POSITIVE_INFINITY
-  for (let first = 0; first < slips.length; first += across) {
-    const row = slips.slice(first, first + across)
-    const heightMm = Math.max(...row.map(slip => slip.heightMm))
-    if (yMm + heightMm > room.yMm + room.heightMm + 1e-6) {
-      pages.push([])
-      yMm = room.yMm
-    }
-    for (const [column, slip] of row.entries())
-      pages.at(-1)!.push({ slip, box: { xMm: room.xMm + column * widthMm, yMm, widthMm, heightMm } })
-    yMm += heightMm
-  }
-  return pages.map((placed, page) => {
-    const furniture = placed.flatMap(({ slip, box: { xMm, yMm } }) =>
-      slip.art.map(({ art, ...at }) => ({ art, xMm: at.xMm + xMm, yMm: at.yMm + yMm })),
+  const rows = Array.from({ length: Math.ceil(slips.length / across) }, (_, row) =>
+    slips.slice(row * across, (row + 1) * across),
+  )
+  const pages = evenPages(rows, room.heightMm)
+  return pages.map((page, index) => {
+    const leftMm = room.xMm + (room.widthMm - across * widthMm) / 2
+    let yMm = room.yMm + (room.heightMm - page.reduce((sum, row) => sum + row.heightMm, 0)) / 2
+    const placed = page.flatMap(({ slips: abreast, heightMm }): readonly SlipInBox[] => {
+      const top = yMm
+      yMm += heightMm
+      return abreast.map((slip, column) => ({
+        slip,
+        box: { xMm: leftMm + column * widthMm, yMm: top, widthMm, heightMm },
+      }))
+    })
+    const furniture = placed.flatMap(({ slip, box }) =>
+      slip.art.map(({ art, xMm, yMm: top }) => ({ art, xMm: xMm + box.xMm, yMm: top + box.yMm })),
     )
     const boxes = placed.map(({ box }) => box)
-    return { ...sheet(request, page, pages.length), cuts: drawCuts(boxes, sheetSize, 'lines'), furniture }
+    return { ...sheet(request, index, pages.length), cuts: drawCuts(boxes, sheetSize, 'lines'), furniture }
   })
+}
+
+interface SlipRow {
+  readonly slips: readonly Slip[]
+  readonly heightMm: number
+}
+
+/** All rows of one height where that takes no more paper; otherwise each as high as its highest slip. */
+function evenPages(rows: readonly (readonly Slip[])[], roomMm: number): readonly (readonly SlipRow[])[] {
+  const own = rows.map(slips => ({ slips, heightMm: Math.max(...slips.map(slip => slip.heightMm)) }))
+  const highestMm = Math.max(0, ...own.map(row => row.heightMm))
+  const ragged = rowsOnPages(own, roomMm)
+  const even = rowsOnPages(
+    own.map(row => ({ ...row, heightMm: highestMm })),
+    roomMm,
+  )
+  return even.length > ragged.length ? ragged : even
+}
+
+function rowsOnPages(rows: readonly SlipRow[], roomMm: number): readonly (readonly SlipRow[])[] {
+  const pages: SlipRow[][] = []
+  let freeMm = 0
+  for (const row of rows) {
+    if (row.heightMm > freeMm + 1e-6) {
+      pages.push([])
+      freeMm = roomMm
+    }
+    pages.at(-1)!.push(row)
+    freeMm -= row.heightMm
+  }
+  return pages
 }
 
 interface SlipInBox {
@@ -165,7 +195,7 @@ function entryBlock(request: ChecklistRequest, entry: ChecklistEntry, roomMm: nu
     lettering: request.lettering,
     widthMm: roomMm,
     indentMm,
-    text: `${entry.number} ${entry.text}`,
+    text: entry,
     sizeMm: TEXT_MM,
     spaceAfterMm: 1.2,
   })
@@ -175,10 +205,11 @@ function entryBlock(request: ChecklistRequest, entry: ChecklistEntry, roomMm: nu
   return { ...line, art: [box, ...line.art], widthMm }
 }
 
-/** As many columns as the widest entry allows, and how far one stands from the next. */
+/** As many columns as the widest entry allows, spread evenly over the room. */
 function columnsIn(lines: readonly EntryBlock[], roomMm: number) {
-  const stepMm = Math.max(1, ...lines.map(line => line.widthMm)) + GUTTER_MM
-  return { columns: Math.max(1, Math.floor((roomMm + GUTTER_MM) / stepMm)), stepMm }
+  const leastMm = Math.max(1, ...lines.map(line => line.widthMm)) + GUTTER_MM
+  const columns = Math.max(1, Math.floor((roomMm + GUTTER_MM) / leastMm))
+  return { columns, stepMm: (roomMm + GUTTER_MM) / columns }
 }
 
 function heightOf(blocks: readonly Block[]): number {

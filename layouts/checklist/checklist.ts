@@ -14,34 +14,35 @@ export const checklist = defineLayout({
   options: {},
   marks: 'none',
   sheets: (request, { grid, lettering, sets: listed }) => {
+    const { plan } = request
     if (listed.length === 0) return fail(nothingToList(request))
     const page = { lettering, sheetSize: grid.sheetSize, room: pageRoom(grid) }
-    const value = checklistsTogether(listed.flatMap(slipsOf).map(slip => ({ ...slip, ...page })))
-    return succeed(value.map(sheet => ({ ...sheet, title: `${request.plan.title}: checklists` })))
+    const value = checklistsTogether(
+      listed.flatMap(set => slipsOf(set, plan.title)).map(slip => ({ ...slip, ...page })),
+    )
+    return succeed(value.map(sheet => ({ ...sheet, title: `${plan.title}: ${request.itemTitle}` })))
   },
 })
 
 /** One for each copy of the set, which has a bag of its own. */
-function slipsOf({ name, setTitle, shortSetTitle, subtitle, copies, set }: PlanSet): readonly Slip[] {
+function slipsOf({ title, group, shortSetTitle, copies, set }: PlanSet, planTitle: string): readonly Slip[] {
   return Array.from({ length: copies }, (_, index) => ({
-    title: `${setTitle}: ${name}`,
+    title: group === null ? title : `${title}, ${group}`,
     subtitles: [
-      ...(subtitle === '' ? [] : [subtitle]),
+      planTitle,
       `set mark: ${[shortSetTitle, ...(copies === 1 ? [] : [copyLetter(index + 1)])].join(' · ')}`,
     ],
-    entries: set.cards
-      .filter(card => card.copy === 1)
-      .map(card => ({ number: card.number, text: whatStandsOn(card) })),
+    entries: set.cards.filter(card => card.copy === 1).map(numberAndContent),
     copies: 1,
   }))
 }
 
 type Slip = Pick<ChecklistRequest, 'title' | 'subtitles' | 'entries' | 'copies'>
 
-function whatStandsOn({ kind, words, title }: Card): string {
-  if (kind === 'board') return 'board'
-  if (kind === 'header') return `header: ${title}`
-  return words.map(word => word.text).join(' ') || (title ?? '')
+function numberAndContent({ kind, number, words, title }: Card): string {
+  if (kind === 'board') return `board ${number}`
+  if (kind === 'header') return `${number} header: ${title}`
+  return `${number} ${words.map(word => word.text).join(' ') || (title ?? '')}`
 }
 
 /** Lists and labels need sets to tell of. */

@@ -27,14 +27,18 @@ function titleOf({ plan }: LayoutRequest): string {
   return `${plan.title}: our key`
 }
 
+function forWhom({ plan, group }: LayoutRequest): string {
+  return [plan.className, group?.name ?? ''].filter(part => part !== '').join(' · ')
+}
+
 /** Ems in mm; a key for the wall is read from across the room. */
 const WALL = { least: 13, most: 40 } as const
 const DESK_SAMPLE_MM = 7
 
 /** As large as fills the page, so that it can be read from a distance. */
 function wallKey(request: LayoutRequest, room: Size): readonly PageFace[] {
-  const { subtitle, type, measure } = request
-  const title = titleOf(request)
+  const { type, measure } = request
+  const [title, subtitle] = [titleOf(request), forWhom(request)]
   const heading: Heading = { title, subtitle, textMm: Math.max(type.textMm, type.adultTextMm * 1.5), measure }
   const least = Math.max(WALL.least, type.textMm * 1.6)
   const freeMm = room.heightMm - headingHeight(heading, room.widthMm)
@@ -54,8 +58,8 @@ function wallKey(request: LayoutRequest, room: Size): readonly PageFace[] {
 
 /** As many keys as a page holds, to cut apart. */
 function deskKeys(request: LayoutRequest, room: Size): readonly PageFace[] {
-  const { subtitle, type, measure } = request
-  const title = titleOf(request)
+  const { type, measure } = request
+  const [title, subtitle] = [titleOf(request), forWhom(request)]
   const heading: Heading = { title, subtitle, textMm: type.textMm, measure }
   const sampleMm = Math.max(DESK_SAMPLE_MM, type.textMm * (type.large ? 1.3 : 1))
   const key = { widthMm: room.widthMm, sampleMm }

@@ -42,7 +42,7 @@ export const soundBoxes = defineLayout({
   pages: (request, set, room) => {
     const { type, measure } = request
     const rows = soundRows({ set, widthMm: room.widthMm, textMm: type.adultTextMm, measure })
-    return grownUpPages(request, { kind: 'answers', what: 'sounds, answers', rows, room })
+    return grownUpPages(request, { kind: 'answers', what: 'answers', rows, room })
   },
 })
 

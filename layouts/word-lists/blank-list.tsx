@@ -5,7 +5,7 @@ import { WritingLine } from '../../src/pieces/parts/rules.js'
 import { defineLayout } from '../layout.js'
 import { markedListHeading } from './marked-list.js'
 import { wordFacts } from './word-facts.js'
-import { wordListPages } from './word-list.js'
+import { pageTitle, wordListPages } from './word-list.js'
 
 /** The children's copy: the words where the marked list has them, nothing marked, and room to draw the key. */
 export const blankList = defineLayout({
@@ -35,7 +35,7 @@ export const blankList = defineLayout({
       beside: () => <WritingRoom />,
       besideHeightMm: wordFacts(request).heightMm,
       keyRows: blankKeyRows(request, room.widthMm),
-    }).map(face => ({ ...face, kind: 'list', title: `${plan.title}: list to mark` }))
+    }).map(face => ({ ...face, kind: 'list', title: pageTitle(request) }))
   },
 })
 

@@ -2,7 +2,7 @@ import type { Heading } from '../../src/pieces/faces/flow-page.js'
 import { keyRows } from '../../src/pieces/parts/key-rows.js'
 import { defineLayout, type LayoutRequest } from '../layout.js'
 import { wordFacts } from './word-facts.js'
-import { wordListPages } from './word-list.js'
+import { pageTitle, wordListPages } from './word-list.js'
 
 /** The teacher's copy: every word marked, with its sounds, part of speech, plural and clue. */
 export const markedList = defineLayout({
@@ -27,11 +27,11 @@ export const markedList = defineLayout({
       beside: facts.of,
       besideHeightMm: facts.heightMm,
       keyRows: keyRows(request, room.widthMm),
-    }).map(face => ({ ...face, kind: 'list', title: heading.title }))
+    }).map(face => ({ ...face, kind: 'list', title: pageTitle(request) }))
   },
 })
 
 /** The blank list keeps as much room for its own. */
-export function markedListHeading({ plan, subtitle, type, measure }: LayoutRequest): Heading {
-  return { title: `${plan.title}: marked list`, subtitle, textMm: type.listTextMm, measure }
+export function markedListHeading({ itemTitle, subtitle, type, measure }: LayoutRequest): Heading {
+  return { title: itemTitle, subtitle, textMm: type.listTextMm, measure }
 }

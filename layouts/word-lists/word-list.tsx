@@ -17,6 +17,7 @@ import { type TypeScale, wordRules } from '../../src/pieces/text/type-scale.js'
 import type { Typeface } from '../../src/pieces/typeface/typeface.js'
 import { measureWord } from '../../src/pieces/word/word-art.js'
 import type { Word } from '../../src/words/word.js'
+import type { LayoutRequest } from '../layout.js'
 
 export interface WordListRequest {
   readonly words: readonly Word[]
@@ -187,4 +188,9 @@ function wordRow(
       </div>
     ),
   }
+}
+
+/** What a page of a list is called among all pages of the plan. */
+export function pageTitle({ plan, itemTitle }: LayoutRequest): string {
+  return `${plan.title}: ${itemTitle}`
 }

@@ -1,4 +1,4 @@
-import { openSortNote, rankSorts, type Sort } from '../door/sorts.js'
+import { leftoversInWords, openSortNote, rankSorts, type Sort } from '../door/sorts.js'
 import { studyClassWords, studyWordList } from '../door/words.js'
 import { type CommandResult, resultOf, wrongUsage } from './command-result.js'
 import { wrapLine } from './wrap-line.js'
@@ -32,6 +32,6 @@ function describeSort(sort: Sort, number: number): readonly string[] {
     `${number}. ${sort.name}`,
     `   ${sort.why}`,
     ...sort.columns.map(column => `   ${column.title}: ${column.words.join(', ')}`),
-    ...(sort.leftovers.length === 0 ? [] : [`   left over: ${sort.leftovers.join(', ')}`]),
+    ...(sort.leftovers.length === 0 ? [] : [`   ${leftoversInWords(sort)}`]),
   ].flatMap(line => wrapLine(line, 80))
 }

@@ -188,6 +188,8 @@ export interface PrintItem {
   readonly layout: string
   /** File-safe and unique in the plan without regard to capitals: names the item's folder and files. */
   readonly name: string
+  /** The name that she gave it, as she wrote it. */
+  readonly givenName?: string
   readonly paper: Paper
   readonly orientation?: 'portrait' | 'landscape'
   readonly marginMm?: number

@@ -31,7 +31,7 @@ describe('a closed sort', () => {
     const numberOf = (word: string) => piecesOf(printed).find(piece => piece.text[0] === word)!.number
     const cells = linesOn(printed, 'answers').flatMap(line => line.split(' | '))
     for (const word of marshWords) expect(cells).toContain(`${numberOf(word)} ${word}`)
-    expect(cells).toContain('leaf: too few words with f or fe to ves')
+    expect(cells).toContain('leaf is the only one of its kind: f or fe to ves.')
   })
 
   it('takes the best sort where the teacher names none', async () => {

@@ -7,6 +7,7 @@ import { fittingSetTitle } from '../../pieces/parts/set-mark.js'
 import { measureTextLine } from '../../pieces/text/text-line.js'
 import { type TypeScale, typeScale } from '../../pieces/text/type-scale.js'
 import type { Typeface } from '../../pieces/typeface/typeface.js'
+import { itemTitle } from '../../plan/items/item-title.js'
 import type { Contrast, Division, Plan } from '../../plan/plan.js'
 import { errorAt, type Outcome, type Problem } from '../../problems.js'
 import { divideSheet, type Grid, type GridRequest, sheetSizeOf } from '../../sheets/grid.js'
@@ -42,9 +43,10 @@ export function prepareItem(studied: StudiedPlan, job: ItemJob): Outcome<Prepare
     options: item.options,
     group: group === null ? null : { name: group.name, hasOwnWords: group.words.length > 0 },
     itemName: job.name,
+    itemTitle: group === null ? itemTitle(item) : `${itemTitle(item)}, ${group.name}`,
     setTitle,
     shortSetTitle: setTitle,
-    subtitle: forWhom(job, plan),
+    subtitle: [plan.title, plan.className].filter(part => part !== '').join(' · '),
     words: job.words.map(word => words.get(word)!),
     marks,
     marked: (item.marks ?? layout.marks) === 'all',
@@ -67,11 +69,6 @@ export function prepareItem(studied: StudiedPlan, job: ItemJob): Outcome<Prepare
   const request = { ...wanted, shortSetTitle, subtitle }
   const value = { studied, job, layout, request, grid: grid.value, gridRequest }
   return succeed(value, [...grid.problems, ...tooFaint(value)])
-}
-
-/** Class and group, as far as there are any. */
-export function forWhom({ group }: ItemJob, { className }: Plan): string {
-  return [className, group?.name ?? ''].filter(part => part !== '').join(' · ')
 }
 
 /** Ink and ground of the item's pieces, where any are named. */
@@ -142,7 +139,7 @@ function missingGlyphs({ words, item, group }: ItemJob, plan: Plan, typeface: Ty
   const texts = [
     ...words.map(word => ({ text: word.text, place: word.place })),
     ...words.flatMap(word => (word.clue === undefined ? [] : [{ text: word.clue, place: word.place }])),
-    { text: item.name, place: item.place },
+    { text: itemTitle(item), place: item.place },
     ...(group === null ? [] : [{ text: group.name, place: group.place }]),
     ...[plan.title, plan.className].map(text => ({ text, place: { file: plan.file } })),
     ...plan.marks.flatMap(({ label, tag, place }) => [label, tag].map(text => ({ text: text ?? '', place }))),

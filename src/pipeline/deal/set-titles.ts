@@ -1,3 +1,4 @@
+import { itemInWords } from '../../plan/items/item-title.js'
 import type { Plan, PlanGroup, PrintItem } from '../../plan/plan.js'
 
 /** What is told of an item for one group of children, or for the class. */
@@ -19,7 +20,7 @@ export function shortSetTitles(plan: Plan, sets: readonly TitledSet[]): readonly
 }
 
 function titlesOf(plan: Plan, { item, group }: TitledSet): readonly string[] {
-  const what = item.name.replaceAll('-', ' ')
+  const what = itemInWords(item)
   const number = `#${plan.print.indexOf(item) + 1}`
   if (group === null) return [`${plan.title} · ${what}`, what, number]
   // Letters for groups, so that #2b is no other item's number.

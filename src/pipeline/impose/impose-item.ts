@@ -23,7 +23,7 @@ export function imposeItem(item: DrawnItem): PrintedItem {
   const pages = pageSheets(item)
   if (prepared.layout.kind !== 'pieces') return printedItem(prepared, set, pages, [])
   const { request, studied, job } = prepared
-  const title = `${request.setTitle}: ${job.item.name}`
+  const title = `${request.plan.title}: ${request.itemTitle}`
   const fronts = withKeyStrip(prepared, frontSheets(item, title))
   const backs = backSheets(item, fronts, title)
   const pile = studied.plan.printer?.handFed?.pile

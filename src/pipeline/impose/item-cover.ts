@@ -1,5 +1,6 @@
 import { saySize } from '../../geometry.js'
 import { drawTextLine } from '../../pieces/text/text-line.js'
+import { itemTitle } from '../../plan/items/item-title.js'
 import type { CardSet } from '../../sets/card-set.js'
 import { contentsOf } from '../../sets/set-contents.js'
 import { planCuts } from '../../sheets/cutting-plan.js'
@@ -26,18 +27,19 @@ export function itemCover(prepared: PreparedItem, set: CardSet, sheetsOfCard: nu
   const room = pageRoom(grid)
   const used = fullestSheet({ grid, cards: cardsOnce(set), copies: item.copies, order: item.order })
   return coverSheets({
-    title: `${request.setTitle}: ${item.name}`,
-    subtitles: request.subtitle === '' ? [] : [request.subtitle],
+    title: request.itemTitle,
+    planTitle: request.plan.title,
+    subtitles: [request.subtitle],
     entries: [
       {
-        name: item.name,
+        name: itemTitle(item),
         holds: `${contentsOf(set)}${item.copies > 1 ? `, ${item.copies} of each` : ''}`,
         sheetsOfCard,
       },
     ],
     cuttings: [
       {
-        name: item.name,
+        name: itemTitle(item),
         grid,
         plan: planCuts({ grid, order: item.order, cut: item.cut, cutCorners: request.type.large, used }),
       },

@@ -1,8 +1,9 @@
 import type { PlanSet } from '../../../layouts/layout.js'
 import type { PrintedItem } from '../../files/printed-plan.js'
 import { succeed } from '../../outcomes.js'
+import { itemTitle } from '../../plan/items/item-title.js'
 import type { Outcome } from '../../problems.js'
-import { forWhom, type PreparedItem } from '../deal/prepare-item.js'
+import type { PreparedItem } from '../deal/prepare-item.js'
 import type { SettledItem } from '../settle/settle-plan.js'
 import { letteringFor } from './item-cover.js'
 import { printedItem } from './printed-item.js'
@@ -24,12 +25,12 @@ export function setsToldOf(
 ): readonly PlanSet[] {
   const { groups } = asking.item
   return settled.flatMap(({ prepared, set }): readonly PlanSet[] => {
-    const { layout, job, request, studied } = prepared
+    const { layout, job, request } = prepared
     if (layout.kind !== 'pieces') return []
     if (groups !== undefined && !(job.group === null ? groups.length === 0 : groups.includes(job.group.name)))
       return []
-    const { setTitle, shortSetTitle, words } = request
-    const { name, copies } = job.item
-    return [{ name, setTitle, shortSetTitle, subtitle: forWhom(job, studied.plan), copies, words, set }]
+    const { shortSetTitle, words } = request
+    const [title, group] = [itemTitle(job.item), job.group?.name ?? null]
+    return [{ title, group, shortSetTitle, copies: job.item.copies, words, set }]
   })
 }

@@ -12,7 +12,7 @@ import { divisionOf, type ItemContext, itemReaders, itemRules } from './item-key
 
 /** An item before its name is settled; the name is the teacher's, where she gave one. */
 export interface UnnamedItem {
-  readonly item: Omit<PrintItem, 'name'>
+  readonly item: Omit<PrintItem, 'name' | 'givenName'>
   readonly name?: { readonly text: string; readonly place: Place }
 }
 
@@ -48,7 +48,7 @@ function itemFromKeys(map: MapEntry, readers: ItemReaders, context: ItemContext)
   return andThen(read, ({ keys, options }) => {
     const { name, across, down, card, margin, gap = 0, layout: layoutName, ...rest } = keys.values
     const fallbacks = Object.entries(own).map(([key, { fallback }]) => [key, fallback])
-    const item: Omit<PrintItem, 'name'> = {
+    const item: Omit<PrintItem, 'name' | 'givenName'> = {
       place: map.place,
       paper: context.paper,
       copies: 1,

@@ -27,7 +27,7 @@ function named(items: readonly UnnamedItem[], groups: readonly string[]): readon
   return items.map(({ item, name }) => {
     const chosen = name ? fileSafeName(name.text) : unused(item.layout, taken, groups)
     for (const folder of folders(chosen, groups)) taken.add(folder)
-    return { ...item, name: chosen }
+    return { ...item, name: chosen, ...(name ? { givenName: name.text } : {}) }
   })
 }
 

@@ -7,7 +7,7 @@ export const partOfSpeech: BasisFamily = () => [
     basis: 'which part of speech the word most often is',
     sharpness: 0.7,
     titlesFor: word => word.partsOfSpeech.slice(0, 1),
-    noneBecause: 'has no known part of speech',
+    noneBecause: () => 'has no known part of speech',
   },
 ]
 
@@ -17,7 +17,7 @@ export const pluralRule: BasisFamily = () => [
     basis: 'the rule for the plural',
     sharpness: 0.85,
     titlesFor: word => (word.plural === null ? [] : [sortedRule(word.plural.rule)]),
-    noneBecause: 'has no plural',
+    noneBecause: () => 'has no plural',
   },
 ]
 

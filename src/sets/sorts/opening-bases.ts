@@ -28,7 +28,7 @@ export const howItBegins: BasisFamily = () => [
     basis: 'what kind of consonants the word begins with',
     sharpness: 0.85,
     titlesFor: word => titles(kindAt(word, openings, 'beginning') ?? single(word.graphemes[0])),
-    noneBecause: 'has no known sounds',
+    noneBecause: () => 'has no known sounds',
   },
 ]
 
@@ -38,7 +38,7 @@ export const howItEnds: BasisFamily = () => [
     basis: 'what kind of letters the word ends with',
     sharpness: 0.85,
     titlesFor: word => titles(kindAt(word, endings, 'end') ?? single(word.graphemes.at(-1))),
-    noneBecause: 'has no known sounds',
+    noneBecause: () => 'has no known sounds',
   },
 ]
 

@@ -9,7 +9,7 @@ export const whichLetters: BasisFamily = words =>
     basis: `which letters make the ${plainName(pattern)}`,
     sharpness: 1,
     titlesFor: word => distinct(findingsOf(word, pattern).map(finding => titleOf(finding))),
-    noneBecause: `shows no ${plainName(pattern)}`,
+    noneBecause: () => `has no ${plainName(pattern)}`,
     noneTitle: `no ${plainName(pattern)}`,
   }))
 
@@ -19,7 +19,7 @@ export const whereItStands: BasisFamily = words =>
     basis: `where in the word the ${plainName(pattern)} stands`,
     sharpness: 0.85,
     titlesFor: word => distinct(findingsOf(word, pattern).map(finding => finding.place)),
-    noneBecause: `shows no ${plainName(pattern)}`,
+    noneBecause: () => `has no ${plainName(pattern)}`,
     order: ['beginning', 'middle', 'end', 'whole'],
   }))
 
@@ -34,10 +34,10 @@ export const howLettersSound: BasisFamily = words =>
 export const hasPattern: BasisFamily = words =>
   patternsIn(words).map(pattern => ({
     name: `${plainName(pattern)} or none`,
-    basis: `whether the word shows ${plainName(pattern)}`,
+    basis: `${plainName(pattern)} or none`,
     sharpness: 0.67,
     titlesFor: word => (findingsOf(word, pattern).length > 0 ? [plainName(pattern)] : []),
-    noneBecause: `shows no ${plainName(pattern)}`,
+    noneBecause: () => `has no ${plainName(pattern)}`,
     noneTitle: `no ${plainName(pattern)}`,
   }))
 
@@ -66,7 +66,7 @@ function soundOfLetters(words: readonly Word[], pattern: string, letters: string
     basis: `how the letters ${letters} sound`,
     sharpness: 1,
     titlesFor: word => soundsIn(word).map(sounds => titles.get(sounds) ?? sounds),
-    noneBecause: `shows no ${plainName(pattern)} ${letters}`,
+    noneBecause: () => `has no ${plainName(pattern)} ${letters}`,
   }
 }
 

@@ -44,16 +44,21 @@ export function sortNamed(words: readonly Word[], name: string): Sort | undefine
   return candidates(words).find(sort => plain(sort.name) === plain(name))
 }
 
+/** `left over: leaf (is the only one of its kind: f to ves)`. */
+export function leftoversInWords({ leftoverReasons }: Sort): string {
+  return `left over: ${leftoverReasons.map(({ word, why }) => `${word} (${why})`).join(', ')}`
+}
+
 /** An open sort lets children find a rule; where only one rule holds there is one right answer and nothing to find. */
 export function openSortNote(sorts: readonly Sort[]): string {
   const [best, second] = sorts
   if (best === undefined) {
-    return 'No sort holds for these words: no pattern divides them into two fair columns.'
+    return 'These words cannot be sorted fairly: nothing divides them into two columns that hold enough of them.'
   }
   if (second === undefined) {
-    return `Only one sort holds for these words (${best.name}): hand them out as a closed sort, or add words that share something else.`
+    return `These words can be sorted in one way only (${best.name}): hand them out as a closed sort, or add words that share something else.`
   }
-  return `${sorts.length} sorts hold for these words, so children can find more than one rule.`
+  return `These words can be sorted in ${sorts.length} ways, so children can find more than one rule.`
 }
 
 function candidates(words: readonly Word[]): readonly Sort[] {

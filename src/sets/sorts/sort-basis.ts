@@ -9,8 +9,8 @@ export interface SortBasis {
   readonly sharpness: number
   /** The titles of the columns that the word fits; none, or more than one, leaves it over. */
   readonly titlesFor: (word: Word) => readonly string[]
-  /** Why a word fits no column, as `has no consonant digraph`. */
-  readonly noneBecause: string
+  /** Why a word fits no column, the one reason, as `has no consonant digraph`. */
+  readonly noneBecause: (word: Word) => string
   /** The columns' order, where they have one of their own; otherwise as the list first shows them. */
   readonly order?: readonly string[]
   /** Gives the words that fit no column one of their own with this title, where there are three or more. */

@@ -1,13 +1,16 @@
 /** Sorts words by one basis, and says how good a sort it makes. */
 import type { Word } from '../../words/word.js'
-import type { LeftoverReason, Sort, SortColumn } from './sort.js'
+import type { Sort, SortColumn } from './sort.js'
 import type { SortBasis } from './sort-basis.js'
 
 /** More columns than this are hard to keep apart on a child's desk: common practice, no source. */
 const mostColumns = 5
 
 export function sortBy(basis: SortBasis, words: readonly Word[]): Sort {
-  const fits = words.map(word => ({ word: word.text, titles: basis.titlesFor(word) }))
+  const fits = words.map((word): Fit => {
+    const titles = basis.titlesFor(word)
+    return { word: word.text, titles, noneBecause: titles.length === 0 ? basis.noneBecause(word) : '' }
+  })
   const unplaced = fits.filter(fit => fit.titles.length === 0)
   const ownColumn = basis.noneTitle !== undefined && unplaced.length >= 3
   const titled = fits.map(fit =>
@@ -22,7 +25,7 @@ export function sortBy(basis: SortBasis, words: readonly Word[]): Sort {
     basis: basis.basis,
     columns,
     leftovers: left.map(fit => fit.word),
-    leftoverReasons: left.map(fit => reasonFor(fit, basis)),
+    leftoverReasons: left.map(fit => ({ word: fit.word, why: reasonFor(fit, titled) })),
     score,
     why: explain(basis, columns, left.length),
   }
@@ -40,6 +43,8 @@ export function isDefensible({ columns, leftovers, score }: Sort, words: number)
 interface Fit {
   readonly word: string
   readonly titles: readonly string[]
+  /** Why it has no titles. */
+  readonly noneBecause: string
 }
 
 /** Columns of two words or more, the largest where there are too many, in the basis's order or the list's. */
@@ -81,18 +86,28 @@ function rate(basis: SortBasis, columns: readonly SortColumn[], words: number): 
   return Math.round(1000 * score) / 1000
 }
 
-function reasonFor({ word, titles }: Fit, basis: SortBasis): LeftoverReason {
+/** In one clause, of which the word is the subject. */
+function reasonFor({ titles, noneBecause }: Fit, all: readonly Fit[]): string {
   const [only, another] = titles
-  if (only === undefined) return { word, why: basis.noneBecause }
-  if (another !== undefined) return { word, why: `fits more than one column: ${titles.join(', ')}` }
-  return { word, why: `too few words with ${only}` }
+  if (only === undefined) return noneBecause
+  if (another !== undefined) return `fits more than one column: ${titles.join(', ')}`
+  const alike = all.filter(fit => fit.titles.length === 1 && fit.titles[0] === only)
+  return alike.length === 1
+    ? `is the only one of its kind: ${only}`
+    : `would make one column too many: ${only}`
 }
 
+/** For a teacher: what the columns are and how full, and whether every word has a place. */
 function explain(basis: SortBasis, columns: readonly SortColumn[], left: number): string {
-  const counts = columns.map(column => `${column.title} ${column.words.length}`).join(', ')
-  const rest = left === 0 ? 'none left over' : `${left} left over`
-  const thin = columns.some(column => column.words.length < 3)
-    ? ' A column of two words shows its rule poorly.'
-    : ''
-  return `The words differ in ${basis.basis}: ${counts}; ${rest}.${thin}`
+  const counts = columns.map(({ title, words }, index) =>
+    index === 0 ? `${title} (${words.length} words)` : `${title} (${words.length})`,
+  )
+  const rest =
+    left === 0
+      ? 'Every word has its column.'
+      : left === 1
+        ? '1 word is left over.'
+        : `${left} words are left over.`
+  const thin = columns.some(column => column.words.length < 3) ? ' Two words are few to show a rule.' : ''
+  return `By ${basis.basis}: ${counts.join(', ')}. ${rest}${thin}`
 }

@@ -10,7 +10,7 @@ export const howManySounds: BasisFamily = () => [
     basis: 'how many sounds the word has',
     sharpness: 0.75,
     titlesFor: word => (word.soundCount === 0 ? [] : [counted(word.soundCount, 'sound')]),
-    noneBecause: 'has no known sounds',
+    noneBecause: () => 'has no known sounds',
     order: Array.from({ length: 20 }, (_, index) => counted(index + 1, 'sound')),
   },
 ]
@@ -21,7 +21,7 @@ export const howManySyllables: BasisFamily = () => [
     basis: 'how many syllables the word has',
     sharpness: 0.8,
     titlesFor: word => (word.syllables.length === 0 ? [] : [counted(word.syllables.length, 'syllable')]),
-    noneBecause: 'has no known syllables',
+    noneBecause: () => 'has no known syllables',
     order: Array.from({ length: 12 }, (_, index) => counted(index + 1, 'syllable')),
   },
 ]
@@ -38,7 +38,7 @@ export const spellingsOfOneSound: BasisFamily = words =>
           .filter(grapheme => soleSound(grapheme).includes(sound))
           .map(grapheme => spellingOf(word, grapheme)),
       ),
-    noneBecause: `has no ${soundName(sound)}`,
+    noneBecause: () => `has no ${soundName(sound)}`,
   }))
 
 /** One spelling, its sounds: ea in leaf and bread, ow in snow and cow. */
@@ -59,7 +59,7 @@ export const soundsOfOneSpelling: BasisFamily = words =>
         basis: `how the letters ${letters} sound`,
         sharpness: 1,
         titlesFor: (word: Word) => soundsIn(word).map(sounds => `${letters} as in ${firstWith(sounds)}`),
-        noneBecause: `has no ${letters}`,
+        noneBecause: () => `has no ${letters}`,
       }
     })
 

@@ -32,7 +32,12 @@ const vowelNames: Readonly<Record<string, string>> = {
   UH: 'oo as in book',
 }
 
-const notOneSyllable = 'has more than one syllable or an unusual vowel'
+/** Why a word's vowel cannot be named. */
+function unnamedVowel(word: Word): string {
+  if (word.syllables.length > 1) return 'has more than one syllable'
+  const vowel = soleVowel(word)
+  return vowel !== undefined && hasR(word, vowel) ? 'has a vowel with an r' : 'has an unusual vowel'
+}
 
 export const kindOfVowel: BasisFamily = () => [
   {
@@ -44,7 +49,7 @@ export const kindOfVowel: BasisFamily = () => [
       const kind = kindsInOrder.find(pattern => findingsOf(word, pattern).length > 0)
       return kind === undefined ? [] : [plainName(kind)]
     },
-    noneBecause: notOneSyllable,
+    noneBecause: unnamedVowel,
   },
 ]
 
@@ -58,7 +63,8 @@ export const shortOrLong: BasisFamily = () => [
       if (name?.startsWith('short')) return ['short vowel']
       return name?.startsWith('long') ? ['long vowel'] : []
     },
-    noneBecause: 'has a vowel that is neither short nor long, or more than one syllable',
+    noneBecause: word =>
+      vowelName(word) === undefined ? unnamedVowel(word) : 'has a vowel that is neither short nor long',
     order: ['short vowel', 'long vowel'],
   },
 ]
@@ -72,7 +78,7 @@ export const whichVowelSound: BasisFamily = () => [
       const name = vowelName(word)
       return name === undefined ? [] : [name]
     },
-    noneBecause: notOneSyllable,
+    noneBecause: unnamedVowel,
   },
 ]
 
@@ -86,7 +92,7 @@ export const wordFamilies: BasisFamily = () => [
       const vowel = soleVowel(word)
       return vowel === undefined ? [] : [`-${word.text.slice(vowel.start).toLowerCase()}`]
     },
-    noneBecause: 'has more than one syllable',
+    noneBecause: word => (word.syllables.length > 1 ? 'has more than one syllable' : 'has an unusual vowel'),
   },
 ]
 

@@ -28,8 +28,10 @@ export interface CoverCutting {
 }
 
 export interface CoverRequest {
+  readonly planTitle: string
+  /** What the cover goes with, as a title. */
   readonly title: string
-  /** Class, school, group: each a line; may be empty. */
+  /** The plan, the class: each a line; may be empty. */
   readonly subtitles: readonly string[]
   readonly entries: readonly CoverEntry[]
   readonly cuttings: readonly CoverCutting[]
@@ -51,6 +53,7 @@ const HEADING_MM = 4.6
 const TEXT_MM = 3.8
 
 export function coverSheets(request: CoverRequest): readonly Sheet[] {
+  const title = `${request.planTitle}: ${request.title}, cover`
   const column = coverColumn(request.room)
   const flowed = flowBlocks(coverBlocks({ ...request, room: column }), column)
   const pages = inColumns(flowed, request.room, column)
@@ -60,10 +63,7 @@ export function coverSheets(request: CoverRequest): readonly Sheet[] {
     number: index + 1,
     side: 'front',
     kind: 'cover',
-    title:
-      pages.length === 1
-        ? `${request.title}: cover`
-        : `${request.title}: cover, page ${index + 1} of ${pages.length}`,
+    title: pages.length === 1 ? title : `${title}, page ${index + 1} of ${pages.length}`,
     pieces: [],
     cuts: [],
     furniture,

@@ -26,7 +26,7 @@ describe('sorts by the letters of a pattern', () => {
     expect(columnsOf(best)).toEqual({ sh: ['shell', 'ship', 'shed'], ch: ['chest', 'chin', 'chill'] })
     expect(best!.leftovers).toEqual([])
     expect(best!.why).toBe(
-      'The words differ in which letters make the consonant digraph: sh 3, ch 3; none left over.',
+      'By which letters make the consonant digraph: sh (3 words), ch (3). Every word has its column.',
     )
   })
 
@@ -43,8 +43,8 @@ describe('sorts by the letters of a pattern', () => {
       'which consonant-digraph',
     )!
     expect(sort.leftoverReasons).toEqual([
-      { word: 'moth', why: 'too few words with th' },
-      { word: 'mud', why: 'shows no consonant digraph' },
+      { word: 'moth', why: 'is the only one of its kind: th' },
+      { word: 'mud', why: 'has no consonant digraph' },
     ])
   })
 
@@ -108,6 +108,37 @@ describe('sorts by vowel', () => {
       '-ake': ['cake', 'bake'],
       '-ock': ['dock', 'rock'],
     })
+  })
+})
+
+describe('why a word is left over', () => {
+  const short = (text: string, sounds: string, letter: string) => ({
+    text,
+    sounds,
+    patterns: [`short-vowel:${letter}`],
+  })
+  const words = wordsByHand(
+    short('mud', 'm:M u:AH d:D', 'u'),
+    short('duck', 'd:D u:AH ck:K', 'u'),
+    { text: 'reed', sounds: 'r:R ee:IY d:D', patterns: ['vowel-team:ee'] },
+    { text: 'seal', sounds: 's:S ea:IY l:L', patterns: ['vowel-team:ea'] },
+    { text: 'rabbit', sounds: 'r:R a:AE bb:B i:AH t:T', syllables: ['rab', 'bit'] },
+    { text: 'marsh', sounds: 'm:M ar:AA,R sh:SH', patterns: ['r-controlled:ar'] },
+    { text: 'cloud', sounds: 'c:K l:L ou:AW d:D' },
+    { text: 'book', sounds: 'b:B oo:UH k:K' },
+  )
+
+  it.each(['short or long vowel', 'which vowel sound', 'kind of vowel'])(
+    'is one reason of its own in the sort by %s',
+    name => {
+      for (const { why } of sortNamed(words, name)!.leftoverReasons) expect(why).not.toContain(' or ')
+    },
+  )
+
+  it('is the syllables of the long word, the r of the other', () => {
+    const reasons = sortNamed(words, 'which vowel sound')!.leftoverReasons
+    expect(reasons).toContainEqual({ word: 'rabbit', why: 'has more than one syllable' })
+    expect(reasons).toContainEqual({ word: 'marsh', why: 'has a vowel with an r' })
   })
 })
 
@@ -348,9 +379,9 @@ describe('ranking', () => {
     const sorts = rankSorts(firmly)
     expect(sorts.length).toBeGreaterThan(1)
     expect(openSortNote(sorts)).toBe(
-      `${sorts.length} sorts hold for these words, so children can find more than one rule.`,
+      `These words can be sorted in ${sorts.length} ways, so children can find more than one rule.`,
     )
-    expect(openSortNote(sorts.slice(0, 1))).toContain('Only one sort holds')
-    expect(openSortNote([])).toContain('No sort holds')
+    expect(openSortNote(sorts.slice(0, 1))).toContain('in one way only')
+    expect(openSortNote([])).toContain('cannot be sorted')
   })
 })

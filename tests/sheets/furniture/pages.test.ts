@@ -24,8 +24,9 @@ describe('the cover', () => {
   const grid = gridOf({ kind: 'count', across: 3, down: 4 })
   const cover = (sheetSize: Size) =>
     coverSheets({
-      title: 'Along the marsh',
-      subtitles: ['Room 7, Heron Lane School', 'Otters'],
+      planTitle: 'Along the marsh',
+      title: 'Word cards, Otters',
+      subtitles: ['Along the marsh · Room 7, Heron Lane School'],
       entries: [
         { name: 'word cards', holds: '12 cards', sheetsOfCard: 1 },
         { name: 'bingo', holds: '24 boards', sheetsOfCard: 24 },
@@ -152,7 +153,7 @@ describe('the checklist', () => {
       {
         title: 'word cards, Otters',
         subtitles: ['Along the marsh'],
-        entries: Array.from({ length: count }, (_, i) => ({ number: i + 1, text: words[i % words.length]! })),
+        entries: Array.from({ length: count }, (_, i) => `${i + 1} ${words[i % words.length]}`),
         copies,
         lettering,
         sheetSize: letter,
@@ -172,6 +173,19 @@ describe('the checklist', () => {
     }
   })
 
+  it('puts its slips in the middle of the sheet, all of one height', () => {
+    for (const { cuts } of checklist(24, 3)) {
+      const upright = cuts.filter(cut => cut.x1Mm === cut.x2Mm).map(cut => cut.x1Mm)
+      expect(Math.min(...upright) + Math.max(...upright)).toBeCloseTo(letter.widthMm)
+      const level = [...new Set(cuts.filter(cut => cut.y1Mm === cut.y2Mm).map(cut => cut.y1Mm))].toSorted(
+        (a, b) => a - b,
+      )
+      expect(level[0]! + level.at(-1)!).toBeCloseTo(letter.heightMm)
+      const heights = level.slice(1).map((y, index) => y - level[index]!)
+      expect(Math.max(...heights)).toBeCloseTo(Math.min(...heights))
+    }
+  })
+
   it('stays within the margins', () => {
     for (const sheet of [...checklist(24, 7), ...checklist(300, 2)])
       expectWithin(sheet.furniture, roomOf(letter), 0)
@@ -183,7 +197,12 @@ describe('storage labels', () => {
   const sheets = (lines: readonly string[], count: number) =>
     storageLabelSheets({
       title: 'Along the marsh',
-      labels: Array.from({ length: count }, () => ({ name: 'word cards', lines })),
+      labels: Array.from({ length: count }, () => ({
+        what: 'Word cards',
+        forWhom: 'Otters',
+        from: 'Along the marsh',
+        lines,
+      })),
       grid,
       lettering,
     })
@@ -197,7 +216,16 @@ describe('storage labels', () => {
     const [sheet] = sheets(['Otters', words.join(' '), words.join(' '), words.join(' ')], 1)
     const label = { xMm: grid.originXMm, yMm: grid.originYMm, ...BAG_LABEL }
     expectWithin(sheet!.furniture, label, 0)
-    expect(textOf([sheet!])).toContain('word cards')
+    expect(textOf([sheet!])).toContain('Word cards')
+  })
+
+  it('shout what is in the bag, then say for whom, then from which plan', () => {
+    const [sheet] = sheets(words, 1)
+    const sizes = ['Word cards', 'Otters', 'Along the marsh', words[0]!].map(
+      text => sheet!.furniture.flatMap(({ art }) => art.text).find(run => run.text === text)!.sizeMm,
+    )
+    expect(sizes).toEqual(sizes.toSorted((a, b) => b - a))
+    expect(new Set(sizes).size).toBe(4)
   })
 })
 
