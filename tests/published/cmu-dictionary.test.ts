@@ -15,14 +15,15 @@ function entriesOf(word: string): readonly string[] {
 }
 
 /**
- * In one writing, and without what a word may take from its base or its halves: weak vowels, AA for AO, EH for AE and IH
- * for IY before R.
+ * In one writing, and without what a word may take from its base or its halves: weak vowels, the short u of a second half,
+ * AA for AO, EH for AE and IH for IY before R.
  */
 function levelled(word: string, entry: string): string {
   return inOneWriting(word, entry)
     .replace(/AO(?=\d)/g, 'AA')
     .replace(/AE(?=[12] R)/g, 'EH')
     .replace(/IY(?=[12] R)/g, 'IH')
+    .replace(/\bAH2/g, 'AH0')
     .replace(/\b(?:IH|IY|EH|AE|AH)\d/g, vowel => (vowel.endsWith('0') ? 'AH0' : vowel))
     .replace(/(?<=[A-Z])[12]/g, '')
 }

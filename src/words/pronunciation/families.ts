@@ -60,9 +60,16 @@ export function likeItsHalves(word: string, pronunciation: string, family: Famil
     const agrees =
       known.length === sounds.length &&
       known.every((sound, index) => isSameVowel(sound, sounds[index]!, sounds[index + 1] ?? ''))
-    if (agrees) return known.map((sound, index) => withoutStress(sound) + stressOf(sounds[index]!)).join(' ')
+    if (!agrees) continue
+    const keepsShortU = /u/.test(second)
+    return known.map((sound, index) => inCompound(sound, stressOf(sounds[index]!), keepsShortU)).join(' ')
   }
   return pronunciation
+}
+
+/** A half keeps its short u, which the dictionary often writes as a schwa: the u of toothbrush is that of brush. */
+function inCompound(sound: string, stress: string, keepsShortU: boolean): string {
+  return keepsShortU && sound === 'AH1' && stress === '0' ? 'AH2' : withoutStress(sound) + stress
 }
 
 const shortestHalf = 3

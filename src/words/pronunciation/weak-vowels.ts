@@ -28,12 +28,12 @@ interface WeakVowel {
 /** The first that has something to say decides. */
 export const weakVowels: readonly WeakVowel[] = [
   {
-    name: 'a weak i or y before l is a schwa, and inside a word before b, f, l, m, n, p, v and a vowel: pen·cil, fam·i·ly',
+    name: 'a weak i or y before one l is a schwa, and inside a word before b, f, l, m, n, p, v and a vowel: pen·cil, fam·i·ly',
     example: 'animal with AH, nostril with AH',
     vowel: ({ letters, between, isFirst, isLast }) => {
       if (!/^[iy]$/.test(letters) || isFirst) return undefined
-      if (isLast) return /^ll?(?:e|s|ed|es)?$/.test(between) ? 'AH' : undefined
-      return /^(?:[bflmnpv]|pp|nn|ll|mm|ff|ph|bl|br|fl|fr|pl|pr|phr)$/.test(between) ? 'AH' : undefined
+      if (isLast) return /^l(?:e|s|ed|es)?$/.test(between) ? 'AH' : undefined
+      return /^(?:[bflmnpv]|pp|nn|mm|ff|ph|bl|br|fl|fr|pl|pr|phr)$/.test(between) ? 'AH' : undefined
     },
   },
   {

@@ -5,7 +5,7 @@ import { offeredWord } from '../../../src/words/find/offered-word.js'
 import { wordsToOffer } from '../../../src/words/find/words-to-offer.js'
 import { openLexicon } from '../../../src/words/lexicon/lexicon.js'
 import { rowsOf, wordsOf } from '../../../src/words/tables/installed-tables.js'
-import { freshWords } from '../fresh/fresh-table.js'
+import { readFreshWords } from '../fresh/fresh-table.js'
 import { analysed, rowsOf as goldRows } from '../gold/gold.js'
 
 const lexicon = openLexicon()
@@ -72,7 +72,7 @@ describe('words of a class stay', () => {
   )
 
   test('none of the words of a primary classroom that other tables of ours were made from is kept back', () => {
-    const wanted = [...new Set([...freshWords.map(({ text }) => text), ...gold])]
+    const wanted = [...new Set([...readFreshWords('fresh-words.tsv').map(({ text }) => text), ...gold])]
     expect(wanted.length).toBeGreaterThan(1000)
     expect(wanted.filter(word => lexicon.lookUp(word)?.notReadAloud)).toEqual([])
   })

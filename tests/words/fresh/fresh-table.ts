@@ -1,4 +1,4 @@
-/** The hand-made table of fresh words, each beside the tool's analysis of it. */
+/** The hand-made tables of fresh words, each word beside the tool's analysis of it. */
 import { readFileSync } from 'node:fs'
 import type { Word } from '../../../src/words/word.js'
 import { analysed } from '../gold/gold.js'
@@ -24,13 +24,12 @@ export interface FreshWord {
   readonly word: Word
 }
 
-export const freshWords: readonly FreshWord[] = readFileSync(
-  new URL('fresh-words.tsv', import.meta.url),
-  'utf8',
-)
-  .split('\n')
-  .filter(line => line !== '' && !line.startsWith('#'))
-  .map(readRow)
+export function readFreshWords(file: string): readonly FreshWord[] {
+  return readFileSync(new URL(file, import.meta.url), 'utf8')
+    .split('\n')
+    .filter(line => line !== '' && !line.startsWith('#'))
+    .map(readRow)
+}
 
 function readRow(line: string): FreshWord {
   const cells = line.split('\t')

@@ -1,9 +1,9 @@
-/** How the analysis does on words it was never mended from; the head of the table tells the figures at first sight. */
+/** How the analysis does on words it was never mended from; the heads of the tables tell the figures at first sight. */
 import { describe, expect, it } from 'vitest'
 import type { Plural } from '../../../src/words/word.js'
 import { percent, report } from '../gold/gold.js'
 import { agreementWith } from '../held-out/hand-alignment.js'
-import { type FreshWord, freshWords, nameOf, shows } from './fresh-table.js'
+import { type FreshWord, nameOf, readFreshWords, shows } from './fresh-table.js'
 
 /** Share of things that agree, with every disagreement told. */
 function share(title: string, asked: number, wrong: readonly string[]): number {
@@ -28,13 +28,47 @@ function formOf(plural: Plural | null): string {
   return plural === null ? 'none' : plural.form
 }
 
-const withPlurals = freshWords.filter(({ plurals }) => plurals !== undefined)
 const pluralAgrees = ({ plurals, word }: FreshWord) =>
   word.plural === null ? plurals!.length === 0 : plurals!.includes(word.plural.form)
 
-describe('fresh words of a primary classroom', () => {
-  it('are three hundred, each once', () => {
-    expect(new Set(freshWords.map(({ text }) => text)).size).toBe(300)
+/** The least share of each: what is found now, or two words less. */
+const tables = [
+  {
+    file: 'fresh-words.tsv',
+    words: 300,
+    floor: {
+      phonemes: 0.9985,
+      whole: 0.993,
+      divisions: 0.993,
+      present: 0.994,
+      absent: 0.998,
+      first: 0.933,
+      others: 0.973,
+      plurals: 0.965,
+    },
+  },
+  {
+    file: 'more-fresh-words.tsv',
+    words: 307,
+    floor: {
+      phonemes: 0.9985,
+      whole: 0.993,
+      divisions: 0.993,
+      present: 0.994,
+      absent: 0.998,
+      first: 0.98,
+      others: 1,
+      plurals: 0.99,
+    },
+  },
+]
+
+describe.each(tables)('fresh words of a primary classroom, $file', ({ file, words, floor }) => {
+  const freshWords = readFreshWords(file)
+  const withPlurals = freshWords.filter(({ plurals }) => plurals !== undefined)
+
+  it(`are ${words}, each once`, () => {
+    expect(new Set(freshWords.map(({ text }) => text)).size).toBe(words)
   })
 
   it('have their letters and sounds together rightly', () => {
@@ -48,8 +82,8 @@ describe('fresh words of a primary classroom', () => {
       ({ graphemes, word }) =>
         `by hand ${graphemes}; found ${word.graphemes.map(({ letters, sounds }) => `${letters}=${sounds.join('+') || '-'}`).join(' ')}`,
     )
-    expect(right / phonemes).toBeGreaterThanOrEqual(0.9985)
-    expect(share('whole words aligned', freshWords.length, wrong)).toBeGreaterThanOrEqual(0.993)
+    expect(right / phonemes).toBeGreaterThanOrEqual(floor.phonemes)
+    expect(share('whole words aligned', freshWords.length, wrong)).toBeGreaterThanOrEqual(floor.whole)
   })
 
   it('have the number of sounds that a class counts', () => {
@@ -72,7 +106,7 @@ describe('fresh words of a primary classroom', () => {
     )
     expect(
       share('divisions of words with more than one syllable', long.length, wrong),
-    ).toBeGreaterThanOrEqual(0.993)
+    ).toBeGreaterThanOrEqual(floor.divisions)
   })
 
   it('show the patterns they hold', () => {
@@ -85,7 +119,7 @@ describe('fresh words of a primary classroom', () => {
             `${text}: no ${nameOf(named)} (${word.patterns.map(({ pattern, letters }) => `${pattern} ${letters}`).join('; ')})`,
         ),
     )
-    expect(share('patterns present', asked, wrong)).toBeGreaterThanOrEqual(0.994)
+    expect(share('patterns present', asked, wrong)).toBeGreaterThanOrEqual(floor.present)
   })
 
   it('show none of the patterns that tempt', () => {
@@ -101,7 +135,7 @@ describe('fresh words of a primary classroom', () => {
               .join('; ')})`,
         ),
     )
-    expect(share('tempting patterns absent', asked, wrong)).toBeGreaterThanOrEqual(0.998)
+    expect(share('tempting patterns absent', asked, wrong)).toBeGreaterThanOrEqual(floor.absent)
   })
 
   it('begin with the part of speech a primary teacher names', () => {
@@ -110,7 +144,7 @@ describe('fresh words of a primary classroom', () => {
       fresh => fresh.first.includes(partsOf(fresh)[0] ?? ''),
       fresh => `by hand ${fresh.first.join(' or ')}; found ${partsOf(fresh).join(', ')}`,
     )
-    expect(share('first part of speech', freshWords.length, wrong)).toBeGreaterThanOrEqual(0.933)
+    expect(share('first part of speech', freshWords.length, wrong)).toBeGreaterThanOrEqual(floor.first)
   })
 
   it('hold the other parts of speech that children meet', () => {
@@ -120,7 +154,7 @@ describe('fresh words of a primary classroom', () => {
         .filter(part => !partsOf(fresh).includes(part))
         .map(part => `${fresh.text}: no ${part}; found ${partsOf(fresh).join(', ')}`),
     )
-    expect(share('other parts of speech contained', asked, wrong)).toBeGreaterThanOrEqual(0.973)
+    expect(share('other parts of speech contained', asked, wrong)).toBeGreaterThanOrEqual(floor.others)
   })
 
   it('have their plurals, or none', () => {
@@ -129,7 +163,7 @@ describe('fresh words of a primary classroom', () => {
       pluralAgrees,
       ({ plurals, word }) => `by hand ${plurals!.join(' or ') || 'none'}; found ${formOf(word.plural)}`,
     )
-    expect(share('plurals', withPlurals.length, wrong)).toBeGreaterThanOrEqual(0.965)
+    expect(share('plurals', withPlurals.length, wrong)).toBeGreaterThanOrEqual(floor.plurals)
   })
 
   it('name the rule of the plural', () => {

@@ -18,6 +18,9 @@ const bases: Readonly<Record<string, string>> = {
   scare: 'S K EH1 R',
   crow: 'K R OW1',
   frog: 'F R AA1 G',
+  tooth: 'T UW1 TH',
+  brush: 'B R AH1 SH',
+  son: 'S AH1 N',
   bull: 'B UH1 L',
   wall: 'W AO1 L',
   wallow: 'W AA1 L OW0',
@@ -57,6 +60,11 @@ describe('a compound sounds like its halves', () => {
     ['bullfrog', 'B UH1 L F R AO2 G', 'B UH1 L F R AA2 G'],
   ])('%s: %s becomes %s, with its own stress', (word, listed, agreed) => {
     expect(withHalves(word, listed)).toBe(agreed)
+  })
+
+  test('a half keeps its short u, and a half with another letter may lose its vowel', () => {
+    expect(withHalves('toothbrush', 'T UW1 TH B R AH0 SH')).toBe('T UW1 TH B R AH2 SH')
+    expect(withHalves('toothson', 'T UW1 TH S AH0 N')).toBe('T UW1 TH S AH0 N')
   })
 
   test('wallowed: its base is wallow, not wall', () => {
