@@ -2,7 +2,8 @@ import type { Size } from '../src/geometry.js'
 import { type CardFace, mm } from '../src/pieces/faces/face.js'
 import { Slot } from '../src/pieces/faces/slot.js'
 import { contentRoom } from '../src/pieces/parts/card-frame.js'
-import { breakLines, linesHeight } from '../src/pieces/text/break-lines.js'
+import { balancedLines } from '../src/pieces/text/balanced-lines.js'
+import { linesHeight } from '../src/pieces/text/break-lines.js'
 import type { Card, CardSet } from '../src/sets/card-set.js'
 import type { Word } from '../src/words/word.js'
 import { defineLayout, type LayoutRequest } from './layout.js'
@@ -24,11 +25,14 @@ export const callCards = defineLayout({
   pages: () => [],
 })
 
+/** Between a clue and the set mark, so that neither is read for the other. */
+const CLEAR_OF_MARK_MM = 2
+
 function callCardFace(request: LayoutRequest, card: Card, set: CardSet, size: Size): CardFace {
   const { type, item, measure, words } = request
   const style = { sizeMm: type.textMm, align: 'centre' } as const
   const { widthMm } = contentRoom(size, item.border, type)
-  const linesOf = ({ clue = '' }: Word) => breakLines(clue, widthMm - 2, style, measure)
+  const linesOf = ({ clue = '' }: Word) => balancedLines(clue, widthMm - 2, style, measure)
   // Every card of the set keeps the room that its longest clue takes.
   const clueLines = Math.max(...words.map(word => linesOf(word).length))
   const clueMm = linesHeight(clueLines, type.textMm)
@@ -40,7 +44,10 @@ function callCardFace(request: LayoutRequest, card: Card, set: CardSet, size: Si
     content: (
       <>
         <Slot name="word" style={{ flexGrow: 1, width: '100%' }} />
-        <Slot name="clue" style={{ width: '100%', height: mm(clueMm), flexShrink: 0 }} />
+        <Slot
+          name="clue"
+          style={{ width: '100%', height: mm(clueMm), flexShrink: 0, marginBottom: mm(CLEAR_OF_MARK_MM) }}
+        />
       </>
     ),
     moreSlots: { clue: { kind: 'text', lines: linesOf(card.words[0]!), style } },

@@ -7,8 +7,10 @@ import { Lines } from '../src/pieces/text/lines.js'
 import type { TypeScale } from '../src/pieces/text/type-scale.js'
 import { choice } from '../src/plan/values/options.js'
 import type { Card, CardSet } from '../src/sets/card-set.js'
+import { grownUpPages } from './grown-up-pages.js'
 import { defineLayout, type RequestWith } from './layout.js'
 import { oneCardAWord, wordCardFace } from './one-card-a-word.js'
+import { stripAnswers } from './strip-answers.js'
 
 const options = {
   /** What a child writes on the strip; said over the line. */
@@ -28,7 +30,13 @@ export const wordStrips = defineLayout({
   perSheetLarge: { columns: 1, rows: 5 },
   set: oneCardAWord,
   face: stripFace,
-  pages: () => [],
+  pages: (request, set, room) => {
+    const { type, measure, options } = request
+    const asks = options.write
+    if (asks !== 'sounds' && asks !== 'syllables') return []
+    const rows = stripAnswers({ set, asks, widthMm: room.widthMm, textMm: type.adultTextMm, measure })
+    return grownUpPages(request, { kind: 'answers', what: 'answers', rows, room })
+  },
 })
 
 /** Of the strip's width. */

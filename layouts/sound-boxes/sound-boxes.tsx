@@ -12,8 +12,8 @@ import type { Word } from '../../src/words/word.js'
 import { grownUpPages } from '../grown-up-pages.js'
 import { defineLayout, type RequestWith } from '../layout.js'
 import { oneCardAWord, wordSlot } from '../one-card-a-word.js'
+import { stripAnswers } from '../strip-answers.js'
 import { ARROW_MM, drawSoundBoxes } from './sound-box-row.js'
-import { soundRows } from './sound-rows.js'
 
 const options = { show: choice(['picture', 'word', 'nothing'], undefined) }
 
@@ -41,7 +41,13 @@ export const soundBoxes = defineLayout({
   faces: soundFaces,
   pages: (request, set, room) => {
     const { type, measure } = request
-    const rows = soundRows({ set, widthMm: room.widthMm, textMm: type.adultTextMm, measure })
+    const rows = stripAnswers({
+      set,
+      asks: 'sounds',
+      widthMm: room.widthMm,
+      textMm: type.adultTextMm,
+      measure,
+    })
     return grownUpPages(request, { kind: 'answers', what: 'answers', rows, room })
   },
 })

@@ -1,9 +1,7 @@
-import { mm } from '../../src/pieces/faces/face.js'
-import { headingHeight } from '../../src/pieces/faces/flow-page.js'
 import { blankKeyRows } from '../../src/pieces/parts/key-rows.js'
-import { WritingLine } from '../../src/pieces/parts/rules.js'
 import { defineLayout } from '../layout.js'
-import { markedListHeading } from './marked-list.js'
+import { ChildsTask, topRowHeight } from './childs-task.js'
+import { blankListHeading } from './list-headings.js'
 import { wordFacts } from './word-facts.js'
 import { pageTitle, wordListPages } from './word-list.js'
 
@@ -15,45 +13,21 @@ export const blankList = defineLayout({
   options: {},
   marks: 'none',
   pages: (request, room) => {
-    const { words, marks, typeface, type, plan, measure } = request
+    const { words, marks, typeface, type } = request
     return wordListPages({
       words,
       marks,
       typeface,
       type,
       marked: false,
-      heading: {
-        title: plan.title,
-        subtitle: 'Name',
-        textMm: type.listTextMm,
-        measure,
-        leastHeightMm: headingHeight(markedListHeading(request), room.widthMm),
-        lineAfterSubtitle: true,
-      },
+      heading: blankListHeading(request, room.widthMm),
       room,
-      columnHeadings: () => null,
-      beside: () => <WritingRoom />,
+      topRow: {
+        heightMm: topRowHeight(request, room.widthMm),
+        tree: () => <ChildsTask request={request} widthMm={room.widthMm} />,
+      },
       besideHeightMm: wordFacts(request).heightMm,
       keyRows: blankKeyRows(request, room.widthMm),
     }).map(face => ({ ...face, kind: 'list', title: pageTitle(request) }))
   },
 })
-
-/** Room to write the sounds, or a word, beside the word. */
-function WritingRoom() {
-  return (
-    <div
-      style={{
-        display: 'flex',
-        flexGrow: 1,
-        height: '100%',
-        boxSizing: 'border-box',
-        paddingLeft: mm(4),
-        paddingBottom: mm(3.5),
-        alignItems: 'flex-end',
-      }}
-    >
-      <WritingLine />
-    </div>
-  )
-}

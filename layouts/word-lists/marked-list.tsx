@@ -1,6 +1,8 @@
-import type { Heading } from '../../src/pieces/faces/flow-page.js'
+import { mm } from '../../src/pieces/faces/face.js'
 import { keyRows } from '../../src/pieces/parts/key-rows.js'
-import { defineLayout, type LayoutRequest } from '../layout.js'
+import { defineLayout } from '../layout.js'
+import { topRowHeight } from './childs-task.js'
+import { markedListHeading } from './list-headings.js'
 import { wordFacts } from './word-facts.js'
 import { pageTitle, wordListPages } from './word-list.js'
 
@@ -13,7 +15,7 @@ export const markedList = defineLayout({
   marks: 'all',
   pages: (request, room) => {
     const { words, marks, typeface, marked, type } = request
-    const heading = markedListHeading(request)
+    const heading = markedListHeading(request, room.widthMm)
     const facts = wordFacts(request)
     return wordListPages({
       words,
@@ -23,15 +25,26 @@ export const markedList = defineLayout({
       marked,
       heading,
       room,
-      columnHeadings: facts.headings,
+      topRow: {
+        heightMm: topRowHeight(request, room.widthMm),
+        tree: ({ numberMm, wordMm, besideMm }) => (
+          <div
+            style={{
+              display: 'flex',
+              width: '100%',
+              boxSizing: 'border-box',
+              height: '100%',
+              alignItems: 'flex-end',
+              paddingLeft: mm(numberMm + wordMm),
+            }}
+          >
+            {facts.headings(besideMm)}
+          </div>
+        ),
+      },
       beside: facts.of,
       besideHeightMm: facts.heightMm,
       keyRows: keyRows(request, room.widthMm),
     }).map(face => ({ ...face, kind: 'list', title: pageTitle(request) }))
   },
 })
-
-/** The blank list keeps as much room for its own. */
-export function markedListHeading({ itemTitle, subtitle, type, measure }: LayoutRequest): Heading {
-  return { title: itemTitle, subtitle, textMm: type.listTextMm, measure }
-}

@@ -20,6 +20,9 @@ interface Column {
   readonly of: (word: Word) => readonly string[]
 }
 
+/** Of a word that is no noun. */
+const NO_PLURAL = '–'
+
 /** Left to right. */
 const columns: readonly Column[] = [
   { heading: 'sounds', share: 0.22, of: word => atCommas(soundsInWords(word)) },
@@ -28,14 +31,20 @@ const columns: readonly Column[] = [
   { heading: 'clue', share: 0.28, of: word => [word.clue ?? ''] },
 ]
 
+/** The columns of which any word has something, over the whole width. */
+function columnsFor(words: readonly Word[]): readonly Column[] {
+  const said = ({ of }: Column) =>
+    words.some(word => of(word).some(text => text !== '' && text !== NO_PLURAL))
+  const shown = columns.filter(said)
+  const whole = shown.reduce((sum, { share }) => sum + share, 0)
+  return shown.map(column => ({ ...column, share: column.share / whole }))
+}
+
 /** On narrow pages, everything one under another. */
-const oneColumn: readonly Column[] = [
-  {
-    heading: '',
-    share: 1,
-    of: word => columns.flatMap(column => column.of(word)).filter(text => text !== ''),
-  },
-]
+function oneColumn(columns: readonly Column[]): readonly Column[] {
+  const of = (word: Word) => columns.flatMap(column => column.of(word)).filter(text => text !== '')
+  return [{ heading: '', share: 1, of }]
+}
 
 /** Between one column and the next. */
 const COLUMN_GAP_MM = 2
@@ -44,6 +53,7 @@ const COLUMN_GAP_MM = 2
 export function wordFacts({ words, type, measure }: LayoutRequest): WordFacts {
   const style: TextStyle = { sizeMm: type.adultTextMm * 0.9 }
   const bold: TextStyle = { ...style, weight: 700 }
+  const columns = columnsFor(words)
   const roomOf = ({ share }: Column, widthMm: number) => widthMm * share - COLUMN_GAP_MM
   /** Whether no word in a column has to be broken. */
   const nothingBreaks = (widthMm: number) =>
@@ -57,7 +67,7 @@ export function wordFacts({ words, type, measure }: LayoutRequest): WordFacts {
     })
   const chosen = new Map<number, readonly Column[]>()
   const columnsAt = (widthMm: number) => {
-    const known = chosen.get(widthMm) ?? (nothingBreaks(widthMm) ? columns : oneColumn)
+    const known = chosen.get(widthMm) ?? (nothingBreaks(widthMm) ? columns : oneColumn(columns))
     chosen.set(widthMm, known)
     return known
   }
@@ -91,6 +101,6 @@ export function wordFacts({ words, type, measure }: LayoutRequest): WordFacts {
 }
 
 function pluralOf({ plural }: Word): readonly string[] {
-  if (plural === null) return ['–']
+  if (plural === null) return [NO_PLURAL]
   return [[plural.form, ...(plural.alternatives ?? [])].join(' or '), plural.rule]
 }

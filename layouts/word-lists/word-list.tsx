@@ -1,6 +1,6 @@
 import type { JSXNode } from 'satori/jsx'
 import type { Size } from '../../src/geometry.js'
-import { type Face, mm, type WordSlot } from '../../src/pieces/faces/face.js'
+import { type ArtSlot, type Face, mm, type WordSlot } from '../../src/pieces/faces/face.js'
 import {
   flowPages,
   type Heading,
@@ -11,8 +11,7 @@ import {
 import { Slot } from '../../src/pieces/faces/slot.js'
 import { slotWordFinder } from '../../src/pieces/faces/slot-words.js'
 import type { StyledMark } from '../../src/pieces/marks/styled-mark.js'
-import { Rule } from '../../src/pieces/parts/rules.js'
-import { linesHeight } from '../../src/pieces/text/break-lines.js'
+import { drawWritingLine, Rule } from '../../src/pieces/parts/rules.js'
 import { type TypeScale, wordRules } from '../../src/pieces/text/type-scale.js'
 import type { Typeface } from '../../src/pieces/typeface/typeface.js'
 import { measureWord } from '../../src/pieces/word/word-art.js'
@@ -27,10 +26,10 @@ export interface WordListRequest {
   readonly marked: boolean
   readonly heading: Heading
   readonly room: Size
-  /** Over what stands beside the words; its height is the same in every list of the set. */
-  readonly columnHeadings: (widthMm: number) => JSXNode
-  /** What stands beside a word. */
-  readonly beside: (word: Word, widthMm: number) => JSXNode
+  /** The row above the words, as high as `topRowHeight` says in every list of the set. */
+  readonly topRow: Pick<Row, 'heightMm'> & { readonly tree: (columns: ColumnMeasure) => JSXNode }
+  /** What stands beside a word; a line to write on, level with it, where left out. */
+  readonly beside?: (word: Word, widthMm: number) => JSXNode
   /** What the marked list says of a word is this high; its row is no lower, in either list. */
   readonly besideHeightMm: (word: Word, widthMm: number) => number
   /** At the foot of the list. */
@@ -42,31 +41,15 @@ export interface WordListRequest {
  * blank one come from here, so that every word stands in the same place on both.
  */
 export function wordListPages(request: WordListRequest): readonly Face[] {
-  const { words, type, heading, room, keyRows, columnHeadings } = request
-  const headingRowMm = linesHeight(2, type.adultTextMm * 0.9)
-  const takenMm = headingHeight(heading, room.widthMm) + headingRowMm + rowsHeight(keyRows)
+  const { words, type, heading, room, topRow } = request
+  const keyRows = request.keyRows.length === 0 ? [] : [airAboveKey(type), ...request.keyRows]
+  const takenMm = headingHeight(heading, room.widthMm) + topRow.heightMm + rowsHeight(keyRows) + ROUNDING_MM
   const least = leastRoom(request)
   const columns = measureColumns(type, room.widthMm, least.widthMm)
   const needs = words.map(word => request.besideHeightMm(word, columns.besideMm) + ROW_PADDING_MM)
   const measure = { ...columns, heightMm: rowHeight(room.heightMm - takenMm, least.heightMm, needs) }
   const rows: Row[] = [
-    {
-      heightMm: headingRowMm,
-      tree: (
-        <div
-          style={{
-            display: 'flex',
-            width: '100%',
-            boxSizing: 'border-box',
-            height: '100%',
-            alignItems: 'flex-end',
-            paddingLeft: mm(measure.numberMm + measure.wordMm),
-          }}
-        >
-          {columnHeadings(measure.besideMm)}
-        </div>
-      ),
-    },
+    { heightMm: topRow.heightMm, tree: topRow.tree(measure) },
     ...words.map((word, index) =>
       wordRow(request, { word, number: index + 1, leastMm: needs[index]! }, measure),
     ),
@@ -75,11 +58,21 @@ export function wordListPages(request: WordListRequest): readonly Face[] {
   return flowPages({ heading, rows, room })
 }
 
-interface ColumnMeasure {
+const MOST_AIR_MM = 4
+
+/** Between the list and its key. */
+function airAboveKey({ listTextMm }: TypeScale): Row {
+  return { heightMm: Math.min(listTextMm, MOST_AIR_MM), tree: <div style={{ display: 'flex' }} /> }
+}
+
+export interface ColumnMeasure {
   readonly numberMm: number
   readonly wordMm: number
   readonly besideMm: number
 }
+
+/** Kept free, so that rows that share a page exactly are not held to be too high for it. */
+const ROUNDING_MM = 0.01
 
 interface RowMeasure extends ColumnMeasure {
   /** Of a row that needs no more. */
@@ -160,31 +153,34 @@ function wordRow(
   measure: RowMeasure,
 ): Row {
   const name = `word ${number}`
+  const heightMm = Math.max(measure.heightMm, leastMm)
+  const writing: ArtSlot = { kind: 'art', levelWith: name, draw: drawWritingLine }
   return {
-    heightMm: Math.max(measure.heightMm, leastMm),
+    heightMm,
     slots: {
       [name]: { ...listSlot(word, marked), maximumMm: measure.heightMm * 0.55 },
+      [`number ${number}`]: {
+        kind: 'text',
+        levelWith: name,
+        lines: [String(number)],
+        style: { sizeMm: type.listTextMm, color: '#595959' },
+      },
+      ...(beside === undefined ? { [`line ${number}`]: writing } : {}),
     },
     tree: (
       <div
         style={{ display: 'flex', width: '100%', height: '100%', alignItems: 'center', position: 'relative' }}
       >
-        <Rule />
-        <div
-          style={{
-            display: 'flex',
-            width: mm(measure.numberMm),
-            fontSize: mm(type.listTextMm),
-            lineHeight: 1.3,
-            color: '#595959',
-          }}
-        >
-          {String(number)}
-        </div>
+        {beside === undefined ? null : <Rule />}
+        <Slot name={`number ${number}`} style={{ width: mm(measure.numberMm), height: '100%' }} />
         <Slot name={name} style={{ width: mm(measure.wordMm), height: '100%' }} />
-        <div style={{ display: 'flex', width: mm(measure.besideMm), height: '100%', alignItems: 'center' }}>
-          {beside(word, measure.besideMm)}
-        </div>
+        {beside === undefined ? (
+          <Slot name={`line ${number}`} style={{ width: mm(measure.besideMm), height: '100%' }} />
+        ) : (
+          <div style={{ display: 'flex', width: mm(measure.besideMm), height: '100%', alignItems: 'center' }}>
+            {beside(word, measure.besideMm)}
+          </div>
+        )}
       </div>
     ),
   }

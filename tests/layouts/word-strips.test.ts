@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { marshWords, piecesOf, printItem } from './print-item.js'
+import { kindsOf, linesOn, marshWords, piecesOf, printItem } from './print-item.js'
 
 describe('word strips', () => {
   it('have one word each, marked, in one size', async () => {
@@ -27,6 +27,14 @@ describe('word strips', () => {
       expect(word.baselineMm + 0.25 * word.sizeMm).toBeLessThanOrEqual(topOfNumber)
       for (const mark of marks) expect(mark.yMm + mark.heightMm).toBeLessThanOrEqual(topOfNumber)
     }
+  })
+
+  it('have their answers on a page of their own', async () => {
+    const answers = async (task: string) =>
+      linesOn(await printItem(`{layout: word-strips, write: ${task}, words: [thrush, gnat]}`), 'answers')
+    expect(await answers('sounds')).toContain('1 | thrush | 4: th·r·u·sh')
+    expect(await answers('syllables')).toContain('2 | gnat | 1: gnat')
+    expect(kindsOf(await printItem('{layout: word-strips, write: word}'))).toEqual(['pieces', 'cover'])
   })
 
   it('have the whole strip for the word where nothing is to be written', async () => {

@@ -9,6 +9,7 @@ import type { Fit } from '../word/fit-words.js'
 import { drawWord, type WordArt } from '../word/word-art.js'
 import type { Face, WordSlot } from './face.js'
 import { type FaceFitting, type FittedFaces, fitFaces, type GroupFit, slotBox } from './fit-faces.js'
+import { levelWithWords } from './level-with-words.js'
 import { type SlotWord, slotWordFinder } from './slot-words.js'
 
 export type { GroupFit } from './fit-faces.js'
@@ -65,21 +66,25 @@ export function drawFitted<F extends Face>(
     const placed: PlacedArt[] = [{ art, xMm: 0, yMm: 0 }]
     for (const [name, slot] of Object.entries(face.slots)) {
       const box = slotBox(slots, name)
-      if (slot.kind === 'art') placed.push({ art: slot.draw(box), xMm: box.xMm, yMm: box.yMm })
+      if (slot.kind === 'art' && slot.levelWith === undefined)
+        placed.push({ art: slot.draw(box), xMm: box.xMm, yMm: box.yMm })
     }
     placed.push(...texts)
     const marks: PlacedMark[] = []
+    const baselines = new Map<string, number>()
     let mainWord: DrawnFace<F>['mainWord']
-    for (const { slot, box } of words) {
+    for (const { name, slot, box } of words) {
       const shown = show(slot)
       const fit = fits.get(slot.sizeGroup)!
       const word = drawn(shown, fit.sizeMm)
       const at = placeWord(word, fit, slot, box)
       placed.push({ art: word.art, ...at })
+      baselines.set(name, at.yMm + word.baselineMm)
       marks.push(...word.marks.map(mark => ({ ...mark, ...moveBox(mark, at.xMm, at.yMm) })))
       if (word.widenedEm > 0) widened.set(shown.word, word.widenedEm * fit.sizeMm)
       if (slot.sizeGroup === 'main') mainWord = { sizeMm: fit.sizeMm, xHeightMm: word.xHeightMm }
     }
+    placed.push(...levelWithWords({ face, slots, baselines, typeface: drawing.typeface }))
     const seen = placed.filter(({ art: { shapes, text } }) => shapes.length + text.length > 0)
     return { face, art: recolour(seen, face), marks, ...(mainWord === undefined ? {} : { mainWord }) }
   })

@@ -45,15 +45,23 @@ export interface WordSlot {
   readonly loweredMm?: number
 }
 
-/** Lines of text in the middle of the slot's height, broken to its width. */
-export interface TextSlot {
+/** What stands level with a word of the same face, named by its slot, wherever the word's size puts its baseline. */
+interface LevelWithWord {
+  readonly levelWith?: string
+}
+
+/** Lines of text in the middle of the slot's height, broken to its width; one line, on the baseline of a word. */
+export interface TextSlot extends LevelWithWord {
   readonly kind: 'text'
   readonly lines: readonly string[]
   readonly style: TextStyle
 }
 
-/** Something drawn to measure: a frame, a picture, a key sample. Its origin is the slot's top left corner. */
-export interface ArtSlot {
+/**
+ * Something drawn to measure: a frame, a picture, a key sample. Its origin is the slot's top left corner; beside a word
+ * its foot is on the word's baseline.
+ */
+export interface ArtSlot extends LevelWithWord {
   readonly kind: 'art'
   readonly draw: (room: Size) => Art
 }

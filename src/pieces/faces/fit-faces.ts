@@ -29,6 +29,7 @@ export interface GroupFit extends Fit {
 
 /** A word's slot and the room it has. */
 export interface FoundWord {
+  readonly name: string
   readonly slot: WordSlot
   readonly box: Box
 }
@@ -64,10 +65,10 @@ export async function fitFaces<F extends Face>(
   const fitted = faces.map((face, index): FittedFace<F> => {
     const { art, slots } = laidOut[index]!
     const words = Object.entries(face.slots).flatMap(([name, slot]): FoundWord[] =>
-      slot.kind === 'word' ? [{ slot, box: slotBox(slots, name) }] : [],
+      slot.kind === 'word' ? [{ name, slot, box: slotBox(slots, name) }] : [],
     )
     const texts = Object.entries(face.slots).flatMap(([name, slot]): PlacedArt[] =>
-      slot.kind === 'text' ? [drawText(slot, slotBox(slots, name))] : [],
+      slot.kind === 'text' && slot.levelWith === undefined ? [drawText(slot, slotBox(slots, name))] : [],
     )
     return { face, art, slots, words, texts }
   })

@@ -1,5 +1,6 @@
 import type { Size } from '../../geometry.js'
-import { mm } from '../faces/face.js'
+import { pathText, rectangle } from '../art/path-text.js'
+import { type Art, mm } from '../faces/face.js'
 
 /** Hairlines and boxes of a page, drawn as filled areas so that every format shows the same width. */
 
@@ -49,6 +50,12 @@ export function EmptyBox({
       <div style={{ display: 'flex', flexGrow: 1, backgroundColor: '#ffffff' }} />
     </div>
   )
+}
+
+/** A line to write on, at the foot of an art no higher than it. */
+export function drawWritingLine({ widthMm }: Size): Art {
+  const d = pathText(rectangle(0, 0, widthMm, HAIRLINE_MM))
+  return { widthMm, heightMm: HAIRLINE_MM, shapes: [{ kind: 'path', d, fill: '#737373' }], text: [] }
 }
 
 /** A line to write on. */
