@@ -43,7 +43,7 @@ describe('a word, studied', () => {
   test('a word that no dictionary holds is a guess and says so', () => {
     expect(study('blorp')).toMatchObject({ known: false, source: 'guess', soundCount: 4, phonemeCount: 5 })
     expect(study('q')).toMatchObject({ known: true })
-    expect(study('dragonfly')).toMatchObject({ known: false, source: 'guess', partsOfSpeech: ['noun'] })
+    expect(study('beeswax')).toMatchObject({ known: false, source: 'guess', partsOfSpeech: ['noun'] })
   })
 
   test('parts of speech that no source lists are guessed, the plural with them, and called a guess', () => {
@@ -59,7 +59,7 @@ describe('a word, studied', () => {
     })
     expect(study('blorfing', { partsOfSpeech: ['noun'] }).plural).toMatchObject({ form: 'blorfings' })
     expect(study('glark-ring').plural).not.toBeNull()
-    expect(study('dragonfly').partsOfSpeechGuessed).toBeUndefined()
+    expect(study('beeswax').partsOfSpeechGuessed).toBeUndefined()
     expect(study('reed').partsOfSpeechGuessed).toBeUndefined()
     expect(study("heron's")).toMatchObject({ partsOfSpeech: [], plural: null })
   })

@@ -7,7 +7,7 @@ import { gatherPartsOfSpeech } from '../parts-of-speech/gather.js'
 import { readSenses } from '../parts-of-speech/wordnet.js'
 import { likeAfterPrefix, likeItsBase, likeItsHalves, withWeakPrefix } from '../pronunciation/families.js'
 import { jointModelPath, writeJointModel } from '../pronunciation/joint-model-file.js'
-import { heteronyms } from '../pronunciation/listed-pronunciations.js'
+import { addedPronunciations, corrections, heteronyms } from '../pronunciation/listed-pronunciations.js'
 import { orderPronunciations } from '../pronunciation/order.js'
 import { trainJointModel } from '../pronunciation/train-joint-model.js'
 import type { LexiconEntry } from './entry.js'
@@ -36,7 +36,8 @@ const names = gatherNames({
 const family = { firstOf: (base: string) => (isBase(base) ? listed.get(base)?.[0] : undefined) }
 for (const inFamily of [withWeakPrefix, likeItsHalves, likeAfterPrefix]) {
   for (const [word, [first, ...rest]] of listed) {
-    if (first !== undefined) listed.set(word, [inFamily(word, first, family), ...rest])
+    if (first !== undefined && !corrections().has(word))
+      listed.set(word, [inFamily(word, first, family), ...rest])
   }
 }
 
@@ -62,21 +63,25 @@ writeFileSync(jointModelPath, writeJointModel(trainJointModel(lessons)))
 /** Also words without a listed pronunciation (cygnet, dragonfly): what else is known of them is kept. */
 function candidates(): readonly string[] {
   const others = [...heard.keys(), ...readSenses().keys()].filter(word => /^[a-z]{2,20}$/.test(word))
-  return [...new Set([...pronunciations.keys(), ...others])]
+  return [...new Set([...pronunciations.keys(), ...addedPronunciations().keys(), ...others])]
 }
 
 /** Fragments and names that speech alone knows are left out. */
 function isWord(word: string): boolean {
-  return pronunciations.has(word) || (partsOfSpeech.has(word) && !names.has(word))
+  return isSaid(word) || (partsOfSpeech.has(word) && !names.has(word))
+}
+
+function isSaid(word: string): boolean {
+  return pronunciations.has(word) || addedPronunciations().has(word)
 }
 
 function isBase(word: string): boolean {
   return !names.has(word) && familiarity(word) >= familiarBase
 }
 
-/** The one to teach first sounds like its base; a heteronym's stands in a table. */
+/** The one to teach first sounds like its base; what stands in a table stays. */
 function pronunciationsOf(word: string): readonly string[] {
   const [first, ...rest] = listed.get(word) ?? []
-  if (first === undefined || heteronyms().has(word)) return listed.get(word) ?? []
+  if (first === undefined || heteronyms().has(word) || corrections().has(word)) return listed.get(word) ?? []
   return [...new Set([likeItsBase(word, first, family), ...rest])]
 }

@@ -79,16 +79,21 @@ function edEnding(base: string): string {
 const noEndingS = /(?:ss|us|is)$/
 
 function withEnding(word: string, known: KnownWords): string | undefined {
-  for (const { letters, sounds, changesBase } of endings) {
-    if (!word.endsWith(letters) || (letters === 's' && noEndingS.test(word))) continue
-    const rest = word.slice(0, -letters.length)
-    const bases = changesBase ? [`${rest}e`, undoubled(rest), withY(rest), rest] : [rest]
-    // A base that the lexicon holds goes before one made of two words: lonely in lonelier, not lone and lie.
-    const said =
-      firstSaid(bases, base => saidAlone(base, known)) ?? firstSaid(bases, base => compound(base, known))
-    if (said !== undefined) return `${said} ${sounds(said)}`
+  // A base that the lexicon holds goes before one made of two words: lonely in lonelier, kitty in kitties, not kit and tie.
+  for (const saidOf of [saidAlone, compound]) {
+    for (const { letters, sounds, changesBase } of endings) {
+      if (!word.endsWith(letters) || (letters === 's' && noEndingS.test(word))) continue
+      const said = firstSaid(basesBefore(word.slice(0, -letters.length), changesBase), base =>
+        saidOf(base, known),
+      )
+      if (said !== undefined) return `${said} ${sounds(said)}`
+    }
   }
   return undefined
+}
+
+function basesBefore(rest: string, changesBase: boolean): readonly (string | undefined)[] {
+  return changesBase ? [`${rest}e`, undoubled(rest), withY(rest), withoutK(rest), rest] : [rest]
 }
 
 function firstSaid(
@@ -104,6 +109,11 @@ function firstSaid(
 
 function undoubled(rest: string): string | undefined {
   return rest.at(-1) === rest.at(-2) ? rest.slice(0, -1) : undefined
+}
+
+/** picnicking → picnic */
+function withoutK(rest: string): string | undefined {
+  return rest.endsWith('ck') ? rest.slice(0, -1) : undefined
 }
 
 function withY(rest: string): string | undefined {

@@ -30,7 +30,14 @@ export function likeItsBase(word: string, pronunciation: string, { firstOf }: Fa
   const agrees = known.every((sound, index) =>
     isNear(sound, sounds[index]!, sounds[index + 1] ?? known[index + 1] ?? ''),
   )
-  return agrees ? [...known, ...sounds.slice(known.length)].join(' ') : pronunciation
+  return agrees ? withEndingS([...known, ...sounds.slice(known.length)], known).join(' ') : pronunciation
+}
+
+/** coyotes with Z, as its base ends with a voice; popes with S. */
+function withEndingS(sounds: readonly string[], base: readonly string[]): readonly string[] {
+  const isS = sounds.length === base.length + 1 && /^[SZ]$/.test(sounds.at(-1)!)
+  if (!isS || /^(?:S|Z|SH|ZH|CH|JH)$/.test(base.at(-1)!)) return sounds
+  return [...base, /^(?:P|T|K|F|TH)$/.test(base.at(-1)!) ? 'S' : 'Z']
 }
 
 /** unexpected as expected: the tail with the sounds of the word that follows the prefix. */
@@ -87,11 +94,21 @@ function isSameVowel(first: string, second: string, following: string): boolean 
  */
 export function withWeakPrefix(word: string, pronunciation: string, { firstOf }: Family): string {
   const prefix = /^(?:re|pre|de|be|se|e)(?=[^aeiou])/.exec(word)?.[0]
-  if (prefix === undefined || !/^(?:(?:R|P R|D|B|S) )?IY0 [^AEIOU]/.test(pronunciation)) return pronunciation
+  if (
+    prefix === undefined ||
+    !/^(?:(?:R|P R|D|B|S) )?IY(?:0 [^AEIOU]|2 (?:[^AEIOU]\S* )+\S+1)/.test(pronunciation)
+  )
+    return pronunciation
   const base = word.slice(prefix.length)
-  const isLiving = firstOf(base) !== undefined && pronunciation.endsWith(` ${firstOf(base)}`)
+  const isLiving = firstOf(base) !== undefined && isSaidLike(pronunciation, firstOf(base)!)
   if (isLiving && !isInWordGroup(word, 'no prefix') && !hasWeakPrefix()(word)) return pronunciation
-  return pronunciation.replace('IY0', 'IH0')
+  return pronunciation.replace(/IY[02]/, 'IH0')
+}
+
+/** relocate has locate, though its second half is weaker. */
+function isSaidLike(pronunciation: string, base: string): boolean {
+  const level = (said: string) => said.replaceAll('2', '0')
+  return level(pronunciation).endsWith(` ${level(base)}`)
 }
 
 const hasWeakPrefix = lazily(() => wordList(wordsOf('pronunciation/weak-prefixes')))

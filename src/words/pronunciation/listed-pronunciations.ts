@@ -13,6 +13,11 @@ export const corrections: () => ReadonlyMap<string, string> = lazily(() =>
   pronunciationByWord('pronunciation/corrections'),
 )
 
+/** Of words that the dictionary lacks. */
+export const addedPronunciations: () => ReadonlyMap<string, string> = lazily(() =>
+  pronunciationByWord('pronunciation/added-words'),
+)
+
 /** Before the others that the dictionary has. */
 export const firstPronunciations: () => ReadonlyMap<string, string> = lazily(() =>
   pronunciationByWord('pronunciation/first-pronunciations'),

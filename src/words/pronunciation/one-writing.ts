@@ -69,12 +69,36 @@ export const writings: readonly Writing[] = [
     },
   },
   {
-    name: 'u before another vowel is UW, not AH W',
-    example: 'usually as usual',
+    name: 'u before another vowel is UW, not AH W, nor W after the sound of ch or zh',
+    example: 'usually as usual, visually as visual',
     write: (all, index) => {
       const { letters, said } = all[index]!
-      const weakW = letters === 'u' && said.at(-1) === 'W' && said.at(-2) === 'AH0'
-      return weakW ? [...said.slice(0, -2), 'UW0'] : undefined
+      if (letters !== 'u' || said.at(-1) !== 'W') return undefined
+      if (said.at(-2) === 'AH0') return [...said.slice(0, -2), 'UW0']
+      return /^(?:[CSZ]H|JH)$/.test(all[index - 1]?.said.at(-1) ?? '') ? ['UW0'] : undefined
+    },
+  },
+  {
+    name: 'a before rr has its short sound: spar·row, par·rot and mar·ry as ar·row, car·rot and car·ry',
+    example: 'sparrow with AE',
+    write: (all, index) => {
+      const { letters, said } = all[index]!
+      const isShort = letters === 'a' && all[index + 1]?.letters === 'rr' && /^EH\d$/.test(said.join(' '))
+      return isShort ? [said[0]!.replace('EH', 'AE')] : undefined
+    },
+  },
+  {
+    name: 'a weak er at the end or before a vowel has no stress of its own: catch·er, lib·er·al',
+    example: 'catcher with ER0',
+    write: (all, index) => {
+      const { letters, said } = all[index]!
+      const isEr = /^[aeiou]r$/.test(letters) && /^(?:ER2|AH0 R)$/.test(said.join(' '))
+      const followsStress = all.slice(0, index).some(spoken => spoken.said.some(sound => sound.endsWith('1')))
+      const after = all.slice(index + 1)
+      const isOpen =
+        after.every(spoken => /^[es]$/.test(spoken.letters)) ||
+        isVowel(after.flatMap(spoken => spoken.said)[0] ?? '')
+      return isEr && isOpen && followsStress ? ['ER0'] : undefined
     },
   },
 ]
@@ -89,7 +113,7 @@ export function inOneWriting(word: string, pronunciation: string): string {
 
 /** All but the weak vowels, which tell the preferences which variant was written with care. */
 export function withoutWavering(word: string, pronunciation: string): string {
-  if (!/ER0|AA\d|AH0 [WL]/.test(pronunciation)) return pronunciation
+  if (!/ER[02]|AA\d|AH0 [WLR]|EH\d R|[SZJC]H W/.test(pronunciation)) return pronunciation
   return rewritten(word, pronunciation, (all, index) =>
     writings.reduce<readonly string[]>((sounds, { write }) => write(all, index) ?? sounds, all[index]!.said),
   )

@@ -1,5 +1,5 @@
 import { alignWord } from '../alignment/graphemes.js'
-import { corrections, firstPronunciations, heteronyms } from './listed-pronunciations.js'
+import { addedPronunciations, corrections, firstPronunciations, heteronyms } from './listed-pronunciations.js'
 import { inOneWriting, withoutWavering, withWeakVowels } from './one-writing.js'
 import { countAgainst } from './preferences.js'
 
@@ -11,7 +11,7 @@ import { countAgainst } from './preferences.js'
  */
 export function orderPronunciations(word: string, listed: readonly string[]): readonly string[] {
   const written = (pronunciation: string) => inOneWriting(word, pronunciation)
-  const corrected = corrections().get(word)
+  const corrected = corrections().get(word) ?? addedPronunciations().get(word)
   if (corrected !== undefined) return [written(corrected)]
   const known = listedFirst(word).map(written)
   const variants = [...new Set(listed.map(pronunciation => withoutWavering(word, pronunciation)))]

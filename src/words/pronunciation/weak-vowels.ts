@@ -25,6 +25,10 @@ interface WeakVowel {
   readonly vowel: (place: Place) => 'AH' | 'IH' | 'EH' | undefined
 }
 
+/** Behind a weak e that is the last vowel, and behind one that -ly follows. */
+const endsInE = /^(?:ds?|s|sts?|ts?|ttes?|ss|cts?|d?ges?|th)$/
+const endsInELy = /^(?:d|st|t|ss|ct)l$|^ssn$/
+
 /** The first that has something to say decides. */
 export const weakVowels: readonly WeakVowel[] = [
   {
@@ -72,12 +76,10 @@ export const weakVowels: readonly WeakVowel[] = [
       letters === 'e' && isFirst && between !== '' && /^(?:|b|d|pr|r|s)$/.test(before) ? 'IH' : undefined,
   },
   {
-    name: '-ed, -es, -est, -et, -ess, -less, -ness, -ect, -ege with short i: want·ed, box·es, for·est, tar·get, use·less',
+    name: '-ed, -es, -est, -et, -ess, -less, -ness, -ect, -ege with short i: want·ed, box·es, for·est, tar·get, use·less, use·less·ly',
     example: 'pocket with IH',
     vowel: ({ letters, between, isLast }) =>
-      letters === 'e' && isLast && /^(?:ds?|s|sts?|ts?|ttes?|ss|cts?|d?ges?|th)$/.test(between)
-        ? 'IH'
-        : undefined,
+      letters === 'e' && (isLast ? endsInE : endsInELy).test(between) ? 'IH' : undefined,
   },
   {
     name: 'every other weak e is a schwa: o·pen, lev·el, mo·ment, se·ren·i·ty',

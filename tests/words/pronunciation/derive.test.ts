@@ -12,8 +12,9 @@ describe('a word that the lexicon lacks, from parts that it holds', () => {
     ['reed-bed', 'R IY1 D B EH1 D', 'part by part'],
     ['mudflat', 'M AH1 D F L AE2 T', 'two familiar words'],
     ['mudflats', 'M AH1 D F L AE2 T S', 'a plural of two familiar words'],
-    ['dragonfly', 'D R AE1 G AH0 N F L AY2', 'two familiar words'],
+    ['homeroom', 'HH OW1 M R UW2 M', 'two familiar words'],
     ['reedless', 'R IY1 D L IH0 S', 'an ending'],
+    ['frolicked', 'F R AA1 L IH0 K T', 'k after the c of its base'],
     ['squelchier', undefined, 'no base that the lexicon holds'],
     ['blorp', undefined, 'no part is known'],
   ])('%s is %s: %s', (word, pronunciation) => {

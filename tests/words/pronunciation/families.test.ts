@@ -37,6 +37,7 @@ describe('a word with an ending sounds like its base', () => {
     ['reporter', 'R IH0 P AO1 R T ER0', 'R IY0 P AO1 R T ER0'],
     ['narrowed', 'N EH1 R OW0 D', 'N AE1 R OW0 D'],
     ['rabbits', 'R AE1 B AH0 T S', 'R AE1 B IH0 T S'],
+    ['frogs', 'F R AA1 G S', 'F R AA1 G Z'],
   ])('%s: %s becomes %s', (word, listed, agreed) => {
     expect(inFamily(word, listed)).toBe(agreed)
   })
@@ -85,6 +86,8 @@ describe('prefixes', () => {
     ['report', 'R IY0 P AO1 R T', 'R IH0 P AO1 R T', 'as return: a listed look-alike'],
     ['remind', 'R IY0 M AY1 N D', 'R IH0 M AY1 N D', 'weak before mind, which is listed'],
     ['require', 'R IY0 K W AY1 R', 'R IH0 K W AY1 R', 'no word follows'],
+    ['require', 'R IY2 K W AY1 R', 'R IH0 K W AY1 R', 'a stress right before another is none'],
+    ['recollect', 'R IY2 K AH0 L EH1 K T', 'R IY2 K AH0 L EH1 K T', 'a stress of its own'],
     ['rewrite', 'R IY0 R AY1 T', 'R IY0 R AY1 T', 'a living prefix'],
   ])('%s: %s becomes %s, %s', (word, listed, expected) => {
     expect(withWeakPrefix(word, listed, family)).toBe(expected)

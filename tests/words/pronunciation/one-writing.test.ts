@@ -11,6 +11,9 @@ describe('sounds that the dictionary writes in two ways', () => {
     ['raw', 'R AA1', 'R AO1', 'as law'],
     ['falling', 'F AA1 L IH0 NG', 'F AO1 L IH0 NG', 'as fall'],
     ['wobbly', 'W AA1 B AH0 L IY0', 'W AA1 B L IY0', 'wob·bly'],
+    ['sparrow', 'S P EH1 R OW0', 'S P AE1 R OW0', 'as arrow'],
+    ['catcher', 'K AE1 CH ER2', 'K AE1 CH ER0', 'as pitcher'],
+    ['visually', 'V IH1 ZH W AH0 L IY0', 'V IH1 ZH UW0 AH0 L IY0', 'as visual'],
     ['usually', 'Y UW1 ZH AH0 W AH0 L IY0', 'Y UW1 ZH UW0 AH0 L IY0', 'as usual'],
   ])('%s: %s becomes %s', (word, listed, written, why) => {
     expect(inOneWriting(word, listed), why).toBe(written)
@@ -25,6 +28,8 @@ describe('sounds that the dictionary writes in two ways', () => {
     ['liar', 'L AY1 ER0', 'its a is written'],
     ['wallet', 'W AA1 L IH0 T', 'a after w'],
     ['palm', 'P AA1 M', 'a before lm'],
+    ['larkspur', 'L AA1 R K S P ER2', 'lark and spur'],
+    ['vary', 'V EH1 R IY0', 'one r'],
     ['tear', 'T EH1 R', 'another vowel'],
   ])('%s: %s stays, %s', (word, listed) => {
     expect(inOneWriting(word, listed)).toBe(listed)
