@@ -124,6 +124,8 @@ export interface PieceLayout<O = unknown> extends PieceLayoutBasics<O>, FacesTog
 /** A layout of whole pages without loose pieces. */
 export interface PageLayout<O = unknown> extends LayoutBasics {
   readonly kind: 'pages'
+  /** It holds the key alone: where the words show no mark, there is nothing to print. */
+  readonly isKey?: true
   readonly pages: (request: LayoutRequest<O>, room: Size) => readonly PageFace[]
 }
 

@@ -1,13 +1,23 @@
+import type { SoundShape } from '../src/pieces/marks/sound-marks.js'
 import { choice, type OptionsOf } from '../src/plan/values/options.js'
 import type { ShownWithWords } from './layout.js'
 
 /** What a layout may show with its words beside the marks of the plan. */
 export const wordOptions = {
-  sounds: choice(['none', 'dots'], 'none'),
+  sounds: choice(['none', 'bars', 'dots', 'boxes'], 'none', { yes: 'bars', no: 'none' }),
   syllables: choice(['none', 'breaks'], 'none'),
+}
+
+const shapes: Readonly<Record<Exclude<OptionsOf<typeof wordOptions>['sounds'], 'none'>, SoundShape>> = {
+  bars: 'bar',
+  dots: 'dot',
+  boxes: 'box',
 }
 
 /** The same for the slots of its words. */
 export function shownWithWords({ sounds, syllables }: OptionsOf<typeof wordOptions>): ShownWithWords {
-  return { soundMarks: sounds === 'dots', syllableBreaks: syllables === 'breaks' }
+  return {
+    ...(sounds === 'none' ? {} : { soundMarks: shapes[sounds] }),
+    syllableBreaks: syllables === 'breaks',
+  }
 }

@@ -20,6 +20,7 @@ export const key = defineLayout({
     'what each mark means: a page for the wall, or several small ones for the desk; only the marks that the words use',
   options: { for: choice(['wall', 'desk'], 'wall') },
   marks: 'all',
+  isKey: true,
   pages: (request, room) => (request.options.for === 'wall' ? wallKey : deskKeys)(request, room),
 })
 

@@ -6,9 +6,9 @@ import { drawKeySample } from '../../src/pieces/marks/key-sample.js'
 import { type KeyRequest, roomForTag } from '../../src/pieces/parts/key-rows.js'
 import {
   breakLines,
-  breakLinesWithin,
   linesHeight,
   type TextStyle,
+  wholeWordsWithin,
 } from '../../src/pieces/text/break-lines.js'
 import { Lines } from '../../src/pieces/text/lines.js'
 import { wordRules } from '../../src/pieces/text/type-scale.js'
@@ -24,9 +24,9 @@ export interface LargeKey {
 
 /** Shares of the sample's em. */
 const LABEL = 0.48
-const EXAMPLES = 0.38
+const EXAMPLES = 0.34
 /** Between the samples and their names. */
-const GAP_MM = 8
+const GAP_MM = 6
 /** The samples take no more of the width. */
 export const SAMPLE_SHARE = 0.4
 
@@ -43,24 +43,36 @@ export function largeKeyRows(request: KeyRequest, key: LargeKey): readonly Row[]
 
 function largeKeyRow(
   { typeface, type, measure }: KeyRequest,
-  { mark, letters, label, examples }: KeyEntry,
+  { mark, letters, label, says, examples }: KeyEntry,
   { widthMm, sampleMm, boxMm, prefix = '' }: LargeKey & { readonly boxMm: number },
 ): Row {
   const name = `${prefix}key ${mark.index}`
   const labelStyle: TextStyle = { sizeMm: Math.max(type.textMm, sampleMm * LABEL), weight: 700 }
-  const exampleStyle: TextStyle = { sizeMm: Math.max(type.textMm, sampleMm * EXAMPLES), color: '#333333' }
+  const exampleStyle: TextStyle = { sizeMm: Math.max(type.textMm, sampleMm * EXAMPLES), color: '#595959' }
   const room = { widthMm: widthMm - boxMm - GAP_MM, maximum: 2 }
   const labelLines = breakLines(label, room.widthMm, labelStyle, measure)
-  const exampleLines = breakLinesWithin(examples.join(', '), room, exampleStyle, measure)
+  const saysStyle: TextStyle = { sizeMm: exampleStyle.sizeMm }
+  const saysLines = says === undefined ? [] : breakLines(says, room.widthMm, saysStyle, measure)
+  const exampleLines = wholeWordsWithin(examples, room, exampleStyle, measure)
   const textMm =
-    linesHeight(labelLines.length, labelStyle.sizeMm) + linesHeight(exampleLines.length, exampleStyle.sizeMm)
+    linesHeight(labelLines.length, labelStyle.sizeMm) +
+    linesHeight(saysLines.length, saysStyle.sizeMm) +
+    linesHeight(exampleLines.length, exampleStyle.sizeMm)
   return {
-    heightMm: Math.max(sampleMm * (2 + roomForTag(type, [mark])), textMm + sampleMm * 0.5),
+    heightMm: Math.max(sampleMm * (2 + roomForTag(type, [mark])), textMm + sampleMm * 0.3),
     slots: {
       [name]: {
         kind: 'art',
         draw: slot =>
-          drawKeySample({ typeface, mark, letters, sizeMm: sampleMm, room: slot, ...wordRules(type) }),
+          drawKeySample({
+            typeface,
+            mark,
+            letters,
+            sizeMm: sampleMm,
+            room: slot,
+            at: 'right',
+            ...wordRules(type),
+          }),
       },
     },
     tree: (
@@ -68,6 +80,7 @@ function largeKeyRow(
         <Slot name={name} style={{ width: mm(boxMm), height: '100%' }} />
         <div style={{ display: 'flex', flexDirection: 'column', marginLeft: mm(GAP_MM) }}>
           <Lines lines={labelLines} style={labelStyle} />
+          <Lines lines={saysLines} style={saysStyle} />
           <Lines lines={exampleLines} style={exampleStyle} />
         </div>
       </div>

@@ -1,6 +1,7 @@
 import type { JSXNode } from 'satori/jsx'
 import type { Size } from '../../src/geometry.js'
 import { type ArtSlot, type Face, mm, type WordSlot } from '../../src/pieces/faces/face.js'
+import { cornerTagsOf } from '../../src/pieces/faces/fit-faces.js'
 import {
   flowPages,
   type Heading,
@@ -14,6 +15,7 @@ import type { StyledMark } from '../../src/pieces/marks/styled-mark.js'
 import { drawWritingLine, Rule } from '../../src/pieces/parts/rules.js'
 import { type TypeScale, wordRules } from '../../src/pieces/text/type-scale.js'
 import type { Typeface } from '../../src/pieces/typeface/typeface.js'
+import { cornerRoom } from '../../src/pieces/word/corner-tags.js'
 import { measureWord } from '../../src/pieces/word/word-art.js'
 import type { Word } from '../../src/words/word.js'
 import type { LayoutRequest } from '../layout.js'
@@ -91,14 +93,13 @@ const MOST_FOR_WORDS = 0.6
 /** What the words need with their marks at the smallest size that may be printed, on one baseline. */
 function leastRoom({ words, marks, typeface, type }: WordListRequest): Size {
   const show = slotWordFinder(marks)
-  const measures = words.map(word =>
-    measureWord({
-      typeface,
-      sizeMm: type.wordMinimumMm,
-      ...show(listSlot(word, true)),
-      ...wordRules(type),
-    }),
-  )
+  const measures = words.map(word => {
+    const slot = listSlot(word, true)
+    const shown = show(slot)
+    const measure = measureWord({ typeface, sizeMm: type.wordMinimumMm, ...shown, ...wordRules(type) })
+    const tags = cornerRoom(cornerTagsOf(shown, slot, LEAST_ROW_MM, { typeface, type }))
+    return { ...measure, widthMm: measure.widthMm + (tags?.widthMm ?? 0) }
+  })
   const most = (of: (measure: (typeof measures)[number]) => number) => Math.max(0, ...measures.map(of))
   // A hair more than that, because boxes are laid out in whole twentieths of a millimetre.
   const around = 2 * WORD_PADDING_MM + 0.1

@@ -136,7 +136,8 @@ async function planToMatch(
   const read = studyPlanFile({ planFile })
   if (!read.ok) return read
   const { plan } = read.value
-  const marks = plan.marks.map(({ target }) => target)
+  // What a word is as a whole is no spelling to look for.
+  const marks = plan.marks.flatMap(({ target }) => (target.kind === 'word' ? [] : [target]))
   if (marks.length === 0 && patterns.length === 0 && letters === undefined) {
     const advice = 'Give the plan marks:, or name beside it what to look for, such as --pattern vowel-team.'
     return fail(errorAt({ file: planFile }, 'the plan marks nothing to look for', advice))

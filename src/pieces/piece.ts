@@ -63,6 +63,8 @@ export interface PlacedMark extends Box {
   readonly end: number
   readonly line?: string
   readonly outline?: string
+  /** The small letters beside it, or in the corner of a whole word's room. */
+  readonly tag?: string
   readonly color?: string
 }
 

@@ -5,6 +5,7 @@ import { lineStyles, outlineStyles } from '../pieces/marks/styles.js'
 import { borderNames } from '../pieces/parts/card-border.js'
 import type { Vocabulary } from '../plan/vocabulary.js'
 import { papers } from '../sheets/papers.js'
+import { pluralRuleNames } from '../words/endings/plural-rule-names.js'
 import { patterns } from '../words/patterns/index.js'
 
 /** Every name that a plan may use, gathered from the stages that know them. */
@@ -17,5 +18,6 @@ export function planVocabulary(): Vocabulary {
     lines: lineStyles.map(style => style.name),
     borders: borderNames,
     outlines: outlineStyles.map(style => style.name),
+    plurals: pluralRuleNames,
   }
 }

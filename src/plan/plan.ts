@@ -114,7 +114,7 @@ export type TaughtEntry =
   /** Letters of a sound or a blend, or a whole word, lower case; a low line stands for the letters between: `a_e`. */
   | { readonly kind: 'letters'; readonly letters: string; readonly asIn?: string; readonly place: Place }
 
-/** What a mark stands on: the letters of a named pattern, or exact letters. */
+/** What a mark stands on: the letters of a named pattern, exact letters, or whole words. */
 export type MarkTarget =
   | {
       readonly kind: 'pattern'
@@ -125,6 +125,14 @@ export type MarkTarget =
     }
   /** Letters in lower case; a low line stands for a single letter or team between: `a_e`. */
   | { readonly kind: 'letters'; readonly letters: string; readonly place?: MarkPlace }
+  /** Every word of which this is so: that it is a noun, has 4 sounds. */
+  | { readonly kind: 'word'; readonly feature: WordFeature; readonly value: string }
+
+/** What stands on letters, of a pattern or exact ones. */
+export type LetterTarget = Exclude<MarkTarget, { readonly kind: 'word' }>
+
+/** By the key that a plan names it with. */
+export type WordFeature = 'part of speech' | 'plural' | 'sounds' | 'syllables'
 
 export type MarkPlace = 'beginning' | 'middle' | 'end'
 
@@ -139,10 +147,12 @@ export interface PlanMark {
   readonly color?: string
   /** The teacher's own words for the key. */
   readonly label?: string
-  /** One to three characters, printed beside the mark. */
+  /** One to three characters, printed beside the mark; of a whole word's mark in the corner. */
   readonly tag?: string
   /** What a line does at a descender: hang below it (`clear`) or leave a gap for it (`break`). */
   readonly descenders?: 'clear' | 'break'
+  /** What joins the two ends of a split pattern (a_e): straight with square corners, or a curve. */
+  readonly link?: 'bracket' | 'arc'
 }
 
 export interface PlanGroup {

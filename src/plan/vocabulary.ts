@@ -11,6 +11,8 @@ export interface Vocabulary {
   /** Lines around a card; `none` is always known. */
   readonly borders: readonly string[]
   readonly outlines: readonly string[]
+  /** Rules for plurals, as a mark names them. */
+  readonly plurals: readonly string[]
 }
 
 export interface LayoutVocabulary {

@@ -12,7 +12,7 @@ interface Examples {
 /** What tests of every layout print of each; a layout without an entry is printed plain. */
 export const examples: Readonly<Record<string, Examples>> = {
   'word-cards': {
-    keys: ['', 'back: answer, border: double round, key: strip', 'sounds: dots, syllables: breaks'],
+    keys: ['', 'back: answer, border: double round, key: strip', 'sounds: yes, syllables: breaks'],
   },
   'open-sort': { keys: ['', 'border: dashed'] },
   'closed-sort': { keys: ['sort: how the plural is made'] },

@@ -25,7 +25,7 @@ const boards = defineLayout({
   options,
   perSheet,
   perSheetLarge: perSheet,
-  shownWithWords: ({ write }) => ({ soundMarks: write === 'sounds' }),
+  shownWithWords: ({ write }) => (write === 'sounds' ? { soundMarks: 'bar' } : {}),
   set: request => {
     const count: number = request.options.boards
     // @ts-expect-error The option is called boards.
@@ -117,7 +117,7 @@ function helperOfAll(request: LayoutRequest): unknown {
 describe('the options of a layout', () => {
   it('reach its functions as its readers give them', () => {
     expect(boards.shownWithWords({ boards: 4, grid: undefined, write: 'sounds' })).toEqual({
-      soundMarks: true,
+      soundMarks: 'bar',
     })
   })
 

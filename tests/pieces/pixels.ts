@@ -148,3 +148,41 @@ export function spillMm(art: {
     mm(rows.last + 1) - (marginMm + art.heightMm),
   )
 }
+
+/**
+ * The least white in mm between ink of `a` and ink of `b` (half covered or more), as the crow flies; what lies farther
+ * apart than `mostMm` is given as that.
+ */
+export function whiteBetweenMm(a: Coverage, b: Coverage, mostMm: number, dpi = 300): number {
+  const pixelMm = 25.4 / dpi
+  const reach = Math.ceil(mostMm / pixelMm)
+  const { width, height, values } = a
+  let least = mostMm
+  for (let y = 0; y < height; y++)
+    for (let x = 0; x < width; x++) {
+      if (values[y * width + x]! < 128) continue
+      for (let row = Math.max(0, y - reach); row <= Math.min(height - 1, y + reach); row++)
+        for (let column = Math.max(0, x - reach); column <= Math.min(width - 1, x + reach); column++)
+          if (b.values[row * width + column]! >= 128)
+            least = Math.min(least, (Math.hypot(row - y, column - x) - 1) * pixelMm)
+    }
+  return least
+}
+
+/** The widest run of white in mm between ink in any row or column. */
+export function widestWhiteMm(coverage: Coverage, dpi = 300): number {
+  const { width, height, values } = coverage
+  const inked = (x: number, y: number): boolean => values[y * width + x]! >= 128
+  const widest = (length: number, at: (index: number) => boolean): number => {
+    let [last, most] = [-1, 0]
+    for (let index = 0; index < length; index++) {
+      if (!at(index)) continue
+      if (last >= 0) most = Math.max(most, index - last - 1)
+      last = index
+    }
+    return most
+  }
+  const inRows = Array.from({ length: height }, (_, y) => widest(width, x => inked(x, y)))
+  const inColumns = Array.from({ length: width }, (_, x) => widest(height, y => inked(x, y)))
+  return (Math.max(...inRows, ...inColumns) * 25.4) / dpi
+}

@@ -28,4 +28,5 @@ export const vocabulary: Vocabulary = {
   lines: ['single', 'double', 'dashed', 'dotted', 'wavy', 'thick'],
   borders: ['single', 'double', 'dashed', 'dotted', 'wavy', 'thick', 'dashed-round'],
   outlines: ['box', 'rounded', 'oval', 'hexagon'],
+  plurals: ['add s', 'add es', 'y to i', 'y to i, add es'],
 }

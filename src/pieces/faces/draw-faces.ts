@@ -5,10 +5,18 @@ import type { Outcome } from '../../problems.js'
 import { recolourer } from '../art/recolour.js'
 import type { PlacedArt, PlacedMark } from '../piece.js'
 import { wordRules } from '../text/type-scale.js'
+import { type CornerTags, drawCornerTags } from '../word/corner-tags.js'
 import type { Fit } from '../word/fit-words.js'
 import { drawWord, type WordArt } from '../word/word-art.js'
 import type { Face, WordSlot } from './face.js'
-import { type FaceFitting, type FittedFaces, fitFaces, type GroupFit, slotBox } from './fit-faces.js'
+import {
+  cornerTagsOf,
+  type FaceFitting,
+  type FittedFaces,
+  fitFaces,
+  type GroupFit,
+  slotBox,
+} from './fit-faces.js'
 import { levelWithWords } from './level-with-words.js'
 import { type SlotWord, slotWordFinder } from './slot-words.js'
 
@@ -58,6 +66,7 @@ export function drawFitted<F extends Face>(
   drawing: FaceDrawing,
 ): DrawnFaces<F> {
   const drawn = wordDrawer(drawing)
+  const tagsFor = cornerDrawer(drawing)
   // Found again: the marks may have other colours than when the sizes were found.
   const show = slotWordFinder(drawing.marks)
   const recolour = recolourer(drawing.contrast)
@@ -81,6 +90,12 @@ export function drawFitted<F extends Face>(
       placed.push({ art: word.art, ...at })
       baselines.set(name, at.yMm + word.baselineMm)
       marks.push(...word.marks.map(mark => ({ ...mark, ...moveBox(mark, at.xMm, at.yMm) })))
+      const corner = tagsFor(shown, slot, box)
+      if (corner !== undefined) {
+        const tagsAt = placeCorner(corner, slot, box, { ...at, widthMm: word.art.widthMm })
+        placed.push({ art: corner.art, ...tagsAt })
+        marks.push(...corner.marks.map(mark => ({ ...mark, ...moveBox(mark, tagsAt.xMm, tagsAt.yMm) })))
+      }
       if (word.widenedEm > 0) widened.set(shown.word, word.widenedEm * fit.sizeMm)
       if (slot.sizeGroup === 'main') mainWord = { sizeMm: fit.sizeMm, xHeightMm: word.xHeightMm }
     }
@@ -106,6 +121,32 @@ function wordDrawer({ typeface, type }: FaceDrawing) {
     return art
   }
 }
+
+/** Draws the tags in a word's corner once for all slots alike. */
+function cornerDrawer(drawing: FaceDrawing) {
+  const known = new Map<string, CornerTags | undefined>()
+  return (shown: SlotWord, slot: WordSlot, box: Box): CornerTags | undefined => {
+    const roomHeightMm = box.heightMm - 2 * slot.paddingMm
+    const name = `${shown.key} ${slot.align} ${roomHeightMm.toFixed(2)}`
+    if (!known.has(name)) known.set(name, drawCornerTags(cornerTagsOf(shown, slot, roomHeightMm, drawing)))
+    return known.get(name)
+  }
+}
+
+/** In the upper right corner of the slot; beside a word that stands at the left, level with the top of its ink. */
+function placeCorner(
+  { art }: CornerTags,
+  { align, paddingMm }: WordSlot,
+  box: Box,
+  word: { readonly xMm: number; readonly yMm: number; readonly widthMm: number },
+): { readonly xMm: number; readonly yMm: number } {
+  const rightMm = box.xMm + box.widthMm - paddingMm - art.widthMm
+  if (align === 'centre') return { xMm: rightMm, yMm: box.yMm + paddingMm }
+  return { xMm: Math.min(rightMm, word.xMm + word.widthMm + BESIDE_MM), yMm: word.yMm }
+}
+
+/** Between a word in a list and its tags. */
+const BESIDE_MM = 1.2
 
 /**
  * Centred by its letters (or set to the left), on a baseline that all words of the set share: their letters, not

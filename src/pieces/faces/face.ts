@@ -7,6 +7,7 @@ import type { JSXNode } from 'satori/jsx'
 import type { Box, Size } from '../../geometry.js'
 import type { Card, CardKind } from '../../sets/card-set.js'
 import type { Word } from '../../words/word.js'
+import type { SoundShape } from '../marks/sound-marks.js'
 import type { Art, PlacedMark } from '../piece.js'
 import type { TextStyle } from '../text/break-lines.js'
 
@@ -28,8 +29,8 @@ export interface WordSlot {
   readonly marked: boolean
   /** Sized as if it were marked, so that an unmarked copy matches its marked one. */
   readonly sizedAsMarked?: boolean
-  /** Dots and dashes for its sounds under the letters. */
-  readonly soundMarks?: boolean
+  /** What shows its sounds under the letters. */
+  readonly soundMarks?: SoundShape
   /** A raised dot where a new syllable begins. */
   readonly syllableBreaks?: boolean
   readonly sizeGroup: string

@@ -5,6 +5,7 @@ import type { StyledMark } from '../marks/styled-mark.js'
 import type { PlacedArt } from '../piece.js'
 import { type TypeScale, wordRules } from '../text/type-scale.js'
 import type { Typeface } from '../typeface/typeface.js'
+import { type CornerTagRequest, cornerRoom } from '../word/corner-tags.js'
 import { type Fit, fitWords, type NoFit, type WordInRoom } from '../word/fit-words.js'
 import type { Face, LaidOutFace, WordSlot } from './face.js'
 import { textDrawer, textOffFace } from './face-texts.js'
@@ -109,7 +110,9 @@ function fitGroups(
       const room = { widthMm: box.widthMm - 2 * slot.paddingMm, heightMm: box.heightMm - 2 * slot.paddingMm }
       const shown = show({ ...slot, marked: slot.marked || slot.sizedAsMarked === true })
       const key = `${shown.key} ${room.widthMm.toFixed(2)} ${room.heightMm.toFixed(2)}`
-      if (!words.has(key)) words.set(key, { ...shown, room })
+      if (words.has(key)) continue
+      const corner = cornerRoom(cornerTagsOf(shown, slot, room.heightMm, { typeface, type }))
+      words.set(key, { ...shown, room, ...(corner === undefined ? {} : { corner }) })
     }
     const fit = fitWords({
       typeface,
@@ -122,6 +125,16 @@ function fitGroups(
     else problems.push(noFitProblem(fit, type, place))
   }
   return problems.length > 0 ? failWith(problems) : succeed(fits)
+}
+
+/** What stands in the corner of a word's slot. */
+export function cornerTagsOf(
+  { word, tags }: SlotWord,
+  { align }: WordSlot,
+  roomHeightMm: number,
+  { typeface, type }: Pick<FaceFitting, 'typeface' | 'type'>,
+): CornerTagRequest {
+  return { typeface, word, tags, align, roomHeightMm, ...wordRules(type) }
 }
 
 function isFit(fit: Fit | NoFit): fit is Fit {

@@ -9,6 +9,8 @@ export interface SlotWord {
   readonly word: string
   readonly spans: readonly MarkSpan[]
   readonly syllableBreaks: readonly number[]
+  /** Whole words' marks that stand as tags in the corner of its room. */
+  readonly tags: readonly MarkSpan[]
   /** Equal for slots that show the word alike. */
   readonly key: string
 }
@@ -17,18 +19,29 @@ export interface SlotWord {
 export function slotWordFinder(marks: readonly StyledMark[]): (slot: WordSlot) => SlotWord {
   const known = new Map<Word, Map<string, SlotWord>>()
   return slot => {
-    const { word, marked, soundMarks = false, syllableBreaks = false } = slot
+    const { word, marked, soundMarks, syllableBreaks = false } = slot
     const shown = `${marked} ${soundMarks} ${syllableBreaks}`
     const ofWord = known.get(word) ?? new Map<string, SlotWord>()
     known.set(word, ofWord)
     const found = ofWord.get(shown) ?? {
+      ...marksShown(slot, marks),
       word: word.text,
-      spans: [...(soundMarks ? soundSpans(word) : []), ...(marked ? targetsOf(word, marks) : [])],
       syllableBreaks: syllableBreaks ? syllableStarts(word) : [],
       key: `${word.text} ${shown} ${known.size}`,
     }
     ofWord.set(shown, found)
     return found
+  }
+}
+
+function marksShown(
+  { word, marked, soundMarks }: WordSlot,
+  marks: readonly StyledMark[],
+): Pick<SlotWord, 'spans' | 'tags'> {
+  const spans = marked ? targetsOf(word, marks) : []
+  return {
+    spans: [...(soundMarks === undefined ? [] : soundSpans(word, soundMarks)), ...spans],
+    tags: spans.filter(({ mark }) => mark.mark.target.kind === 'word' && mark.tag !== undefined),
   }
 }
 

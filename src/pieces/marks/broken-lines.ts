@@ -4,8 +4,7 @@ import { finestStrokeMm } from './ink-rules.js'
 import type { LineStyle } from './line-style.js'
 
 /** Lengths in strokes. */
-const dashLength = 4
-const dashGap = 3
+const dashLength = 3.2
 const dotWidth = 2
 const dotGap = 1.6
 
@@ -16,7 +15,7 @@ export const dashedLine: LineStyle = {
   heightMm: ink => 1.25 * ink.strokeMm,
   shortestMm: ink => 4 * ink.strokeMm + ink.gapMm,
   draw: ({ left, top, right, bottom }, ink) => {
-    const gap = Math.max(ink.gapMm, dashGap * ink.strokeMm)
+    const gap = ink.insideMm
     const count = Math.max(2, Math.round((right - left + gap) / (dashLength * ink.strokeMm + gap)))
     // A short line keeps two dashes by giving up white before it gives up ink.
     const width = right - left
@@ -37,16 +36,18 @@ export const dottedLine: LineStyle = {
   shortestMm: ink => 2 * dotWidth * ink.strokeMm + ink.gapMm,
   draw: ({ left, top, right, bottom }, ink) => {
     const width = right - left
-    const twoDots = (width - ink.gapMm) / 2
-    // Under a narrow letter two smaller dots still read as a row; one dot is the last resort.
-    const dot = twoDots < finestStrokeMm ? bottom - top : Math.min(bottom - top, twoDots)
+    const full = bottom - top
     const gap = Math.max(ink.gapMm, dotGap * ink.strokeMm)
-    const most = Math.floor((width - dot + 1e-9) / (dot + ink.gapMm))
-    const steps = Math.min(most, Math.max(1, Math.round((width - dot) / (dot + gap))))
-    const first = steps === 0 ? (left + right) / 2 : left + dot / 2
-    const step = steps === 0 ? 0 : (width - dot) / steps
-    return Array.from({ length: steps + 1 }, (_, index) => ({
-      commands: disc(first + index * step, (top + bottom) / 2, dot / 2),
+    // One dot more rather than wider gaps: the dots give up some of their width.
+    const gaps = Math.max(1, Math.ceil((width - full) / (full + gap) - 1e-9))
+    const roomy = (width - gaps * gap) / (gaps + 1)
+    const dot = Math.min(full, roomy < finestStrokeMm ? (width - gaps * ink.gapMm) / (gaps + 1) : roomy)
+    const y = (top + bottom) / 2
+    // Under a narrow letter two smaller dots still read as a row; one dot is the last resort.
+    if (dot < finestStrokeMm) return [{ commands: disc((left + right) / 2, y, full / 2) }]
+    const step = (width - dot) / gaps
+    return Array.from({ length: gaps + 1 }, (_, index) => ({
+      commands: disc(left + dot / 2 + index * step, y, dot / 2),
     }))
   },
 }

@@ -1,20 +1,36 @@
 import type { MarkPlace, MarkTarget } from '../../plan/plan.js'
 import { digraphsInBlends } from '../../words/patterns/inside-blends.js'
 import type { Finding, Word } from '../../words/word.js'
+import { silentWithin } from './silent-within.js'
 import type { LetterRange, MarkSpan, StyledMark } from './styled-mark.js'
+import { lineStyle } from './styles.js'
+import { showsFeature } from './word-features.js'
 
 /** Where each mark stands on the word, in the order of the marks, then left to right. */
 export function targetsOf(word: Word, marks: readonly StyledMark[]): readonly MarkSpan[] {
   return marks.flatMap(mark => {
     const { target } = mark.mark
+    if (target.kind === 'word') return showsFeature(word, target) ? [wholeWord(word, mark)] : []
     const found =
       target.kind === 'pattern'
         ? findingsOf(word, target).map(rangesOfFinding)
         : rangesOfLetters(word.text, target.letters)
     return found
       .filter(ranges => standsAt(ranges, word.text.length, target.place))
-      .map(ranges => ({ mark, ranges }))
+      .flatMap(ranges => spansOf(word, mark, ranges))
   })
+}
+
+function wholeWord({ text }: Word, mark: StyledMark): MarkSpan {
+  return { mark, ranges: [{ start: 0, end: text.length }] }
+}
+
+/** A line through letters crosses those alone that say nothing: without an outline, the mark stands on these. */
+function spansOf(word: Word, mark: StyledMark, ranges: Ranges): readonly MarkSpan[] {
+  if (mark.line === undefined || lineStyle(mark.line).stands === 'under') return [{ mark, ranges }]
+  const struck = silentWithin(word, ranges)
+  if (mark.outline !== undefined) return [{ mark, ranges, struck }]
+  return struck.map(range => ({ mark, ranges: [range], struck: [range], team: ranges }))
 }
 
 type PatternTarget = Extract<MarkTarget, { readonly kind: 'pattern' }>

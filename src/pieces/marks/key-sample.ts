@@ -1,9 +1,11 @@
 import type { Size } from '../../geometry.js'
+import { silentInTeam } from '../../words/patterns/silent-letters.js'
 import { moveArt } from '../art/move-art.js'
+import { pathText, rectangle } from '../art/path-text.js'
 import type { Art } from '../piece.js'
 import type { Typeface } from '../typeface/typeface.js'
 import { drawWord, type WordArt } from '../word/word-art.js'
-import type { MarkSpan, StyledMark } from './styled-mark.js'
+import type { LetterRange, MarkSpan, StyledMark } from './styled-mark.js'
 
 export interface KeySampleRequest {
   readonly typeface: Typeface
@@ -12,8 +14,10 @@ export interface KeySampleRequest {
   readonly letters: string
   /** The em; smaller where the room asks for it. */
   readonly sizeMm: number
-  /** The sample stands in its middle, at its left edge. */
+  /** The sample stands in the middle of its height. */
   readonly room: Size
+  /** At which edge of its room: the left one where left out. */
+  readonly at?: 'left' | 'right'
   readonly color?: string
   readonly large?: boolean
   /** No tag may be smaller. */
@@ -23,26 +27,83 @@ export interface KeySampleRequest {
 /** The mark on sample letters, as large as `room`. */
 export function drawKeySample(request: KeySampleRequest): Art {
   const { room } = request
+  if (isCornerTag(request.mark)) return drawTagSample(request)
   let sample = drawSample(request, request.sizeMm)
   const fit = Math.min(room.widthMm / sample.art.widthMm, room.heightMm / sample.art.heightMm)
   // Strokes have a least width, so a smaller sample is drawn anew; the margin covers what does not shrink with it.
   if (fit < 1) sample = drawSample(request, request.sizeMm * fit * 0.95)
-  const top = (room.heightMm - sample.art.heightMm) / 2
-  return moveArt(sample.art, 0, top, room)
+  return inRoom(sample.art, request)
+}
+
+/** A whole word's mark that is no more than a tag in the corner. */
+export function isCornerTag({ mark, line, outline }: StyledMark): boolean {
+  return mark.target.kind === 'word' && line === undefined && outline === undefined
+}
+
+/** The corner of a card with the tag in it, in ems of the sample. */
+const card = { widthEm: 1.7, heightEm: 1.15, tagEm: 0.62, insetEm: 0.22 }
+
+function drawTagSample(request: KeySampleRequest): Art {
+  const { typeface, mark, sizeMm, room, color = '#000000', leastTextMm } = request
+  const em = Math.min(sizeMm, room.widthMm / card.widthEm, room.heightMm / card.heightEm)
+  const tagMm = Math.max(card.tagEm * em, leastTextMm ?? 0)
+  const tag = drawWord({
+    typeface,
+    word: mark.tag ?? '',
+    spans: [],
+    sizeMm: tagMm,
+    color: mark.color ?? color,
+  }).art
+  const insetMm = card.insetEm * em
+  const size = {
+    widthMm: Math.max(card.widthEm * em, tag.widthMm + 2 * insetMm),
+    heightMm: Math.max(card.heightEm * em, tag.heightMm + 2 * insetMm),
+  }
+  const lineMm = 0.35
+  const edge: Art = {
+    ...size,
+    shapes: [
+      {
+        kind: 'path',
+        d: pathText(rectangle(lineMm, lineMm, size.widthMm - lineMm, size.heightMm - lineMm)),
+        fill: 'none',
+        stroke: { color: '#737373', widthMm: lineMm },
+      },
+    ],
+    text: [],
+  }
+  const placed = moveArt(tag, size.widthMm - insetMm - tag.widthMm, insetMm, size)
+  const whole: Art = { ...size, shapes: [...edge.shapes, ...placed.shapes], text: placed.text }
+  return inRoom(whole, request)
+}
+
+function inRoom(art: Art, { room, at = 'left' }: KeySampleRequest): Art {
+  const left = at === 'left' ? 0 : room.widthMm - art.widthMm
+  return moveArt(art, left, (room.heightMm - art.heightMm) / 2, room)
 }
 
 function drawSample(request: KeySampleRequest, sizeMm: number): WordArt {
   const { typeface, mark, letters, color, large, leastTextMm } = request
   const { word, ranges } = sampleOf(letters, typeface)
+  const struck = struckInSample(letters, word)
   return drawWord({
     typeface,
     word,
-    spans: [{ mark, ranges }],
+    spans: [{ mark, ranges, struck }],
     sizeMm,
     ...(color === undefined ? {} : { color }),
     ...(large === undefined ? {} : { large }),
     ...(leastTextMm === undefined ? {} : { leastTextMm }),
   })
+}
+
+/** What a slash crosses in a sample: the silent letter of a team, the e of a split pattern, else all of it. */
+function struckInSample(letters: string, word: string): readonly LetterRange[] {
+  if (letters.includes('_')) return [{ start: word.length - 1, end: word.length }]
+  const silent = silentInTeam(letters)
+  if (silent === undefined) return [{ start: 0, end: word.length }]
+  const start = letters.indexOf(silent)
+  return [{ start, end: start + silent.length }]
 }
 
 /** A split pattern is shown with a dash in its gap, where the face has one. */

@@ -21,4 +21,6 @@ export interface LineStyle {
 export interface MarkPath {
   readonly commands: readonly PathCommand[]
   readonly strokeMm?: number
+  /** The stroke ends square, not round. */
+  readonly square?: boolean
 }

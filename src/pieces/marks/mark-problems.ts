@@ -3,6 +3,7 @@ import { type Place, type Problem, warningAt } from '../../problems.js'
 import { colourDifference, leastColourDifference, type Viewing } from './colour-vision.js'
 import { contrastRatio, leastMarkContrast, leastTypeContrast, shownRatio } from './contrast.js'
 import type { StyledMark } from './styled-mark.js'
+import { featureName } from './word-features.js'
 
 const black = '#000000'
 const white = '#ffffff'
@@ -49,11 +50,12 @@ function tooPale(styled: StyledMark, paper: string): readonly Problem[] {
 
 function tooAlike(styled: StyledMark, other: StyledMark): readonly Problem[] {
   const names = `${markName(other)} and ${markName(styled)}`
-  const sameStyle = styled.line === other.line && styled.outline === other.outline
+  const sameStyle =
+    styled.line === other.line && styled.outline === other.outline && cornerTag(styled) === cornerTag(other)
   const sameColor = (styled.color ?? black) === (other.color ?? black)
   const { place } = styled.mark
   if (sameStyle && sameColor)
-    return [warningAt(place, `${names} look the same`, 'Give one of them another line or outline.')]
+    return [warningAt(place, `${names} look the same`, 'Give one of them another line, outline or tag.')]
   if (sameStyle)
     return [
       warningAt(
@@ -90,8 +92,20 @@ function lossOf(styled: StyledMark, other: StyledMark): string | undefined {
   return lost.length === 0 ? undefined : lost.map(({ means }) => means).join('; ')
 }
 
+/** A tag beside a line goes with it; one in the corner may be all that tells two marks apart. */
+function cornerTag({ mark, line, outline, tag }: StyledMark): string | undefined {
+  return mark.target.kind === 'word' && line === undefined && outline === undefined ? tag : undefined
+}
+
 /** What the teacher calls it: her label, else its pattern or letters. */
 export function markName({ mark: { label, target } }: StyledMark): string {
   if (label !== undefined) return `"${label}"`
-  return target.kind === 'pattern' ? target.pattern : `"${target.letters}"`
+  switch (target.kind) {
+    case 'pattern':
+      return target.pattern
+    case 'letters':
+      return `"${target.letters}"`
+    case 'word':
+      return featureName(target)
+  }
 }

@@ -6,6 +6,7 @@ import type { Word } from '../../words/word.js'
 import { targetsOf } from './find-targets.js'
 import { markName } from './mark-problems.js'
 import type { StyledMark } from './styled-mark.js'
+import { lineStyle } from './styles.js'
 
 /** @param words all of the plan, the class's and its groups' */
 export function missedWords(words: readonly Word[], marks: readonly StyledMark[]): readonly Problem[] {
@@ -46,12 +47,23 @@ function unmarkedInBlends(styled: StyledMark, words: readonly string[]): Problem
 
 function standsNowhere(styled: StyledMark): Problem {
   const { target } = styled.mark
-  const where = target.place === undefined ? '' : placesInWords[target.place]
-  const advice =
-    target.kind === 'pattern'
-      ? 'Take the mark out, or add a word that shows it: "oaktag find --pattern" finds some, "oaktag study" tells what your words show.'
-      : 'Take the mark out, or look at its letters again: "oaktag find --letters" finds words with them.'
+  if (styled.line !== undefined && lineStyle(styled.line).stands === 'through')
+    return warningAt(
+      styled.mark.place,
+      `the ${styled.line} of ${markName(styled)} crosses no letter: in these words all of its letters are heard`,
+      'A slash crosses only letters that say nothing; give the mark another line, or an outline.',
+    )
+  const place = target.kind === 'word' ? undefined : target.place
+  const where = place === undefined ? '' : placesInWords[place]
+  const advice = waysOut[target.kind]
   return warningAt(styled.mark.place, `the mark on ${markName(styled)} stands on no word${where}`, advice)
+}
+
+const waysOut: Readonly<Record<Target['kind'], string>> = {
+  pattern:
+    'Take the mark out, or add a word that shows it: "oaktag find --pattern" finds some, "oaktag study" tells what your words show.',
+  letters: 'Take the mark out, or look at its letters again: "oaktag find --letters" finds words with them.',
+  word: 'Take the mark out, or add a word of that kind: "oaktag study" tells what your words are.',
 }
 
 const placesInWords: Readonly<Record<MarkPlace, string>> = {

@@ -12,6 +12,9 @@ export interface LetterStyle {
   readonly paint: 'hollow' | 'heavy'
 }
 
+/** White on both sides of an outline, in gaps: half as much again as a line keeps from ink. */
+export const outlineAir = 1.5
+
 /** A closed line around letters. */
 export interface FrameStyle {
   readonly kind: 'frame'

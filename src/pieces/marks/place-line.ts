@@ -7,31 +7,29 @@ export interface LinePlacement {
   readonly pieces: readonly Extent[]
 }
 
+/** A mark that is placed already, as a line sees it. */
+export interface MarkInTheWay extends Extent {
+  /** White to keep from it. */
+  readonly awayMm: number
+  /** A line on the letters right beside: no part of the new line may hang level with it. */
+  readonly besides?: boolean
+}
+
 export interface LineSurroundings {
   readonly letters: readonly LetterInk[]
-  /** Marks placed before. */
-  readonly marks: readonly Extent[]
+  readonly marks: readonly MarkInTheWay[]
   readonly ink: InkRules
   readonly sizeMm: number
   /** The typeface's lowest descender, below the baseline. */
   readonly descenderMm: number
 }
 
-interface Besides {
-  readonly before: boolean
-  readonly after: boolean
-}
-
-const nobody: Besides = { before: false, after: false }
-
 export interface LineWishes {
   readonly descenders: 'clear' | 'break'
   /** On one level with others in the word, below all letters that reach down. */
   readonly even?: boolean
-  /** Whether the letters right before and right after have lines of their own. */
-  readonly besides?: Besides
-  /** Under this height, whatever room there is above it. */
-  readonly belowMm?: number
+  /** No higher than this, whatever room there is above it. */
+  readonly leastTopMm?: number
 }
 
 /** How far below the baseline a line hangs under letters that do not reach down, in em. */
@@ -48,15 +46,15 @@ export function placeLine(
   style: LineStyle,
   own: readonly LetterInk[],
   surroundings: LineSurroundings,
-  { descenders, even = false, belowMm = -Infinity, besides = nobody }: LineWishes,
+  { descenders, even = false, leastTopMm = -Infinity }: LineWishes,
 ): LinePlacement {
   const { ink, sizeMm, descenderMm } = surroundings
-  const [left, right] = shareEnds(lineEnds(style, own, surroundings), own, surroundings, besides)
+  const [left, right] = lineEnds(style, own, surroundings)
   const heightMm = style.heightMm(ink, right - left)
   const near = Math.max(hangEm * sizeMm, ink.gapMm + overshootEm * sizeMm)
   const reachesDown = surroundings.letters.some(letter => letter.bottom > descenderMm / 2)
   const level = even && reachesDown ? descenderMm + ink.gapMm : near
-  const firstTop = Math.max(level, belowMm + ink.gapMm)
+  const firstTop = Math.max(level, leastTopMm)
   let area: Extent = { left, right, top: firstTop, bottom: firstTop + heightMm }
   for (;;) {
     const trimmed = trims(area).find(candidate => nextTop(candidate, surroundings) === undefined)
@@ -89,20 +87,6 @@ function lineEnds(
   ]
 }
 
-/** Two lines side by side give up an even share each where their letters stand nearer than a gap. */
-function shareEnds(
-  [left, right]: [number, number],
-  own: readonly LetterInk[],
-  { letters, ink }: LineSurroundings,
-  { before, after }: Besides,
-): [number, number] {
-  const others = letters.filter(letter => !own.includes(letter))
-  const previous = Math.max(-Infinity, ...others.filter(other => other.left < left).map(other => other.right))
-  const next = Math.min(Infinity, ...others.filter(other => other.right > right).map(other => other.left))
-  const share = (white: number): number => Math.min(trimMm, Math.max(0, (ink.gapMm - white) / 2 + 0.001))
-  return [left + (before ? share(left - previous) : 0), right - (after ? share(next - right) : 0)]
-}
-
 function trims(area: Extent): readonly Extent[] {
   if (area.right - area.left < 10 * trimMm) return [area]
   const [left, right] = [area.left + trimMm, area.right - trimMm]
@@ -113,15 +97,21 @@ function trims(area: Extent): readonly Extent[] {
 function nextTop(area: Extent, surroundings: LineSurroundings): number | undefined {
   const { letters, marks, ink, descenderMm } = surroundings
   const letter = letters.filter(candidate => comesNear(candidate, area, ink.gapMm))
-  const mark = marks.filter(candidate => areNear(candidate, area, ink.gapMm * 0.999))
+  const mark = marks.filter(candidate => isInTheWay(candidate, area))
   if (letter.length === 0 && mark.length === 0) return undefined
   const below = letter.map(one => lowestInk(one, area.left - ink.gapMm, area.right + ink.gapMm) + one.rowMm)
   // All lines that pass descenders in words of one typeface hang at one depth.
   const pastDescenders = letter.length > 0 ? [descenderMm, ...below] : []
   return Math.max(
     area.top + 0.01,
-    ...[...pastDescenders, ...mark.map(({ bottom }) => bottom)].map(y => y + ink.gapMm),
+    ...pastDescenders.map(y => y + ink.gapMm),
+    ...mark.map(({ bottom, awayMm }) => bottom + awayMm),
   )
+}
+
+function isInTheWay(mark: MarkInTheWay, area: Extent): boolean {
+  const reach = mark.besides ? { ...mark, left: area.left, right: area.right } : mark
+  return areNear(reach, area, mark.awayMm * 0.999)
 }
 
 /** The line with white where its own letters' descenders cross it; undefined where too little of it is left. */

@@ -1,11 +1,16 @@
 import type { InkRules } from './ink-rules.js'
 import { around, type Extent, type LetterInk } from './letter-ink.js'
-import type { FrameStyle, OutlineFrame } from './outline-style.js'
+import { type FrameStyle, type OutlineFrame, outlineAir } from './outline-style.js'
 
 export interface OutlinePlacement {
   readonly frame: OutlineFrame
-  /** What has to be added between all letters, in mm, for the outline to keep off its neighbours; 0 where nothing. */
-  readonly neededMm: number
+  /** What has to be added at its two edges, in mm, for the outline to keep off its neighbours; 0 where nothing. */
+  readonly needed: EdgeRoom
+}
+
+export interface EdgeRoom {
+  readonly beforeMm: number
+  readonly afterMm: number
 }
 
 export interface OutlineSurroundings {
@@ -20,6 +25,7 @@ export interface OutlineSurroundings {
 /** Letters and marks to be enclosed. */
 export interface Enclosed {
   readonly letters: readonly LetterInk[]
+  /** Marks of its own, and others grown by what they keep away from it. */
   readonly marks: readonly Extent[]
   readonly start: number
   readonly end: number
@@ -32,7 +38,7 @@ export function placeOutline(
   surroundings: OutlineSurroundings,
 ): OutlinePlacement {
   const { ink, sizeMm } = surroundings
-  const reach = ink.gapMm + ink.strokeMm / 2
+  const reach = outlineAir * ink.gapMm + ink.strokeMm / 2
   const inner = around([...enclosed.letters, ...enclosed.marks])!
   const side = reach + style.bulgeEm * sizeMm
   const slices = slicesOf(enclosed, sizeMm)
@@ -49,7 +55,7 @@ export function placeOutline(
   const above = least(both, steps => clear(steps, both))
   const below = least(both, steps => clear(above, steps))
   const frame = grown(above, below)
-  return { frame, neededMm: spaceNeeded(style, frame, enclosed, surroundings) }
+  return { frame, needed: spaceNeeded(style, frame, enclosed, surroundings) }
 }
 
 /** Above and below there is room for a little more air than a gap. */
@@ -122,39 +128,42 @@ function cutsCorners(
   )
 }
 
-/** How far the neighbours have to move away, shared out over the gaps between. */
+/** How far the neighbours on either side have to move away. */
 function spaceNeeded(
   style: FrameStyle,
   frame: OutlineFrame,
   enclosed: Enclosed,
   { outside, marks, ink }: OutlineSurroundings,
-): number {
+): EdgeRoom {
   // A hundredth of a millimetre to spare, so that a line that ends at a neighbour's ink finds the gap it asks for.
-  const reach = ink.gapMm + ink.strokeMm / 2 + 0.01
-  let needed = 0
+  const reach = outlineAir * ink.gapMm + ink.strokeMm / 2 + 0.01
+  const markReach = ink.apartMm + ink.strokeMm / 2 + 0.01
+  let [beforeMm, afterMm] = [0, 0]
+  const need = (before: boolean, mm: number): void => {
+    if (before) beforeMm = Math.max(beforeMm, mm)
+    else afterMm = Math.max(afterMm, mm)
+  }
   for (const letter of outside) {
     const before = letter.end <= enclosed.start
-    const gaps = before ? enclosed.start - letter.end + 1 : letter.start - enclosed.end + 1
+    const between = before ? enclosed.start - letter.end : letter.start - enclosed.end
     // Letters farther off than the next two cannot reach so far.
-    if (gaps > 2) continue
+    if (between > 1) continue
     letter.rows.forEach((row, index) => {
       const y = (letter.firstRow + index + 0.5) * letter.rowMm
       if (row.left > row.right || y < frame.top - reach || y > frame.bottom + reach) return
       const inset = leastInset(style, frame, y, reach)
-      const overlap = before
-        ? row.right + reach - (frame.left + inset)
-        : frame.right - inset - (row.left - reach)
-      needed = Math.max(needed, overlap / gaps)
+      need(
+        before,
+        before ? row.right + reach - (frame.left + inset) : frame.right - inset - (row.left - reach),
+      )
     })
   }
   for (const mark of marks) {
-    if (mark.bottom + reach < frame.top || mark.top - reach > frame.bottom) continue
+    if (mark.bottom + markReach < frame.top || mark.top - markReach > frame.bottom) continue
     const before = mark.end <= enclosed.start
-    const gaps = before ? enclosed.start - mark.end + 1 : mark.start - enclosed.end + 1
-    const overlap = before ? mark.right + reach - frame.left : frame.right - (mark.left - reach)
-    needed = Math.max(needed, overlap / gaps)
+    need(before, before ? mark.right + markReach - frame.left : frame.right - (mark.left - markReach))
   }
-  return needed
+  return { beforeMm, afterMm }
 }
 
 /** The least inset of the line within reach of height `y`: lines bulge most at their middle. */

@@ -8,10 +8,11 @@ const lean = 0.5
 const reach = 2
 const weight = 1.4
 
-/** The one line that crosses ink by design: it says that a letter is silent. */
+/** The one line that crosses ink by design. Only letters that say nothing are given to it. */
 export const slashLine: LineStyle = {
   name: 'slash',
-  summary: 'a stroke through each letter, as for silent letters',
+  summary:
+    'a stroke through each letter that says nothing (the k of kn); letters that are heard are never crossed',
   stands: 'through',
   heightMm: () => 0,
   shortestMm: ink => ink.strokeMm,

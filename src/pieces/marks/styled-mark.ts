@@ -14,6 +14,8 @@ export interface StyledMark {
   readonly descenders: 'clear' | 'break'
   /** Whether a line hangs as near to its letters as it can, or on one level with others of its kind in the word. */
   readonly level?: 'near' | 'even'
+  /** What joins the two ends of a split pattern; a bracket where left out. */
+  readonly link?: 'bracket' | 'arc'
   /** Whether oaktag chose the style. */
   readonly assigned: boolean
 }
@@ -23,6 +25,10 @@ export interface MarkSpan {
   readonly mark: StyledMark
   /** In reading order; text indices. */
   readonly ranges: readonly [LetterRange] | readonly [LetterRange, LetterRange]
+  /** The letters that a line through them crosses, where these are not all: only those that say nothing. */
+  readonly struck?: readonly LetterRange[]
+  /** The team that the struck letters belong to: what a key shows. */
+  readonly team?: MarkSpan['ranges']
 }
 
 /** From `start` up to, not including, `end`. */

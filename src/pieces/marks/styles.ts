@@ -12,7 +12,7 @@ import {
 } from './outlines.js'
 import { slashLine } from './slash.js'
 import { bracketLine, doubleLine, singleLine, thickLine } from './solid-lines.js'
-import { soundDotStyles } from './sound-marks.js'
+import { soundMarkStyles } from './sound-marks.js'
 
 /** In the order of `oaktag list lines`. */
 export const lineStyles: readonly LineStyle[] = [
@@ -42,7 +42,7 @@ export const outlineNames: readonly string[] = outlineStyles.map(style => style.
 
 /** Names are checked when the plan is read; one that slips through is a mistake in the program. */
 export function lineStyle(name: string): LineStyle {
-  return found([...lineStyles, ...soundDotStyles], name)
+  return found([...lineStyles, ...soundMarkStyles], name)
 }
 
 export function outlineStyle(name: string): OutlineStyle {

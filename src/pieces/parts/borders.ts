@@ -7,7 +7,7 @@ import type { PathCommand } from '../typeface/glyph-outline.js'
 export const borderLines = ['single', 'double', 'dashed', 'dotted', 'wavy', 'thick'] as const
 export type BorderLine = (typeof borderLines)[number]
 
-export const borderCorners = ['square', 'round', 'cut', 'scooped'] as const
+export const borderCorners = ['square', 'round', 'cut', 'ticket'] as const
 export type BorderCorners = (typeof borderCorners)[number]
 
 export interface BorderRequest {
@@ -79,6 +79,7 @@ export function drawBorder(request: BorderRequest): readonly PathShape[] {
   }
 }
 
+/** A ticket's corners curve inwards, as admission tickets are punched (common practice, no source). */
 const cornerMm = 4
 
 /** Clockwise from the top left: four sides, with four corners between them unless these are square. */

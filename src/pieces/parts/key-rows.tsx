@@ -27,17 +27,26 @@ export function keyRows(request: KeyRequest, widthMm: number): readonly Row[] {
   const shape = smallKey(request, widthMm)
   return rowsOf(keyEntries(request.words, request.marks), shape.columns).map(entries => {
     const slots: Record<string, SlotContent> = {}
-    const cells = entries.map(({ mark, letters, label }) => {
+    const cells = entries.map(entry => {
+      const { mark, letters } = entry
       const name = `key ${mark.index}`
       slots[name] = {
         kind: 'art',
         draw: room =>
-          drawKeySample({ typeface, mark, letters, sizeMm: shape.sampleMm, room, ...wordRules(type) }),
+          drawKeySample({
+            typeface,
+            mark,
+            letters,
+            sizeMm: shape.sampleMm,
+            room,
+            at: 'right',
+            ...wordRules(type),
+          }),
       }
       return (
         <div style={{ display: 'flex', width: mm(shape.cellWidthMm), alignItems: 'center' }}>
           <Slot name={name} style={{ width: mm(shape.boxWidthMm), height: mm(shape.boxHeightMm) }} />
-          <Lines lines={labelLines(label, shape, measure)} style={shape.label} box={{ marginLeft: mm(3) }} />
+          <KeyText entry={entry} shape={shape} measure={measure} />
         </div>
       )
     })
@@ -53,14 +62,10 @@ export function blankKeyRows(request: KeyRequest, widthMm: number): readonly Row
     heightMm: rowHeight(entries, shape, measure),
     tree: (
       <KeyRow
-        cells={entries.map(({ label }) => (
+        cells={entries.map(entry => (
           <div style={{ display: 'flex', width: mm(shape.cellWidthMm), alignItems: 'center' }}>
             <EmptyBox widthMm={shape.boxWidthMm} heightMm={shape.boxHeightMm} lineMm={0.3} color="#737373" />
-            <Lines
-              lines={labelLines(label, shape, measure)}
-              style={shape.label}
-              box={{ marginLeft: mm(3) }}
-            />
+            <KeyText entry={entry} shape={shape} measure={measure} />
           </div>
         ))}
       />
@@ -68,11 +73,13 @@ export function blankKeyRows(request: KeyRequest, widthMm: number): readonly Row
   }))
 }
 
-function smallKey({ type, marks }: KeyRequest, widthMm: number) {
+function smallKey({ type, marks, words, measure }: KeyRequest, widthMm: number) {
   const columns = type.large ? 1 : 2
   const sampleMm = type.listTextMm * (type.large ? 1.3 : 1.7)
   const cellWidthMm = widthMm / columns
-  const boxWidthMm = sampleMm * 4.2
+  // No wider than the widest sample, with what an outline or a tag's card adds, so that samples stand by their names.
+  const widestEm = Math.max(1.9, ...keyEntries(words, marks).map(({ letters }) => measure(letters, 1) + 0.6))
+  const boxWidthMm = sampleMm * Math.min(4.2, widestEm)
   return {
     columns,
     sampleMm,
@@ -81,20 +88,46 @@ function smallKey({ type, marks }: KeyRequest, widthMm: number) {
     boxHeightMm: sampleMm * (1.8 + roomForTag(type, marks)),
     rowHeightMm: sampleMm * (2.1 + roomForTag(type, marks)),
     labelWidthMm: cellWidthMm - boxWidthMm - 6,
-    label: { sizeMm: type.listTextMm } satisfies TextStyle,
+    label: { sizeMm: type.listTextMm, weight: 700 } satisfies TextStyle,
+    says: { sizeMm: type.large ? type.listTextMm : type.listTextMm * 0.9 } satisfies TextStyle,
   }
 }
 
 type SmallKey = ReturnType<typeof smallKey>
 
-function labelLines(label: string, shape: SmallKey, measure: TextMeasure): readonly string[] {
-  return breakLines(label, shape.labelWidthMm, shape.label, measure)
+interface KeyTextRequest {
+  readonly entry: KeyEntry
+  readonly shape: SmallKey
+  readonly measure: TextMeasure
 }
 
-/** As high as a sample, or as the longest label of the row. */
+/** Her own label first, then what the mark is in words for a child. */
+function keyLines({ entry: { label, says }, shape, measure }: KeyTextRequest) {
+  const { labelWidthMm } = shape
+  return {
+    label: breakLines(label, labelWidthMm, shape.label, measure),
+    says: says === undefined ? [] : breakLines(says, labelWidthMm, shape.says, measure),
+  }
+}
+
+function KeyText(request: KeyTextRequest) {
+  const { shape } = request
+  const { label, says } = keyLines(request)
+  return (
+    <div style={{ display: 'flex', flexDirection: 'column', marginLeft: mm(3) }}>
+      <Lines lines={label} style={shape.label} />
+      <Lines lines={says} style={shape.says} />
+    </div>
+  )
+}
+
+/** As high as a sample, or as the longest text of the row. */
 function rowHeight(entries: readonly KeyEntry[], shape: SmallKey, measure: TextMeasure): number {
-  const lines = Math.max(...entries.map(({ label }) => labelLines(label, shape, measure).length))
-  return Math.max(shape.rowHeightMm, linesHeight(lines, shape.label.sizeMm))
+  const heights = entries.map(entry => {
+    const { label, says } = keyLines({ entry, shape, measure })
+    return linesHeight(label.length, shape.label.sizeMm) + linesHeight(says.length, shape.says.sizeMm)
+  })
+  return Math.max(shape.rowHeightMm, ...heights)
 }
 
 /** In large print a tag is as large as the words: room for it under a sample, in ems of the sample. */

@@ -66,6 +66,20 @@ export function breakAtCommas(
   return (fits ? [text] : atCommas(text)).flatMap(part => breakLines(part, widthMm, style, measure))
 }
 
+/** As many of a list's words as stand whole in so many lines, the first of them always. */
+export function wholeWordsWithin(
+  words: readonly string[],
+  room: { readonly widthMm: number; readonly maximum: number },
+  style: TextStyle,
+  measure: TextMeasure,
+): readonly string[] {
+  for (let count = words.length; count > 1; count--) {
+    const lines = breakLines(words.slice(0, count).join(', '), room.widthMm, style, measure)
+    if (lines.length <= room.maximum) return lines
+  }
+  return breakLines(words[0] ?? '', room.widthMm, style, measure)
+}
+
 /** Breaks text and keeps at most `maximum` lines; the last one then ends in an ellipsis. */
 export function breakLinesWithin(
   text: string,

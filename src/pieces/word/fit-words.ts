@@ -1,7 +1,8 @@
 import { MM_PER_POINT, type Size } from '../../geometry.js'
 import type { MarkSpan } from '../marks/styled-mark.js'
 import type { Typeface } from '../typeface/typeface.js'
-import { measureWord } from './word-art.js'
+import type { CornerRoom } from './corner-tags.js'
+import { measureWord, type WordMeasure } from './word-art.js'
 
 /** A word that has to fit its room. */
 export interface WordInRoom {
@@ -9,6 +10,8 @@ export interface WordInRoom {
   readonly spans: readonly MarkSpan[]
   readonly syllableBreaks?: readonly number[]
   readonly room: Size
+  /** What stands in the corner of its room, the white around it included. */
+  readonly corner?: CornerRoom
 }
 
 export interface FitRequest {
@@ -107,8 +110,9 @@ function fits(request: FitRequest, words: readonly WordInRoom[], sizeMm: number)
   let aboveMm = 0
   let belowMm = 0
   let heightMm = Number.POSITIVE_INFINITY
-  for (const { room, ...word } of words) {
-    const measure = measureWord({ ...request, ...word, sizeMm })
+  for (const word of words) {
+    const { room } = word
+    const measure = measureInRoom(request, word, sizeMm)
     if (measure.widthMm > room.widthMm) return false
     aboveMm = Math.max(aboveMm, measure.aboveMm)
     belowMm = Math.max(belowMm, measure.belowMm)
@@ -117,9 +121,22 @@ function fits(request: FitRequest, words: readonly WordInRoom[], sizeMm: number)
   return aboveMm + belowMm <= heightMm
 }
 
+/** A word so wide that it would reach under the tags in the corner stands below them. */
+function measureInRoom(
+  request: FitRequest,
+  { room, corner, ...word }: WordInRoom,
+  sizeMm: number,
+): WordMeasure {
+  const measure = measureWord({ ...request, ...word, sizeMm })
+  if (corner === undefined) return measure
+  if (corner.besides) return { ...measure, widthMm: measure.widthMm + corner.widthMm }
+  if (measure.widthMm + 2 * corner.widthMm <= room.widthMm) return measure
+  return { ...measure, aboveMm: measure.aboveMm + corner.heightMm }
+}
+
 /** Space above and below the shared baseline. */
 function bodyOf(request: FitRequest, words: readonly WordInRoom[], sizeMm: number) {
-  const measures = words.map(word => measureWord({ ...request, ...word, sizeMm }))
+  const measures = words.map(word => measureInRoom(request, word, sizeMm))
   return { ...furthest(measures), letters: furthest(measures.map(measure => measure.letters)) }
 }
 

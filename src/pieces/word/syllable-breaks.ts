@@ -1,10 +1,12 @@
 import { disc } from '../marks/broken-lines.js'
 import type { InkRules } from '../marks/ink-rules.js'
 import { inkBetween, type LetterInk, placeInk } from '../marks/letter-ink.js'
+import { outlineAir } from '../marks/outline-style.js'
 import type { LetterRange } from '../marks/styled-mark.js'
 import type { PathCommand } from '../typeface/glyph-outline.js'
 import { rowHeightEm } from '../typeface/glyph-outline.js'
 import type { ShapedRun } from '../typeface/shaped-run.js'
+import { openedAt } from './opened-run.js'
 
 const dotEm = 0.11
 
@@ -44,23 +46,15 @@ export function openSyllables(
     const left = Math.max(...before.filter(x => x !== undefined))
     const right = Math.min(...after.filter(x => x !== undefined))
     if (!Number.isFinite(left) || !Number.isFinite(right)) continue
-    const lineMm = ink.strokeMm + ink.gapMm
-    const beforeMm = ink.gapMm + (edges[0] ? lineMm : 0)
-    const afterMm = ink.gapMm + (edges[1] ? lineMm : 0)
+    const lineMm = ink.strokeMm + 2 * outlineAir * ink.gapMm
+    const beforeMm = edges[0] ? lineMm : ink.gapMm
+    const afterMm = edges[1] ? lineMm : ink.gapMm
     const addedMm = Math.max(0, beforeMm + 2 * radiusMm + afterMm - (right - left))
     const spareMm = right - left + addedMm - (beforeMm + 2 * radiusMm + afterMm)
-    opened = shiftFrom(opened, start, addedMm / sizeMm)
+    opened = openedAt(opened, start, addedMm / sizeMm)
     breaks.push(dotAt(left + beforeMm + radiusMm + spareMm / 2, middleMm, radiusMm, start, sizeMm))
   }
   return { run: opened, breaks }
-}
-
-function shiftFrom(run: ShapedRun, start: number, shiftEm: number): ShapedRun {
-  return {
-    ...run,
-    widthEm: run.widthEm + shiftEm,
-    glyphs: run.glyphs.map(glyph => (glyph.start >= start ? { ...glyph, xEm: glyph.xEm + shiftEm } : glyph)),
-  }
 }
 
 /** The dot as ink between two letters, so that outlines keep off it or take it in. */

@@ -5,11 +5,13 @@ import { around, type Extent, type LetterInk } from '../marks/letter-ink.js'
 import type { MarkPath } from '../marks/line-style.js'
 import { type DrawnMark, placeMarks } from '../marks/place-marks.js'
 import { placeTag, type Tag } from '../marks/place-tag.js'
+import { soundMarkColor } from '../marks/sound-marks.js'
 import type { MarkSpan } from '../marks/styled-mark.js'
 import type { Art, PathShape, PlacedMark } from '../piece.js'
 import type { PathCommand } from '../typeface/glyph-outline.js'
 import type { ShapedRun } from '../typeface/shaped-run.js'
 import type { Typeface } from '../typeface/typeface.js'
+import { type Openings, openedFurther, openedRun } from './opened-run.js'
 import { dotOf, openSyllables } from './syllable-breaks.js'
 import { drawLetters, inkOfLetters, spaceForPaint } from './word-letters.js'
 
@@ -43,7 +45,8 @@ export interface WordArt {
   /** Ink of each mark. */
   readonly marks: readonly PlacedMark[]
   readonly xHeightMm: number
-  /** Space added between all letters to make room for outlines, beyond what was asked for, in em; 0 for most words. */
+  /** Space added at the edges of outlines, in em: at each its own, and in all. */
+  readonly openings: Openings
   readonly widenedEm: number
   /** Ink of each letter, or of a ligature's letters together. */
   readonly letterInk: readonly (Box & { readonly start: number; readonly end: number })[]
@@ -66,7 +69,7 @@ const largeSpacingEm = 0.04
 
 export function drawWord(request: WordRequest): WordArt {
   const { typeface, word, spans, sizeMm, color = '#000000', paper = '#ffffff' } = request
-  const { run, ink: inkRules, letters, marks, tags, breaks, widenedEm } = compose(request)
+  const { run, ink: inkRules, letters, marks, tags, breaks, openings, widenedEm } = compose(request)
   const ink = around([...letters, ...marks, ...tags]) ?? { left: 0, right: 0, top: 0, bottom: 0 }
   const origin = { xMm: -ink.left, yMm: -ink.top }
   const boxOf = (extent: Extent): Box => ({
@@ -81,7 +84,7 @@ export function drawWord(request: WordRequest): WordArt {
       widthMm: inkBox.widthMm,
       heightMm: inkBox.heightMm,
       shapes: [
-        ...marks.flatMap(mark => pathShapes(mark.paths, mark.span.mark.color ?? color, origin)),
+        ...marks.flatMap(mark => pathShapes(mark.paths, colorOf(mark, color), origin)),
         ...tags.flatMap(tag => pathShapes(tag.paths, tag.color ?? color, origin)),
         ...breaks.flatMap(dot => pathShapes([{ commands: dotOf(dot) }], color, origin)),
         ...drawLetters({ run, spans, ink: inkRules, sizeMm, origin, color, paper }),
@@ -93,6 +96,7 @@ export function drawWord(request: WordRequest): WordArt {
     inkBox,
     marks: marks.map(mark => placedMark(word, mark, boxOf(mark))),
     xHeightMm: typeface.metrics.xHeight * sizeMm,
+    openings,
     widenedEm,
     letterInk: letters.map(letter => ({ ...boxOf(letter), start: letter.start, end: letter.end })),
   }
@@ -117,10 +121,11 @@ interface Composition {
   readonly marks: readonly DrawnMark[]
   readonly tags: readonly (Tag & { readonly color?: string })[]
   readonly breaks: readonly LetterInk[]
+  readonly openings: Openings
   readonly widenedEm: number
 }
 
-/** Shapes the word and places its marks, opening up the letters until the outlines keep off their neighbours. */
+/** Shapes the word and places its marks, opening it at the edges of outlines until they keep off their neighbours. */
 function compose(request: WordRequest): Composition {
   const { typeface, word, spans, sizeMm, large = false, syllableBreaks = [] } = request
   const edges = spans.flatMap(span => span.ranges.flatMap(({ start, end }) => [start, end]))
@@ -129,10 +134,10 @@ function compose(request: WordRequest): Composition {
   const asked = large ? largeSpacingEm : 0
   const descenderMm = typeface.metrics.descender * sizeMm
   const outlined = spans.flatMap(({ mark, ranges }) => (mark.outline === undefined ? [] : ranges))
-  let widenedEm = 0
+  const shaped = typeface.shape(word, { letterSpacingEm: asked, splitLigaturesAt })
+  let openings: Openings = new Map()
   for (let tries = 0; ; tries++) {
-    const shaped = typeface.shape(word, { letterSpacingEm: asked + widenedEm, splitLigaturesAt })
-    const { run, breaks } = openSyllables(shaped, syllableBreaks, {
+    const { run, breaks } = openSyllables(openedRun(shaped, openings), syllableBreaks, {
       ink,
       sizeMm,
       xHeightEm: typeface.metrics.xHeight,
@@ -147,13 +152,24 @@ function compose(request: WordRequest): Composition {
       sizeMm,
       descenderMm,
     })
-    const neededMm = Math.max(forOutlines, spaceForPaint(run, spans, letters, ink))
-    if (neededMm <= 0.002 || tries === 8) {
+    const forPaint = spaceForPaint(run, spans, letters, ink)
+    const neededMm = Math.max(0, ...forOutlines.values(), ...forPaint.values())
+    if (neededMm <= 0.002 || tries === mostOpenings) {
       const tags = tagsOf(request, letters, marks, ink)
-      return { run, ink, letters, marks, tags, breaks, widenedEm }
+      const widenedEm = [...openings.values()].reduce((sum, em) => sum + em, 0)
+      return { run, ink, letters, marks, tags, breaks, openings, widenedEm }
     }
-    widenedEm += Math.ceil((neededMm / sizeMm) * 1000) / 1000
+    openings = openedFurther(openings, [forOutlines, forPaint], sizeMm)
   }
+}
+
+/** An outline that is moved on by one may come near another; words need two or three rounds. */
+const mostOpenings = 12
+
+/** Sound marks are lighter than black; on another ground they are as its letters. */
+function colorOf({ span: { mark } }: DrawnMark, color: string): string {
+  if (mark.level === 'even' && color === '#000000') return soundMarkColor
+  return mark.color ?? color
 }
 
 /** A tag's em, where the word is not smaller still: seven points (our own judgement, no source). */
@@ -169,7 +185,8 @@ function tagsOf(
   const tags: (Tag & { readonly color?: string })[] = []
   for (const beside of marks) {
     const { tag: text, color } = beside.span.mark
-    if (text === undefined) continue
+    // A whole word's tag stands in the corner of its room (corner-tags.ts).
+    if (text === undefined || beside.span.mark.mark.target.kind === 'word') continue
     const tag = placeTag({
       typeface,
       text,
@@ -191,7 +208,7 @@ function pathShapes(
 ): readonly PathShape[] {
   const moved = (commands: readonly PathCommand[]): string => pathText(scaleCommands(commands, 1, origin))
   const filled = paths.filter(path => path.strokeMm === undefined)
-  const stroked = paths.flatMap(({ commands, strokeMm }): PathShape[] =>
+  const stroked = paths.flatMap(({ commands, strokeMm, square }): PathShape[] =>
     strokeMm === undefined
       ? []
       : [
@@ -199,7 +216,7 @@ function pathShapes(
             kind: 'path',
             d: moved(commands),
             fill: 'none',
-            stroke: { color, widthMm: strokeMm, cap: 'round' },
+            stroke: { color, widthMm: strokeMm, cap: square === true ? 'butt' : 'round' },
           },
         ],
   )
@@ -210,7 +227,7 @@ function pathShapes(
   ]
 }
 
-function placedMark(word: string, { span }: DrawnMark, box: Box): PlacedMark {
+export function placedMark(word: string, { span }: Pick<DrawnMark, 'span'>, box: Box): PlacedMark {
   const { ranges, mark } = span
   return {
     ...box,
@@ -220,6 +237,7 @@ function placedMark(word: string, { span }: DrawnMark, box: Box): PlacedMark {
     end: ranges.at(-1)!.end,
     ...(mark.line === undefined ? {} : { line: mark.line }),
     ...(mark.outline === undefined ? {} : { outline: mark.outline }),
+    ...(mark.tag === undefined ? {} : { tag: mark.tag }),
     ...(mark.color === undefined ? {} : { color: mark.color }),
   }
 }

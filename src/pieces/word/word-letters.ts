@@ -75,27 +75,29 @@ function grow(letter: LetterInk, mm: number): LetterInk {
   }
 }
 
-/** What has to be added between all letters for hollow and heavy ones to stay apart from their neighbours, in mm. */
+/** What has to be added before each letter, by its text index, for hollow and heavy ones to keep off their neighbours, in mm. */
 export function spaceForPaint(
   run: ShapedRun,
   spans: readonly MarkSpan[],
   letters: readonly LetterInk[],
   ink: InkRules,
-): number {
+): ReadonlyMap<number, number> {
   const inked = run.glyphs.filter(glyph => glyph.outline.ink !== undefined)
   const painted = inked.map(glyph => paintOf(glyph, spans).kind !== 'plain')
-  let needed = 0
+  const neededMm = new Map<number, number>()
   for (let index = 1; index < letters.length; index++) {
     if (!painted[index - 1] && !painted[index]) continue
     const [before, after] = [letters[index - 1]!, letters[index]!]
     const near = Math.ceil(ink.gapMm / before.rowMm)
+    let needed = 0
     before.rows.forEach((row, offset) => {
       const level = before.firstRow + offset - after.firstRow
       const beside = after.rows.slice(Math.max(0, level - near), Math.max(0, level + near + 1))
       for (const other of beside) needed = Math.max(needed, row.right + ink.gapMm - other.left)
     })
+    if (needed > 0) neededMm.set(after.start, needed)
   }
-  return needed
+  return neededMm
 }
 
 export interface LetterDrawing {

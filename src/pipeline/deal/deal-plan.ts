@@ -7,6 +7,7 @@ import type { StudiedPlan } from '../study/study-plan.js'
 import type { ChosenJobs, ItemJob } from './item-jobs.js'
 import { piecesMadeFrom, placesOf, withoutColours } from './made-from.js'
 import { type PreparedItem, prepareItem } from './prepare-item.js'
+import { blankKeys, isBlankKey, unshownMarks } from './unshown-marks.js'
 
 /** An item with its cards, as the plan asks for it: whether they fit their paper is not known yet. */
 export interface DealtItem {
@@ -30,13 +31,19 @@ export function dealPlan(
   sets: KeptStore<Outcome<CardSet>>,
 ): WithProblems<DealtPlan> {
   const problems: Problem[] = []
+  const blank: PreparedItem[] = []
   const items = [...wanted, ...told].flatMap((job, index): DealtItem[] => {
     const isWanted = index < wanted.length
     const dealt = dealItem(studied, job, sets)
     // What is only told of tells its own problems when it is made.
     if (isWanted) problems.push(...dealt.problems)
-    return dealt.ok && dealt.value !== null ? [{ ...dealt.value, wanted: isWanted }] : []
+    if (!dealt.ok || dealt.value === null) return []
+    if (!isBlankKey(dealt.value.prepared)) return [{ ...dealt.value, wanted: isWanted }]
+    if (isWanted) blank.push(dealt.value.prepared)
+    return []
   })
+  const made = items.flatMap(item => (item.wanted ? [item.prepared] : []))
+  problems.push(...blankKeys(blank), ...unshownMarks(made))
   return withProblems({ studied, items }, problems)
 }
 

@@ -28,12 +28,12 @@ function sizeNote(fit: GroupFit): string {
   return `${size}: "${fit.decidedBy}" decides${without}.`
 }
 
-/** Which words had their letters spread, so that a word that looks wider than others is no surprise. */
+/** Which words were opened, so that a word that looks wider than others is no surprise. */
 function widenedNote(widened: readonly WidenedWord[]): string {
   const words = [...new Set(widened.map(({ word }) => `"${word}"`))]
   const said = words.length === 1 ? words[0]! : `${words.slice(0, -1).join(', ')} and ${words.at(-1)!}`
   const added = widened.map(({ addedMm }) => addedMm)
   const [least, most] = [sayMm(Math.min(...added)), sayMm(Math.max(...added))]
   const by = least === most ? `${most} mm` : `${least} to ${most} mm`
-  return `The letters of ${said} stand ${by} further apart, so that outlines keep off the letters beside them.`
+  return `${said} ${words.length === 1 ? 'is' : 'are'} opened by ${by} in all at the edges of outlines, so that these keep off the letters beside them.`
 }

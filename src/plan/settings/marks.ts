@@ -2,7 +2,7 @@
 
 import { andThen, fail, failWith, outcomeOf, present, succeed, together } from '../../outcomes.js'
 import { errorAt, type Outcome, type Problem } from '../../problems.js'
-import type { MarkTarget, PlanMark } from '../plan.js'
+import type { MarkPlace, MarkTarget, PlanMark, WordFeature } from '../plan.js'
 import { readColor } from '../values/colors.js'
 import { choiceReader, foldName, nameReader } from '../values/names.js'
 import { yesNo } from '../values/options.js'
@@ -13,10 +13,12 @@ import { whereArePatterns } from '../words/pattern-override.js'
 import { longestWord, sameWord, wordText } from '../words/word-text.js'
 import { type Entry, type MapEntry, misfit, type Reader } from '../yaml/entry.js'
 import { readKeys, valueAt } from '../yaml/keys.js'
+import { wordFeatureReaders, wordFeatures } from './word-target.js'
 
-const form = 'Begin each mark with "- pattern:" and a name, or with "- letters:" and the letters.'
+const form =
+  'Begin each mark with "- pattern:" and a name, with "- letters:" and the letters, or with "- part of speech:", "- plural:", "- sounds:" or "- syllables:" for whole words.'
 
-type MarkNames = Pick<Vocabulary, 'patterns' | 'lines' | 'outlines'>
+type MarkNames = Pick<Vocabulary, 'patterns' | 'lines' | 'outlines' | 'plurals'>
 
 /** The list may be empty, as when every mark is commented out. */
 export function readMarks(entry: Entry, names: MarkNames): Outcome<readonly PlanMark[]> {
@@ -29,13 +31,14 @@ export function readMarks(entry: Entry, names: MarkNames): Outcome<readonly Plan
   return marks.ok ? outcomeOf(marks.value, problems) : failWith(problems)
 }
 
-function readMark(entry: Entry, { patterns, lines, outlines }: MarkNames): Outcome<PlanMark> {
+function readMark(entry: Entry, { patterns, lines, outlines, plurals }: MarkNames): Outcome<PlanMark> {
   if (entry.kind !== 'map') return misfit(entry, 'a mark', form)
   const keys = readKeys(entry, {
     what: 'a mark',
     readers: {
       pattern: nameReader({ what: 'a pattern', known: patterns, where: whereArePatterns }),
       letters: readLetters,
+      ...wordFeatureReaders(plurals),
       place: choiceReader('a place', ['beginning', 'middle', 'end']),
       line: nameReader({ what: 'a line', known: lines, where: '`oaktag list lines` shows all of them.' }),
       outline: nameReader({
@@ -47,28 +50,60 @@ function readMark(entry: Entry, { patterns, lines, outlines }: MarkNames): Outco
       label: textReader('a label', 60),
       tag: readTag,
       descenders: choiceReader('a value of "descenders"', ['clear', 'break']),
+      link: choiceReader('a link', ['bracket', 'arc']),
       'inside blends': yesNo(undefined).read,
     },
     synonyms: { colour: 'color' },
-    rules: [...oneTarget(entry), ...nothingInside(entry)],
+    rules: [...oneTarget(entry), ...nothingInside(entry), ...onLettersAlone(entry)],
   })
   return andThen(keys, ({ values }) => {
-    const { pattern, letters, place, 'inside blends': insideBlends, ...style } = values
-    const where = present({ place })
-    const target: MarkTarget =
-      pattern === undefined
-        ? { kind: 'letters', letters: letters!, ...where }
-        : { kind: 'pattern', pattern, ...where, ...present({ insideBlends }) }
-    return succeed({ place: entry.place, target, ...style })
+    const { line, outline, color, label, tag, descenders, link } = values
+    const style = present({ line, outline, color, label, tag, descenders, link })
+    return succeed({ place: entry.place, target: targetOf(values), ...style })
   })
 }
 
+type TargetKeys = Partial<Readonly<Record<'pattern' | 'letters' | WordFeature, string>>> & {
+  readonly place?: MarkPlace
+  readonly 'inside blends'?: boolean | undefined
+}
+
+/** `oneTarget` has seen to it that there is one of them. */
+function targetOf(keys: TargetKeys): MarkTarget {
+  const { pattern, letters, place, 'inside blends': insideBlends } = keys
+  const where = present({ place })
+  if (pattern !== undefined) return { kind: 'pattern', pattern, ...where, ...present({ insideBlends }) }
+  const feature = wordFeatures.find(key => keys[key] !== undefined)
+  if (feature !== undefined) return { kind: 'word', feature, value: keys[feature]! }
+  return { kind: 'letters', letters: letters!, ...where }
+}
+
 function oneTarget(map: MapEntry): readonly Problem[] {
-  const given = ['pattern', 'letters'].filter(key => valueAt(map, key))
+  const given = targetKeys.filter(key => valueAt(map, key))
   if (given.length === 1) return []
-  const message =
-    given.length === 0 ? 'a mark without "pattern" or "letters"' : 'a mark with "pattern" and "letters"'
-  return [errorAt(map.place, message, 'Give each mark one of the two; for both, make two marks of it.')]
+  if (given.length === 0) return [errorAt(map.place, 'a mark without "pattern" or "letters"', form)]
+  const [one, other] = given
+  return [
+    errorAt(
+      map.place,
+      `a mark with "${one}" and "${other}"`,
+      'Give each mark one of the two; for both, make two marks of it.',
+    ),
+  ]
+}
+
+const targetKeys = ['pattern', 'letters', ...wordFeatures]
+
+/** A whole word has no place in itself, and nothing to join or to break. */
+function onLettersAlone(map: MapEntry): readonly Problem[] {
+  const feature = wordFeatures.find(key => valueAt(map, key))
+  if (feature === undefined) return []
+  return ['place', 'descenders', 'link'].flatMap(key => {
+    const pair = map.pairs.find(each => foldName(each.key) === key)
+    if (pair === undefined) return []
+    const message = `"${key}" goes with a mark on letters, not on whole words`
+    return [errorAt(pair.keyPlace, message, `Take the line out: "${feature}" marks the word as a whole.`)]
+  })
 }
 
 /** The pattern that stands inside digraph blends too (words/patterns/inside-blends.ts). */
@@ -84,6 +119,7 @@ function nothingInside(map: MapEntry): readonly Problem[] {
     const advice = 'Take the line out: only a digraph inside a blend (the sh of shrub) can go unmarked.'
     return [errorAt(inside.keyPlace, message, advice)]
   }
+  if (valueAt(map, 'letters') === undefined) return []
   const advice = 'Take the line out: letters are marked wherever they stand, inside a blend too.'
   return [errorAt(inside.keyPlace, '"inside blends" goes with a pattern, not with letters', advice)]
 }
@@ -106,12 +142,23 @@ const readTag: Reader<string> = entry => {
     : fail(errorAt(entry.place, `the tag "${entry.text}" is too long`, advice))
 }
 
+function targetName(target: MarkTarget): string {
+  switch (target.kind) {
+    case 'pattern':
+      return target.pattern
+    case 'letters':
+      return target.letters
+    case 'word':
+      return `${target.feature}: ${target.value}`
+  }
+}
+
 function repeatedTargets(marks: readonly PlanMark[]): readonly Problem[] {
   const standing = ({ target }: PlanMark) =>
     target.kind === 'pattern' ? { ...target, insideBlends: undefined } : target
   return repetitions(marks, mark => JSON.stringify(standing(mark))).map(
     ({ item: { place, target }, lines }) => {
-      const name = target.kind === 'pattern' ? target.pattern : target.letters
+      const name = targetName(target)
       const advice = 'Join the two marks: one mark may have a line and an outline.'
       return errorAt(place, `"${name}" is marked twice${lines}`, advice)
     },

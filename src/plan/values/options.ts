@@ -83,14 +83,16 @@ function isGrid(value: unknown): value is ColumnsAndRows {
   )
 }
 
+/** @param synonyms are taken too, each for its choice */
 export function choice<C extends string, T extends C | undefined>(
   choices: readonly C[],
   fallback: T,
+  synonyms: Readonly<Record<string, C>> = {},
 ): OptionReader<C | T> {
   return {
     expects: inWords(choices),
     fallback,
-    read: choiceReader('a choice', choices),
+    read: choiceReader('a choice', choices, synonyms),
     gives: (value): value is C | T => choices.some(each => each === value) || value === fallback,
   }
 }

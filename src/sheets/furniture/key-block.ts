@@ -17,7 +17,23 @@ const SAMPLE_MM = 7
 const SAMPLE_WIDTH_MM = 26
 const ROW_MM = 15
 const LABEL_MM = 3.8
+const SAYS_MM = 3.5
 const COLUMNS = 2
+
+/** Her own label first, then what the mark is in words for a child. */
+function keyText(
+  { label, says }: KeyEntry,
+  lettering: Lettering,
+  widthMm: number,
+): Pick<Block, 'art' | 'heightMm'> {
+  const name = textBlock({ lettering, text: label, sizeMm: LABEL_MM, widthMm, weight: 'bold' })
+  if (says === undefined) return name
+  const sentence = textBlock({ lettering, text: says, sizeMm: SAYS_MM, widthMm })
+  return {
+    art: [...name.art, ...sentence.art.map(line => ({ ...line, yMm: line.yMm + name.heightMm }))],
+    heightMm: name.heightMm + sentence.heightMm,
+  }
+}
 
 /** One block a row, so that a long key may run on to the next page. */
 export function keyBlocks({ entries, typeface, lettering, widthMm }: KeyBlockRequest): readonly Block[] {
@@ -33,13 +49,9 @@ export function keyBlocks({ entries, typeface, lettering, widthMm }: KeyBlockReq
         letters: entry.letters,
         sizeMm: SAMPLE_MM,
         room,
+        at: 'right',
       })
-      const label = textBlock({
-        lettering,
-        text: entry.label,
-        sizeMm: LABEL_MM,
-        widthMm: columnMm - SAMPLE_WIDTH_MM - 8,
-      })
+      const label = keyText(entry, lettering, columnMm - SAMPLE_WIDTH_MM - 8)
       const labelTop = (ROW_MM - label.heightMm) / 2
       return [
         { art: sample, xMm, yMm: 0 },

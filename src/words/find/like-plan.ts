@@ -1,5 +1,5 @@
 /** Words that go with a plan: they show what it marks, and are as hard as its own words, which they leave out. */
-import type { MarkTarget } from '../../plan/plan.js'
+import type { LetterTarget } from '../../plan/plan.js'
 import { digraphsInBlends } from '../patterns/inside-blends.js'
 import type { Word } from '../word.js'
 import type { OfferedWord } from './offered-word.js'
@@ -8,14 +8,14 @@ import { findingsFor, isSpelled } from './spelled.js'
 export interface PlanToMatch {
   /** Counted as taught, whatever the class counts: so are those to choose from. */
   readonly words: readonly Word[]
-  readonly marks: readonly MarkTarget[]
+  readonly marks: readonly LetterTarget[]
   /** How often a word is heard; 0 where the lexicon lacks it. */
   readonly familiarity: (word: string) => number
 }
 
 /** What the plan's words show and how hard they are. */
 export interface PlanLikeness {
-  readonly marks: readonly MarkTarget[]
+  readonly marks: readonly LetterTarget[]
   readonly isOfItsLevel: (word: OfferedWord) => boolean
 }
 
@@ -51,7 +51,7 @@ export function goesWithPlan(word: OfferedWord, { marks, isOfItsLevel }: PlanLik
 /** Each mark's most familiar words in turn, so that one common pattern does not take all places; then by familiarity. */
 export function inTurn(
   words: readonly OfferedWord[],
-  marks: readonly MarkTarget[],
+  marks: readonly LetterTarget[],
   count: number,
 ): readonly OfferedWord[] {
   const queues = marks.map(target => words.filter(word => shows(word, target)))
@@ -66,7 +66,7 @@ export function inTurn(
 }
 
 /** Whether the word has what the mark stands on. */
-export function shows(word: OfferedWord, target: MarkTarget): boolean {
+export function shows(word: OfferedWord, target: LetterTarget): boolean {
   const { place } = target
   if (target.kind === 'letters') return isSpelled(word, target.letters, place)
   const own = findingsFor(word, target.pattern, { ...(place === undefined ? {} : { place }) })

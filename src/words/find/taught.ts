@@ -58,13 +58,14 @@ export function readableWords(
   return succeed(word => isReadable(word, known), problems)
 }
 
-/** What a plan's own marks teach: this week's words are to show it. Letters that no rule reads are passed over. */
+/** What a plan's own marks teach: this week's words are to show it. Letters that no rule reads are passed over, and marks on whole words. */
 export function thisWeeks(
   marks: readonly { readonly target: MarkTarget; readonly place: Place }[],
   lexicon: Lexicon,
 ): readonly TaughtEntry[] {
   return marks.flatMap(({ target, place }): readonly TaughtEntry[] => {
     if (target.kind === 'pattern') return [{ kind: 'pattern', pattern: target.pattern, place }]
+    if (target.kind === 'word') return []
     const entry: TaughtEntry = { kind: 'letters', letters: target.letters, place }
     return knownFrom(entry, lexicon).ok ? [entry] : []
   })

@@ -1,8 +1,8 @@
 /** Letters that are written and not heard, with the letter they lean on. The silent e has a file of its own. */
-import type { Pattern } from './pattern.js'
+import type { Pattern, StudiedLetters } from './pattern.js'
 import { commonPractice } from './pattern.js'
 import { soundName } from './sound-names.js'
-import { findEach, type SpelledSound } from './spelled-sounds.js'
+import { findEach, type SpelledSound, spelledSounds } from './spelled-sounds.js'
 
 interface SilentTeam {
   readonly sound: string
@@ -76,6 +76,30 @@ function silentWhy(spelled: SpelledSound): string | undefined {
     return `${silent} is silent: ${letters} spells ${soundName(sounds[0]!)}`
   }
   return undefined
+}
+
+/** The letters of a grapheme that say nothing: all of a silent one, the k of kn, the l of oul. */
+function silentPart(spelled: SpelledSound): { readonly start: number; readonly end: number } | undefined {
+  const { letters, start, end, sounds, said, kind } = spelled
+  if (kind === 'silent') return { start, end }
+  const team = silentTeams[letters]
+  const inVowels = kind === 'vowel' && !sounds.includes('L') && !sounds.includes('S')
+  const silent = team?.sound === said ? team.silent : inVowels ? silentInVowelTeam[letters] : undefined
+  if (silent === undefined) return undefined
+  const at = start + letters.indexOf(silent)
+  return { start: at, end: at + silent.length }
+}
+
+/** What says nothing in a team that a key shows on its own: the k of kn; undefined where the letters are no such team. */
+export function silentInTeam(letters: string): string | undefined {
+  return silentTeams[letters]?.silent ?? silentInVowelTeam[letters]
+}
+
+/** Where in the word letters stand that are written and not heard, the silent e among them. */
+export function silentRanges(
+  word: StudiedLetters,
+): readonly { readonly start: number; readonly end: number }[] {
+  return spelledSounds(word).flatMap(spelled => silentPart(spelled) ?? [])
 }
 
 export const silentLetters: Pattern = {

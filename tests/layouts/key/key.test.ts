@@ -50,13 +50,12 @@ describe('the key', () => {
 })
 
 describe('the key of cards with sound marks', () => {
-  it('says what a dot and a dash mean, and what two dots mean only where a word has them', async () => {
+  it('says what one mark means, and what two mean only where a word has them', async () => {
     const cover = linesOn(
-      await printItem('{layout: word-cards, sounds: dots, marks: none}', plan),
+      await printItem('{layout: word-cards, sounds: bars, marks: none}', plan),
       'cover',
     ).join(' ')
-    expect(cover).toContain('one letter, one sound')
-    expect(cover).toContain('letters that spell one sound together')
+    expect(cover).toContain('one sound')
     expect(cover).not.toContain('two sounds')
     expect(cover).not.toContain('consonant digraph')
   })

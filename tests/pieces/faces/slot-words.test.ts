@@ -14,22 +14,22 @@ const slot = { kind: 'word', marked: false, sizeGroup: 'main', align: 'centre', 
 
 describe('sound marks', () => {
   const marksOf = (text: string) =>
-    slotWordFinder([])({ ...slot, word: study(text), soundMarks: true }).spans.map(({ mark, ranges }) => [
+    slotWordFinder([])({ ...slot, word: study(text), soundMarks: 'bar' }).spans.map(({ mark, ranges }) => [
       text.slice(ranges[0].start, ranges[0].end),
       mark.line,
     ])
 
-  it('are a dot for a letter, a dash for letters that spell one sound, nothing for a silent letter', () => {
+  it('are alike for a letter and for letters that spell one sound, and nothing for a silent letter', () => {
     expect(marksOf('marsh')).toEqual([
-      ['m', 'sound dot'],
-      ['ar', 'single'],
-      ['sh', 'single'],
+      ['m', 'sound bar'],
+      ['ar', 'sound bar'],
+      ['sh', 'sound bar'],
     ])
     expect(marksOf('snake').map(([letters]) => letters)).toEqual(['s', 'n', 'a', 'k'])
   })
 
-  it('are two dots for x, which spells two sounds', () => {
-    expect(marksOf('fox').at(-1)).toEqual(['x', '2 sound dots'])
+  it('are two bars for x, which spells two sounds', () => {
+    expect(marksOf('fox').at(-1)).toEqual(['x', '2 sound bars'])
   })
 })
 

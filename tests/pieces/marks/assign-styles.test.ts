@@ -16,10 +16,10 @@ const warnings = (marks: readonly PlanMark[]) => assignStyles(marks).problems.ma
 describe('styles for marks that the teacher left open', () => {
   it('take turns under and around the letters', () => {
     expect(looksOf(['sh', 'ee', 'ar', 'mb'].map(letters => mark(letters)))).toEqual([
-      'single',
-      'rounded',
-      'wavy',
-      'thick',
+      'double',
+      'box',
+      'dotted',
+      'oval',
     ])
   })
 
@@ -27,10 +27,10 @@ describe('styles for marks that the teacher left open', () => {
     const looks = looksOf([
       mark('sh'),
       mark('ee', { line: 'single', color: '#00618a' }),
-      mark('ar', { outline: 'rounded' }),
+      mark('ar', { outline: 'box' }),
       mark('mb'),
     ])
-    expect(looks).toEqual(['wavy', 'single', 'rounded', 'thick'])
+    expect(looks).toEqual(['double', 'single', 'box', 'dotted'])
   })
 
   it('are all different for as many marks as there are letters twice over', () => {

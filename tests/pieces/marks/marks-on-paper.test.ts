@@ -9,6 +9,7 @@ import type { PathShape } from '../../../src/pieces/piece.js'
 import { leastEmMm } from '../../../src/pieces/text/type-size.js'
 import type { ShapedGlyph } from '../../../src/pieces/typeface/shaped-run.js'
 import type { Typeface } from '../../../src/pieces/typeface/typeface.js'
+import { openedRun } from '../../../src/pieces/word/opened-run.js'
 import { drawWord } from '../../../src/pieces/word/word-art.js'
 import { type Coverage, columnsOf, comeWithin, outsideOf, overlap, renderLayers } from '../pixels.js'
 import { type AwkwardSpan, awkwardSpans } from './awkward-spans.js'
@@ -47,10 +48,11 @@ function renderMarked(
   const sizeMm = leastEmMm(typeface, { kind: large ? 'large' : 'normal' })
   const spans = [{ mark, ranges: ranges as MarkSpan['ranges'] }]
   const drawn = drawWord({ typeface, word, spans, sizeMm, large })
-  const run = typeface.shape(word, {
-    letterSpacingEm: (large ? 0.04 : 0) + drawn.widenedEm,
+  const shaped = typeface.shape(word, {
+    letterSpacingEm: large ? 0.04 : 0,
     splitLigaturesAt: ranges.flatMap(({ start, end }) => [start, end]),
   })
+  const run = openedRun(shaped, drawn.openings)
   const { xMm, baselineMm } = drawn.art.text[0]!
   const isOwn = (glyph: ShapedGlyph): boolean =>
     ranges.some(({ start, end }) => glyph.start < end && glyph.end > start)

@@ -3,7 +3,7 @@ import type { LetterInk } from '../../../src/pieces/marks/letter-ink.js'
 import { placeLine } from '../../../src/pieces/marks/place-line.js'
 import { lineStyle } from '../../../src/pieces/marks/styles.js'
 
-const ink = { strokeMm: 0.45, gapMm: 0.45 }
+const ink = { strokeMm: 0.45, gapMm: 0.45, insideMm: 0.9, apartMm: 1.17 }
 const ROW_MM = 0.05
 
 /** Letters as blocks of ink: what stands on the line, 20 mm wide, and a stem of this width hanging from its middle. */

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { loadTypeface } from '../../../fonts/load-typeface.js'
+import { type Looks, styleOrder } from '../../../src/pieces/marks/assign-styles.js'
 import type { StyledMark } from '../../../src/pieces/marks/styled-mark.js'
 import { lineNames, outlineNames } from '../../../src/pieces/marks/styles.js'
 import type { Art } from '../../../src/pieces/piece.js'
@@ -78,6 +79,35 @@ describe('all styles in black at 300 DPI, turned to one bit at half, at the smal
       }))
       .filter(({ pixels }) => pixels < 80)
     expect(alike).toEqual([])
+  })
+
+  /** Of each style, how far it is from the nearest of those before it in the order in which marks take styles. */
+  const apart = (name: string, from: readonly string[]): number =>
+    Math.min(...from.map(other => difference(pictureOf(name), pictureOf(other))))
+  const pictureOf = (name: string): Coverage => pictures.find(picture => picture.name === name)!.picture
+  const named = (kind: keyof Looks): readonly string[] =>
+    styleOrder.flatMap(looks => (Object.keys(looks).length === 1 && looks[kind] ? [looks[kind]] : []))
+  /** Why these wait stands at `styleOrder`. */
+  const lines = named('line').filter(name => name !== 'bracket' && name !== 'single')
+
+  it.each([
+    ['line', lines],
+    ['outline', named('outline')],
+  ])('each %s that marks take differs more from those before it than any that comes after it', (_, order) => {
+    for (const [index, name] of order.entries()) {
+      if (index === 0) continue
+      const before = order.slice(0, index)
+      for (const later of order.slice(index + 1))
+        expect([name, apart(name, before) >= apart(later, before)]).toEqual([name, true])
+    }
+  })
+
+  it('the first two differ more than any other line and outline that marks take', () => {
+    const [line, outline] = [lines[0]!, named('outline')[0]!]
+    const most = Math.max(
+      ...lines.flatMap(one => named('outline').map(other => difference(pictureOf(one), pictureOf(other)))),
+    )
+    expect(difference(pictureOf(line), pictureOf(outline))).toBe(most)
   })
 
   it('one line under these letters is about 400 pixels', () => {

@@ -108,7 +108,7 @@ describe('words whose letters were spread for an outline', () => {
     const marks = 'marks: [{pattern: consonant-digraph, inside blends: no, outline: box}]\n'
     const notes = (await draw('{layout: word-cards, words: [thrush, reed]}', marks)).items[0]!.notes
     expect(notes.join('\n')).toMatch(
-      /The letters of "thrush" stand \d\.\d mm further apart, so that outlines keep off the letters beside them\./,
+      /"thrush" is opened by \d\.\d mm in all at the edges of outlines, so that these keep off the letters beside them\./,
     )
   })
 })

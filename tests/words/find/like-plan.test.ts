@@ -1,14 +1,14 @@
 import { describe, expect, it } from 'vitest'
-import type { MarkTarget } from '../../../src/plan/plan.js'
+import type { LetterTarget } from '../../../src/plan/plan.js'
 import { findWords } from '../../../src/words/find/find-words.js'
 import { likePlan } from '../../../src/words/find/like-plan.js'
 import { studied } from '../patterns/hand-aligned.js'
 import { offered, offeredByHand } from './offered.js'
 
-const digraph: MarkTarget = { kind: 'pattern', pattern: 'consonant-digraph' }
-const team: MarkTarget = { kind: 'pattern', pattern: 'vowel-team' }
+const digraph: LetterTarget = { kind: 'pattern', pattern: 'consonant-digraph' }
+const team: LetterTarget = { kind: 'pattern', pattern: 'vowel-team' }
 
-function goesWith(words: readonly string[], marks: readonly MarkTarget[]) {
+function goesWith(words: readonly string[], marks: readonly LetterTarget[]) {
   const familiarity = (word: string) => offeredByHand.find(({ text }) => text === word)?.familiarity ?? 0
   return likePlan({ words: words.map(studied), marks, familiarity })
 }
@@ -44,7 +44,7 @@ describe('words that go with a plan', () => {
   const familiar = (text: string, index: number) => ({ ...offered(text), familiarity: 2900 - index })
   const choice = ['with', 'wish', 'rush', 'math', 'seed'].map(familiar)
   const everyLevel = { marks: [digraph, team], isOfItsLevel: () => true }
-  const found = (count: number, marks: readonly MarkTarget[] = everyLevel.marks) =>
+  const found = (count: number, marks: readonly LetterTarget[] = everyLevel.marks) =>
     findWords({ goesWith: { ...everyLevel, marks }, count }, choice).map(({ word }) => word.text)
 
   it('show one of the patterns that it marks', () => {
@@ -58,8 +58,8 @@ describe('words that go with a plan', () => {
   })
 
   it('show a digraph inside a blend where the mark reaches it', () => {
-    const marks: readonly MarkTarget[] = [{ ...digraph, insideBlends: true }]
-    const words = (targets: readonly MarkTarget[]) =>
+    const marks: readonly LetterTarget[] = [{ ...digraph, insideBlends: true }]
+    const words = (targets: readonly LetterTarget[]) =>
       findWords({ goesWith: { marks: targets, isOfItsLevel: () => true }, count: 9 }, [offered('thread')])
     expect(words(marks)).toHaveLength(1)
     expect(words([digraph])).toHaveLength(0)
