@@ -33,7 +33,7 @@ const sentences: Readonly<Record<string, string>> = {
   compound: 'two words in one',
   contraction: 'two words made short',
   homophone: 'it sounds like another word',
-  'closed-syllable': 'a letter after the vowel closes it',
+  'closed-syllable': 'a letter comes after the vowel',
   'open-syllable': 'the vowel comes last',
   'silent-e-syllable': 'a vowel, a letter, and an e that says nothing',
   'vowel-team-syllable': 'letters that make one vowel sound together',

@@ -21,7 +21,7 @@ describe('a list of words', () => {
   it('has columns that keep every word whole, or none on paper too narrow for them', async () => {
     const wide = linesOn(await printItem('{layout: marked-list}', stacked), 'list')
     expect(wide.join(' | ')).toMatch(/sounds \| .*plural/)
-    const narrow = linesOn(await printItem('{layout: marked-list, paper: index-4x6}', stacked), 'list')
+    const narrow = linesOn(await printItem('{layout: marked-list, paper: index-3x5}', stacked), 'list')
     expect(narrow.join(' | ')).not.toContain('clue')
     for (const said of ['4: c·r·a·t·(e)', 'noun, verb', 'lighthouses', 'add s'])
       expect(narrow.flatMap(line => line.split(' | '))).toContain(said)
