@@ -44,6 +44,7 @@ function callRow({ number, word, boards, textMm, measure, widthMm }: Call): Row 
   const lines = breakLines(said, widthMm - leftMm, style, measure)
   return {
     heightMm: Math.max(textMm * 2, linesHeight(lines.length, textMm) + 1),
+    cells: { leftsMm: [0, textMm * 2.4, leftMm], headings: 1 },
     tree: (
       <div
         style={{ display: 'flex', width: '100%', height: '100%', alignItems: 'center', position: 'relative' }}

@@ -24,6 +24,7 @@ export const blankList = defineLayout({
       room,
       topRow: {
         heightMm: topRowHeight(request, room.widthMm),
+        headings: false,
         tree: () => <ChildsTask request={request} widthMm={room.widthMm} />,
       },
       besideHeightMm: wordFacts(request).heightMm,

@@ -27,6 +27,7 @@ export const markedList = defineLayout({
       room,
       topRow: {
         heightMm: topRowHeight(request, room.widthMm),
+        headings: true,
         tree: ({ numberMm, wordMm, besideMm }) => (
           <div
             style={{
@@ -43,6 +44,7 @@ export const markedList = defineLayout({
         ),
       },
       beside: facts.of,
+      besideLeftsMm: facts.leftsMm,
       besideHeightMm: facts.heightMm,
       keyRows: keyRows(request, room.widthMm),
     }).map(face => ({ ...face, kind: 'list', title: pageTitle(request) }))

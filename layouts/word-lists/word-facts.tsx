@@ -1,6 +1,7 @@
 /** What the marked list says beside each word. */
 import type { JSXNode } from 'satori/jsx'
 import { mm } from '../../src/pieces/faces/face.js'
+import { leftsOf } from '../../src/pieces/parts/table-rows.js'
 import { atCommas, breakLines, linesHeight, type TextStyle } from '../../src/pieces/text/break-lines.js'
 import { Lines } from '../../src/pieces/text/lines.js'
 import { soundsInWords } from '../../src/words/sounds-in-words.js'
@@ -11,6 +12,8 @@ export interface WordFacts {
   readonly headings: (widthMm: number) => JSXNode
   readonly of: (word: Word, widthMm: number) => JSXNode
   readonly heightMm: (word: Word, widthMm: number) => number
+  /** Where the columns begin. */
+  readonly leftsMm: (widthMm: number) => readonly number[]
 }
 
 interface Column {
@@ -97,6 +100,7 @@ export function wordFacts({ words, type, measure }: LayoutRequest): WordFacts {
     ),
     heightMm: (word, widthMm) =>
       linesHeight(Math.max(...linesOf(word, widthMm).map(lines => lines.length)), style.sizeMm),
+    leftsMm: widthMm => leftsOf(columnsAt(widthMm).map(({ share }) => share * widthMm)),
   }
 }
 

@@ -13,6 +13,7 @@ import { Slot } from '../../src/pieces/faces/slot.js'
 import { slotWordFinder } from '../../src/pieces/faces/slot-words.js'
 import type { StyledMark } from '../../src/pieces/marks/styled-mark.js'
 import { drawWritingLine, Rule } from '../../src/pieces/parts/rules.js'
+import type { BandCells } from '../../src/pieces/piece.js'
 import { type TypeScale, wordRules } from '../../src/pieces/text/type-scale.js'
 import type { Typeface } from '../../src/pieces/typeface/typeface.js'
 import { cornerRoom } from '../../src/pieces/word/corner-tags.js'
@@ -29,9 +30,15 @@ export interface WordListRequest {
   readonly heading: Heading
   readonly room: Size
   /** The row above the words, as high as `topRowHeight` says in every list of the set. */
-  readonly topRow: Pick<Row, 'heightMm'> & { readonly tree: (columns: ColumnMeasure) => JSXNode }
+  readonly topRow: Pick<Row, 'heightMm'> & {
+    readonly tree: (columns: ColumnMeasure) => JSXNode
+    /** Whether it holds the headings of the columns. */
+    readonly headings: boolean
+  }
   /** What stands beside a word; a line to write on, level with it, where left out. */
   readonly beside?: (word: Word, widthMm: number) => JSXNode
+  /** Where the columns of what stands beside a word begin, from the left of the first; one where left out. */
+  readonly besideLeftsMm?: (widthMm: number) => readonly number[]
   /** What the marked list says of a word is this high; its row is no lower, in either list. */
   readonly besideHeightMm: (word: Word, widthMm: number) => number
   /** At the foot of the list. */
@@ -51,7 +58,11 @@ export function wordListPages(request: WordListRequest): readonly Face[] {
   const needs = words.map(word => request.besideHeightMm(word, columns.besideMm) + ROW_PADDING_MM)
   const measure = { ...columns, heightMm: rowHeight(room.heightMm - takenMm, least.heightMm, needs) }
   const rows: Row[] = [
-    { heightMm: topRow.heightMm, tree: topRow.tree(measure) },
+    {
+      heightMm: topRow.heightMm,
+      tree: topRow.tree(measure),
+      ...(topRow.headings ? { cells: cellsOf(request, measure, 'all') } : {}),
+    },
     ...words.map((word, index) =>
       wordRow(request, { word, number: index + 1, leastMm: needs[index]! }, measure),
     ),
@@ -59,6 +70,18 @@ export function wordListPages(request: WordListRequest): readonly Face[] {
   ]
   return flowPages({ heading, rows, room })
 }
+
+function cellsOf(
+  { besideLeftsMm = () => [0] }: WordListRequest,
+  { numberMm, wordMm, besideMm }: ColumnMeasure,
+  headings: BandCells['headings'],
+): BandCells {
+  const beside = besideLeftsMm(besideMm).map(left => numberMm + wordMm + left)
+  return { leftsMm: [0, numberMm, ...beside], headings }
+}
+
+/** The word is what its row is about. */
+const WORD_COLUMN = 1
 
 const MOST_AIR_MM = 4
 
@@ -149,15 +172,17 @@ function listSlot(word: Word, marked: boolean): WordSlot {
 }
 
 function wordRow(
-  { type, marked, beside }: WordListRequest,
+  request: WordListRequest,
   { word, number, leastMm }: { readonly word: Word; readonly number: number; readonly leastMm: number },
   measure: RowMeasure,
 ): Row {
+  const { type, marked, beside } = request
   const name = `word ${number}`
   const heightMm = Math.max(measure.heightMm, leastMm)
   const writing: ArtSlot = { kind: 'art', levelWith: name, draw: drawWritingLine }
   return {
     heightMm,
+    cells: cellsOf(request, measure, WORD_COLUMN),
     slots: {
       [name]: { ...listSlot(word, marked), maximumMm: measure.heightMm * 0.55 },
       [`number ${number}`]: {

@@ -49,6 +49,21 @@ export interface Art extends Size {
   readonly text: readonly TextRun[]
 }
 
+/** A row of a page of text, for a reader who goes through the page by ear. */
+export interface Band {
+  readonly yMm: number
+  readonly heightMm: number
+  /** Of a row that belongs to a table. */
+  readonly cells?: BandCells
+}
+
+export interface BandCells {
+  /** Left edges, from the left of the page or, in a row, of the row. */
+  readonly leftsMm: readonly number[]
+  /** Which cells are headings: all, over their columns, or the one at this place, beside its row. */
+  readonly headings: 'all' | number
+}
+
 export interface PlacedArt {
   readonly art: Art
   readonly xMm: number

@@ -1,6 +1,6 @@
 /** What the sheets stage gives: one side of paper as plain data, everything placed in mm from its top left corner. */
 import type { Box, Size } from '../geometry.js'
-import type { Piece, PlacedArt } from '../pieces/piece.js'
+import type { Band, Piece, PlacedArt } from '../pieces/piece.js'
 
 export interface PlacedPiece {
   readonly piece: Piece
@@ -42,6 +42,8 @@ export interface Sheet extends Size {
   readonly cuts: readonly CutLine[]
   /** Everything else on the page: labels, rulers, lists, keys. Never inside a piece. */
   readonly furniture: readonly PlacedArt[]
+  /** Of a page of rows, for a reader who goes through it by ear; what stands above them is its heading. */
+  readonly bands?: readonly Band[]
 }
 
 /** The box that a placed piece takes on its sheet. */

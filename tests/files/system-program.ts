@@ -15,7 +15,11 @@ export function hasProgram(name: string): boolean {
 
 /** Runs a program and gives what it prints; anything but success throws, with what it printed. */
 export function runProgram(name: string, args: readonly string[], env: NodeJS.ProcessEnv = {}): string {
-  const result = spawnSync(name, args, { encoding: 'utf8', env: { ...process.env, ...env } })
+  const result = spawnSync(name, args, {
+    encoding: 'utf8',
+    maxBuffer: 2 ** 28,
+    env: { ...process.env, ...env },
+  })
   if (result.status !== 0) throw new Error(`${name} failed: ${result.stdout}${result.stderr}`)
   return result.stdout
 }

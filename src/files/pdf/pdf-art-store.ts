@@ -10,6 +10,10 @@ import { createUnseenFont, type UnseenFont } from './pdf-unseen-font.js'
 export interface ArtStore {
   /** The operators that draw the art at its origin on the document's present page. */
   place(art: Art): string
+  /** The same without its words. */
+  outlines(art: Art): string
+  /** Words at their place on the page, with a space behind them, so that they do not run into what follows. */
+  words(run: TextRun): string
   /** Writes what pages refer to; to be called after the last page. */
   end(): void
 }
@@ -41,6 +45,13 @@ export async function createArtStore(doc: PDFKit.PDFDocument, sheets: readonly S
     return form
   }
 
+  function usePictures(art: Art): void {
+    for (const shape of art.shapes) {
+      const picture = shape.kind === 'image' ? pictures.get(shape) : undefined
+      if (picture) doc.page.xobjects[picture.name] = picture.reference
+    }
+  }
+
   return {
     place(art) {
       const id = shared.get(art)
@@ -48,11 +59,17 @@ export async function createArtStore(doc: PDFKit.PDFDocument, sheets: readonly S
         doc.page.xobjects[id] = formOf(art)
         return `/${id} Do`
       }
-      for (const shape of art.shapes) {
-        const picture = shape.kind === 'image' ? pictures.get(shape) : undefined
-        if (picture) doc.page.xobjects[picture.name] = picture.reference
-      }
+      usePictures(art)
       const operators = artOperators(art, pictures, font)
+      Object.assign(doc.page.fonts, font.references)
+      return operators
+    },
+    outlines(art) {
+      usePictures(art)
+      return artOperators({ ...art, text: [] }, pictures, font)
+    },
+    words(run) {
+      const operators = textOperators(run, font, ' ')
       Object.assign(doc.page.fonts, font.references)
       return operators
     },
@@ -85,9 +102,13 @@ function artOperators(art: Art, pictures: Pictures, font: UnseenFont): string {
 }
 
 /** The run's letters, unseen, stretched to the width that the drawn ones have. */
-function textOperators({ text, xMm, baselineMm, widthMm, sizeMm }: TextRun, font: UnseenFont): string {
-  const strings = font.encode(text)
-  const natural = strings.reduce((sum, string) => sum + string.widthEm, 0) * sizeMm
+function textOperators(
+  { text, xMm, baselineMm, widthMm, sizeMm }: TextRun,
+  font: UnseenFont,
+  behind = '',
+): string {
+  const natural = font.encode(text).reduce((sum, string) => sum + string.widthEm, 0) * sizeMm
+  const strings = font.encode(text + behind)
   const stretch = widthMm > 0 ? (widthMm / natural) * 100 : 100
   const shown = strings.map(({ fontName, hex }) => `/${fontName} ${toDecimal(sizeMm)} Tf <${hex}> Tj`)
   return [

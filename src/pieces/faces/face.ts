@@ -8,7 +8,7 @@ import type { Box, Size } from '../../geometry.js'
 import type { Card, CardKind } from '../../sets/card-set.js'
 import type { Word } from '../../words/word.js'
 import type { SoundShape } from '../marks/sound-marks.js'
-import type { Art, PlacedMark } from '../piece.js'
+import type { Art, Band, PlacedMark } from '../piece.js'
 import type { TextStyle } from '../text/break-lines.js'
 
 /** satori rounds boxes to whole units; at 20 units a millimetre that is 0.05 mm. */
@@ -71,6 +71,8 @@ export interface ArtSlot extends LevelWithWord {
 export interface Face extends Size {
   readonly tree: JSXNode
   readonly slots: Readonly<Record<string, SlotContent>>
+  /** Of a page of rows, top to bottom; what stands above them is its heading. */
+  readonly bands?: readonly Band[]
 }
 
 /** A face of a card or board of a set. */

@@ -1,6 +1,7 @@
 import type { JSXNode } from 'satori/jsx'
 import { pointsToMm, type Size } from '../../geometry.js'
 import { WritingLine } from '../parts/rules.js'
+import type { Band, BandCells } from '../piece.js'
 import { breakLines, linesHeight, type TextMeasure, type TextStyle } from '../text/break-lines.js'
 import { Lines } from '../text/lines.js'
 import { type Face, mm, type SlotContent } from './face.js'
@@ -10,6 +11,8 @@ export interface Row {
   readonly heightMm: number
   readonly tree: JSXNode
   readonly slots?: Readonly<Record<string, SlotContent>>
+  /** Of a row of a table. */
+  readonly cells?: BandCells
 }
 
 export interface Heading {
@@ -72,7 +75,17 @@ export function flowPages({
       </div>
     ),
     slots: Object.assign({}, ...page.map(row => row.slots ?? {})) as Record<string, SlotContent>,
+    bands: bandsOf(page, headingMm, gapMm),
   }))
+}
+
+function bandsOf(rows: readonly Row[], headingMm: number, gapMm: number): readonly Band[] {
+  let yMm = headingMm
+  return rows.map(({ heightMm, cells }) => {
+    const topMm = yMm + gapMm
+    yMm = topMm + heightMm
+    return { yMm: topMm, heightMm, ...(cells === undefined ? {} : { cells }) }
+  })
 }
 
 const TITLE_SCALE = 1.6

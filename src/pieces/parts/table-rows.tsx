@@ -44,6 +44,7 @@ function tableRow(
   const most = Math.max(1, ...lines.map(each => each.length))
   return {
     heightMm: linesHeight(most, textMm) + textMm * 0.5,
+    cells: { leftsMm: leftsOf(widths), headings: weight === 700 ? 'all' : 0 },
     tree: (
       <div
         style={{ display: 'flex', width: '100%', height: '100%', alignItems: 'center', position: 'relative' }}
@@ -55,6 +56,11 @@ function tableRow(
       </div>
     ),
   }
+}
+
+/** Where columns of these widths begin. */
+export function leftsOf(widthsMm: readonly number[]): readonly number[] {
+  return widthsMm.map((_, index) => widthsMm.slice(0, index).reduce((sum, width) => sum + width, 0))
 }
 
 /** A paragraph of a grown-up's page, as a row. */

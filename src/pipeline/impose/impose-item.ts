@@ -86,7 +86,7 @@ function backSheets(
 function pageSheets({ settled: { prepared }, drawn }: DrawnItem): readonly Sheet[] {
   const { sheetSize } = prepared.grid
   const room = pageRoom(prepared.grid)
-  return drawn.pages.faces.map(({ face: { kind, title }, art }) =>
-    pageSheet({ art, room, sheetSize, kind, title }),
+  return drawn.pages.faces.map(({ face: { kind, title, bands }, art }) =>
+    pageSheet({ art, bands, room, sheetSize, kind, title }),
   )
 }
