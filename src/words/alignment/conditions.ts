@@ -35,6 +35,8 @@ export const conditions: Readonly<Record<string, Condition>> = {
   /** Elsewhere a silent h makes a team with the letter before it: rhyme, Thomas. */
   'first or after a vowel': ({ letters, start }) => start === 0 || isVowelLetter(letters[start - 1]),
   'not at the beginning': ({ start }) => start > 0,
+  /** The e of dyeing belongs to dye. */
+  'not before ng': ({ letters, end }) => !letters.startsWith('ng', end),
   /** A vowel that is written and no longer said: chocolate, aspirin, basically. */
   'between consonants': ({ letters, start, end }) =>
     isConsonantLetter(letters[end]) &&

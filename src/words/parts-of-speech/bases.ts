@@ -55,6 +55,7 @@ function basesBefore(word: string, ending: string): readonly string[] {
   const candidates = [stem, `${stem}e`]
   if (/([^aeiou])\1$/.test(stem)) candidates.push(stem.slice(0, -1))
   if (stem.endsWith('i')) candidates.push(`${stem.slice(0, -1)}y`)
+  if (stem.endsWith('ck')) candidates.push(stem.slice(0, -1))
   if (stem.endsWith('y')) candidates.push(`${stem.slice(0, -1)}ie`)
   return [...new Set(candidates)].filter(base => {
     const doubled = base.length < stem.length && stem.startsWith(base)

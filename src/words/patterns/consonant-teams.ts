@@ -85,7 +85,12 @@ export const doubleConsonant: Pattern = {
   find: word =>
     spelledSounds(word).flatMap(({ letters, sounds, end }) => {
       const doubled = /^[aeiou]*(([bcdfgklmnprstvz])\2)$/.exec(letters)?.[1]
-      if (doubled === undefined || sounds.length > (letters === doubled ? 1 : 2)) return []
+      if (
+        doubled === undefined ||
+        word.text.at(end - 3) === "'" ||
+        sounds.length > (letters === doubled ? 1 : 2)
+      )
+        return []
       const why = `${doubled[0]} is doubled and heard once`
       return [findingAt(word, { pattern: 'double-consonant', start: end - 2, end, why })]
     }),

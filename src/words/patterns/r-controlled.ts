@@ -14,6 +14,11 @@ function isSilentE(spelled: SpelledSound | undefined): spelled is SpelledSound {
   return spelled?.letters === 'e' && spelled.kind === 'silent'
 }
 
+/** The e of fired, which -ed has taken. */
+function isEdOfFire(spelled: SpelledSound | undefined): spelled is SpelledSound {
+  return spelled?.letters === 'ed' && spelled.sounds.length === 1
+}
+
 function rWhy(
   letters: string,
   sounds: readonly string[],
@@ -32,13 +37,13 @@ function findRControlled(word: StudiedLetters): readonly Finding[] {
   return all.flatMap(spelled => {
     const r = all[spelled.index + 1]
     const e = all[spelled.index + 2]
-    if (/^[aeiou]$/.test(spelled.letters) && r?.letters === 'r' && isSilentE(e)) {
+    if (/^[aeiou]$/.test(spelled.letters) && r?.letters === 'r' && (isSilentE(e) || isEdOfFire(e))) {
       const next = all[e.index + 1]
       const why = rWhy(`${spelled.letters}re`, [...spelled.sounds, ...r.sounds], {
         accent: word.accent,
         next,
       })
-      return [findingAt(word, { pattern: 'r-controlled', start: spelled.start, end: e.end, why })]
+      return [findingAt(word, { pattern: 'r-controlled', start: spelled.start, end: e.start + 1, why })]
     }
     if (spelled.kind !== 'vowel' || !/^[aeiouyhw]+r+[eh]*$/.test(spelled.letters)) return []
     if (!/^E?R$/.test(spelled.sounds.at(-1)!) || !keepsItsR(spelled)) return []

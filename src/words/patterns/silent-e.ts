@@ -27,6 +27,11 @@ function isSilentE({ letters, kind }: SpelledSound): boolean {
   return letters === 'e' && kind === 'silent'
 }
 
+/** The e of we've belongs to have, which is not written. */
+function isShortened(e: SpelledSound, { text }: StudiedLetters): boolean {
+  return text.slice(0, e.start).includes("'")
+}
+
 /** The vowel that a silent e makes long: a single letter, with consonants and no other vowel in between. */
 function lengthenedVowel(e: SpelledSound, all: readonly SpelledSound[]): SpelledSound | undefined {
   const before = all.slice(0, e.index)
@@ -64,7 +69,7 @@ function otherWork(e: SpelledSound, all: readonly SpelledSound[]): string {
 function findSilentE(word: StudiedLetters): readonly Finding[] {
   const all = spelledSounds(word)
   return all.filter(isSilentE).flatMap(e => {
-    if (!standsLast(e, all)) return []
+    if (!standsLast(e, all) || isShortened(e, word)) return []
     const vowel = lengthenedVowel(e, all)
     if (vowel === undefined) {
       if (belongsToEs(e, word)) return []

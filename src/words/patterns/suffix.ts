@@ -36,7 +36,10 @@ const suffixes: readonly Suffix[] = [
   { letters: 'sion', sounds: /(SH|ZH) AH N$/ },
   { letters: 'ful', sounds: /F (AH|UH) L$/, makes: ['adjective', 'noun'] },
   { letters: 'ous', sounds: /AH S$/ },
+  { letters: 'ess', sounds: /(IH|EH|AH) S$/, makes: ['noun'] },
   { letters: 'ish', sounds: /IH SH$/, makes: ['adjective'] },
+  { letters: 'ic', sounds: /IH K$/, makes: ['adjective'] },
+  { letters: 'al', sounds: /AH L$/, makes: ['adjective', 'noun'] },
   { letters: 'ly', sounds: /L IY$/, makes: ['adverb', 'adjective'] },
   { letters: 'en', sounds: /AH N$/, makes: ['verb', 'adjective'] },
   { letters: 'or', sounds: /ER$/, makes: ['noun'] },
@@ -52,11 +55,18 @@ function alike(first: string, second: string | undefined): boolean {
   return (reduced.test(first) && reduced.test(second)) || (/^A[AO]$/.test(first) && /^A[AO]$/.test(second))
 }
 
-/** The base's sounds stand at the beginning; a last /IY/ (happy, happily) or /AH L/ (simple, simply) may change. */
+/** The base's sounds stand at the beginning; a last /IY/ (happy, happily), /AH L/ (simple, simply) or /ER/ (hunger, hungry) may change. */
 function keepsSounds(base: readonly string[], sounds: readonly string[]): boolean {
   const fixed =
     base.at(-1) === 'IY' ? base.slice(0, -1) : base.slice(-2).join(' ') === 'AH L' ? base.slice(0, -2) : base
-  return fixed.length > 0 && fixed.every((sound, index) => alike(sound, sounds[index]))
+  const last = fixed.length - 1
+  return (
+    fixed.length > 0 &&
+    fixed.every(
+      (sound, index) =>
+        alike(sound, sounds[index]) || (index === last && sound === 'ER' && sounds[index] === 'R'),
+    )
+  )
 }
 
 /** soft, soften; haste, hasten. */
@@ -74,7 +84,10 @@ function findSuffix(word: StudiedLetters): readonly Finding[] {
     if (isInWordGroup(text, 'no suffix')) return []
     const finding = (why: string) =>
       findingAt(word, { pattern: 'suffix', start: text.length - letters.length, end: text.length, why })
-    if (makes === undefined) return [finding(`-${letters}, said /${said}/`)]
+    if (makes === undefined) {
+      const base = baseBeforeTion(letters, word)
+      return [finding(`-${letters}, said /${said}/${base === undefined ? '' : `: ${base}`}`)]
+    }
     const base = mayBe(makes, word) ? baseBefore(letters, word) : undefined
     if (base !== undefined) return [finding(`-${letters} added to ${base.inWords}`)]
   }
@@ -103,10 +116,38 @@ function baseBefore(letters: string, word: StudiedLetters): BaseSpelling | undef
       return keepsSounds(letters === 'en' && /[fs]t$/.test(stem) ? withoutFinalT(ofBase) : ofBase, sounds)
     })
   if (letters === 'ly') return baseBeforeLy(word, evidence, isBase)
-  const bases = spellingsBehind(stem).filter(isBase)
+  const bases = [...spellingsBehind(stem), ...spellingsWithEr(letters, word)].filter(isBase)
   // mess in messy, not mes with its last letter doubled.
   const whole = bases.filter(({ base }) => base.length >= stem.length)
   return mostFamiliar(whole.length > 0 ? whole : bases, evidence)
+}
+
+/** -er and -or lose their vowel before a describing -y and before -ess: hungry from hunger, actress from actor. */
+function spellingsWithEr(letters: string, { text, partsOfSpeech }: StudiedLetters): readonly BaseSpelling[] {
+  const stem = /^(.*[^aeiou])r$/.exec(text.toLowerCase().slice(0, -letters.length))?.[1]
+  const mayLose = letters === 'ess' || (letters === 'y' && partsOfSpeech?.[0] === 'adjective')
+  if (stem === undefined || !mayLose) return []
+  return ['er', 'or'].map(end => ({ base: `${stem}${end}`, inWords: `${stem}${end} without its ${end[0]}` }))
+}
+
+/** -tion and -sion take a t or an s from the word before them: collect·ion, creat·ion, discuss·ion; -ous takes none. */
+function baseBeforeTion(letters: string, word: StudiedLetters): string | undefined {
+  const { text, pronunciation, evidence } = word
+  if (evidence === undefined || isInWordGroup(text.toLowerCase(), 'no base')) return undefined
+  const added = letters === 'ous' ? 'ous' : 'ion'
+  const sounds = soundsOf(pronunciation)
+  const keepsAllButLast = (base: string) =>
+    evidence
+      .pronunciationsOf(base)
+      .map(soundsOf)
+      .some(
+        ofBase => ofBase.length > 1 && keepsSounds(added === 'ion' ? ofBase.slice(0, -1) : ofBase, sounds),
+      )
+  const bases = spellingsBehind(text.toLowerCase().slice(0, -added.length)).filter(
+    ({ base }) => base.length >= 3 && isFamiliar(base, evidence) && keepsAllButLast(base),
+  )
+  const found = mostFamiliar(bases, evidence)
+  return found === undefined ? undefined : `-${added} added to ${found.inWords}`
 }
 
 /**

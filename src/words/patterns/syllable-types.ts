@@ -56,10 +56,12 @@ function kindOf(
   }
   const next = all[vowel.index + 1]
   const dividedDouble = next !== undefined && next.syllable === syllable && next.lastSyllable > syllable
-  if (after.length > 0 || dividedDouble) {
+  if (after.some(({ kind }) => kind !== 'silent') || dividedDouble) {
     return { type: 'closed', why: `one vowel ${vowel.letters}, closed in by a consonant` }
   }
-  return { type: 'open', why: `it ends with its one vowel ${vowel.letters}` }
+  const silent = after.map(({ letters }) => letters).join('')
+  const unheard = silent === '' ? '' : `; ${silent} is silent`
+  return { type: 'open', why: `it ends with its one vowel ${vowel.letters}${unheard}` }
 }
 
 /** What differs from one type to the next, in teaching order. */

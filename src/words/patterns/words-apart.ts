@@ -5,7 +5,7 @@
 import { groupsOf, lazily } from '../tables/installed-tables.js'
 import { wordList } from '../tables/word-list.js'
 
-export type WordGroup = 'no ending' | 'no prefix' | 'no suffix'
+export type WordGroup = 'no base' | 'no ending' | 'no prefix' | 'no suffix'
 
 const groups = lazily(
   () => new Map([...groupsOf('patterns/word-groups')].map(([group, words]) => [group, wordList([...words])])),

@@ -120,7 +120,7 @@ export function withoutWavering(word: string, pronunciation: string): string {
 }
 
 export function withWeakVowels(word: string, pronunciation: string): string {
-  if (!/[AI]H0/.test(pronunciation)) return pronunciation
+  if (!/[AIE]H0/.test(pronunciation)) return pronunciation
   return rewritten(word, pronunciation, (all, index) => weakVowelIn(all, index) ?? all[index]!.said)
 }
 

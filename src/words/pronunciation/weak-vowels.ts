@@ -104,7 +104,7 @@ export function weakVowelIn(all: readonly Spoken[], index: number): readonly str
 
 function placeOf(all: readonly Spoken[], index: number): Place | undefined {
   const { letters, said } = all[index]!
-  if (said.length !== 1 || !reduced.has(said[0]!)) return undefined
+  if (said.length !== 1 || !(reduced.has(said[0]!) || isOfLess(all, index))) return undefined
   const next = all.findIndex((spoken, at) => at > index && spoken.said.some(isVowel))
   const last = next === -1 ? all.length : next
   return {
@@ -114,6 +114,13 @@ function placeOf(all: readonly Spoken[], index: number): Place | undefined {
     isFirst: !all.slice(0, index).some(spoken => spoken.said.some(isVowel)),
     isLast: next === -1,
   }
+}
+
+/** The e of -less and -ness, which some entries write as short e. */
+function isOfLess(all: readonly Spoken[], index: number): boolean {
+  const { letters, said } = all[index]!
+  const isLast = all.slice(index + 1).every(spoken => spoken.letters === 'ss')
+  return letters === 'e' && said[0] === 'EH0' && isLast && /[ln]$/.test(lettersOf(all.slice(0, index)))
 }
 
 function lettersOf(all: readonly Spoken[]): string {

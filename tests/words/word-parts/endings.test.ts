@@ -30,13 +30,13 @@ function showsOneOf({ letters }: Finding, endings: readonly string[]): boolean {
 describe('words with an ending or a suffix', () => {
   test('are more than 150', () => expect(withEnding.length).toBeGreaterThan(150))
 
-  test('show it after the right base, 95 of 100: suffixes that the tool does not name stand among those set aside', () => {
+  test('show it after the right base, 98 of 100', () => {
     const wrong = withEnding.filter(({ base, told }) => !new RegExp(`added to ${base}\\b`).test(told))
     report(
       `endings found ${percent(withEnding.length - wrong.length, withEnding.length)}`,
       wrong.map(({ word, base, told }) => `${word}: ${base}; found ${told || 'none'}`),
     )
-    expect(wrong.length / withEnding.length).toBeLessThanOrEqual(0.05)
+    expect(wrong.length / withEnding.length).toBeLessThanOrEqual(0.02)
   })
 })
 
