@@ -10,7 +10,8 @@ import type { Sort } from '../src/sets/sorts/sort.js'
 import { cardsForWords } from '../src/sets/word-set.js'
 import { grownUpPages } from './grown-up-pages.js'
 import { defineLayout, type LayoutRequest } from './layout.js'
-import { wordAloneFace } from './one-card-a-word.js'
+import { missingPictures, wordFace } from './one-card-a-word.js'
+import { pictureOption } from './word-options.js'
 
 /** How many sorts the answers show; further ones are seldom worth a lesson. */
 const SORTS_SHOWN = 4
@@ -20,11 +21,12 @@ export const openSort = defineLayout({
   kind: 'pieces',
   name: 'open-sort',
   summary: 'unmarked cards whose rule the children find, with the sorts that hold on a page of their own',
-  options: {},
+  options: pictureOption,
   marks: 'none',
   perSheet: { columns: 3, rows: 6 },
   perSheetLarge: { columns: 2, rows: 4 },
-  set: ({ words, item, itemName, plan }) => {
+  set: request => {
+    const { words, item, itemName, plan } = request
     const sorts = rankSorts(words)
     const cards = cardsForWords({
       words: orderWithoutHints({ words, sorts, seed: plan.seed, label: itemName }),
@@ -34,9 +36,9 @@ export const openSort = defineLayout({
       label: itemName,
       prefix: 'card',
     })
-    return succeed({ ...cards, notes: [openSortNote(sorts)] })
+    return missingPictures(request, succeed({ ...cards, notes: [openSortNote(sorts)] }))
   },
-  face: wordAloneFace,
+  face: wordFace,
   pages: (request, _set, room) => {
     const sorts = rankSorts(request.words).slice(0, SORTS_SHOWN)
     const rows =

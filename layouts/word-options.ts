@@ -8,6 +8,9 @@ export const wordOptions = {
   syllables: choice(['none', 'breaks'], 'none'),
 }
 
+/** Where the teacher's picture of a word stands on its card. */
+export const pictureOption = { picture: choice(['none', 'above', 'beside'], 'none') }
+
 const shapes: Readonly<Record<Exclude<OptionsOf<typeof wordOptions>['sounds'], 'none'>, SoundShape>> = {
   bars: 'bar',
   dots: 'dot',

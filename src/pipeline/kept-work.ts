@@ -1,4 +1,5 @@
 import type { PageFace } from '../../layouts/layout.js'
+import type { PictureExtent } from '../files/page/picture.js'
 import type { PrintedItem } from '../files/printed-plan.js'
 import type { FittedFaces } from '../pieces/faces/fit-faces.js'
 import { faceLayouter } from '../pieces/faces/lay-out-face.js'
@@ -54,6 +55,7 @@ export function keepWork(): KeptWork {
   const faces = keptStore<DrawnFacesOfItem>(identify, () => false)
   const printed = keptOutcomes<PrintedItem>(identify)
   const pictures = keptStore<ImageShape | undefined>(identify, () => false)
+  const extents = keptStore<PictureExtent | undefined>(identify, () => false)
   return {
     lexicon: openLexicon(),
     layOut: layouter.layOut,
@@ -65,6 +67,7 @@ export function keepWork(): KeptWork {
     faces,
     printed,
     pictures,
+    extents,
     done: () => ({
       words: words.made(),
       sets: sets.made(),
@@ -76,7 +79,7 @@ export function keepWork(): KeptWork {
     }),
     endRun: () => {
       layouter.letGo()
-      for (const store of [words, sets, pieces, pages, faces, printed, pictures]) store.letGo()
+      for (const store of [words, sets, pieces, pages, faces, printed, pictures, extents]) store.letGo()
     },
   }
 }

@@ -14,7 +14,7 @@ words:                        # or the path of a .txt file (a word a line) or a 
   - word: marsh
     clue: wet, grassy land
     # sounds: m ar sh         # your own division wins over ours; silent letters so: c a k (e)
-    # picture: marsh.png      # your own picture, PNG or JPEG, beside this file
+    # picture: marsh.png      # your own picture, PNG, JPEG or SVG, beside this file
   - heron
   - spring
   - knot

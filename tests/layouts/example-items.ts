@@ -14,7 +14,7 @@ export const examples: Readonly<Record<string, Examples>> = {
   'word-cards': {
     keys: ['', 'back: answer, border: double round, key: strip', 'sounds: yes, syllables: breaks'],
   },
-  'open-sort': { keys: ['', 'border: dashed'] },
+  'open-sort': { keys: ['', 'border: dashed', 'picture: beside'] },
   'closed-sort': { keys: ['sort: how the plural is made'] },
   bingo: { keys: ['boards: 2', 'boards: 3, grid: 4x3, free: no'] },
   'call-cards': { keys: ['', 'border: thick cut, back: name'], roomForLongTexts: 'across: 1, down: 3' },

@@ -10,7 +10,7 @@ export class AnotherRunIsWriting extends Error {}
 export function fileProblem(error: unknown, folder: string): Problem {
   const place = { file: folder }
   if (error instanceof UnreadablePicture)
-    return errorAt(place, error.message, 'Save the picture again as PNG or JPEG, or leave it out.')
+    return errorAt(place, error.message, 'Save the picture again as PNG, JPEG or SVG, or leave it out.')
   if (error instanceof AnotherRunIsWriting)
     return errorAt(
       place,

@@ -10,12 +10,13 @@ export interface Picture {
 export function pictureSlot(picture: Picture | undefined, description: string): ArtSlot {
   return {
     kind: 'art',
-    draw: room => ({
-      ...room,
+    draw: ({ widthMm, heightMm }) => ({
+      widthMm,
+      heightMm,
       shapes:
         picture === undefined
           ? []
-          : [{ kind: 'image', ...picture, description, box: { xMm: 0, yMm: 0, ...room } }],
+          : [{ kind: 'image', ...picture, description, box: { xMm: 0, yMm: 0, widthMm, heightMm } }],
       text: [],
     }),
   }

@@ -1,4 +1,9 @@
-import { printablePicture } from '../../files/page/picture.js'
+import {
+  alikeInSize,
+  measurePicture,
+  type PictureExtent,
+  printablePicture,
+} from '../../files/page/picture.js'
 import type { PrintedItem } from '../../files/printed-plan.js'
 import { failWith, succeed } from '../../outcomes.js'
 import type { Art, ImageShape, Piece, PlacedArt, Shape } from '../../pieces/piece.js'
@@ -10,31 +15,57 @@ import { byIdentity, type KeptStore } from '../kept-store.js'
 export interface PicturePreparing {
   /** Pictures made ready for printing before, by their bytes and the size of their box. */
   readonly pictures: KeptStore<ImageShape | undefined>
+  /** What of a picture is no white edge, by its bytes. */
+  readonly extents: KeptStore<PictureExtent | undefined>
 }
 
 /**
- * The item with its pictures upright, no finer than they can be printed and without what a camera writes beside them
- * (where and when), so that every format shows the same and no file carries megabytes that nobody sees. Arts and
- * pieces that were shared stay shared.
+ * The item with its pictures upright, without their white edges, alike in size where their rooms are, no finer than they
+ * can be printed and without what a camera writes beside them (where and when), so that every format shows the same and
+ * no file carries megabytes that nobody sees. Arts and pieces that were shared stay shared.
  */
 export async function withPrintablePictures(
   printed: Success<PrintedItem>,
   prepared: PreparedItem,
-  { pictures }: PicturePreparing,
+  { pictures, extents }: PicturePreparing,
 ): Promise<Outcome<PrintedItem>> {
   const { sheets } = printed.value
   const ready = new Map<Shape, ImageShape>()
   const problems: Problem[] = []
+  const measured: MeasuredPicture[] = []
   for (const shape of picturesOn(sheets)) {
-    const { bytes, ...placed } = shape
-    const from = { parts: [byIdentity(bytes), placed], places: [] }
-    const picture = await pictures.onceAsync(from, () => printablePicture(shape))
+    const from = { parts: [byIdentity(shape.bytes)], places: [] }
+    const extent = await extents.onceAsync(from, () => measurePicture(shape.bytes))
+    if (extent === undefined) problems.push(unreadable(prepared, shape))
+    else measured.push({ shape, extent })
+  }
+  for (const { shape, placed, extent } of placedAlike(measured)) {
+    const { bytes, ...wanted } = placed
+    const from = { parts: [byIdentity(bytes), wanted], places: [] }
+    const picture = await pictures.onceAsync(from, () => printablePicture(placed, extent))
     if (picture === undefined) problems.push(unreadable(prepared, shape))
     else ready.set(shape, picture)
   }
   if (problems.length > 0) return failWith([...printed.problems, ...problems])
   if (ready.size === 0) return printed
   return succeed({ ...printed.value, sheets: withPictures(sheets, ready) }, printed.problems)
+}
+
+interface MeasuredPicture {
+  readonly shape: ImageShape
+  readonly extent: PictureExtent
+}
+
+/** Pictures of rooms of one size are a set, whose pictures look alike in size. */
+function placedAlike(
+  measured: readonly MeasuredPicture[],
+): readonly (MeasuredPicture & { readonly placed: ImageShape })[] {
+  const roomOf = ({ shape: { box } }: MeasuredPicture) => `${box.widthMm} ${box.heightMm}`
+  return [...new Set(measured.map(roomOf))].flatMap(room => {
+    const set = measured.filter(each => roomOf(each) === room)
+    const boxes = alikeInSize(set.map(({ shape, extent }) => ({ room: shape.box, extent })))
+    return set.map((each, index) => ({ ...each, placed: { ...each.shape, box: boxes[index]! } }))
+  })
 }
 
 function picturesOn(sheets: readonly Sheet[]): ReadonlySet<ImageShape> {
@@ -79,6 +110,6 @@ function unreadable({ job }: PreparedItem, { description }: ImageShape): Problem
   return errorAt(
     word?.place ?? job.item.place,
     `the picture of "${description}" cannot be read`,
-    'Save the picture again as PNG or JPEG, or leave it out.',
+    'Save the picture again as PNG, JPEG or SVG, or leave it out.',
   )
 }

@@ -1,5 +1,6 @@
 import { dirname } from 'node:path'
 import { loadTypeface } from '../../../fonts/load-typeface.js'
+import { svgInPixels } from '../../files/raster/svg-in-pixels.js'
 import type { Picture } from '../../pieces/parts/picture-slot.js'
 import type { Typeface } from '../../pieces/typeface/typeface.js'
 import type { FileAccess } from '../../plan/disk/file-access.js'
@@ -14,7 +15,7 @@ export interface Materials {
 }
 
 /** Pictures opened in earlier runs, by path: one whose contents are the same stays the same object. */
-export type KnownPictures = Map<string, Picture>
+export type KnownPictures = Map<string, { readonly from: Uint8Array; readonly picture: Picture }>
 
 /** Larger than any camera's picture. */
 const LARGEST_PICTURE_BYTES = 200_000_000
@@ -42,8 +43,12 @@ function openPicture(path: string, files: FileAccess, known: KnownPictures): Pic
   if (found.kind !== 'bytes') return undefined
   const { bytes } = found
   const earlier = known.get(path)
-  if (earlier !== undefined && Buffer.compare(earlier.bytes, bytes) === 0) return earlier
-  const picture: Picture = { bytes, mediaType: bytes[0] === 0x89 ? 'image/png' : 'image/jpeg' }
-  known.set(path, picture)
+  if (earlier !== undefined && Buffer.compare(earlier.from, bytes) === 0) return earlier.picture
+  const drawn = bytes[0] === 0x89 || bytes[0] === 0xff ? undefined : svgInPixels(bytes)
+  const picture: Picture =
+    drawn === undefined
+      ? { bytes, mediaType: bytes[0] === 0xff ? 'image/jpeg' : 'image/png' }
+      : { bytes: drawn, mediaType: 'image/png' }
+  known.set(path, { from: bytes, picture })
   return picture
 }

@@ -1,16 +1,20 @@
 import { dirname, resolve } from 'node:path'
 import { fail, succeed } from '../../outcomes.js'
-import { errorAt } from '../../problems.js'
+import { errorAt, type Outcome, type Place } from '../../problems.js'
 import type { FileAccess } from '../disk/file-access.js'
 import { misfit, type Reader } from '../yaml/entry.js'
+import { problemInSvg } from './svg-picture.js'
 
 /** PNG (W3C), §5.2: the eight bytes every file begins with. JPEG (ITU-T T.81, B.1.1.3): SOI, then another marker. */
 const pngSignature = [0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a]
 const jpegSignature = [0xff, 0xd8, 0xff]
 
-const form = 'Give the path of a PNG or JPEG file, relative to the file that names it.'
+const form = 'Give the path of a PNG, JPEG or SVG file, relative to the file that names it.'
 
-/** The absolute path of a picture that is there and is a PNG or a JPEG by its first bytes. */
+/** Larger than any drawing for a card; one of megabytes is a photograph in disguise. */
+const LARGEST_SVG_BYTES = 5_000_000
+
+/** The absolute path of a picture that is there and is a PNG or a JPEG by its first bytes, or an SVG by its text. */
 export function pictureReader(files: FileAccess, namedIn: string): Reader<string> {
   return entry => {
     if (entry.kind !== 'text') return misfit(entry, "a picture's path", form)
@@ -25,7 +29,26 @@ export function pictureReader(files: FileAccess, namedIn: string): Reader<string
     const beginsWith = (signature: readonly number[]) =>
       signature.every((byte, index) => found.bytes[index] === byte)
     if (beginsWith(pngSignature) || beginsWith(jpegSignature)) return succeed(path)
-    const advice = 'Save the picture as PNG or JPEG; giving the file another name is not enough.'
-    return fail(errorAt(place, `"${text}" is neither a PNG nor a JPEG picture`, advice))
+    const beginning = Buffer.from(found.bytes)
+      .toString('utf8')
+      .replace(/^\uFEFF/, '')
+      .trimStart()
+    const onlyBlanks = beginning === '' && found.bytes.length === pngSignature.length
+    if (onlyBlanks || beginning.startsWith('<')) return svgAt(path, text, place, files)
+    const advice = 'Save the picture as PNG, JPEG or SVG; giving the file another name is not enough.'
+    return fail(errorAt(place, `"${text}" is neither a PNG nor a JPEG nor an SVG picture`, advice))
   }
+}
+
+function svgAt(path: string, text: string, place: Place, files: FileAccess): Outcome<string> {
+  const found = files.read(path, LARGEST_SVG_BYTES)
+  if (found.kind === 'too large') {
+    const advice = `Save it as PNG; an SVG picture may have ${LARGEST_SVG_BYTES / 1_000_000} MB.`
+    return fail(errorAt(place, `the picture "${text}" is too large`, advice))
+  }
+  const svg = found.kind === 'bytes' ? Buffer.from(found.bytes).toString('utf8') : ''
+  const wrong = problemInSvg(svg)
+  return wrong === undefined
+    ? succeed(path)
+    : fail(errorAt(place, `the picture "${text}" ${wrong.problem}`, wrong.advice))
 }

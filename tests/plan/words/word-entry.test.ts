@@ -95,8 +95,8 @@ describe('a picture', () => {
   })
 
   it.each([
-    ['c.png', '"c.png" is neither a PNG nor a JPEG picture'],
-    ['d.png', '"d.png" is neither a PNG nor a JPEG picture'],
+    ['c.png', '"c.png" is neither a PNG nor a JPEG nor an SVG picture'],
+    ['d.png', '"d.png" is neither a PNG nor a JPEG nor an SVG picture'],
     ['e.png', 'no picture "e.png" is there'],
     ['folder', '"folder" is a folder, not a picture'],
   ])('%s is refused', (path, message) => {
