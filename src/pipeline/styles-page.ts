@@ -1,6 +1,6 @@
 import { defaultTypeface } from '../../fonts/index.js'
 import { loadTypeface } from '../../fonts/load-typeface.js'
-import type { StyledMark } from '../pieces/marks/styled-mark.js'
+import type { MarkSpan, StyledMark } from '../pieces/marks/styled-mark.js'
 import { lineNames, outlineNames } from '../pieces/marks/styles.js'
 import type { PlacedArt } from '../pieces/piece.js'
 import { drawTextLine } from '../pieces/text/text-line.js'
@@ -50,8 +50,15 @@ function cell(typeface: Typeface, style: { readonly line?: string; readonly outl
     assigned: false,
     ...style,
   }
+  // Only a letter that says nothing is ever crossed.
+  const crossed = style.line === 'slash'
+  const span: MarkSpan = {
+    mark,
+    ranges: [{ start: 0, end: 3 }],
+    ...(crossed ? { struck: [{ start: 0, end: 1 }] } : {}),
+  }
   const words = [least, least * 1.6].map(sizeMm =>
-    drawWord({ typeface, word: 'reed', spans: [{ mark, ranges: [{ start: 0, end: 3 }] }], sizeMm }),
+    drawWord({ typeface, word: crossed ? 'knee' : 'reed', spans: [span], sizeMm }),
   )
   const name = drawTextLine({ typeface, text: style.line ?? style.outline ?? '', sizeMm: 2.8 })
   return [

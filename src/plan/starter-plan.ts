@@ -35,6 +35,8 @@ marks:                        # in the order in which the key shows them; "oakta
     outline: rounded
     label: ea, one team       # your words for the key
     # color: "#00618a"        # a colour, in quotes; nothing is coloured unless you say so
+  # - part of speech: noun    # whole words, each with a small tag in the corner; also plural: add es,
+  #   tag: n                  # sounds: 4, syllables: 2; with line: or outline: the word has one instead
 
 print:                        # "oaktag list layouts" shows what can be made
   - layout: word-cards

@@ -33,7 +33,8 @@ export function nameReader({ what, known, where }: NameKind): Reader<string> {
     const name = byFolded.get(foldName(entry.text))
     if (name !== undefined) return succeed(name)
     const bare = what.replace(/^an? /, '')
-    const advice = nearestAdvice(foldName(entry.text), [...byFolded.keys()], where)
+    const written = (folded: string) => byFolded.get(folded)!
+    const advice = nearestAdvice(foldName(entry.text), [...byFolded.keys()], where, written)
     return fail(errorAt(entry.place, `unknown ${bare} "${entry.text}"`, advice))
   }
 }

@@ -21,6 +21,7 @@ const namedRules: readonly NamedRule[] = [
   { name: 'always plural', rules: ['always plural: stays the same'] },
   { name: 'not counted', rules: ['not counted: stays the same'] },
   { name: 'a letter', rules: ['a letter: add an apostrophe and s'] },
+  { name: 'as the teacher writes it', rules: ['as the teacher writes it'] },
   { name: 'first word changes', rules: ['first word changes: '], open: true },
   { name: 'already plural', rules: ['already plural: one '], open: true },
 ]

@@ -71,6 +71,37 @@ describe('the key', () => {
   it('calls a mark as the teacher does', () => {
     expect(keyEntries(words, [markOf({ label: 'quiet sound' })])[0]!.label).toBe('quiet sound')
   })
+
+  it('shows each mark on letters that no other mark stands on, though others come more often', () => {
+    const marks = [
+      markOf({ target: { kind: 'letters', letters: 'sh' } }),
+      markOf({ target: { kind: 'pattern', pattern: 'consonant-digraph' } }, { line: 'dotted' }),
+    ]
+    const found = ['sh', 'sh', 'th'].map((letters, index) => {
+      const finding = {
+        pattern: 'consonant-digraph',
+        letters,
+        start: 0,
+        end: 2,
+        place: 'beginning',
+        why: '',
+      } as const
+      return { ...wordOf(`${letters}${'aeo'[index]}d`), patterns: [finding] }
+    })
+    expect(keyEntries(found, marks).map(({ letters }) => letters)).toEqual(['sh', 'th'])
+  })
+
+  it('says each pattern in words for a child, below her label, and exact letters by themselves', () => {
+    const pattern = { kind: 'pattern', pattern: 'vowel-team' } as const
+    const marks = [
+      markOf({ target: pattern, label: 'vowel friends' }),
+      markOf({ target: { kind: 'letters', letters: 'sh' } }),
+    ]
+    expect(keyEntries(words, marks).map(({ label, says }) => [label, says])).toEqual([
+      ['vowel friends', 'letters that make one vowel sound together'],
+      ['sh', undefined],
+    ])
+  })
 })
 
 describe('a sample in the key', () => {

@@ -1,10 +1,28 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { breakAtCommas, breakLines, breakLinesWithin } from '../../../src/pieces/text/break-lines.js'
+import {
+  breakAtCommas,
+  breakLines,
+  breakLinesWithin,
+  wholeWordsWithin,
+} from '../../../src/pieces/text/break-lines.js'
 
 /** Every character half an em wide: widths can be counted by hand. */
 const measure = (text: string, sizeMm: number) => text.length * sizeMm * 0.5
 const style = { sizeMm: 4 }
+
+describe('the words of a list', () => {
+  it('stand whole, as many as there is room for, with no sign that some are left out', () => {
+    const words = ['reed', 'marsh', 'shrub', 'thrush']
+    expect(wholeWordsWithin(words, { widthMm: 24, maximum: 2 }, style, measure)).toEqual([
+      'reed, marsh,',
+      'shrub',
+    ])
+    expect(wholeWordsWithin(words, { widthMm: 60, maximum: 2 }, style, measure)).toEqual([
+      'reed, marsh, shrub, thrush',
+    ])
+  })
+})
 
 describe('running text', () => {
   it('is broken between words where a line is full', () => {
