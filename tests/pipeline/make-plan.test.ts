@@ -159,7 +159,7 @@ print:
     const five = await make(folder, { formats: ['svg'] })
     expect(five.problems).toMatchObject([
       { severity: 'warning', message: expect.stringContaining('2x2') },
-      { severity: 'warning', message: expect.stringContaining('stand on words of other items alone') },
+      { severity: 'warning', message: expect.stringContaining('stand on no word of some sets') },
     ])
     writeFileSync(join(folder, 'marsh.yaml'), `${plan}${groups('mud, pond, frog')}`)
     const three = await make(folder, { formats: ['svg'] })

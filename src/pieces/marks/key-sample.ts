@@ -6,6 +6,7 @@ import type { Art } from '../piece.js'
 import type { Typeface } from '../typeface/typeface.js'
 import { drawWord, type WordArt } from '../word/word-art.js'
 import type { LetterRange, MarkSpan, StyledMark } from './styled-mark.js'
+import { tagIn } from './word-features.js'
 
 export interface KeySampleRequest {
   readonly typeface: Typeface
@@ -49,7 +50,7 @@ function drawTagSample(request: KeySampleRequest): Art {
   const tagMm = Math.max(card.tagEm * em, leastTextMm ?? 0)
   const tag = drawWord({
     typeface,
-    word: mark.tag ?? '',
+    word: tagIn(mark.tag ?? '', typeface),
     spans: [],
     sizeMm: tagMm,
     color: mark.color ?? color,

@@ -37,7 +37,8 @@ export function soundKeyEntries(
     const free = all.filter(each => !taken.has(each))
     const teams = free.filter(each => each.length > 1)
     const letters = commonest([teams, free, all].find(each => each.length > 0)!)
-    return [{ mark, label, letters, examples }]
+    const says = index === 0 ? { says: 'a mark for each sound you hear' } : {}
+    return [{ mark, label, ...says, letters, examples }]
   })
 }
 

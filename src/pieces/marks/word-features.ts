@@ -2,6 +2,7 @@
 import type { MarkTarget } from '../../plan/plan.js'
 import { followsPluralRule } from '../../words/endings/plural-rule-names.js'
 import type { Word } from '../../words/word.js'
+import type { Typeface } from '../typeface/typeface.js'
 
 export type WordTarget = Extract<MarkTarget, { readonly kind: 'word' }>
 
@@ -85,6 +86,11 @@ const shortRules: readonly (readonly [name: RegExp, tag: string])[] = [
   [/add es/, '-es'],
   [/add s$/, '-s'],
 ]
+
+/** A dropped-in face may lack the dot of our own choice; every face has a full stop. */
+export function tagIn(tag: string, typeface: Pick<Typeface, 'missing'>): string {
+  return typeface.missing(tag).length === 0 ? tag : tag.replaceAll('•', '.')
+}
 
 /** So many dots are seen at a glance. */
 const mostDots = 4

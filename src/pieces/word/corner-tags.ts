@@ -3,6 +3,7 @@ import { type Box, pointsToMm, type Size } from '../../geometry.js'
 import { pathText, scaleCommands } from '../art/path-text.js'
 import { around, type Extent } from '../marks/letter-ink.js'
 import type { MarkSpan } from '../marks/styled-mark.js'
+import { tagIn } from '../marks/word-features.js'
 import type { Art, PlacedMark } from '../piece.js'
 import type { ShapedRun } from '../typeface/shaped-run.js'
 import type { Typeface } from '../typeface/typeface.js'
@@ -114,7 +115,7 @@ function tagSizeMm({ roomHeightMm, leastTextMm = leastMm }: CornerTagRequest): n
 function rowOf({ typeface, tags }: CornerTagRequest): readonly TagInk[] {
   let startEm = 0
   return tags.flatMap(span => {
-    const run = typeface.shape(span.mark.tag ?? '')
+    const run = typeface.shape(tagIn(span.mark.tag ?? '', typeface))
     const own = around(
       run.glyphs.flatMap(({ outline: { ink }, xEm, yEm }) =>
         ink === undefined

@@ -4,6 +4,7 @@ import { markName } from '../../pieces/marks/mark-problems.js'
 import type { StyledMark } from '../../pieces/marks/styled-mark.js'
 import { inWords } from '../../plan/values/names.js'
 import { type Problem, warningAt } from '../../problems.js'
+import type { ItemJob } from './item-jobs.js'
 import type { PreparedItem } from './prepare-item.js'
 
 /** Whether the item is a key, with nothing to tell. */
@@ -28,25 +29,40 @@ export function blankKeys(keys: readonly PreparedItem[]): readonly Problem[] {
 
 /** Marks that the plan's words show, and the words of some items do not. */
 export function unshownMarks(items: readonly PreparedItem[]): readonly Problem[] {
-  const marked = items.filter(({ layout, request }) => layout.kind !== 'sheets' && request.marked)
-  const shown = marked.map(item => ({ name: item.job.name, marks: new Set(shownBy(item.request)) }))
-  const marks = marked[0]?.request.marks ?? []
+  const shown = items
+    .filter(({ layout, request }) => layout.kind !== 'sheets' && request.marked)
+    .map(({ job, request }): ShownMarks => ({ job, marks: new Set(shownBy(request)) }))
+  const marks = items[0]?.request.marks ?? []
   const missing = marks.flatMap(mark => {
     const without = shown.filter(item => !item.marks.has(mark.index))
-    return without.length === 0 || without.length === shown.length ? [] : [{ mark, without }]
+    const nowhere = without.length === shown.length
+    return without.length === 0 || nowhere ? [] : [{ mark, where: whereMissing(without, shown) }]
   })
   const [first] = missing
   if (first === undefined) return []
-  const told = missing.map(
-    ({ mark, without }) => `${markName(mark)} on none of ${without.map(({ name }) => name).join(', ')}`,
-  )
+  const told = missing.map(({ mark, where }) => `${markName(mark)} (${where.join(', ')})`)
   return [
     warningAt(
       first.mark.mark.place,
-      `some marks stand on words of other items alone: ${told.join('; ')}`,
-      'The keys of these items leave them out; add words that show them if the children are to look for them.',
+      `some marks stand on no word of some sets: ${told.join(', ')}`,
+      'Their keys leave these marks out; add words that show them if the children are to look for them.',
     ),
   ]
+}
+
+interface ShownMarks {
+  readonly job: ItemJob
+  readonly marks: ReadonlySet<StyledMark['index']>
+}
+
+/** A group by its name where none of its items shows the mark; else the items. */
+function whereMissing(without: readonly ShownMarks[], all: readonly ShownMarks[]): readonly string[] {
+  const isWhole = (group: ItemJob['group']): boolean =>
+    all.filter(({ job }) => job.group === group).every(item => without.includes(item))
+  const names = without.map(({ job: { group, name } }) =>
+    group !== null && isWhole(group) ? group.name : name,
+  )
+  return [...new Set(names)]
 }
 
 function shownBy({ words, marks }: PreparedItem['request']): readonly StyledMark['index'][] {

@@ -55,7 +55,7 @@ describe('the key of cards with sound marks', () => {
       await printItem('{layout: word-cards, sounds: bars, marks: none}', plan),
       'cover',
     ).join(' ')
-    expect(cover).toContain('one sound')
+    expect(cover).toContain('a mark for each sound you hear')
     expect(cover).not.toContain('two sounds')
     expect(cover).not.toContain('consonant digraph')
   })

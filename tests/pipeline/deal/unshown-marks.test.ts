@@ -20,7 +20,7 @@ describe('a mark that the words of some items do not show', () => {
   it('is told once for all marks and items', async () => {
     const { told } = await madeWith(['{layout: word-cards}', '{layout: marked-list}'], plan(marks, otters))
     expect(told).toEqual([
-      'some marks stand on words of other items alone: silent-letters on none of word-cards-otters, marked-list-otters; vowel-team on none of word-cards-otters, marked-list-otters',
+      'some marks stand on no word of some sets: silent-letters (Otters), vowel-team (Otters)',
     ])
   })
 
@@ -29,7 +29,7 @@ describe('a mark that the words of some items do not show', () => {
     expect((await madeWith(items, plan(marks))).told).toEqual([])
     const some = ['{layout: word-cards}', '{layout: marked-list, words: [reed, marsh]}']
     expect((await madeWith(some, plan(marks))).told).toEqual([
-      'some marks stand on words of other items alone: silent-letters on none of marked-list',
+      'some marks stand on no word of some sets: silent-letters (marked-list)',
     ])
   })
 
