@@ -1,4 +1,5 @@
 import { cpus } from 'node:os'
+import { pageFonts } from '../fonts/page-fonts.js'
 import type { Format } from './files/folder/item-paths.js'
 import type { PrintedPlan } from './files/printed-plan.js'
 import { type WrittenPlan, writePlan } from './files/write-plan.js'
@@ -57,6 +58,8 @@ export async function makePlan(request: MakeRequest): Promise<Outcome<WrittenPla
     dpi,
     jobs,
     version,
+    warnings: onSheets.problems.map(({ message, advice }) => `${inSentences(message)} ${advice}`),
+    pageFonts: pageFonts(),
     ...(only === undefined ? {} : { only: printed.items.map(item => item.name) }),
   })
   return { ...written, problems: [...onSheets.problems, ...written.problems] }
@@ -154,6 +157,11 @@ async function laterProblems(planFile: string, work: Work): Promise<readonly Pro
   const jobs = { wanted: itemJobs(studied.value.plan).jobs, told: [] }
   const { problems } = await putOnSheets(studied.value, jobs, work.kept)
   return eachOnce(problems).filter(problem => problem.severity === 'error')
+}
+
+/** A problem's message is a clause that begins small. */
+function inSentences(clause: string): string {
+  return `${clause.charAt(0).toUpperCase()}${clause.slice(1)}.`
 }
 
 function printedPlan({ plan, items }: PlanOnSheets): PrintedPlan {

@@ -19,6 +19,8 @@ export interface PrintedPlan {
 export interface PrintedItem {
   /** Name of the item's folder and the beginning of its files' names; unique within the plan. */
   readonly name: string
+  /** As people call it: `Word cards`. */
+  readonly title: string
   readonly layout: string
   /** The group for which it is printed, by name; `null` for the whole class. */
   readonly group: string | null
@@ -28,4 +30,6 @@ export interface PrintedItem {
   readonly deal?: Deal
   /** Plain sentences for the teacher: what to print how often, on which stock, in what order. */
   readonly notes: readonly string[]
+  /** Those of the notes that say how the words came out in size and the pieces on the sheet. */
+  readonly fittingNotes: readonly string[]
 }

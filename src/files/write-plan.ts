@@ -12,8 +12,10 @@ import { swapIn } from './folder/swap-in.js'
 import { openWorkFolder, type WorkFolder } from './folder/work-folder.js'
 import { type Manifest, manifestItem, manifestText } from './manifest.js'
 import type { PrintedPlan } from './printed-plan.js'
+import { keptParts } from './proof/kept-parts.js'
+import type { PageFonts } from './proof/page-fonts.js'
 import { proofPage } from './proof/proof-page.js'
-import { keptSections, proofSection } from './proof/proof-section.js'
+import { joinedParts, proofParts } from './proof/proof-parts.js'
 import { writeItems } from './write-items.js'
 
 export interface WriteRequest {
@@ -26,6 +28,10 @@ export interface WriteRequest {
   readonly version: string
   /** Names of the items to make; the last set's other items stay as they are. Left out: make all, keep none. */
   readonly only?: readonly string[]
+  /** For the proof page: what is to be looked at twice, in plain sentences. */
+  readonly warnings?: readonly string[]
+  /** For the proof page: the typeface of its own text; the browser's where left out. */
+  readonly pageFonts?: PageFonts
 }
 
 export interface WrittenPlan {
@@ -107,11 +113,9 @@ async function completeSet(
     ...(hasPlanPdf && { pdf: planPdf }),
     items: names.map(name => entries.get(name)!),
   }
-  const sections = new Map([
-    ...(await keptSections(kept, folder)),
-    ...printed.items.map(item => [item.name, proofSection(item)] as const),
-  ])
-  await writeFile(join(work.building, 'index.html'), proofPage(manifest, sections))
+  const { warnings = [], pageFonts } = request
+  const parts = joinedParts(await keptParts(kept, folder), proofParts(printed.items))
+  await writeFile(join(work.building, 'index.html'), proofPage({ manifest, parts, warnings, pageFonts }))
   await writeFile(join(work.building, 'manifest.json'), manifestText(manifest))
   return succeed(manifest, problems)
 }

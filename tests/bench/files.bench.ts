@@ -7,7 +7,7 @@ import { sheetToSvg } from '../../src/files/page/svg.js'
 import { sheetsToPdf } from '../../src/files/pdf/pdf.js'
 import { createPngWriter } from '../../src/files/png/png-writer.js'
 import type { PrintedItem } from '../../src/files/printed-plan.js'
-import { proofSection } from '../../src/files/proof/proof-section.js'
+import { proofParts } from '../../src/files/proof/proof-parts.js'
 import { writePlan } from '../../src/files/write-plan.js'
 import { putPlanOnSheets } from '../../src/pipeline.js'
 
@@ -55,7 +55,7 @@ export async function benchFiles(): Promise<readonly FilesBenchRow[]> {
         return (await sheetsToPdf({ title: 'Along the marsh', parts })).length
       }),
       await measure('proof page', sheets.length, async () =>
-        sum(items.map(item => proofSection(item).length)),
+        sum([...proofParts(items).sections.values()].map(section => section.length)),
       ),
     ]
     for (const jobs of new Set([1, 2, cpus().length])) {

@@ -8,7 +8,7 @@ import { sheetToSvg } from '../../src/files/page/svg.js'
 import { sheetsToPdf } from '../../src/files/pdf/pdf.js'
 import type { PrintedItem } from '../../src/files/printed-plan.js'
 import { proofPage } from '../../src/files/proof/proof-page.js'
-import { proofSection } from '../../src/files/proof/proof-section.js'
+import { proofParts } from '../../src/files/proof/proof-parts.js'
 import { createRasterizer } from '../../src/files/raster/raster.js'
 import { mmToPoints } from '../../src/geometry.js'
 import type { Sheet } from '../../src/sheets/sheet.js'
@@ -132,7 +132,7 @@ describe.each([
       const entries = [manifestItem(item, { formats: ['svg'], dpi: 300 })]
       const manifest = { oaktag: '0.1.0', title: week, class: '', seed: 1, items: entries }
       const index = join(folder, 'index.html')
-      writeFileSync(index, proofPage(manifest, new Map([[item.name, proofSection(item)]])))
+      writeFileSync(index, proofPage({ manifest, parts: proofParts([item]), warnings: [] }))
       const pdf = join(folder, 'proof.pdf')
       await printInChromium(index, pdf, `#sheet-${item.name}-${page}`)
       expectOnePage(pdf, sizePt)

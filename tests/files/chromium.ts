@@ -4,7 +4,7 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { pathToFileURL } from 'node:url'
 
-const quiet = [
+export const quiet = [
   '--headless',
   '--no-sandbox',
   '--disable-gpu',

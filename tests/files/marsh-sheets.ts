@@ -86,11 +86,13 @@ export const a4 = { name: 'a4', widthMm: 210, heightMm: 297 }
 export function item(change: Partial<PrintedItem> = {}): PrintedItem {
   return {
     name: 'word-cards',
+    title: 'Word cards',
     layout: 'word-cards',
     group: null,
     paper: a4,
     sheets: [sheet()],
     notes: ['Print once on card stock.'],
+    fittingNotes: [],
     ...change,
   }
 }

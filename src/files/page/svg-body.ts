@@ -17,36 +17,41 @@ export function sharedArtIds(sheets: readonly Sheet[], prefix: string): ArtIds {
   return new Map(shared.map(([art], index) => [art, `${prefix}${index + 1}`]))
 }
 
-export function artDefinitions(ids: ArtIds): string {
+/** Gives the id of something defined elsewhere that draws the path; undefined where it is to be written out. */
+export type OutlineIds = (d: string) => string | undefined
+
+const writtenOut: OutlineIds = () => undefined
+
+export function artDefinitions(ids: ArtIds, outlines: OutlineIds = writtenOut): string {
   if (ids.size === 0) return ''
-  return `<defs>${[...ids].map(([art, id]) => `<g id="${id}">${artMarkup(art)}</g>`).join('')}</defs>`
+  return `<defs>${[...ids].map(([art, id]) => `<g id="${id}">${artMarkup(art, outlines)}</g>`).join('')}</defs>`
 }
 
 /** Everything on the sheet as SVG elements, in mm. */
-export function sheetBody(sheet: Sheet, ids: ArtIds): string {
-  const groups = drawingGroups(sheet).map(group => groupMarkup(group, ids))
+export function sheetBody(sheet: Sheet, ids: ArtIds, outlines: OutlineIds = writtenOut): string {
+  const groups = drawingGroups(sheet).map(group => groupMarkup(group, ids, outlines))
   return [...groups, cutsMarkup(sheet.cuts)].filter(markup => markup !== '').join('\n')
 }
 
 /** The art's shapes as SVG elements, in mm from the art's origin. */
-export function artMarkup(art: Art): string {
-  return art.shapes.map(shapeMarkup).join('')
+export function artMarkup(art: Art, outlines: OutlineIds = writtenOut): string {
+  return art.shapes.map(shape => shapeMarkup(shape, outlines)).join('')
 }
 
-function groupMarkup({ words, drawings }: DrawingGroup, ids: ArtIds): string {
+function groupMarkup({ words, drawings }: DrawingGroup, ids: ArtIds, outlines: OutlineIds): string {
   const title = words === '' ? '' : `<title>${escapeXml(words)}</title>`
-  return `<g>${title}${drawings.map(drawing => drawingMarkup(drawing, ids)).join('')}</g>`
+  return `<g>${title}${drawings.map(drawing => drawingMarkup(drawing, ids, outlines)).join('')}</g>`
 }
 
-function drawingMarkup({ art, xMm, yMm, turn }: Drawing, ids: ArtIds): string {
+function drawingMarkup({ art, xMm, yMm, turn }: Drawing, ids: ArtIds, outlines: OutlineIds): string {
   const place = `translate(${toDecimal(xMm)} ${toDecimal(yMm)})${turn === 180 ? ' rotate(180)' : ''}`
   const id = ids.get(art)
   return id === undefined
-    ? `<g transform="${place}">${artMarkup(art)}</g>`
+    ? `<g transform="${place}">${artMarkup(art, outlines)}</g>`
     : `<use href="#${id}" transform="${place}"/>`
 }
 
-export function shapeMarkup(shape: Shape): string {
+export function shapeMarkup(shape: Shape, outlines: OutlineIds = writtenOut): string {
   if (shape.kind === 'image') {
     const { xMm, yMm, widthMm, heightMm } = shape.box
     const data = Buffer.from(shape.bytes).toString('base64')
@@ -56,6 +61,8 @@ export function shapeMarkup(shape: Shape): string {
     )
   }
   const { d, fill, stroke } = shape
+  const outline = stroke === undefined ? outlines(d) : undefined
+  if (outline !== undefined) return `<use href="#${outline}" fill="${escapeXml(fill)}"/>`
   return `<path d="${escapeXml(d)}" fill="${escapeXml(fill)}"${stroke ? strokeAttributes(stroke) : ''}/>`
 }
 

@@ -1,36 +1,48 @@
-import type { Manifest, ManifestItem } from '../manifest.js'
+import type { Manifest } from '../manifest.js'
 import { escapeXml } from '../page/xml.js'
-import { proofPageStyle } from './proof-page-style.js'
-import { fileLink, itemAnchor } from './proof-section.js'
+import type { PageFonts } from './page-fonts.js'
+import { pagePolicy } from './page-policy.js'
+import { definitionsFor, type ProofParts } from './proof-parts.js'
+import { proofScript } from './proof-script.js'
+import { fileLink } from './proof-section.js'
+import { proofPageStyle } from './proof-style.js'
+import { sheetsOfStock } from './sheet-counts.js'
 
-/**
- * index.html: the whole set to look over and to print, in one file that needs no network and no other file.
- * `sections` holds each item's part, by the item's name.
- */
-export function proofPage(manifest: Manifest, sections: ReadonlyMap<string, string>): string {
-  const parts = manifest.items.map(item => sections.get(item.name) ?? '')
+export interface ProofPageRequest {
+  readonly manifest: Manifest
+  readonly parts: ProofParts
+  /** What is to be looked at twice, in plain sentences. */
+  readonly warnings: readonly string[]
+  readonly pageFonts?: PageFonts | undefined
+}
+
+/** index.html: the whole set to look over and to print, in one file that needs no network and no other file. */
+export function proofPage({ manifest, parts, warnings, pageFonts }: ProofPageRequest): string {
+  const sections = manifest.items.map(item => parts.sections.get(item.name) ?? '')
   const title = escapeXml(manifest.title)
+  const style = `\n${proofPageStyle({ sizes: paperSizes(sections), pageFonts })}`
+  const definitions = definitionsFor(sections, parts.definitions)
   return `${[
     '<!doctype html>',
     '<html lang="en-US">',
     '<head>',
     '<meta charset="utf-8">',
+    `<meta http-equiv="Content-Security-Policy" content="${pagePolicy({ script: proofScript, style })}">`,
     '<meta name="viewport" content="width=device-width, initial-scale=1">',
     `<title>${title}</title>`,
-    `<style>\n${proofPageStyle(paperSizes(parts))}</style>`,
+    `<style>${style}</style>`,
     '</head>',
     '<body>',
-    '<header>',
-    `<h1>${title}</h1>`,
-    manifest.class === '' ? '' : `<p>${escapeXml(manifest.class)}</p>`,
-    howToPrint,
-    manifest.pdf === undefined ? '' : `<p>${fileLink(manifest.pdf, 'The whole set as one PDF')}</p>`,
-    contents(manifest.items),
-    '</header>',
-    '<main>',
-    ...parts,
+    '<a class="skip" href="#sheets">Skip to the sheets</a>',
+    header(manifest, warnings),
+    definitions.length === 0
+      ? ''
+      : `<svg class="defs" width="0" height="0" aria-hidden="true"><defs>\n${definitions.join('\n')}\n</defs></svg>`,
+    '<main id="sheets" tabindex="-1">',
+    ...sections,
     '</main>',
-    `<footer><p>Made by oaktag ${escapeXml(manifest.oaktag)} with seed ${manifest.seed}.</p></footer>`,
+    advice(manifest, warnings),
+    `<script>${proofScript}</script>`,
     '</body>',
     '</html>',
   ]
@@ -38,51 +50,57 @@ export function proofPage(manifest: Manifest, sections: ReadonlyMap<string, stri
     .join('\n')}\n`
 }
 
-const howToPrint = `<ul>
-<li>Print at 100 % (“actual size”), without the browser’s margins or headers. Every sheet comes out on a page of its own size.</li>
-<li>Print each sheet once: the copies that the plan asks for are among them.</li>
-<li>Choose an item to print that item alone; choose a sheet to see it in true size and to print it alone.</li>
-<li>Keys and answers are folded away. They print only when their fold is open.</li>
-<li>A grown-up works the trimmer, and latches the blade after each use. A grown-up works the laminator. Small pieces are not for children under three.</li>
-</ul>`
-
-function contents(items: readonly ManifestItem[]): string {
-  const rows = items.map(
-    item =>
-      `<tr><th scope="row"><a href="#${itemAnchor(item.name)}">${escapeXml(item.name)}</a></th>` +
-      `<td>${escapeXml(item.group ?? 'whole class')}</td><td>${sheetsOfPaper(item)}</td>` +
-      `<td>${escapeXml(item.paper.name)}</td>` +
-      `<td>${notesOf(item)}</td></tr>`,
-  )
+function header({ title, class: className, items }: Manifest, warnings: readonly string[]): string {
+  const sets = items.length === 1 ? '1 set' : `${items.length} sets`
+  const all = sheetsOfStock(items.flatMap(({ pages }) => pages))
+  const twice =
+    warnings.length === 1 ? '1 thing to look at twice' : `${warnings.length} things to look at twice`
   return [
-    '<table>',
-    '<caption>What to print</caption>',
-    '<thead><tr><th scope="col">Item</th><th scope="col">For</th><th scope="col">Sheets</th>' +
-      '<th scope="col">Paper</th><th scope="col">How</th></tr></thead>',
-    `<tbody>\n${rows.join('\n')}\n</tbody>`,
-    '</table>',
+    '<header>',
+    className === '' ? '' : `<p class="class">${escapeXml(className)}</p>`,
+    `<h1>${escapeXml(title)}</h1>`,
+    `<p class="all">${sets}: ${all}. <a href="#how">How to print</a></p>`,
+    warnings.length === 0 ? '' : `<p class="twice"><a href="#twice">${twice}</a></p>`,
+    '</header>',
+  ]
+    .filter(line => line !== '')
+    .join('\n')
+}
+
+function advice(manifest: Manifest, warnings: readonly string[]): string {
+  const { oaktag, seed, pdf } = manifest
+  return [
+    '<footer>',
+    ...(warnings.length === 0
+      ? []
+      : ['<h2 id="twice">Look at these twice</h2>', list(warnings.map(escapeXml))]),
+    '<h2 id="how">How to print</h2>',
+    list([...howToPrint, ...(pdf === undefined ? [] : [fileLink(pdf, 'The whole set as one PDF')])]),
+    '<h2>Take care</h2>',
+    list(cautions),
+    `<p class="made">Made by oaktag ${escapeXml(oaktag)} with seed ${seed}.</p>`,
+    '</footer>',
   ].join('\n')
 }
 
-function notesOf({ notes }: ManifestItem): string {
-  if (notes.length < 2) return notes.map(escapeXml).join('')
-  return `<ul>${notes.map(note => `<li>${escapeXml(note)}</li>`).join('')}</ul>`
+function list(lines: readonly string[]): string {
+  return `<ul>\n${lines.map(line => `<li>${line}</li>`).join('\n')}\n</ul>`
 }
 
-/** Sheets with pieces to cut out go on card stock, the rest on paper. A back is printed on its front's sheet. */
-function sheetsOfPaper({ pages }: ManifestItem): string {
-  const fronts = pages.filter(page => page.side === 'front')
-  const stock = fronts.filter(page => page.kind === 'pieces' || page.kind === 'labels').length
-  const plain = fronts.length - stock
-  const backs = pages.length - fronts.length
-  return [
-    stock > 0 ? `${stock} on card stock` : [],
-    backs > 0 ? (backs === stock ? 'both sides' : `${backs} of them on both sides`) : [],
-    plain > 0 ? `${plain} on paper` : [],
-  ]
-    .flat()
-    .join(', ')
-}
+const howToPrint = [
+  'Print at 100 % (“actual size”), without margins or headers: every sheet has a page of its own size.',
+  'Print each sheet once: the copies that the plan asks for are among them.',
+  'Choose a sheet to see it in true size and to print it alone; Escape makes it small again.',
+  'Keys and answers are folded away, and print only when their fold is open.',
+]
+
+/** The first of what every cover says. */
+const cautions = [
+  'Your school’s own rules and the child’s own plan come first.',
+  'A grown-up works the trimmer, and latches the blade after each use.',
+  'A grown-up works the laminator, and rounds laminated corners.',
+  'Small pieces are not for children under three.',
+]
 
 /** `215.9x279.4` for every size of paper that stands in the sections. */
 function paperSizes(sections: readonly string[]): readonly string[] {

@@ -1,47 +1,61 @@
-import { readFile } from 'node:fs/promises'
-import { join } from 'node:path'
 import type { Sheet, SheetKind } from '../../sheets/sheet.js'
-import { systemCode } from '../folder/file-problem.js'
 import type { ManifestItem } from '../manifest.js'
 import { toDecimal } from '../page/decimal.js'
 import { svgSize } from '../page/svg.js'
-import { type ArtIds, artDefinitions, sharedArtIds, sheetBody } from '../page/svg-body.js'
+import { type ArtIds, artDefinitions, type OutlineIds, sharedArtIds, sheetBody } from '../page/svg-body.js'
 import { escapeXml } from '../page/xml.js'
 import type { PrintedItem } from '../printed-plan.js'
+import { sheetsOfStock } from './sheet-counts.js'
 
 /** What gives the game away: printed for the teacher, folded on the proof page. */
 const forTheTeacher: readonly SheetKind[] = ['key', 'answers', 'caller']
 
-/** The item's part of the proof page: every sheet as a picture drawn in place, and its arts defined once. */
-export function proofSection(item: PrintedItem): string {
-  const ids = sharedArtIds(item.sheets, `${anchor(item.name)}-art-`)
-  const numbered = item.sheets.map((sheet, index) => ({ sheet, page: index + 1 }))
-  const open = numbered.filter(({ sheet }) => !forTheTeacher.includes(sheet.kind))
-  const folded = numbered.filter(({ sheet }) => forTheTeacher.includes(sheet.kind))
-  const figures = (pages: typeof numbered): string =>
-    pages.map(({ sheet, page }) => sheetFigure(item.name, sheet, page, ids)).join('\n')
-  return [
-    sectionStart(item.name),
-    `<h2>${escapeXml(item.name)}</h2>`,
-    `<svg class="defs" width="0" height="0" aria-hidden="true">${artDefinitions(ids)}</svg>`,
-    open.length > 0 ? `<div class="sheets">\n${figures(open)}\n</div>` : '',
-    folded.length > 0
-      ? `<details><summary>Key and answers: ${sheetCount(folded.length)}</summary>\n` +
-        `<div class="sheets">\n${figures(folded)}\n</div></details>`
-      : '',
-    sectionEnd,
-  ]
-    .filter(line => line !== '')
-    .join('\n')
+interface NumberedSheet {
+  readonly sheet: Sheet
+  readonly page: number
 }
 
-/** The parts of items that are kept from the last run, taken from its proof page; where one is not found, links to its files. */
-export async function keptSections(
-  items: readonly ManifestItem[],
-  folder: string,
-): Promise<ReadonlyMap<string, string>> {
-  const page = items.length === 0 ? '' : await readProofPage(folder)
-  return new Map(items.map(item => [item.name, sectionIn(page, item.name) ?? sectionOfLinks(item)]))
+/** The item's part of the proof page: what it is, for whom, its sheets drawn in place, what is to be known of it. */
+export function proofSection(item: PrintedItem, outlines: OutlineIds): string {
+  const ids = sharedArtIds(item.sheets, `${anchor(item.name)}-art-`)
+  const numbered = item.sheets.map((sheet, index) => ({ sheet, page: index + 1 }))
+  // Where nothing is left in sight, as with a key alone, nothing is folded either.
+  const some = numbered.some(({ sheet }) => !forTheTeacher.includes(sheet.kind))
+  const isFolded = ({ sheet }: NumberedSheet) => some && forTheTeacher.includes(sheet.kind)
+  const drawing = { item, ids, outlines }
+  return [
+    sectionStart(item.name, numbered.filter(sheet => !isFolded(sheet)).length > 1),
+    heading(item),
+    `<svg class="defs" width="0" height="0" aria-hidden="true">${artDefinitions(ids, outlines)}</svg>`,
+    row(
+      drawing,
+      numbered.filter(sheet => !isFolded(sheet)),
+    ),
+    ...noteList(item.notes.filter(note => !item.fittingNotes.includes(note))),
+    ...fold('answers', 'Key and answers', drawing, numbered.filter(isFolded)),
+    ...fittingFold(item.fittingNotes),
+    sectionEnd,
+  ].join('\n')
+}
+
+export const sectionEnd = '</section><!-- end of item -->'
+
+/** A section with several sheets in sight takes the whole width. */
+export function sectionStart(name: string, several: boolean): string {
+  const id = itemAnchor(name)
+  return `<section class="item${several ? ' several' : ''}" id="${id}" aria-labelledby="${id}-title">`
+}
+
+/** For an item whose pictures are gone: its name and its files. */
+export function sectionOfLinks(item: ManifestItem): string {
+  const paths = item.pages.flatMap(({ svg, png }) => svg ?? png ?? [])
+  const links = [item.pdf ?? [], paths].flat().map(path => `<li>${fileLink(path, path)}</li>`)
+  return [
+    sectionStart(item.name, false),
+    `<h2 id="${itemAnchor(item.name)}-title">${escapeXml(item.name)}</h2>`,
+    `<ul>${links.join('')}</ul>`,
+    sectionEnd,
+  ].join('\n')
 }
 
 /** The id of an item's part. */
@@ -49,60 +63,87 @@ export function itemAnchor(name: string): string {
   return `item-${anchor(name)}`
 }
 
-function sheetFigure(name: string, sheet: Sheet, page: number, ids: ArtIds): string {
-  const id = `sheet-${anchor(name)}-${page}`
-  const [width, height] = [toDecimal(sheet.widthMm), toDecimal(sheet.heightMm)]
-  const side = sheet.side === 'back' ? ', back' : ''
+/** A link to a file beside the proof page. */
+export function fileLink(path: string, words: string): string {
+  const href = path.split('/').map(encodeURIComponent).join('/')
+  return `<a href="${href}">${escapeXml(words)}</a>`
+}
+
+function heading({ name, title, group, paper, sheets }: PrintedItem): string {
+  const id = itemAnchor(name)
+  const told = `${sheetsOfStock(sheets)}, size ${escapeXml(paper.name)}`
   return [
-    `<figure class="sheet" id="${id}" data-paper="${width}x${height}" style="--width:${width}mm;--height:${height}mm">`,
-    `<a href="#${id}" aria-label="${escapeXml(`${sheet.title}, page ${page}${side}: show in true size`)}">`,
-    `<svg ${svgSize(sheet)} role="img">`,
-    `<title>${escapeXml(sheet.title)}</title>`,
-    sheetBody(sheet, ids),
-    '</svg></a>',
-    `<figcaption>Page ${page}${side} <a class="back" href="#${itemAnchor(name)}">make small again</a></figcaption>`,
-    '</figure>',
+    '<div class="head">',
+    `<h2 id="${id}-title"><a href="#${id}">${escapeXml(title)}</a> <span class="for">${escapeXml(group ?? 'whole class')}</span></h2>`,
+    `<p class="count">${told}</p>`,
+    printButton(id, 'Print this set'),
+    '</div>',
   ].join('\n')
 }
 
-const sectionEnd = '</section><!-- end of item -->'
-
-function sectionStart(name: string): string {
-  return `<section class="item" id="${itemAnchor(name)}">`
+/** It needs the page's script, and shows only where that runs. */
+function printButton(id: string, words: string): string {
+  return `<button type="button" data-print="${id}" aria-describedby="${id}-title" hidden>${words}</button>`
 }
 
-function sectionIn(page: string, name: string): string | undefined {
-  const start = page.indexOf(`\n${sectionStart(name)}\n`) + 1
-  const end = page.indexOf(sectionEnd, start)
-  return start === 0 || end < 0 ? undefined : page.slice(start, end + sectionEnd.length)
+interface Drawing {
+  readonly item: PrintedItem
+  readonly ids: ArtIds
+  readonly outlines: OutlineIds
 }
 
-function sectionOfLinks(item: ManifestItem): string {
-  const paths = item.pages.flatMap(({ svg, png }) => svg ?? png ?? [])
-  const links = [item.pdf ?? [], paths].flat().map(path => `<li>${fileLink(path, path)}</li>`)
-  return `${sectionStart(item.name)}\n<h2>${escapeXml(item.name)}</h2>\n<ul>${links.join('')}</ul>\n${sectionEnd}`
+function row(drawing: Drawing, sheets: readonly NumberedSheet[]): string {
+  return `<ol class="sheets">\n${sheets.map(sheet => sheetFigure(drawing, sheet)).join('\n')}\n</ol>`
 }
 
-async function readProofPage(folder: string): Promise<string> {
-  try {
-    return await readFile(join(folder, 'index.html'), 'utf8')
-  } catch (error) {
-    if (systemCode(error) === 'ENOENT') return ''
-    throw error
-  }
+function sheetFigure({ item, ids, outlines }: Drawing, { sheet, page }: NumberedSheet): string {
+  const id = `sheet-${anchor(item.name)}-${page}`
+  const [width, height] = [toDecimal(sheet.widthMm), toDecimal(sheet.heightMm)]
+  const side = sheet.side === 'back' ? ', back' : ''
+  return [
+    `<li class="sheet" id="${id}" data-paper="${width}x${height}">`,
+    `<a class="small" href="#${id}" aria-label="${escapeXml(`${sheet.title}, page ${page}${side}: show in true size`)}">`,
+    `<svg ${svgSize(sheet)} role="img">`,
+    `<title>${escapeXml(sheet.title)}</title>`,
+    sheetBody(sheet, ids, outlines),
+    '</svg></a>',
+    `<p class="page">${item.sheets.length === 1 ? '' : `${page}${side} `}<a class="back" href="#${itemAnchor(item.name)}">make small again</a></p>`,
+    '</li>',
+  ].join('\n')
+}
+
+function noteList(notes: readonly string[]): readonly string[] {
+  if (notes.length === 0) return []
+  return [`<ul class="notes">${notes.map(note => `<li>${escapeXml(note)}</li>`).join('')}</ul>`]
+}
+
+function fold(
+  kind: string,
+  summary: string,
+  drawing: Drawing,
+  sheets: readonly NumberedSheet[],
+): readonly string[] {
+  if (sheets.length === 0) return []
+  const id = `${kind}-${anchor(drawing.item.name)}`
+  const count = sheets.length === 1 ? '1 page' : `${sheets.length} pages`
+  return [
+    `<details id="${id}" class="answers"><summary>${summary}: ${count}</summary>`,
+    `<p class="folded-print">${printButton(id, 'Print these pages').replace(`${id}-title`, `${itemAnchor(drawing.item.name)}-title`)}</p>`,
+    row(drawing, sheets),
+    '</details>',
+  ]
+}
+
+function fittingFold(notes: readonly string[]): readonly string[] {
+  if (notes.length === 0) return []
+  return [
+    '<details class="fitting"><summary>How large the words came out</summary>',
+    ...noteList(notes),
+    '</details>',
+  ]
 }
 
 /** A name as an id that a link can point to: letters, digits and hyphens stay, the rest becomes `_` and a code. */
 function anchor(name: string): string {
   return name.replace(/[^A-Za-z0-9-]/gu, sign => `_${sign.codePointAt(0)!.toString(16)}_`)
-}
-
-function sheetCount(count: number): string {
-  return count === 1 ? '1 sheet' : `${count} sheets`
-}
-
-/** A link to a file beside the proof page. */
-export function fileLink(path: string, words: string): string {
-  const href = path.split('/').map(encodeURIComponent).join('/')
-  return `<a href="${href}">${escapeXml(words)}</a>`
 }

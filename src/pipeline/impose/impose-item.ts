@@ -21,7 +21,7 @@ import { withKeyStrip } from './with-key-strip.js'
 export function imposeItem(item: DrawnItem): PrintedItem {
   const { prepared, set, notes } = item.settled
   const pages = pageSheets(item)
-  if (prepared.layout.kind !== 'pieces') return printedItem(prepared, set, pages, [])
+  if (prepared.layout.kind !== 'pieces') return printedItem(prepared, set, { sheets: pages })
   const { request, studied, job } = prepared
   const title = `${request.plan.title}: ${request.itemTitle}`
   const fronts = withKeyStrip(prepared, frontSheets(item, title))
@@ -29,18 +29,11 @@ export function imposeItem(item: DrawnItem): PrintedItem {
   const pile = studied.plan.printer?.handFed?.pile
   const sides = orderSides({ fronts, backs, flip: job.item.flip, pile })
   const cover = job.item.cover ? itemCover(prepared, set, fronts.length) : []
-  return printedItem(
-    prepared,
-    set,
-    [...sides.sheets, ...pages, ...cover],
-    [
-      ...sides.notes,
-      ...notes,
-      ...wasteNote(prepared),
-      ...sizeNotes(item.drawn.fronts, request.type),
-      ...(set.notes ?? []),
-    ],
-  )
+  return printedItem(prepared, set, {
+    sheets: [...sides.sheets, ...pages, ...cover],
+    notes: [...sides.notes, ...(set.notes ?? [])],
+    fittingNotes: [...notes, ...wasteNote(prepared), ...sizeNotes(item.drawn.fronts, request.type)],
+  })
 }
 
 function frontSheets({ settled: { prepared }, drawn }: DrawnItem, title: string): readonly Sheet[] {

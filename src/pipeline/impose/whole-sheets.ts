@@ -15,7 +15,7 @@ export function wholeSheets(prepared: PreparedItem, settled: readonly SettledIte
   const lettering = letteringFor(prepared)
   const made = layout.sheets(request, { grid, lettering, sets: setsToldOf(prepared, settled) })
   if (!made.ok) return made
-  return succeed(printedItem(prepared, { cards: [] }, made.value, []), made.problems)
+  return succeed(printedItem(prepared, { cards: [] }, { sheets: made.value }), made.problems)
 }
 
 /** The sets of loose pieces that the plan prints, as they are settled; where `asking` names groups, theirs alone. */

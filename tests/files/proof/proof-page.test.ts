@@ -1,3 +1,4 @@
+import { createHash } from 'node:crypto'
 import { mkdtemp, rm, writeFile } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
@@ -6,18 +7,21 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { type Manifest, manifestItem } from '../../../src/files/manifest.js'
 import { sheetToSvg } from '../../../src/files/page/svg.js'
 import type { PrintedItem } from '../../../src/files/printed-plan.js'
+import { keptParts } from '../../../src/files/proof/kept-parts.js'
 import { proofPage } from '../../../src/files/proof/proof-page.js'
-import { keptSections, proofSection } from '../../../src/files/proof/proof-section.js'
+import { proofParts } from '../../../src/files/proof/proof-parts.js'
 import { createRasterizer } from '../../../src/files/raster/raster.js'
 import { printInChromium } from '../chromium.js'
 import { item, sheet } from '../marsh-sheets.js'
 import { pixelBytes } from '../page-pixels.js'
 import { hasProgram, runProgram } from '../system-program.js'
+import { aSheetWithText } from './sheet-with-text.js'
 
 const letter = { name: 'letter', widthMm: 215.9, heightMm: 279.4 }
 const cards = item()
 const boards = item({
   name: 'bingo',
+  title: 'Bingo',
   layout: 'bingo',
   group: 'Otters',
   paper: letter,
@@ -44,17 +48,25 @@ function manifest(items: readonly PrintedItem[]): Manifest {
   }
 }
 
-function page(items: readonly PrintedItem[] = [cards, boards]): string {
-  return proofPage(manifest(items), new Map(items.map(made => [made.name, proofSection(made)])))
+function page(items: readonly PrintedItem[] = [cards, boards], warnings: readonly string[] = []): string {
+  return proofPage({ manifest: manifest(items), parts: proofParts(items), warnings })
 }
 
 describe('the proof page', () => {
-  it('needs no network and no other file', () => {
+  it('needs no network and no other file, and may do nothing but what is its own', () => {
     const references = [...page().matchAll(/(?:href|src)="([^"]*)"|url\(([^)]*)\)|@import/g)].map(
       match => match[1],
     )
     expect(references.filter(reference => !reference?.startsWith('#'))).toEqual([])
-    expect(page()).not.toMatch(/<(script|link|iframe|img)\b/)
+    expect(page()).not.toMatch(/<(link|iframe|img|object|embed)\b|<script[^>]/)
+    const policy = /Content-Security-Policy" content="([^"]*)"/.exec(page())![1]!
+    expect(policy).toContain("default-src 'none'")
+    expect(policy).not.toMatch(/unsafe|\*|https?:/)
+    for (const tag of ['script', 'style']) {
+      const [, text] = new RegExp(`<${tag}>(.*?)</${tag}>`, 's').exec(page())!
+      const digest = createHash('sha256').update(text!).digest('base64')
+      expect(policy).toContain(`${tag}-src 'sha256-${digest}'`)
+    }
   })
 
   it('points with every inner link at something that is there, and holds no id twice', () => {
@@ -64,54 +76,78 @@ describe('the proof page', () => {
     expect(targets.filter(target => !ids.includes(target))).toEqual([])
   })
 
+  it('shows her sheets before anything else, under their titles in plain words', () => {
+    const html = page([cards, boards], ['The mark is faint. Choose a darker one.'])
+    const order = ['<main', 'Word cards</a>', 'Bingo</a>', '</main>', 'id="twice"', 'id="how"', 'Take care']
+    const places = order.map(part => html.indexOf(part))
+    expect(places.every(place => place > 0)).toBe(true)
+    expect(places).toEqual(places.toSorted((a, b) => a - b))
+    expect(html).toContain('<span class="for">Otters</span>')
+    expect(html).toContain('<span class="for">whole class</span>')
+  })
+
+  it('says how many sheets of which stock, for the set and in all, and has a button for each set', () => {
+    const html = page()
+    expect(html).toContain('1 sheet of card, both sides and 1 of paper, size letter')
+    expect(html).toContain('2 sets: 2 sheets of card, 1 of them on both sides and 1 of paper.')
+    for (const name of ['word-cards', 'bingo']) expect(html).toContain(`data-print="item-${name}"`)
+  })
+
+  it('tells what is to be looked at twice, and of nothing where there is nothing', () => {
+    const html = page([cards], ['The mark on <x> is faint. Choose a darker one.'])
+    expect(html).toContain('<a href="#twice">1 thing to look at twice</a>')
+    expect(html).toContain('<li>The mark on &lt;x&gt; is faint. Choose a darker one.</li>')
+    expect(page()).not.toContain('id="twice"')
+  })
+
   it('can be worked from the keyboard: every sheet and fold is a link or a summary, and says what it does', () => {
     const html = page()
-    expect(html).not.toMatch(/\son\w+=|tabindex/)
-    const shown = [...html.matchAll(/<a href="#sheet-[^"]*" aria-label="([^"]*)">/g)].map(match => match[1])
+    expect(html).not.toMatch(/\son\w+=|tabindex="[^-]/)
+    const shown = [...html.matchAll(/<a class="small" href="#sheet-[^"]*" aria-label="([^"]*)">/g)].map(
+      match => match[1],
+    )
     expect(shown).toHaveLength(cards.sheets.length + boards.sheets.length)
     expect(shown[1]).toBe('Board 1, page 1: show in true size')
-    expect(html.match(/<details>/g)).toHaveLength(html.match(/<summary>[^<]+<\/summary>/g)!.length)
+    expect(html.match(/<details/g)).toHaveLength(html.match(/<summary>[^<]+<\/summary>/g)!.length)
     expect(html.match(/>make small again<\/a>/g)).toHaveLength(shown.length)
+    expect(html.indexOf('<a class="skip" href="#sheets">')).toBeLessThan(html.indexOf('<header>'))
   })
 
   it('shows every sheet, and folds away what gives the game away', () => {
     const html = page()
     for (const made of [cards, boards])
       for (const { title } of made.sheets) expect(html).toContain(`<title>${title}</title>`)
-    const [, fold] = /<details>(.*?)<\/details>/s.exec(html)!
+    const [, fold] = /<details id="answers-bingo"[^>]*>(.*?)<\/details>/s.exec(html)!
     expect(fold).toContain('Caller’s sheet')
     expect(fold).not.toContain('<title>Board 1</title>')
   })
 
-  it('says what to print, for whom, on which paper and how', () => {
-    expect(page()).toContain(
-      '<th scope="row"><a href="#item-bingo">bingo</a></th><td>Otters</td><td>1 on card stock, both sides, 1 on paper</td>' +
-        '<td>letter</td><td>Print on card stock &amp; trim.</td>',
-    )
-  })
-
-  it('lists what is to be known of an item', () => {
-    const notes = ['Print on both sides.', 'Words are 48 pt: <reed> decides.']
-    expect(page([{ ...boards, notes }])).toContain(
-      '<td><ul><li>Print on both sides.</li><li>Words are 48 pt: &lt;reed&gt; decides.</li></ul></td>',
-    )
+  it('lists what is to be known of a set, and folds away how its words came out', () => {
+    const fittingNotes = ['Words are 48 pt: <reed> decides.']
+    const html = page([{ ...boards, notes: ['Print on both sides.', ...fittingNotes], fittingNotes }])
+    expect(html).toContain('<ul class="notes"><li>Print on both sides.</li></ul>')
+    const [, fold] = /<details class="fitting">(.*?)<\/details>/s.exec(html)!
+    expect(fold).toContain('<li>Words are 48 pt: &lt;reed&gt; decides.</li>')
   })
 
   it('escapes the teacher’s words', () => {
     expect(page()).toContain('<h1>Along the &lt;marsh&gt;</h1>')
   })
 
-  it('hands an item on to the page of a later run as it was', async () => {
+  it('hands an item on to the page of a later run as it was, with the outlines that it shares', async () => {
+    const lettered = { ...cards, sheets: [await aSheetWithText()] }
+    const items = [lettered, boards]
     const folder = await mkdtemp(join(tmpdir(), 'oaktag-proof-'))
-    await writeFile(join(folder, 'index.html'), page())
-    const kept = await keptSections(manifest([cards, boards]).items, folder)
+    await writeFile(join(folder, 'index.html'), page(items))
+    const parts = await keptParts(manifest(items).items, folder)
     await rm(folder, { recursive: true })
-    expect(proofPage(manifest([cards, boards]), kept)).toBe(page())
+    expect(parts.definitions.size).toBeGreaterThan(10)
+    expect(proofPage({ manifest: manifest(items), parts, warnings: [] })).toBe(page(items))
   })
 
   it('links to an item’s files where the last run’s page is gone', async () => {
-    const kept = await keptSections(manifest([cards]).items, join(tmpdir(), 'nowhere'))
-    expect(kept.get('word-cards')).toContain('<a href="word-cards/word-cards-01.svg">')
+    const { sections } = await keptParts(manifest([cards]).items, join(tmpdir(), 'nowhere'))
+    expect(sections.get('word-cards')).toContain('<a href="word-cards/word-cards-01.svg">')
   })
 })
 

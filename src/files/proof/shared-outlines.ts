@@ -1,0 +1,121 @@
+/**
+ * Text on sheets is outlines, and the same words stand there hundreds of times. Here each word is defined once for the
+ * whole page, in whatever size it first stood, and each line of text becomes a row of references to words. A word is
+ * told by its outline alone, so it does not matter which step of the program drew it.
+ */
+import { createHash } from 'node:crypto'
+import { type PathStep, readPath } from '../page/path-data.js'
+import { outlineData, type WordOutline, wordsOf } from './word-outlines.js'
+
+export interface SharedOutlines {
+  /** The id of a definition that draws the path, or undefined where sharing saves nothing. */
+  readonly idFor: (d: string) => string | undefined
+  /** Markup of each definition, by its id. */
+  readonly definitions: () => ReadonlyMap<string, string>
+}
+
+/** Shorter paths are as short as a reference. */
+const LEAST_LENGTH = 240
+
+/** How many units the highest word of a line is high: fine enough for it to stand anywhere twenty times larger. */
+const UNITS_HIGH = 1200
+
+/** Two outlines are of one word where no point is further apart than this many units: a twelfth of a point at 24 pt. */
+const TOLERANCE_UNITS = 4
+
+/** Sizes nearer to each other than this are one size: what rounding to a thousandth of a millimetre makes of it. */
+const SAME_SIZE = 0.0004
+
+export function sharedOutlines(): SharedOutlines {
+  const definitions = new Map<string, string>()
+  const lines = new Map<string, string | undefined>()
+  const known = new Map<string, KnownWord[]>()
+  const sizes: number[] = []
+
+  const define = (prefix: string, markup: (id: string) => string): string => {
+    const digest = createHash('sha1').update(markup('')).digest('base64url')
+    for (let length = 6; ; length += 1) {
+      const id = `${prefix}${digest.slice(0, length)}`
+      const already = definitions.get(id)
+      if (already !== undefined && already !== markup(id)) continue
+      definitions.set(id, markup(id))
+      return id
+    }
+  }
+
+  const snapped = (mmPerUnit: number): number => {
+    const near = sizes.find(size => Math.abs(size / mmPerUnit - 1) < SAME_SIZE)
+    if (near === undefined) sizes.push(mmPerUnit)
+    return near ?? mmPerUnit
+  }
+
+  const line = (words: readonly WordOutline[]): string => {
+    const mmPerUnit = snapped(
+      sizeOf(words, known) ?? Math.max(...words.map(({ heightMm }) => heightMm)) / UNITS_HIGH,
+    )
+    const references = words.map(word => {
+      const points = word.points.map(point => Math.round(point / mmPerUnit))
+      const alike = known.get(word.shape) ?? []
+      const found = alike.find(each => isSame(each.points, points))
+      const id =
+        found?.id ?? define('g', name => `<path id="${name}" d="${outlineData(word.shape, points)}"/>`)
+      if (found === undefined) known.set(word.shape, [...alike, { id, points }])
+      const [x, y] = [word.xMm, word.yMm].map(mm => Math.round(mm / mmPerUnit))
+      return `<use href="#${id}" x="${x}" y="${y}"/>`
+    })
+    const scale = Number(mmPerUnit.toPrecision(6))
+    return define('l', name => `<g id="${name}" transform="scale(${scale})">${references.join('')}</g>`)
+  }
+
+  return {
+    idFor: d => {
+      if (d.length < LEAST_LENGTH || !/[QC]/.test(d)) return undefined
+      if (!lines.has(d)) lines.set(d, isClosed(readPath(d)) ? line(wordsOf(readPath(d))) : undefined)
+      return lines.get(d)
+    },
+    definitions: () => definitions,
+  }
+}
+
+interface KnownWord {
+  readonly id: string
+  readonly points: readonly number[]
+}
+
+/** What is filled without being closed would be closed otherwise by another division. */
+function isClosed(steps: readonly PathStep[]): boolean {
+  return steps.every(
+    ({ command }, index) => command !== 'M' || index === 0 || steps[index - 1]!.command === 'Z',
+  )
+}
+
+/** Millimetres a unit, as the words of this line that are known already say: the middle one of their answers. */
+function sizeOf(
+  words: readonly WordOutline[],
+  known: ReadonlyMap<string, readonly KnownWord[]>,
+): number | undefined {
+  const found = words.flatMap(word =>
+    (known.get(word.shape) ?? []).flatMap(({ points }) => {
+      const size = word.lengthMm / lengthOf(points)
+      return isSame(
+        points,
+        word.points.map(point => point / size),
+      )
+        ? [size]
+        : []
+    }),
+  )
+  return found.toSorted((a, b) => a - b)[Math.floor(found.length / 2)]
+}
+
+function lengthOf(points: readonly number[]): number {
+  const along = (axis: 0 | 1): number => {
+    const values = points.filter((_, index) => index % 2 === axis)
+    return Math.max(...values) - Math.min(...values)
+  }
+  return Math.max(along(0), along(1))
+}
+
+function isSame(a: readonly number[], b: readonly number[]): boolean {
+  return a.length === b.length && a.every((value, index) => Math.abs(value - b[index]!) <= TOLERANCE_UNITS)
+}
