@@ -51,7 +51,7 @@ export interface WordListRequest {
  */
 export function wordListPages(request: WordListRequest): readonly Face[] {
   const { words, type, heading, room, topRow } = request
-  const keyRows = request.keyRows.length === 0 ? [] : [airAboveKey(type), ...request.keyRows]
+  const keyRows = request.keyRows.length === 0 ? [] : [keyInOnePiece(type, request.keyRows)]
   const takenMm = headingHeight(heading, room.widthMm) + topRow.heightMm + rowsHeight(keyRows) + ROUNDING_MM
   const least = leastRoom(request)
   const columns = measureColumns(type, room.widthMm, least.widthMm)
@@ -85,9 +85,22 @@ const WORD_COLUMN = 1
 
 const MOST_AIR_MM = 4
 
-/** Between the list and its key. */
-function airAboveKey({ listTextMm }: TypeScale): Row {
-  return { heightMm: Math.min(listTextMm, MOST_AIR_MM), tree: <div style={{ display: 'flex' }} /> }
+/** The key, and white between it and the list, as one row: it stands on one page whole. */
+function keyInOnePiece({ listTextMm }: TypeScale, rows: readonly Row[]): Row {
+  const airMm = Math.min(listTextMm, MOST_AIR_MM)
+  return {
+    heightMm: airMm + rowsHeight(rows),
+    slots: Object.assign({}, ...rows.map(row => row.slots ?? {})),
+    tree: (
+      <div style={{ display: 'flex', flexDirection: 'column', width: '100%', paddingTop: mm(airMm) }}>
+        {rows.map(row => (
+          <div style={{ display: 'flex', height: mm(row.heightMm), flexShrink: 0, width: '100%' }}>
+            {row.tree}
+          </div>
+        ))}
+      </div>
+    ),
+  }
 }
 
 export interface ColumnMeasure {
@@ -104,8 +117,12 @@ interface RowMeasure extends ColumnMeasure {
   readonly heightMm: number
 }
 
-/** Rows are never closer than this, so that a pencil can work between them: our own judgement, no source. */
+/**
+ * Rows are no closer than this, so that a pencil can work between them; where the whole list and its key then stand on
+ * one page, as close as the second: our own judgement, no source.
+ */
 const LEAST_ROW_MM = 10.5
+const CLOSEST_ROW_MM = 9
 const MOST_ROW_MM = 17
 /** Between what stands in a row and the rules above and below, taken together. */
 const ROW_PADDING_MM = 1.5
@@ -141,8 +158,9 @@ function measureColumns(type: TypeScale, widthMm: number, leastWordMm: number): 
 
 /** Rows as high as fill one page where they can; a longer list runs on over pages. */
 function rowHeight(roomMm: number, leastWordMm: number, needs: readonly number[]): number {
-  const least = Math.max(LEAST_ROW_MM, leastWordMm)
-  return Math.min(Math.max(MOST_ROW_MM, least), Math.max(least, evenShare(roomMm, needs)))
+  const [least, closest] = [LEAST_ROW_MM, CLOSEST_ROW_MM].map(mm => Math.max(mm, leastWordMm))
+  const share = evenShare(roomMm, needs)
+  return share < closest! ? least! : Math.min(Math.max(MOST_ROW_MM, least!), share)
 }
 
 /** The height that fills the room when all rows have it, but those that need more than it. */

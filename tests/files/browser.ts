@@ -14,6 +14,8 @@ export interface Browser {
   evaluate<T>(expression: string): Promise<T>
   press(key: 'Tab' | 'Escape' | 'Enter'): Promise<void>
   screenshot(heightPx: number): Promise<Buffer>
+  /** What the browser would print now, on pages of the size that the page asks for. */
+  print(): Promise<Buffer>
   /** What the page asked for beside its own file since it was opened. */
   requests(): readonly string[]
   /** What the browser told of the page since it was opened, as a refused script. */
@@ -99,6 +101,11 @@ export async function openBrowser(): Promise<Browser> {
       const clip = { x: 0, y: 0, width, height: heightPx, scale: 1 }
       const shot = { format: 'png', clip, captureBeyondViewport: true }
       const { data } = await ask<{ data: string }>('Page.captureScreenshot', shot)
+      return Buffer.from(data, 'base64')
+    },
+    print: async () => {
+      const options = { preferCSSPageSize: true, displayHeaderFooter: false, printBackground: false }
+      const { data } = await ask<{ data: string }>('Page.printToPDF', options)
       return Buffer.from(data, 'base64')
     },
     requests: () => asked.filter(each => !each.startsWith('data:')),

@@ -48,7 +48,7 @@ function pageRule(size: string): string {
 const screenStyle = `:root { color-scheme: light; --ink: #2a241c; --quiet: #5f5547; --card: #fffdf8; --desk: #f5f0e4; --tag: #eddcb2; --edge: #cfbf9d; --press: #22543d; --twice: #8a3b12 }
 * { box-sizing: border-box }
 html { -webkit-text-size-adjust: 100%; text-size-adjust: 100% }
-body { margin: 0; font: 1rem/1.5 FAMILY; color: var(--ink); background: var(--desk); overflow-wrap: break-word }
+body { margin: 0; font: 1rem/1.5 FAMILY; color: var(--ink); background: var(--desk); overflow-wrap: anywhere }
 a { color: var(--press) }
 a:focus-visible, summary:focus-visible, button:focus-visible, main:focus-visible { outline: 3px solid var(--press); outline-offset: 3px; border-radius: 3px }
 h1, h2 { line-height: 1.2; margin: 0; text-wrap: balance }
@@ -64,16 +64,21 @@ header .class { color: var(--quiet); margin: 0 0 0.25rem }
 main { display: grid; grid-template-columns: repeat(auto-fill, minmax(min(100%, 20rem), 1fr)); gap: 1rem; margin-top: 1.25rem }
 .item { background: var(--card); border: 1px solid var(--edge); border-radius: 0.5rem; padding: 1rem clamp(0.75rem, 2.5vw, 1.5rem); min-width: 0 }
 .item.several, .item:has(:target), .item:has([open]) { grid-column: 1 / -1 }
-.head { display: grid; grid-template-columns: 1fr auto; gap: 0.1rem 1rem; align-items: start }
+.head { display: grid; grid-template-columns: minmax(0, 1fr) auto; gap: 0.1rem 1rem; align-items: start }
 .head button { grid-column: 2; grid-row: 1 / span 2 }
 .head h2 a { color: inherit; text-decoration: none }
 .head h2 a:hover { text-decoration: underline }
+@media (max-width: 30rem) {
+  .head { grid-template-columns: minmax(0, 1fr) }
+  .head button { grid-area: auto; justify-self: start; margin-top: 0.4rem }
+}
 .head .for { font-weight: 400; font-size: 1rem; color: var(--quiet); margin-left: 0.4rem }
 .head .count { margin: 0; color: var(--quiet) }
 button { font: inherit; font-weight: 700; color: #ffffff; background: var(--press); border: 0; border-radius: 0.4rem; padding: 0.5rem 1rem; min-height: 2.75rem; cursor: pointer }
 button:hover { background: #173b2b }
 .sheets { display: flex; flex-wrap: wrap; gap: 1rem; align-items: flex-end; list-style: none; margin: 0.9rem 0 0; padding: 0 }
 .sheet { margin: 0; max-width: 100% }
+@media (max-width: 30rem) { .sheet:not(:target) { max-width: calc(50% - 0.5rem) } }
 .sheet .small { display: block }
 .sheet svg { display: block; width: 100%; height: auto; background: #ffffff; box-shadow: 0 0 0 1px var(--edge), 0 1px 3px rgb(42 36 28 / 0.25) }
 .sheet .page { margin: 0.3rem 0 0; font-size: 0.875rem; color: var(--quiet) }
@@ -99,7 +104,7 @@ const printStyle = `@media print {
   main { display: block }
   .item, details { border: 0; margin: 0; padding: 0; background: none; border-radius: 0 }
   .sheets { display: block; margin: 0 }
-  .sheet, .sheet:target { max-width: none; break-before: page; break-inside: avoid; overflow: hidden }
+  .sheet:not(:target), .sheet:target { max-width: none; break-before: page; break-inside: avoid; overflow: hidden }
   .sheet svg, .sheet:target svg { box-shadow: none }
   * { outline: none !important }
   details:not([open]) { display: none }

@@ -9,15 +9,21 @@ export interface CountedSheet {
 
 /** Sheets with pieces to cut out go on card stock, the rest on paper. A back is printed on its front's sheet. */
 export function sheetsOfStock(sheets: readonly CountedSheet[]): string {
-  const fronts = sheets.filter(sheet => sheet.side === 'front')
-  const card = fronts.filter(goesOnCard).length
-  const paper = fronts.length - card
-  const backs = sheets.length - fronts.length
-  const bothSides = backs === 0 ? '' : backs === card ? ', both sides' : `, ${backs} of them on both sides`
-  return [
-    ...(card > 0 ? [`${counted(card)} of card${bothSides}`] : []),
-    ...(paper > 0 ? [`${card > 0 ? paper : counted(paper)} of paper`] : []),
-  ].join(' and ')
+  const stocks = [
+    { name: 'card', of: sheets.filter(goesOnCard) },
+    { name: 'paper', of: sheets.filter(sheet => !goesOnCard(sheet)) },
+  ].filter(({ of }) => of.length > 0)
+  return stocks
+    .map(({ name, of }, index) => {
+      const fronts = of.filter(({ side }) => side === 'front').length
+      return `${index === 0 ? counted(fronts) : fronts} of ${name}${onBothSides(fronts, of.length - fronts)}`
+    })
+    .join(' and ')
+}
+
+function onBothSides(fronts: number, backs: number): string {
+  if (backs === 0) return ''
+  return backs === fronts ? ' (both sides)' : ` (${backs} of them on both sides)`
 }
 
 function goesOnCard({ kind }: CountedSheet): boolean {

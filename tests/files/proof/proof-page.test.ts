@@ -88,8 +88,8 @@ describe('the proof page', () => {
 
   it('says how many sheets of which stock, for the set and in all, and has a button for each set', () => {
     const html = page()
-    expect(html).toContain('1 sheet of card, both sides and 1 of paper, size letter')
-    expect(html).toContain('2 sets: 2 sheets of card, 1 of them on both sides and 1 of paper.')
+    expect(html).toContain('1 sheet of card (both sides) and 1 of paper, size letter')
+    expect(html).toContain('2 sets: 2 sheets of card (1 of them on both sides) and 1 of paper.')
     for (const name of ['word-cards', 'bingo']) expect(html).toContain(`data-print="item-${name}"`)
   })
 
