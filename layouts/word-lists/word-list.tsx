@@ -51,8 +51,9 @@ export interface WordListRequest {
  */
 export function wordListPages(request: WordListRequest): readonly Face[] {
   const { words, type, heading, room, topRow } = request
-  const keyRows = request.keyRows.length === 0 ? [] : [keyInOnePiece(type, request.keyRows)]
-  const takenMm = headingHeight(heading, room.widthMm) + topRow.heightMm + rowsHeight(keyRows) + ROUNDING_MM
+  const headingMm = headingHeight(heading, room.widthMm)
+  const keyRows = keyOnOnePage(type, request.keyRows, room.heightMm - headingMm)
+  const takenMm = headingMm + topRow.heightMm + rowsHeight(keyRows) + ROUNDING_MM
   const least = leastRoom(request)
   const columns = measureColumns(type, room.widthMm, least.widthMm)
   const needs = words.map(word => request.besideHeightMm(word, columns.besideMm) + ROW_PADDING_MM)
@@ -85,11 +86,16 @@ const WORD_COLUMN = 1
 
 const MOST_AIR_MM = 4
 
-/** The key, and white between it and the list, as one row: it stands on one page whole. */
-function keyInOnePiece({ listTextMm }: TypeScale, rows: readonly Row[]): Row {
+/**
+ * The key, and white between it and the list, as one row, so that it stands on one page whole; row by row where no page
+ * is high enough for it.
+ */
+function keyOnOnePage({ listTextMm }: TypeScale, rows: readonly Row[], pageMm: number): readonly Row[] {
   const airMm = Math.min(listTextMm, MOST_AIR_MM)
-  return {
-    heightMm: airMm + rowsHeight(rows),
+  const heightMm = airMm + rowsHeight(rows)
+  if (rows.length === 0 || heightMm > pageMm) return rows
+  const whole: Row = {
+    heightMm,
     slots: Object.assign({}, ...rows.map(row => row.slots ?? {})),
     tree: (
       <div style={{ display: 'flex', flexDirection: 'column', width: '100%', paddingTop: mm(airMm) }}>
@@ -101,6 +107,7 @@ function keyInOnePiece({ listTextMm }: TypeScale, rows: readonly Row[]): Row {
       </div>
     ),
   }
+  return [whole]
 }
 
 export interface ColumnMeasure {
