@@ -26,12 +26,14 @@ const irregularForms = lazily(
     ),
 )
 
-/** None for a guess, and none for a word that has such an ending already. */
+/** None for a guess, for a word that has such an ending already, or for two words made shorter (can't). */
 export function formsOf(word: Word, lexicon: Pick<Lexicon, 'lookUp'>): readonly WordForm[] {
   const { text, source, partsOfSpeech, partsOfSpeechGuessed, patterns, pronunciations } = word
   const base = text.toLowerCase()
-  const isInflected = patterns.some(({ pattern }) => /^ending-(?:s|es|ed|ing|er|est)$/.test(pattern))
-  if (source === 'guess' || partsOfSpeechGuessed || isInflected) return []
+  const isMade = patterns.some(({ pattern }) =>
+    /^(?:ending-(?:s|es|ed|ing|er|est)|contraction)$/.test(pattern),
+  )
+  if (source === 'guess' || partsOfSpeechGuessed || isMade) return []
   if (noEndings.has(base) || irregularForms().has(base)) return []
   const [pronunciation] = pronunciations
   const question = { text, ...(pronunciation === undefined ? {} : { pronunciation }) }

@@ -32,7 +32,7 @@ describe('the forms that a word takes by an ending', () => {
     },
   )
 
-  it.each(['jumping', 'ran', 'bigger', 'can', 'was'])(
+  it.each(['jumping', 'ran', 'bigger', 'can', 'was', "can't", "they're", "o'clock", "we'll"])(
     'are none of %s, which is such a form or has none',
     word => {
       expect(forms(word)).toEqual([])
