@@ -3,6 +3,7 @@ import type { PartOfSpeech } from '../word.js'
 /** Endings that tell a word class; the first that fits decides. Common practice, no source. */
 const endings: readonly (readonly [RegExp, readonly PartOfSpeech[]])[] = [
   [/.{3}(?:ness|ment|tion|sion|ship|hood|dom|ism|ist|ology|ance|ence|ity)s?$/, ['noun']],
+  [/([bdgpz])\1ly$/, ['adjective']],
   [/.{3}ly$/, ['adverb']],
   [/.{3}(?:ful|less|ous|able|ible|ish|ive|ical|ic|esque)$/, ['adjective']],
   [/.{2}ing$/, ['verb', 'noun', 'adjective']],

@@ -88,8 +88,13 @@ export function readUses(familiarity: Familiarity): (word: string) => readonly U
     if (senses.length === 0 || (part === 'verb' && isBookVerb(base))) return undefined
     return { part, share: shareOfForm[form], ...weighed(senses), shown: 0, apart: 0, past: 0 }
   }
+  /** A noun in -er is a comparison as well where -est is heard too: a cooler and cooler, coolest; a skewer, but no skewest. */
+  const isCompared = (word: string, { base, form }: Base) =>
+    form !== 'comparison' || sensesOf(word, 'noun').length === 0 || heard(withEnding(base, 'est')) > 0
   return word => {
-    const bases = [...(irregular.get(word) ?? []), ...regularBases(word)]
+    const bases = [...(irregular.get(word) ?? []), ...regularBases(word)].filter(base =>
+      isCompared(word, base),
+    )
     const verbs = bases
       .filter(({ base, form }) => (form === 'past' || form === 'ing') && sensesOf(base, 'verb').length > 0)
       .map(({ base }) => base)

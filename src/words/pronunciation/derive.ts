@@ -83,13 +83,18 @@ function withEnding(word: string, known: KnownWords): string | undefined {
   for (const saidOf of [saidAlone, compound]) {
     for (const { letters, sounds, changesBase } of endings) {
       if (!word.endsWith(letters) || (letters === 's' && noEndingS.test(word))) continue
-      const said = firstSaid(basesBefore(word.slice(0, -letters.length), changesBase), base =>
-        saidOf(base, known),
-      )
-      if (said !== undefined) return `${said} ${sounds(said)}`
+      const rest = word.slice(0, -letters.length)
+      const said = firstSaid(basesBefore(rest, changesBase), base => saidOf(base, known))
+      if (said !== undefined) return `${beforeVowel(rest, letters, said)} ${sounds(said)}`
     }
   }
   return undefined
+}
+
+/** nibbly and nibbling have no vowel before their l, as wobbly has none (one-writing.ts). */
+function beforeVowel(rest: string, ending: string, said: string): string {
+  const losesVowel = /[^aeiou]l$/.test(rest) && /^(?:ing|er|est|y)$/.test(ending)
+  return losesVowel ? said.replace(/ AH0 L$/, ' L') : said
 }
 
 function basesBefore(rest: string, changesBase: boolean): readonly (string | undefined)[] {

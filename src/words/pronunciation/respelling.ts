@@ -72,11 +72,21 @@ export function respelling(
   return syllables
     .map(said => {
       const text = said
-        .map(({ sound, letters }, index) => plainSign(sound, said[index + 1]?.sound, letters))
+        .map(({ sound, letters }, index) => {
+          const next = said[index + 1]?.sound
+          return hasUnsaidR(sound, letters, next)
+            ? `${plainSign(sound, 'R', letters)}(r)`
+            : plainSign(sound, next, letters)
+        })
         .join('')
       return syllables.length > 1 && said.some(({ sound }) => sound.endsWith('1')) ? text.toUpperCase() : text
     })
     .join('-')
+}
+
+/** Where a class drops its r, chair without it would read as che; ah and aw say enough (mahsh for marsh). */
+function hasUnsaidR(sound: string, letters: string, next: string | undefined): boolean {
+  return /^(?:IH|IY|EH|UH|UW|AY|AW)\d$/.test(sound) && /^[aeiouy][a-z]*r[eh]*$/i.test(letters) && next !== 'R'
 }
 
 /** A sound with the letters that spell it. */

@@ -6,6 +6,7 @@ test.each([
   ['snorfling', 'verb'],
   ['snorfled', 'verb'],
   ['snorfly', 'adverb'],
+  ['snobbly', 'adjective'],
   ['snorfleness', 'noun'],
   ['snorfful', 'adjective'],
   ['snorfize', 'verb'],

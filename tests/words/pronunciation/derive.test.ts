@@ -14,6 +14,7 @@ describe('a word that the lexicon lacks, from parts that it holds', () => {
     ['mudflats', 'M AH1 D F L AE2 T S', 'a plural of two familiar words'],
     ['homeroom', 'HH OW1 M R UW2 M', 'two familiar words'],
     ['reedless', 'R IY1 D L IH0 S', 'an ending'],
+    ['nibbly', 'N IH1 B L IY0', 'no vowel before the l'],
     ['frolicked', 'F R AA1 L IH0 K T', 'k after the c of its base'],
     ['squelchier', undefined, 'no base that the lexicon holds'],
     ['blorp', undefined, 'no part is known'],

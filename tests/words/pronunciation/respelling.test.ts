@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest'
+import type { Accent } from '../../../src/plan/plan.js'
 import { openLexicon } from '../../../src/words/lexicon/lexicon.js'
 import {
   inPlainSounds,
@@ -10,8 +11,9 @@ import { studyWord } from '../../../src/words/study.js'
 
 const lexicon = openLexicon()
 
-function said(text: string): string {
-  const word = studyWord({ text, place: { file: 'plan.yaml' }, overrides: {} }, lexicon)
+function said(text: string, accent?: Accent): string {
+  const ways = accent === undefined ? {} : { accent }
+  const word = studyWord({ text, place: { file: 'plan.yaml' }, overrides: {} }, lexicon, ways)
   if (!word.ok) throw new Error(`${text} is no word`)
   return respelling(word.value, word.value.pronunciations[0]!)
 }
@@ -40,6 +42,15 @@ describe('how a word is said, in letters that a teacher reads', () => {
     ['table', /^TĀ-buhl$/],
   ])('%s is parted at its syllables, the stressed one in capitals', (word, plain) => {
     expect(said(word)).toMatch(plain)
+  })
+
+  it.each([
+    ['chair', 'chai(r)'],
+    ['near', 'nee(r)'],
+    ['car', 'kah'],
+    ['story', 'STAWR-ē'],
+  ])('%s is %s for a class that drops its r', (word, plain) => {
+    expect(said(word, { rhotic: false, cotCaught: 'apart', wh: 'w' })).toBe(plain)
   })
 
   it('is put for every /ARPABET/ in a sentence, and for nothing else', () => {
