@@ -166,12 +166,12 @@ export interface PlanGroup {
   readonly contrast?: Contrast
 }
 
-/** How large the main word is to be. */
+/** How large the main word is to be: at least so large, unless `exactly` is said. */
 export type TypeSize =
   | { readonly kind: 'normal' }
   | { readonly kind: 'large' }
-  | { readonly kind: 'points'; readonly points: number }
-  | { readonly kind: 'x-height'; readonly mm: number }
+  | { readonly kind: 'points'; readonly points: number; readonly exactly?: true }
+  | { readonly kind: 'x-height'; readonly mm: number; readonly exactly?: true }
   /** From the child's reading acuity; `xHeightForAcuityMm` (acuity.ts) gives the x-height. */
   | {
       readonly kind: 'acuity'

@@ -58,7 +58,9 @@ describe('a closed sort', () => {
 
   it('says which header has no room', async () => {
     expect(
-      await problemsOf('{layout: closed-sort, sort: how the plural is made, across: 6, size: 14 pt}'),
+      await problemsOf(
+        '{layout: closed-sort, sort: how the plural is made, orientation: portrait, across: 6, down: 12, size: 14 pt}',
+      ),
     ).toContain('"add es after ch, sh, s, x, z" on header 2 needs more room')
   })
 })

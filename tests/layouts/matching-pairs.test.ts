@@ -54,7 +54,10 @@ describe('matching pairs', () => {
 
   it('say which clue has no room on its card', async () => {
     const plan = marshWithClues.replace('it grows on a twig', 'a long clue '.repeat(16).trim())
-    const said = await problemsOf('{layout: matching-pairs, pair: clue, size: large, across: 3}', plan)
+    const said = await problemsOf(
+      '{layout: matching-pairs, pair: clue, size: large, orientation: portrait, across: 3, down: 5}',
+      plan,
+    )
     expect(said).toMatch(/"a long clue .*" on card \d+ needs more room than the/)
   })
 })

@@ -104,6 +104,7 @@ function fitGroups(
   const problems: Problem[] = []
   for (const sizeGroup of new Set(found.map(({ slot }) => slot.sizeGroup))) {
     const words = new Map<string, WordInRoom>()
+    const minimumMm = sizeGroup === 'main' ? type.mainMinimumMm : type.wordMinimumMm
     let maximumMm = type.wordMaximumMm
     for (const { slot, box } of found.filter(each => each.slot.sizeGroup === sizeGroup)) {
       maximumMm = Math.min(maximumMm, slot.maximumMm ?? maximumMm)
@@ -117,8 +118,8 @@ function fitGroups(
     const fit = fitWords({
       typeface,
       words: [...words.values()],
-      minimumMm: type.wordMinimumMm,
-      maximumMm: Math.max(maximumMm, type.wordMinimumMm),
+      minimumMm,
+      maximumMm: Math.max(maximumMm, minimumMm),
       ...wordRules(type),
     })
     if (isFit(fit)) fits.set(sizeGroup, { ...fit, sizeGroup })

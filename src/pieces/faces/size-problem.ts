@@ -10,10 +10,7 @@ const LEGIBLE_POINTS = 4
 /** The longest word does not fit its place at the smallest size that may be printed. */
 export function noFitProblem({ tooLong, wouldFitMm, room }: NoFit, type: TypeScale, place: Place): Problem {
   const least = `${Math.ceil(mmToPoints(type.wordMinimumMm) * 10 - 1e-6) / 10} pt`
-  const wanted =
-    type.wordMinimumMm === type.wordMaximumMm
-      ? `the ${least} asked for`
-      : `${least}, the smallest allowed here`
+  const wanted = type.named ? `the ${least} asked for` : `${least}, the smallest allowed here`
   const wouldFitPoints = Math.floor(mmToPoints(wouldFitMm) * 4 + 1e-6) / 4
   const message =
     wouldFitPoints < LEGIBLE_POINTS

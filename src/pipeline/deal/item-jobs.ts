@@ -1,7 +1,7 @@
 import { closest } from 'fastest-levenshtein'
 import { layouts } from '../../../layouts/index.js'
 import { failWith, succeed } from '../../outcomes.js'
-import type { Plan, PlanGroup, PlanWord, PrintItem } from '../../plan/plan.js'
+import type { Plan, PlanGroup, PlanWord, PrintItem, TypeSize } from '../../plan/plan.js'
 import { fileSafeName } from '../../plan/values/names.js'
 import { errorAt, type Outcome, type Problem, warningAt } from '../../problems.js'
 import { shortSetTitles } from './set-titles.js'
@@ -15,6 +15,8 @@ export interface ItemJob {
   readonly words: readonly PlanWord[]
   /** The fullest first; each the title of this set alone. */
   readonly shortSetTitles: readonly string[]
+  /** Height of x of the class's own words, where this group's are not to be smaller; known once those are settled. */
+  readonly floorXHeightMm?: number
 }
 
 /** Every item for the whole class and then for each of its groups, in plan order. */
@@ -62,10 +64,31 @@ function nothingLeft(item: PrintItem, group: PlanGroup | null): Problem {
   )
 }
 
+/** The size asked for a job's words: the item's own wins. */
+export function sizeAsked({ item, group }: Pick<ItemJob, 'item' | 'group'>): TypeSize {
+  return item.size ?? group?.size ?? { kind: 'normal' }
+}
+
+/**
+ * The class's own print of what a group with a size of its own gets: of the same item, or else of the first of the same
+ * layout. Undefined where there is none, or where the group has the class's size.
+ */
+export function classOf<J extends Pick<ItemJob, 'item' | 'group'>>(
+  job: J,
+  jobs: readonly J[],
+): J | undefined {
+  if (job.group === null || sizeAsked(job).kind === 'normal') return undefined
+  const ofClass = jobs.filter(({ group }) => group === null)
+  return (
+    ofClass.find(({ item }) => item === job.item) ??
+    ofClass.find(({ item }) => item.layout === job.item.layout)
+  )
+}
+
 /** What a run makes. */
 export interface ChosenJobs {
   readonly wanted: readonly ItemJob[]
-  /** Not made, but told of on the labels or checklists that are. */
+  /** Not made, but told of on the labels or checklists that are, or the measure of a group's words. */
   readonly told: readonly ItemJob[]
 }
 
@@ -92,6 +115,9 @@ export function chooseJobs(plan: Plan, only?: readonly string[]): Outcome<Chosen
   const wanted = new Set(only.map(folded))
   const isWanted = (job: ItemJob) => wanted.has(folded(job.item.name)) || wanted.has(folded(job.name))
   const chosen = jobs.filter(isWanted)
-  const told = chosen.some(job => isForWholePlan(job.item)) ? jobs.filter(job => !isWanted(job)) : []
+  const others = jobs.filter(job => !isWanted(job))
+  // A group's words are measured by the class's own, so these are settled too where only the group's are made.
+  const measures = new Set(chosen.map(job => classOf(job, jobs)))
+  const told = chosen.some(job => isForWholePlan(job.item)) ? others : others.filter(job => measures.has(job))
   return succeed({ wanted: chosen, told }, problems)
 }

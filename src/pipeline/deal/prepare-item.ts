@@ -12,7 +12,7 @@ import type { Contrast, Division, Plan } from '../../plan/plan.js'
 import { errorAt, type Outcome, type Problem } from '../../problems.js'
 import { divideSheet, type Grid, type GridRequest, sheetSizeOf } from '../../sheets/grid.js'
 import type { StudiedPlan } from '../study/study-plan.js'
-import type { ItemJob } from './item-jobs.js'
+import { type ItemJob, sizeAsked } from './item-jobs.js'
 import { stripHeightMm } from './item-strip.js'
 
 /** An item with all that is decided before anything is drawn. */
@@ -35,7 +35,7 @@ export function prepareItem(studied: StudiedPlan, job: ItemJob): Outcome<Prepare
   const typeface = opened.value
   const missing = missingGlyphs(job, plan, typeface)
   if (missing.length > 0) return failWith(missing)
-  const type = typeScale(item.size ?? group?.size ?? { kind: 'normal' }, typeface)
+  const type = typeScale(sizeAsked(job), typeface, job.floorXHeightMm)
   const setTitle = group === null ? plan.title : `${plan.title} · ${group.name}`
   const wanted: LayoutRequest = {
     plan: { title: plan.title, className: plan.className, seed: plan.seed },
@@ -115,11 +115,8 @@ function gridRequestFor(job: ItemJob, layout: Layout, request: LayoutRequest): G
  * Large print has fewer and larger pieces, on which words grow. Words of a size that the teacher names do not grow:
  * these begin with the layout's usual count, and `settleItem` finds the first that gives them room.
  */
-function perSheetFor(
-  layout: PieceLayout,
-  { large, wordMinimumMm, wordMaximumMm }: TypeScale,
-): ColumnsAndRows {
-  return large && wordMinimumMm < wordMaximumMm ? layout.perSheetLarge : layout.perSheet
+function perSheetFor(layout: PieceLayout, { large, named }: TypeScale): ColumnsAndRows {
+  return large && !named ? layout.perSheetLarge : layout.perSheet
 }
 
 /**

@@ -1,7 +1,8 @@
 import { mmToPoints, type Size } from '../../geometry.js'
-import { drawFaces } from '../../pieces/faces/draw-faces.js'
+import { fitFaces } from '../../pieces/faces/fit-faces.js'
 import type { AdviceRequest, WordsOn } from '../../sheets/advice.js'
 import type { ImposedItem } from '../impose/impose-plan.js'
+import { isRoomy } from '../settle/settle-item.js'
 
 /**
  * How the item's words would come out on pieces of other sizes: the faces are laid out again on each, so that advice
@@ -27,9 +28,10 @@ async function wordsOnPiece(
   const faces = layout.faces(request, once, size)
   const now = layout.faces(request, once, prepared.grid.pieceSize)
   if (!faces.ok || faces.problems.length > now.problems.length) return null
-  const drawn = await drawFaces(faces.value, { ...request, place: job.item.place })
-  if (!drawn.ok) return null
-  const main = drawn.value.fits.find(fit => fit.sizeGroup === 'main')
+  const fitted = await fitFaces(faces.value, { ...request, place: job.item.place })
+  // What would not be taken for her is not advised either.
+  if (!fitted.ok || !isRoomy(prepared, fitted.value)) return null
+  const main = fitted.value.fits.get('main')
   return main === undefined ? {} : { points: Math.round(mmToPoints(main.sizeMm) * 4) / 4 }
 }
 

@@ -1,69 +1,87 @@
-import type { ColumnsAndRows } from '../../geometry.js'
 import type { PrintItem } from '../../plan/plan.js'
+import type { CardSet } from '../../sets/card-set.js'
+import { sizeAsked } from '../deal/item-jobs.js'
 import type { PreparedItem } from '../deal/prepare-item.js'
+import { type GridToTry, gridsToTry, type HeldByPlan, sheetsFor } from './grids-to-try.js'
 
-/** The item with more room for its words. */
+/** The item with its words on other pieces. */
 export interface RoomierItem {
   /** What is other of the item. */
   readonly changes: Partial<PrintItem>
   /** The same, as the teacher would write it: `2 across and 3 down`. */
   readonly says: string
-  /** Whether the plan leaves it open, so that it may be taken without asking. */
-  readonly open: boolean
+  /** Sheets of card that its set takes. */
+  readonly sheets: number
   /** Whether the set has to be dealt again for it. */
   readonly dealsAnew: boolean
 }
 
-/** How much taller for its width a piece may become, where it becomes taller than the paper is. */
-const TALLEST = 1.5
-/** Further ones differ too little from these to be worth the time. */
-const MOST_TRIES = 16
-
-/** Ways to give the words of an item more room: the paper turned, fewer and larger pieces, boards with fewer cells. */
-export function roomierItems(prepared: PreparedItem): readonly RoomierItem[] {
-  const { job, layout, request, grid, gridRequest } = prepared
-  // With its size in the item itself, a group's large print keeps the division that it is given here.
-  const size = job.item.size ?? job.group?.size
-  const sized: Partial<PrintItem> = size === undefined ? {} : { size }
-  const ofGroup = job.item.size === undefined && job.group?.size !== undefined
-  const openDivision = ofGroup || gridRequest.division.kind === 'layout'
-  const turned = grid.orientation === 'portrait' ? 'landscape' : 'portrait'
-  const sameCounts = { kind: 'count', across: grid.columns, down: grid.rows } as const
-  const instead = gridRequest.division.kind === 'card' ? ' in place of "card"' : ''
-  const openTurn = job.item.orientation === undefined
-  const boards = layout.kind === 'pieces' ? (layout.roomier?.(request) ?? []) : []
-  // Cards are turned by their counts; a board alone on its sheet turns with the paper.
-  const alone = grid.columns * grid.rows === 1 && gridRequest.division.kind !== 'card'
-  const turning = { ...sized, orientation: turned, division: sameCounts } as const
-  const turnedSays = `orientation: ${turned}`
-  return [
-    ...(alone ? [{ changes: turning, says: turnedSays, open: openTurn, dealsAnew: false }] : []),
-    ...coarserCounts(prepared).map(({ columns, rows }) => ({
-      changes: { ...sized, division: { kind: 'count', across: columns, down: rows } as const },
-      says: `${columns} across and ${rows} down${instead}`,
-      open: openDivision,
-      dealsAnew: false,
-    })),
-    ...boards.flatMap(({ options, says, open }) => {
-      const changed = { ...job.item.options, ...options }
-      const way = { changes: { ...sized, options: changed }, says, open: open || ofGroup, dealsAnew: true }
-      if (!alone) return [way]
-      const both = { ...way, changes: { ...turning, options: changed }, says: `${says} and ${turnedSays}` }
-      return [way, { ...both, open: way.open && openTurn }]
-    }),
-  ]
+/** Other ways to lay out an item: the sheet divided otherwise, the paper turned, boards with fewer cells. */
+export interface RoomierItems {
+  /** Those that the plan leaves open, so that one may be taken without asking; the fewest sheets first. */
+  readonly open: readonly RoomierItem[]
+  /** Those for which the plan would have to be changed. */
+  readonly asking: readonly RoomierItem[]
 }
 
-/** Fewer pieces a sheet, as many as possible first; of equally many, those nearest in shape to what they were. */
-function coarserCounts({ grid }: PreparedItem): readonly ColumnsAndRows[] {
-  const now = grid.columns / grid.rows
-  const unlike = (other: ColumnsAndRows) => Math.abs(Math.log(other.columns / other.rows / now))
-  return Array.from({ length: grid.columns }, (_, column) =>
-    Array.from({ length: grid.rows }, (_, row) => ({ columns: column + 1, rows: row + 1 })),
-  )
-    .flat()
-    .filter(other => other.columns * other.rows < grid.columns * grid.rows)
-    .filter(other => other.columns / other.rows <= Math.max(1, now * TALLEST))
-    .sort((a, b) => b.columns * b.rows - a.columns * a.rows || unlike(a) - unlike(b))
-    .slice(0, MOST_TRIES)
+/** How many ways that need the plan changed are worth the time. */
+const MOST_ASKING = 40
+
+export function roomierItems(prepared: PreparedItem, set: CardSet): RoomierItems {
+  const { job, layout, request, grid } = prepared
+  // With its size in the item itself, a group's large print keeps the division that it is given here.
+  const ofGroup = job.item.size === undefined && job.group?.size !== undefined
+  const sized: Partial<PrintItem> = ofGroup ? { size: sizeAsked(job) } : {}
+  const held = heldByPlan(prepared, ofGroup)
+  const onGrid = (tried: GridToTry): RoomierItem => ({
+    changes: { ...sized, ...changesFor(tried) },
+    says: inWords(prepared, tried),
+    sheets: tried.sheets,
+    dealsAnew: false,
+  })
+  const open = held === undefined ? [] : gridsToTry(prepared, set, held).map(onGrid)
+  const asking = gridsToTry(prepared, set, {}).map(onGrid)
+  const known = new Set(open.map(({ says }) => says))
+  const sheets = sheetsFor(prepared, grid, set)
+  // A board alone on its sheet turns with the paper.
+  const turned = [...open, ...asking].find(({ changes }) => changes.orientation !== grid.orientation)
+  const alone = grid.columns * grid.rows === 1 && prepared.gridRequest.division.kind !== 'card'
+  const boards = layout.kind === 'pieces' ? (layout.roomier?.(request) ?? []) : []
+  const dealt = boards.flatMap(board => {
+    const options = { ...job.item.options, ...board.options }
+    const way: RoomierItem = { changes: { ...sized, options }, says: board.says, sheets, dealsAnew: true }
+    const isOpen = board.open || ofGroup
+    if (!alone || turned === undefined) return [{ way, isOpen }]
+    const both = { ...way, changes: { ...turned.changes, options }, says: `${board.says} and ${turned.says}` }
+    return [
+      { way, isOpen },
+      { way: both, isOpen: isOpen && open.includes(turned) },
+    ]
+  })
+  const ways = (isOpen: boolean) => dealt.filter(each => each.isOpen === isOpen).map(each => each.way)
+  return {
+    open: [...open, ...ways(true)],
+    asking: [...asking.filter(({ says }) => !known.has(says)).slice(0, MOST_ASKING), ...ways(false)],
+  }
+}
+
+/** What the plan says of the division; a group's size opens the counts, which are the class's. Undefined: a card's size. */
+function heldByPlan({ job, gridRequest }: PreparedItem, ofGroup: boolean): HeldByPlan | undefined {
+  const { division, orientation } = job.item
+  if (gridRequest.division.kind === 'card') return undefined
+  if (ofGroup || division.kind !== 'count') return { orientation }
+  return { orientation, across: division.across, down: division.down }
+}
+
+function changesFor({ grid: { columns, rows, orientation } }: GridToTry): Partial<PrintItem> {
+  return { orientation, division: { kind: 'count', across: columns, down: rows } }
+}
+
+function inWords({ grid: now, gridRequest }: PreparedItem, { grid }: GridToTry): string {
+  const { columns, rows, orientation } = grid
+  const turned = orientation === now.orientation ? '' : `orientation: ${orientation}`
+  if (columns === now.columns && rows === now.rows && turned !== '') return turned
+  const instead = gridRequest.division.kind === 'card' ? ' in place of "card"' : ''
+  const counts = `${columns} across and ${rows} down${instead}`
+  return turned === '' ? counts : `${counts} on ${orientation} paper`
 }

@@ -11,6 +11,7 @@ import { withoutColours } from '../deal/made-from.js'
 import { type PreparedItem, prepareItem } from '../deal/prepare-item.js'
 import type { KeptStore } from '../kept-store.js'
 import { backFaces } from './back-faces.js'
+import { sheetsFor } from './grids-to-try.js'
 import { type RoomierItem, roomierItems } from './roomier-items.js'
 
 /** The pieces of an item whose words are known to fit their places. */
@@ -32,14 +33,9 @@ export interface PieceFitting {
 }
 
 /**
- * In large print, what the plan leaves open is divided so that words could be a third larger still: the white around
- * them is part of what makes them readable (our own judgement, no source).
- */
-const QUIET = 4 / 3
-
-/**
- * Finds the sizes of an item's words. Where they do not fit, or have too little white in large print, the set is laid
- * out with more room as far as the plan leaves that open; else the problem says what would do.
+ * Finds the sizes of an item's words. Words of a size that the teacher named in large print stand on the fewest sheets
+ * that hold them at that size. Other words that do not fit, or have too little room, or all of which one long word makes
+ * smaller, are laid out otherwise as far as the plan leaves that open; else the problem says what would do.
  */
 export async function settlePieces(
   prepared: PreparedItem,
@@ -47,52 +43,124 @@ export async function settlePieces(
   fitting: PieceFitting,
 ): Promise<Outcome<FittedPieces>> {
   const asked = await fitPieces(prepared, set, fitting)
-  if (asked.ok && isQuiet(prepared, asked.value)) return asked
-  const ways = roomierItems(prepared)
-  const open = ways.filter(way => way.open)
-  const tried = await firstThatFits({ prepared, set, fitting, ways: open })
-  if (asked.ok) return tried?.quiet ? tried.outcome : asked
+  const { type } = prepared.request
+  const fewest = type.large && type.named
+  const askedWell = asked.ok && isRoomy(prepared, asked.value.fronts)
+  const trial = { prepared, set, fitting, fewest }
+  if (asked.ok && askedWell && !fewest) return (await withLongWordEased(trial, asked)) ?? asked
+  const { open, asking } = roomierItems(prepared, set)
+  const sheets = sheetsFor(prepared, prepared.grid, set)
+  const tried = await firstThatFits({
+    ...trial,
+    ways: fewest ? open : open.filter(way => way.sheets >= sheets),
+  })
+  if (tried !== undefined && isPresent(prepared, tried.way) && asked.ok) return asked
+  if (asked.ok)
+    return tried !== undefined && (tried.roomy || tried.way.sheets < sheets) ? tried.outcome : asked
   if (tried !== undefined) return tried.outcome
-  const asking = await firstThatFits({ prepared, set, fitting, ways: ways.filter(way => !way.open) })
-  return failWith(asking === undefined ? asked.problems : advised(asked.problems, asking.way))
+  const advised = await firstThatFits({ ...trial, ways: asking })
+  return failWith(advised === undefined ? asked.problems : withAdvice(asked.problems, advised.way))
+}
+
+/** Sizes that one word makes so much smaller are worth another division of the sheet (our own judgement, no source). */
+const MUCH_LARGER = 1.2
+const WORTH_IT = 1.15
+
+/**
+ * Where one long word makes all others a good deal smaller: the division of the sheet that takes no more sheets and
+ * gives it a wider card, if that makes all words a good deal larger.
+ */
+async function withLongWordEased(
+  { prepared, set, fitting }: Omit<Trial, 'ways' | 'fewest'>,
+  asked: Success<FittedPieces>,
+): Promise<Outcome<FittedPieces> | undefined> {
+  const main = asked.value.fronts.fits.get('main')
+  if (main?.decidedBy === undefined || main.sizeWithoutMm === undefined || prepared.request.type.named)
+    return undefined
+  if (main.sizeWithoutMm < main.sizeMm * MUCH_LARGER) return undefined
+  const sheets = sheetsFor(prepared, prepared.grid, set)
+  const ways = roomierItems(prepared, set).open.filter(way => way.sheets === sheets && !way.dealsAnew)
+  let best: { readonly sizeMm: number; readonly outcome: Success<FittedPieces> } | undefined
+  for (const way of ways) {
+    if (isPresent(prepared, way)) continue
+    const tried = await tryWay(
+      way,
+      { prepared, set, fitting },
+      `so that "${main.decidedBy}" does not make all words smaller`,
+    )
+    const sizeMm = tried?.outcome.value.fronts.fits.get('main')?.sizeMm ?? 0
+    if (tried?.roomy && sizeMm > (best?.sizeMm ?? main.sizeMm * WORTH_IT))
+      best = { sizeMm, outcome: tried.outcome }
+  }
+  return best?.outcome
 }
 
 interface Trial {
   readonly prepared: PreparedItem
   readonly set: CardSet
   readonly fitting: PieceFitting
+  /** Whether no way may take a sheet more than the first on which the words fit. */
+  readonly fewest: boolean
   readonly ways: readonly RoomierItem[]
 }
 
 interface Tried {
   readonly way: RoomierItem
   readonly outcome: Success<FittedPieces>
-  readonly quiet: boolean
+  readonly roomy: boolean
 }
 
-/** The first way that leaves white enough; where none does, the first in which the words fit at all. */
-async function firstThatFits({ prepared, set, fitting, ways }: Trial): Promise<Tried | undefined> {
-  const { studied, job } = prepared
+/** The first way that leaves room enough; where none does, the first in which the words fit at all. */
+async function firstThatFits({ ways, fewest, ...trial }: Trial): Promise<Tried | undefined> {
   let first: Tried | undefined
+  const { large } = trial.prepared.request.type
+  const reason = large ? 'so that words in large print have room' : 'so that the words have room'
   for (const way of ways) {
-    const roomier = prepareItem(studied, { ...job, item: { ...job.item, ...way.changes } })
-    if (!roomier.ok) continue
-    const { request } = roomier.value
-    const dealt = way.dealsAnew ? dealSet(roomier.value, fitting.sets) : succeed(set)
-    if (!dealt.ok) continue
-    const longest = await fitPieces(roomier.value, withLongestWords(dealt.value, request), fitting)
-    if (!longest.ok || (first !== undefined && !isQuiet(roomier.value, longest.value))) continue
-    const fit = await fitPieces(roomier.value, dealt.value, fitting)
-    if (!fit.ok) continue
-    const reason = request.type.large ? 'so that words in large print have room' : 'so that the words fit'
-    const notes = [`Laid out with ${way.says}, ${reason}.`]
-    const quiet = isQuiet(roomier.value, fit.value)
-    const value = { ...fit.value, changes: way.changes, notes }
-    const tried = { way, quiet, outcome: succeed(value, [...dealt.problems, ...fit.problems]) }
-    if (quiet) return tried
+    if (fewest && first !== undefined && way.sheets > first.way.sheets) return first
+    const tried = await tryWay(way, trial, reason, first !== undefined)
+    if (tried?.roomy) return tried
     first ??= tried
   }
   return first
+}
+
+/** The item laid out this way, if its words fit then; with `onlyRoomy`, if they have room enough. */
+async function tryWay(
+  way: RoomierItem,
+  { prepared, set, fitting }: Omit<Trial, 'ways' | 'fewest'>,
+  reason: string,
+  onlyRoomy = false,
+): Promise<Tried | undefined> {
+  const { studied, job } = prepared
+  const roomier = prepareItem(studied, { ...job, item: { ...job.item, ...way.changes } })
+  if (!roomier.ok) return undefined
+  const dealt = way.dealsAnew ? dealSet(roomier.value, fitting.sets) : succeed(set)
+  if (!dealt.ok || cannotFit(roomier.value, dealt.value)) return undefined
+  const longest = await fitPieces(
+    roomier.value,
+    withLongestWords(dealt.value, roomier.value.request),
+    fitting,
+  )
+  if (!longest.ok || (onlyRoomy && !isRoomy(roomier.value, longest.value.fronts))) return undefined
+  const fit = await fitPieces(roomier.value, dealt.value, fitting)
+  if (!fit.ok) return undefined
+  const roomy = isRoomy(roomier.value, fit.value.fronts)
+  const notes = [`Laid out with ${way.says}, ${reason}.`]
+  const value = { ...fit.value, changes: way.changes, notes }
+  return { way, roomy, outcome: succeed(value, [...dealt.problems, ...fit.problems]) }
+}
+
+function isPresent({ grid }: PreparedItem, { changes }: RoomierItem): boolean {
+  const { division, orientation, options } = changes
+  if (options !== undefined || orientation !== grid.orientation || division?.kind !== 'count') return false
+  return division.across === grid.columns && division.down === grid.rows
+}
+
+/** Whether a piece is too narrow or too low for the letters of the longest word alone: soon known, and often. */
+function cannotFit({ request, grid }: PreparedItem, { cards }: CardSet): boolean {
+  const { measure, type } = request
+  const alone = new Set(cards.flatMap(({ words }) => (words.length === 1 ? words : [])))
+  return [...alone].some(word => measure(word.text, type.wordMinimumMm) > grid.pieceSize.widthMm)
 }
 
 /** A few pieces that are the first not to fit: whether they do is soon known. */
@@ -127,17 +195,22 @@ async function fitPieces(
   return succeed(fitted, [...problems, ...back.problems])
 }
 
-/** Whether the words of a set in large print could be larger still; always true of other sets. */
-function isQuiet({ request, job }: PreparedItem, { fronts }: FittedPieces): boolean {
+/**
+ * Whether the words have room enough: in ordinary print they are no smaller than is good for a child who learns to read,
+ * in large print they could be larger still.
+ */
+export function isRoomy({ request, job }: PreparedItem, fronts: FittedFaces<CardFace>): boolean {
   const { type } = request
-  if (!type.large) return true
-  const wordMinimumMm = type.wordMinimumMm * QUIET
-  const larger = { ...type, wordMinimumMm, wordMaximumMm: Math.max(wordMinimumMm, type.wordMaximumMm) }
+  const { large, roomyMm } = type
+  if (!large) return (fronts.fits.get('main')?.sizeMm ?? roomyMm) >= roomyMm - 1e-6
+  const mainMinimumMm = Math.max(type.mainMinimumMm, roomyMm)
+  const wordMaximumMm = Math.max(mainMinimumMm, type.wordMaximumMm)
+  const larger = { ...type, wordMinimumMm: roomyMm, mainMinimumMm, wordMaximumMm }
   return fitAgain(fronts.faces, { ...request, type: larger, place: job.item.place }).ok
 }
 
 /** The same problems, with the division that would do instead of a general word of advice. */
-function advised(problems: readonly Problem[], { says }: RoomierItem): readonly Problem[] {
+function withAdvice(problems: readonly Problem[], { says }: RoomierItem): readonly Problem[] {
   const advice = `The words would fit with ${says}; or leave out the longest.`
   return problems.map(problem => (problem.severity === 'error' ? { ...problem, advice } : problem))
 }

@@ -6,11 +6,13 @@ import type { Outcome, Problem } from '../../problems.js'
 import type { CardSet } from '../../sets/card-set.js'
 import { pageRoom } from '../../sheets/grid.js'
 import type { DealtItem, DealtPlan } from '../deal/deal-plan.js'
+import { classOf, sizeAsked } from '../deal/item-jobs.js'
 import { piecesMadeFrom, placesOf } from '../deal/made-from.js'
 import { type PreparedItem, prepareItem } from '../deal/prepare-item.js'
 import { byIdentity, type KeptStore } from '../kept-store.js'
 import type { StudiedPlan } from '../study/study-plan.js'
 import { type FittedPieces, settlePieces } from './settle-item.js'
+import { isExact, mainXHeightMm, smallerThanAsked } from './smaller-than-asked.js'
 
 /** An item of which everything is decided: its cards, its paper, the size of every word on fronts, backs and pages. */
 export interface SettledItem {
@@ -45,13 +47,65 @@ export async function settlePlan(
 ): Promise<WithProblems<SettledPlan>> {
   const problems: Problem[] = []
   const settled: SettledItem[] = []
+  const known = new Map<DealtItem, Outcome<SettledItem>>()
+  const settle = async (item: DealtItem): Promise<Outcome<SettledItem>> => {
+    const outcome = known.get(item) ?? (await settleBesideClass(item, await classOwn(item), settling))
+    known.set(item, outcome)
+    return outcome
+  }
+  const classOwn = async ({ prepared: { job } }: DealtItem): Promise<SettledItem | undefined> => {
+    const own = classOf(
+      job,
+      items.map(({ prepared }) => prepared.job),
+    )
+    const dealt = items.find(({ prepared }) => prepared.job === own)
+    const outcome = dealt === undefined ? undefined : await settle(dealt)
+    return outcome?.ok ? outcome.value : undefined
+  }
   // One after another: all at once would be no faster and would hold every item's workings in memory.
   for (const item of items) {
-    const outcome = await settleItem(item, settling)
-    if (item.wanted) problems.push(...outcome.problems)
+    const outcome = await settle(item)
     if (outcome.ok) settled.push(outcome.value)
+    if (item.wanted) problems.push(...(outcome.ok ? outcome.problems : leftOut(item, outcome.problems)))
   }
   return withProblems({ studied, items: settled }, problems)
+}
+
+/**
+ * What the class's print has room for, a child's large print may not have: then nothing of it is made for that group, with
+ * a warning, and the rest of the plan is. A group that the item names stays an error.
+ */
+function leftOut({ prepared }: DealtItem, problems: readonly Problem[]): readonly Problem[] {
+  const { item, group } = prepared.job
+  if (group?.size === undefined || item.groups !== undefined) return problems
+  return problems.map(problem => ({
+    ...problem,
+    severity: 'warning',
+    message: `nothing is made for ${group.name}: ${problem.message}`,
+  }))
+}
+
+/** A group's words, no smaller than the class's own where the plan leaves room for that; where they are, it is said. */
+async function settleBesideClass(
+  dealt: DealtItem,
+  own: SettledItem | undefined,
+  settling: Settling,
+): Promise<Outcome<SettledItem>> {
+  const floor = own === undefined ? undefined : withFloor(dealt, own)
+  const raised = floor === undefined ? undefined : await settleItem(floor, settling)
+  const settled = raised?.ok ? raised : await settleItem(dealt, settling)
+  if (!settled.ok) return settled
+  return succeed(settled.value, [...settled.problems, ...smallerThanAsked(settled.value, own)])
+}
+
+/** The item with its words held to the class's size; undefined where the plan says `exactly`, or nothing would change. */
+function withFloor(dealt: DealtItem, own: SettledItem): DealtItem | undefined {
+  const { studied, job, request } = dealt.prepared
+  const floorXHeightMm = mainXHeightMm(own)
+  if (floorXHeightMm === undefined || isExact(sizeAsked(job))) return undefined
+  if (floorXHeightMm <= request.type.mainMinimumMm * request.typeface.metrics.xHeight) return undefined
+  const prepared = prepareItem(studied, { ...job, floorXHeightMm })
+  return prepared.ok ? { ...dealt, prepared: prepared.value } : undefined
 }
 
 async function settleItem(dealt: DealtItem, settling: Settling): Promise<Outcome<SettledItem>> {

@@ -1,32 +1,52 @@
 import { andThen, fail, succeed } from '../../outcomes.js'
 import { errorAt, type Outcome } from '../../problems.js'
 import type { TypeSize } from '../plan.js'
-import { type Entry, type MapEntry, misfit, type Reader } from '../yaml/entry.js'
+import { type Entry, type MapEntry, misfit, type Reader, type TextEntry } from '../yaml/entry.js'
 import { readKeys } from '../yaml/keys.js'
 import { readAcuitySize } from './acuity.js'
 import { lengthReader, parseLength } from './lengths.js'
 import { foldName } from './names.js'
 
 const form = 'Write normal, large, a type size such as 24 pt, or x-height 6 mm.'
+const exactForm =
+  'Write exactly 28 pt or exactly x-height 6 mm; normal and large leave the size to the sheet.'
 /** Below 6 pt nothing is printed for children; above 400 pt a letter fills the page. */
 const [smallestPt, largestPt] = [6, 400]
 const xHeightRange = { minMm: 1, maxMm: 100 }
 
-const readXHeight: Reader<TypeSize> = entry =>
+type MeasuredSize = Extract<TypeSize, { readonly kind: 'points' | 'x-height' }>
+
+const readXHeight: Reader<MeasuredSize> = entry =>
   andThen(lengthReader('an x-height', xHeightRange)(entry), mm => succeed({ kind: 'x-height', mm }))
 
-/** `normal`, `large`, `24 pt`, `x-height 6 mm`, or a map with `for` or `x-height`. */
+/**
+ * `normal`, `large`, `24 pt`, `x-height 6 mm`, or a map with `for` or `x-height`; with `exactly` before a measure, for a
+ * size that is no floor.
+ */
 export const readTypeSize: Reader<TypeSize> = entry => {
   if (entry.kind === 'map') return sizeFromMap(entry)
   if (entry.kind !== 'text') return misfit(entry, 'a type size', form)
+  const exactly = /^exactly\b[\s_-]*(.*)$/i.exec(entry.text)
+  if (exactly) return exactSize({ ...entry, text: exactly[1]! }, entry.text)
   const folded = foldName(entry.text)
   if (folded === 'normal' || folded === 'large') return succeed({ kind: folded })
+  return measuredSize(entry)
+}
+
+function measuredSize(entry: TextEntry): Outcome<MeasuredSize> {
   const xHeight = /^x[\s_-]*height\s*:?\s*(.+)$/i.exec(entry.text)
   if (xHeight) return readXHeight({ ...entry, text: xHeight[1]! })
   return pointSize(entry.text, entry)
 }
 
-function pointSize(text: string, entry: Entry): Outcome<TypeSize> {
+function exactSize(entry: TextEntry, written: string): Outcome<TypeSize> {
+  if (!/\d/.test(entry.text)) {
+    return fail(errorAt(entry.place, `"${written}" names no size to hold`, exactForm))
+  }
+  return andThen(measuredSize(entry), size => succeed({ ...size, exactly: true }))
+}
+
+function pointSize(text: string, entry: Entry): Outcome<MeasuredSize> {
   const points = /^(\d+(?:\.\d+)?|\.\d+)\s*(?:pt|points?)$/i.exec(text)
   if (points) {
     const value = Number(points[1])

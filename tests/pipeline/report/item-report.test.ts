@@ -26,7 +26,7 @@ describe('the advice of check', () => {
   it('gives the size that the words then have', async () => {
     const { advice } = await reportOf(short, '{layout: word-cards, across: 3, down: 4}')
     const [, points] = /words of ([\d.]+) pt/.exec(advice[0]!)!
-    const { notes } = await reportOf(short, '{layout: word-cards, across: 4, down: 4}')
+    const { notes } = await reportOf(short, '{layout: word-cards, orientation: portrait, across: 4, down: 4}')
     expect(notes.join(' ')).toContain(`Words are ${points} pt`)
   })
 
@@ -35,7 +35,7 @@ describe('the advice of check', () => {
     const { advice } = await reportOf(`${short}, ${longest}`, '{layout: word-cards, across: 3, down: 4}')
     expect(advice.join(' ')).not.toContain('across')
     await expect(
-      reportOf(`${short}, ${longest}`, '{layout: word-cards, across: 4, down: 4}'),
+      reportOf(`${short}, ${longest}`, '{layout: word-cards, orientation: portrait, across: 4, down: 4}'),
     ).rejects.toThrow(longest)
   })
 })

@@ -1,0 +1,53 @@
+import { describe, expect, it } from 'vitest'
+import { reportPlan } from '../../../src/pipeline/report/plan-report.js'
+import { putPlanOnSheets } from '../../../src/pipeline.js'
+import { formatProblem } from '../../../src/problems.js'
+import { filesInMemory } from '../../plan/reading.js'
+
+async function made(words: string, item: string, more = '') {
+  const text = `words: [${words}]\nprint:\n  - {layout: word-cards, ${item}}\n${more}`
+  const plan = await putPlanOnSheets({ planFile: 'week.yaml', files: filesInMemory({ 'week.yaml': text }) })
+  if (!plan.ok) throw new Error(plan.problems.map(formatProblem).join('\n'))
+  const [first] = plan.value.items
+  const report = await reportPlan('week.yaml', '', plan.value.items)
+  return {
+    notes: first!.printed.notes,
+    piece: first!.printed.sheets[0]!.pieces[0]!.piece,
+    sheets: report.items[0]!.sheetsOfCard,
+    advice: report.items[0]!.advice,
+    problems: plan.problems,
+  }
+}
+
+const short = 'reed, marsh, moth, frog, duck, pond, gnat, wren, leaf, nest, fern'
+
+describe('words in ordinary print', () => {
+  it('are never under an x-height of 3 mm by themselves: fewer cards a sheet instead, and it is said', async () => {
+    const { piece, notes } = await made(`${short}, mmmmmmmmmmmmmmm`, '')
+    expect(piece.xHeightMm).toBeGreaterThanOrEqual(3)
+    expect(notes[0]).toMatch(/^Laid out with .* so that the words have room\.$/)
+  })
+
+  it('are smaller where the teacher chose the cards, which is hers to choose', async () => {
+    const { piece, notes } = await made(`${short}, mmmmmmmmm`, 'across: 4, down: 6, orientation: portrait')
+    expect(piece.xHeightMm).toBeLessThan(3)
+    expect(notes.join(' ')).not.toContain('Laid out with')
+  })
+
+  it('get wider cards on as many sheets, before one long word makes all of them smaller', async () => {
+    const usual = await made(short, '')
+    const long = await made(`${short}, mmmmmmmm`, '')
+    expect(long.notes[0]).toMatch(/^Laid out with .*, so that "mmmmmmmm" does not make all words smaller\.$/)
+    expect(long.sheets).toBe(usual.sheets)
+    expect(long.piece.widthMm).toBeGreaterThan(usual.piece.widthMm)
+  })
+})
+
+describe('the advice of check', () => {
+  it('never offers fewer sheets than those that were just taken for the size asked', async () => {
+    for (const size of ['x-height 12 mm', '40 pt']) {
+      const { advice } = await made(`${short}, marshmallow, dragonfly, bulrushes`, `size: ${size}`)
+      expect(advice.join(' ')).not.toContain('would save')
+    }
+  })
+})
