@@ -1,9 +1,11 @@
 import type { Box } from '../geometry.js'
 import type { PlacedMark } from '../pieces/piece.js'
 import type { Deal } from '../sets/card-set.js'
+import type { Flip } from '../sheets/flip.js'
 import type { PlacedPiece, Sheet } from '../sheets/sheet.js'
-import { type Format, itemPdfPath, sheetPath } from './folder/item-paths.js'
+import { type Format, itemPdfPath, printRunPath, sheetPath } from './folder/item-paths.js'
 import { toDecimal } from './page/decimal.js'
+import { blankPages, type Feeding, type PrintRun, type Stock } from './print-runs.js'
 import type { PrintedItem } from './printed-plan.js'
 
 /** manifest.json: what stands where in a plan's folder. Every position is mm from the page's top left corner. */
@@ -15,7 +17,29 @@ export interface Manifest {
   readonly seed: number
   /** The whole plan in one file, where PDF was asked for. */
   readonly pdf?: string
+  /** The same by stock and way of feeding, a file each, in the order in which they are best printed. */
+  readonly prints?: readonly ManifestPrint[]
   readonly items: readonly ManifestItem[]
+}
+
+/** A PDF of all that is printed on one stock and fed in one way. */
+export interface ManifestPrint {
+  /** `card, both sides`. */
+  readonly name: string
+  readonly pdf: string
+  readonly stock: Stock
+  readonly feeding: Feeding
+  /** The edge on which sheets are turned; left out where one side is printed. */
+  readonly flip?: Flip
+  readonly paper: string
+  /** Pages of the PDF, blank ones among them. */
+  readonly pages: number
+  /** Sheets of card or paper. */
+  readonly sheets: number
+  /** Names of the items in it, in its order. */
+  readonly items: readonly string[]
+  /** What to do, in plain sentences. */
+  readonly notes: readonly string[]
 }
 
 export interface ManifestItem {
@@ -82,6 +106,43 @@ export function manifestItem(item: PrintedItem, { formats, dpi }: ManifestOption
     ...(item.deal && { deal: item.deal }),
     notes: item.notes,
   }
+}
+
+export function manifestPrint(stem: string, run: PrintRun): ManifestPrint {
+  const { name, stock, feeding, flip, paper, parts } = run
+  const sheets = parts.flatMap(part => part.sheets)
+  const fronts = sheets.filter(sheet => sheet.side === 'front').length
+  const blank = blankPages(parts)
+  return {
+    name,
+    pdf: printRunPath(stem, name),
+    stock,
+    feeding,
+    ...(flip === undefined ? {} : { flip }),
+    paper,
+    pages: sheets.length + blank,
+    sheets: fronts,
+    items: parts.map(part => part.item),
+    notes: [howToFeed(run), ...(blank === 0 ? [] : [blankNote(blank)])],
+  }
+}
+
+function howToFeed({ stock, feeding, flip }: PrintRun): string {
+  const load = stock === 'card' ? 'Load card stock.' : 'Load ordinary paper.'
+  switch (feeding) {
+    case 'one side':
+      return `${load} Print on one side.`
+    case 'both sides':
+      return `${load} Print on both sides, turned on the ${flip}.`
+    case 'twice by hand':
+      return `${load} Feed each set twice by hand, turned on the ${flip}, page by page as its own notes say.`
+  }
+}
+
+function blankNote(pages: number): string {
+  return pages === 1
+    ? 'One page is left blank, so that the next set begins on the front of a sheet.'
+    : `${pages} pages are left blank, so that each set begins on the front of a sheet.`
 }
 
 export function manifestText(manifest: Manifest): string {

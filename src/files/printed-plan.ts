@@ -1,6 +1,7 @@
 /** What the files stage takes: a plan's items, each with its sheets, ready to be written in any format. */
 import type { Paper } from '../plan/plan.js'
 import type { Deal } from '../sets/card-set.js'
+import type { Flip } from '../sheets/flip.js'
 import type { Sheet } from '../sheets/sheet.js'
 
 export interface PrintedPlan {
@@ -27,6 +28,8 @@ export interface PrintedItem {
   /** As the sheets lie: width and height already turned for landscape. */
   readonly paper: Paper
   readonly sheets: readonly Sheet[]
+  /** How its backs get onto the paper; left out where nothing is printed on the back. */
+  readonly backs?: { readonly flip: Flip; readonly fedByHand: boolean }
   readonly deal?: Deal
   /** Plain sentences for the teacher: what to print how often, on which stock, in what order. */
   readonly notes: readonly string[]

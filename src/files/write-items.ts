@@ -1,8 +1,9 @@
 import { mkdir, writeFile } from 'node:fs/promises'
 import { join } from 'node:path'
 import { runInTurn } from './folder/in-turn.js'
-import { type Format, itemPdfPath, planPdfPath, sheetPath } from './folder/item-paths.js'
+import { type Format, itemPdfPath, planPdfPath, printRunPath, sheetPath } from './folder/item-paths.js'
 import { sheetToSvg } from './page/svg.js'
+import { printRuns } from './print-runs.js'
 import type { PrintedPlan } from './printed-plan.js'
 
 export interface ItemWriting {
@@ -62,5 +63,14 @@ async function pdfFiles({ printed, whole }: ItemWriting): Promise<readonly FileT
     path: itemPdfPath(item),
     make: () => sheetsToPdf({ title: `${title}: ${item.name}`, parts: [parts[index]!] }),
   }))
-  return whole ? [...files, { path: planPdfPath(stem), make: () => sheetsToPdf({ title, parts }) }] : files
+  if (!whole) return files
+  const runs = printRuns(printed).map(run => ({
+    path: printRunPath(stem, run.name),
+    make: () =>
+      sheetsToPdf({
+        title: `${title}: ${run.name}`,
+        parts: run.parts.map(({ item, sheets }) => ({ title: item, sheets })),
+      }),
+  }))
+  return [...files, { path: planPdfPath(stem), make: () => sheetsToPdf({ title, parts }) }, ...runs]
 }

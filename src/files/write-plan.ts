@@ -10,7 +10,8 @@ import { mergedItemNames } from './folder/merge-items.js'
 import { readPreviousSet } from './folder/previous-set.js'
 import { swapIn } from './folder/swap-in.js'
 import { openWorkFolder, type WorkFolder } from './folder/work-folder.js'
-import { type Manifest, manifestItem, manifestText } from './manifest.js'
+import { type Manifest, manifestItem, manifestPrint, manifestText } from './manifest.js'
+import { printRuns } from './print-runs.js'
 import type { PrintedPlan } from './printed-plan.js'
 import { keptParts } from './proof/kept-parts.js'
 import type { PageFonts } from './proof/page-fonts.js'
@@ -110,7 +111,10 @@ async function completeSet(
     title: printed.title,
     class: printed.className,
     seed: printed.seed,
-    ...(hasPlanPdf && { pdf: planPdf }),
+    ...(hasPlanPdf && {
+      pdf: planPdf,
+      prints: printRuns(printed).map(run => manifestPrint(printed.stem, run)),
+    }),
     items: names.map(name => entries.get(name)!),
   }
   const { warnings = [], pageFonts } = request

@@ -17,3 +17,12 @@ export function itemPdfPath(item: PrintedItem): string {
 export function planPdfPath(stem: string): string {
   return `${stem}.pdf`
 }
+
+/** Path of the PDF of all that is printed in one go: `marsh-card-both-sides.pdf`. */
+export function printRunPath(stem: string, name: string): string {
+  return `${stem}-${name
+    .toLowerCase()
+    .split(/[^\p{L}\p{N}]+/u)
+    .filter(part => part !== '')
+    .join('-')}.pdf`
+}

@@ -44,7 +44,10 @@ export function filesOfSet(manifest: Manifest): readonly string[] {
     item.pdf,
     ...item.pages.flatMap(page => [page.svg, page.png]),
   ])
-  return ['manifest.json', 'index.html', manifest.pdf, ...listed].filter(path => path !== undefined)
+  const prints = manifest.prints?.map(print => print.pdf) ?? []
+  return ['manifest.json', 'index.html', manifest.pdf, ...prints, ...listed].filter(
+    path => path !== undefined,
+  )
 }
 
 export function parseManifest(text: string): Manifest | undefined {

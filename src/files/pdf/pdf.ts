@@ -2,12 +2,16 @@ import PDFDocument from 'pdfkit'
 import { mmToPoints } from '../../geometry.js'
 import type { Sheet } from '../../sheets/sheet.js'
 import { escapeXml } from '../page/xml.js'
+import { partsWithBlanks } from '../print-runs.js'
 import { createArtStore } from './pdf-art-store.js'
 import { addSheet } from './pdf-tags.js'
 
 export interface PdfRequest {
   readonly title: string
-  /** In print order. With more than one part, the file gets a bookmark to each. */
+  /**
+   * In print order. With more than one part, the file gets a bookmark to each, and one that is printed on both sides begins on
+   * an odd page, a blank one before it where needed.
+   */
   readonly parts: readonly PdfPart[]
 }
 
@@ -30,7 +34,8 @@ export async function sheetsToPdf({ title, parts }: PdfRequest): Promise<Buffer>
   )
   const root = doc.struct('Document')
   doc.addStructure(root)
-  for (const part of parts)
+  for (const { part, blankBefore } of partsWithBlanks(parts)) {
+    if (blankBefore) addBlankPage(doc, part.sheets[0]!)
     for (const [index, sheet] of part.sheets.entries()) {
       doc.addPage({ size: [mmToPoints(sheet.widthMm), mmToPoints(sheet.heightMm)], margin: 0 })
       if (index === 0 && parts.length > 1) doc.outline.addItem(part.title)
@@ -39,9 +44,15 @@ export async function sheetsToPdf({ title, parts }: PdfRequest): Promise<Buffer>
       addSheet(doc, section, sheet, store)
       section.end()
     }
+  }
   root.end()
   store.end()
   return finish(doc)
+}
+
+/** Printed on both sides, what follows begins on the front of a sheet. */
+function addBlankPage(doc: PDFKit.PDFDocument, { widthMm, heightMm }: Sheet): void {
+  doc.addPage({ size: [mmToPoints(widthMm), mmToPoints(heightMm)], margin: 0 })
 }
 
 function newDocument(title: string): PDFKit.PDFDocument {

@@ -1,4 +1,4 @@
-import type { Manifest } from '../manifest.js'
+import type { Manifest, ManifestPrint } from '../manifest.js'
 import { escapeXml } from '../page/xml.js'
 import type { PageFonts } from './page-fonts.js'
 import { pagePolicy } from './page-policy.js'
@@ -68,19 +68,29 @@ function header({ title, class: className, items }: Manifest, warnings: readonly
 }
 
 function advice(manifest: Manifest, warnings: readonly string[]): string {
-  const { oaktag, seed, pdf } = manifest
+  const { oaktag, seed, pdf, prints = [] } = manifest
   return [
     '<footer>',
     ...(warnings.length === 0
       ? []
       : ['<h2 id="twice">Look at these twice</h2>', list(warnings.map(escapeXml))]),
     '<h2 id="how">How to print</h2>',
-    list([...howToPrint, ...(pdf === undefined ? [] : [fileLink(pdf, 'The whole set as one PDF')])]),
+    list([
+      ...howToPrint,
+      ...prints.map(printLine),
+      ...(pdf === undefined ? [] : [fileLink(pdf, 'The whole set as one PDF')]),
+    ]),
     '<h2>Take care</h2>',
     list(cautions),
     `<p class="made">Made by oaktag ${escapeXml(oaktag)} with seed ${seed}.</p>`,
     '</footer>',
   ].join('\n')
+}
+
+/** Which PDF goes through the printer how. */
+function printLine({ pdf, name, pages, notes }: ManifestPrint): string {
+  const many = pages === 1 ? '1 page' : `${pages} pages`
+  return `${fileLink(pdf, `All on ${name}`)}, ${many}. ${notes.map(escapeXml).join(' ')}`
 }
 
 function list(lines: readonly string[]): string {

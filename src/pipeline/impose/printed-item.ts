@@ -13,7 +13,7 @@ interface Made {
 
 /** An item as the files stage takes it. */
 export function printedItem(
-  { job, layout, grid }: PreparedItem,
+  { job, layout, grid, studied }: PreparedItem,
   { deal }: CardSet,
   { sheets, notes = [], fittingNotes = [] }: Made,
 ): PrintedItem {
@@ -24,6 +24,9 @@ export function printedItem(
     group: job.group?.name ?? null,
     paper: { name: job.item.paper.name, ...grid.sheetSize },
     sheets: numberSheets(sheets),
+    ...(sheets.some(({ side }) => side === 'back')
+      ? { backs: { flip: job.item.flip, fedByHand: studied.plan.printer?.handFed !== undefined } }
+      : {}),
     ...(deal === undefined ? {} : { deal }),
     notes: [...notes, ...fittingNotes],
     fittingNotes,
