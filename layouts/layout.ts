@@ -68,6 +68,8 @@ export type ShownWithWords = Pick<WordSlot, 'soundMarks' | 'syllableBreaks'>
 export interface PageFace extends Face {
   readonly kind: Exclude<SheetKind, 'pieces'>
   readonly title: string
+  /** What a teacher should know of it, in a plain sentence. */
+  readonly note?: string
 }
 
 /** Options of a layout under which its words have more room. */

@@ -36,8 +36,8 @@ const FOR_WHOM_MM = 6.2
 const FROM_MM = 4.2
 const LINE_MM = 3.6
 const PADDING_MM = 5
-/** The smallest is 6 pt for the lines. */
-const RATIOS = [1, 0.92, 0.84, 0.76, 0.7, 0.64, 0.6]
+/** As large as a large label takes, so that it is filled; the smallest is 6 pt for the lines. */
+const RATIOS = [2, 1.8, 1.6, 1.45, 1.3, 1.15, 1, 0.92, 0.84, 0.76, 0.7, 0.64, 0.6]
 
 export function storageLabelSheets(request: StorageLabelsRequest): readonly Sheet[] {
   const { title, labels, grid, lettering } = request
@@ -46,6 +46,10 @@ export function storageLabelSheets(request: StorageLabelsRequest): readonly Shee
   return Array.from({ length: pages }, (_, page) => {
     const onSheet = labels.slice(page * places, (page + 1) * places)
     const boxes = onSheet.map((_, place) => placeBox(grid, place))
+    const rooms = boxes.map(box => insetBox(box, PADDING_MM))
+    const ratios = onSheet.map((label, place) => ratioFor(label, rooms[place]!, lettering))
+    // Labels of a sheet are alike, but for one that has too much to say.
+    const alike = Math.min(...ratios.filter(ratio => ratio >= 1))
     return {
       widthMm: grid.sheetSize.widthMm,
       heightMm: grid.sheetSize.heightMm,
@@ -56,16 +60,34 @@ export function storageLabelSheets(request: StorageLabelsRequest): readonly Shee
       pieces: [],
       cuts: drawCuts(boxes, grid.sheetSize, 'lines'),
       furniture: onSheet.flatMap((label, place) =>
-        setLabel(label, insetBox(boxes[place]!, PADDING_MM), lettering),
+        setLabel(label, rooms[place]!, { lettering, ratio: Math.min(ratios[place]!, alike) }),
       ),
     }
   })
 }
 
-/** As large as it fits; what does not fit even at the smallest size is left out from the end. */
-function setLabel(label: StorageLabel, room: Box, lettering: Lettering): readonly PlacedArt[] {
-  const sizes = RATIOS.map(ratio => labelBlocks(label, room, { lettering, ratio }))
-  const blocks = sizes.find(candidate => fits(candidate, room)) ?? sizes.at(-1)!
+/**
+ * How large its text is for all of it to fit, or else the smallest. It grows no further than leaves for whom it is, what
+ * it holds and its set mark in a line each.
+ */
+function ratioFor(label: StorageLabel, room: Box, lettering: Lettering): number {
+  const inOneLine = (ratio: number) =>
+    lettering({ text: label.forWhom, sizeMm: FOR_WHOM_MM * ratio }).widthMm <= room.widthMm &&
+    label.lines
+      .slice(0, -1)
+      .every(text => lettering({ text, sizeMm: LINE_MM * ratio }).widthMm <= room.widthMm)
+  const mayBe = RATIOS.filter(ratio => ratio <= 1 || inOneLine(ratio))
+  return mayBe.find(ratio => fits(labelBlocks(label, room, { lettering, ratio }), room)) ?? RATIOS.at(-1)!
+}
+
+interface LabelSetting {
+  readonly lettering: Lettering
+  readonly ratio: number
+}
+
+/** What does not fit even at the smallest size is left out from the end. */
+function setLabel(label: StorageLabel, room: Box, setting: LabelSetting): readonly PlacedArt[] {
+  const blocks = labelBlocks(label, room, setting)
   const spare = Math.max(0, room.heightMm - heightOf(blocks))
   const [first = []] = flowBlocks(blocks, {
     ...room,
@@ -75,16 +97,13 @@ function setLabel(label: StorageLabel, room: Box, lettering: Lettering): readonl
   return first.filter(({ art, xMm }) => xMm + art.widthMm <= room.xMm + room.widthMm + 1e-6)
 }
 
-function labelBlocks(
-  label: StorageLabel,
-  room: Box,
-  { lettering, ratio }: { readonly lettering: Lettering; readonly ratio: number },
-): readonly Block[] {
+function labelBlocks(label: StorageLabel, room: Box, { lettering, ratio }: LabelSetting): readonly Block[] {
   const { what, forWhom, from, lines } = label
   const set = { lettering, widthMm: room.widthMm }
-  const whatMm = Math.max(WHAT_MM.least, Math.min(WHAT_MM.most, sizeThatFills(what, room, lettering)))
+  const mostMm = WHAT_MM.most * Math.max(1, ratio)
+  const whatMm = Math.max(WHAT_MM.least, Math.min(mostMm, sizeThatFills(what, room, lettering)))
   return [
-    textBlock({ ...set, text: what, sizeMm: whatMm * ratio, weight: 'bold', spaceAfterMm: 0 }),
+    textBlock({ ...set, text: what, sizeMm: whatMm * Math.min(1, ratio), weight: 'bold', spaceAfterMm: 0 }),
     textBlock({ ...set, text: forWhom, sizeMm: FOR_WHOM_MM * ratio, spaceAfterMm: 1.5 * ratio }),
     textBlock({ ...set, text: from, sizeMm: FROM_MM * ratio, spaceAfterMm: ratio }),
     ...lines.map(text => textBlock({ ...set, text, sizeMm: LINE_MM * ratio, spaceAfterMm: 0.5 * ratio })),

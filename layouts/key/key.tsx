@@ -4,13 +4,21 @@ import {
   flowPages,
   type Heading,
   headingHeight,
+  headingTextMm,
   PageHeading,
   type Row,
   rowsHeight,
 } from '../../src/pieces/faces/flow-page.js'
 import { choice } from '../../src/plan/values/options.js'
 import { defineLayout, type LayoutRequest, type PageFace } from '../layout.js'
-import { largeKeyRows, SAMPLE_SHARE, widestSampleEm } from './large-key-rows.js'
+import {
+  hasBrokenNames,
+  keyTextMm,
+  type LargeKey,
+  largeKeyRows,
+  SAMPLE_SHARE,
+  widestSampleEm,
+} from './large-key-rows.js'
 
 /** The class's key: each mark on sample letters with its name, only those that the words use. */
 export const key = defineLayout({
@@ -41,13 +49,14 @@ function wallKey(request: LayoutRequest, room: Size): readonly PageFace[] {
   const { type, measure } = request
   const [title, subtitle] = [titleOf(request), forWhom(request)]
   const heading: Heading = { title, subtitle, textMm: Math.max(type.textMm, type.adultTextMm * 1.5), measure }
-  const least = Math.max(WALL.least, type.textMm * 1.6)
+  const least = Math.max(WALL.least, keyTextMm(type, room.widthMm) * 1.6)
   const freeMm = room.heightMm - headingHeight(heading, room.widthMm)
   // No larger than lets the widest sample stand in its column, so that all are of one size.
   const widestMm = (room.widthMm * SAMPLE_SHARE) / widestSampleEm(request)
   const sampleMm = Math.max(least, Math.min(WALL.most, widestMm))
   const sizes = Array.from({ length: Math.floor(sampleMm - least) + 1 }, (_, index) => sampleMm - index)
-  const rowsAt = (size: number) => largeKeyRows(request, { widthMm: room.widthMm, sampleMm: size })
+  const rowsAt = (size: number) =>
+    largeKeyRows(request, { widthMm: room.widthMm, sampleMm: size, mostMm: freeMm - 1 })
   const rows = rowsAt(sizes.find(size => rowsHeight(rowsAt(size)) <= freeMm) ?? least)
   const spareMm = Math.max(0, freeMm - rowsHeight(rows)) / Math.max(1, rows.length)
   return flowPages({ heading, rows, room, gapMm: Math.min(spareMm, 8) }).map(face => ({
@@ -57,56 +66,102 @@ function wallKey(request: LayoutRequest, room: Size): readonly PageFace[] {
   }))
 }
 
-/** As many keys as a page holds, to cut apart. */
+/** As many keys as a page holds, side by side and one above another, to cut apart; one alone is as large as its page. */
 function deskKeys(request: LayoutRequest, room: Size): readonly PageFace[] {
+  const ways = DESK_COLUMNS.map(columns =>
+    deskKeyFor(request, (room.widthMm - (columns - 1) * CUT_MM) / columns),
+  )
+  const many = ways.map((key, index) => {
+    const [columns, rows] = [index + 1, Math.floor((room.heightMm + CUT_MM) / (key.heightMm + CUT_MM))]
+    return { key, columns, rows: key.broken && columns > 1 ? 0 : rows }
+  })
+  const best = many.reduce((most, way) => (way.columns * way.rows > most.columns * most.rows ? way : most))
+  const copies = best.columns * best.rows
+  if (copies < 2) return wallKey(request, room)
+  const page = keysOnPage(request, best)
+  const note = `${copies} keys to a page, to cut apart: print as many pages as the class needs.`
+  return [{ ...room, kind: 'key', title: titleOf(request), note, ...page }]
+}
+
+/** More than this many side by side would be too narrow for a mark and its name. */
+const DESK_COLUMNS = [1, 2, 3] as const
+
+interface DeskKey {
+  readonly heading: Heading
+  readonly size: LargeKey
+  readonly heightMm: number
+  /** Whether a name has to stand below its sample, or a word of the heading to be broken. */
+  readonly broken: boolean
+}
+
+function deskKeyFor(request: LayoutRequest, widthMm: number): DeskKey {
   const { type, measure } = request
-  const [title, subtitle] = [titleOf(request), forWhom(request)]
-  const heading: Heading = { title, subtitle, textMm: type.textMm, measure }
-  const sampleMm = Math.max(DESK_SAMPLE_MM, type.textMm * (type.large ? 1.3 : 1))
-  const key = { widthMm: room.widthMm, sampleMm }
-  const headingMm = headingHeight(heading, room.widthMm)
-  const keyMm = headingMm + rowsHeight(largeKeyRows(request, key))
-  const copies = Math.floor((room.heightMm + CUT_MM) / (keyMm + CUT_MM))
-  if (copies < 2)
-    return flowPages({ heading, rows: largeKeyRows(request, key), room }).map(face => ({
-      ...face,
-      kind: 'key',
-      title,
-    }))
-  const keys = Array.from({ length: copies }, (_, copy) => [
-    ...(copy === 0 ? [] : [cutRow]),
-    { heightMm: headingMm, tree: <PageHeading heading={heading} widthMm={room.widthMm} page="" /> },
-    ...largeKeyRows(request, { ...key, prefix: `copy ${copy + 1} ` }),
-  ])
-  const rows: readonly Row[] = keys.flat()
-  const tree = (
-    <div style={{ display: 'flex', flexDirection: 'column', width: '100%', height: '100%' }}>
-      {rows.map(row => (
+  const textMm = keyTextMm(type, widthMm)
+  const heading: Heading = { title: titleOf(request), subtitle: forWhom(request), textMm, measure }
+  const size = { widthMm, sampleMm: Math.max(DESK_SAMPLE_MM, textMm * (type.large ? 1.3 : 1)) }
+  return {
+    heading,
+    size,
+    heightMm: headingHeight(heading, widthMm) + rowsHeight(largeKeyRows(request, size)),
+    broken: headingTextMm(type, widthMm) < type.textMm || hasBrokenNames(request, size),
+  }
+}
+
+/** The keys of a page, each followed by a cut where another stands beside or below it. */
+function keysOnPage(
+  request: LayoutRequest,
+  { key, columns, rows }: { readonly key: DeskKey; readonly columns: number; readonly rows: number },
+): Pick<PageFace, 'tree' | 'slots'> {
+  const { heading, size, heightMm } = key
+  const keys = Array.from({ length: columns * rows }, (_, copy) =>
+    largeKeyRows(request, { ...size, prefix: `copy ${copy + 1} ` }),
+  )
+  const oneKey = (parts: readonly Row[]) => (
+    <div
+      style={{
+        display: 'flex',
+        flexDirection: 'column',
+        width: mm(size.widthMm),
+        height: mm(heightMm),
+        flexShrink: 0,
+      }}
+    >
+      <PageHeading heading={heading} widthMm={size.widthMm} page="" />
+      {parts.map(row => (
         <div style={{ display: 'flex', height: mm(row.heightMm), flexShrink: 0, width: '100%' }}>
           {row.tree}
         </div>
       ))}
     </div>
   )
-  const slots = Object.assign({}, ...rows.map(row => row.slots ?? {}))
-  return [{ ...room, kind: 'key', title, tree, slots }]
+  const tree = (
+    <div style={{ display: 'flex', flexDirection: 'column', width: '100%', height: '100%' }}>
+      {Array.from({ length: rows }, (_, row) => (
+        <div style={{ display: 'flex', flexDirection: 'column', width: '100%', flexShrink: 0 }}>
+          {row === 0 ? null : <Cut level />}
+          <div style={{ display: 'flex', width: '100%', flexShrink: 0 }}>
+            {keys
+              .slice(row * columns, (row + 1) * columns)
+              .flatMap((parts, column) => [...(column === 0 ? [] : [<Cut level={false} />]), oneKey(parts)])}
+          </div>
+        </div>
+      ))}
+    </div>
+  )
+  return { tree, slots: Object.assign({}, ...keys.flat().map(row => row.slots ?? {})) }
 }
 
 /** Room for a cut between two keys, with a line to cut along. */
 const CUT_MM = 10
-const cutRow: Row = {
-  heightMm: CUT_MM,
-  tree: (
-    <div style={{ display: 'flex', width: '100%', height: '100%', flexDirection: 'column' }}>
+
+function Cut({ level }: { readonly level: boolean }) {
+  const [long, across] = level ? (['width', 'height'] as const) : (['height', 'width'] as const)
+  const middle = level ? { marginTop: mm(CUT_MM / 2) } : { marginLeft: mm(CUT_MM / 2) }
+  return (
+    <div style={{ display: 'flex', [long]: '100%', [across]: mm(CUT_MM), flexShrink: 0 }}>
       <div
-        style={{
-          display: 'flex',
-          width: '100%',
-          height: mm(0.25),
-          marginTop: mm(CUT_MM / 2),
-          backgroundColor: '#000000',
-        }}
+        style={{ display: 'flex', [long]: '100%', [across]: mm(0.25), ...middle, backgroundColor: '#000000' }}
       />
     </div>
-  ),
+  )
 }

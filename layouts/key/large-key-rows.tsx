@@ -11,13 +11,15 @@ import {
   wholeWordsWithin,
 } from '../../src/pieces/text/break-lines.js'
 import { Lines } from '../../src/pieces/text/lines.js'
-import { wordRules } from '../../src/pieces/text/type-scale.js'
+import { type TypeScale, wordRules } from '../../src/pieces/text/type-scale.js'
 
 /** How large a key is that is a page of its own. */
 export interface LargeKey {
   readonly widthMm: number
   /** The em of the sample letters. */
   readonly sampleMm: number
+  /** No row may be higher, or it would leave its page: then words that show the mark are left out, then what it is. */
+  readonly mostMm?: number
   /** Before the names of the rows' slots, where a page holds several keys. */
   readonly prefix?: string
 }
@@ -30,6 +32,14 @@ const GAP_MM = 6
 /** The samples take no more of the width. */
 export const SAMPLE_SHARE = 0.4
 
+/** Of the width: a key in larger print would not hold a mark's name on its page. */
+const TEXT_SHARE = 1 / 10
+
+/** The least em of a key's text on a page this wide. */
+export function keyTextMm({ textMm }: TypeScale, widthMm: number): number {
+  return Math.min(textMm, widthMm * TEXT_SHARE)
+}
+
 /** The widest sample in ems, with what an outline or an arc adds to its letters. */
 export function widestSampleEm({ words, marks, measure }: KeyRequest): number {
   return Math.max(1, ...keyEntries(words, marks).map(({ letters }) => measure(letters, 1) + 0.4))
@@ -37,29 +47,52 @@ export function widestSampleEm({ words, marks, measure }: KeyRequest): number {
 
 /** A mark a row, with words that show it. */
 export function largeKeyRows(request: KeyRequest, key: LargeKey): readonly Row[] {
-  const boxMm = Math.min(key.sampleMm * widestSampleEm(request), key.widthMm * SAMPLE_SHARE)
+  const boxMm = sampleBoxMm(request, key)
   return keyEntries(request.words, request.marks).map(entry => largeKeyRow(request, entry, { ...key, boxMm }))
+}
+
+/** Whether the column is too narrow for a mark and its name side by side. */
+export function hasBrokenNames(request: KeyRequest, key: LargeKey): boolean {
+  const { type, measure } = request
+  const widthMm = key.widthMm - sampleBoxMm(request, key) - GAP_MM
+  return keyEntries(request.words, request.marks).some(
+    entry => textBeside(saidOf(entry, key), { widthMm, pageMm: key.widthMm, type, measure }).broken,
+  )
+}
+
+function sampleBoxMm(request: KeyRequest, { widthMm, sampleMm }: LargeKey): number {
+  return Math.min(sampleMm * widestSampleEm(request), widthMm * SAMPLE_SHARE)
+}
+
+function saidOf({ label, says = '', examples }: KeyEntry, { sampleMm }: LargeKey) {
+  return { label, says, examples, labelMm: sampleMm * LABEL, examplesMm: sampleMm * EXAMPLES }
 }
 
 function largeKeyRow(
   { typeface, type, measure }: KeyRequest,
-  { mark, letters, label, says, examples }: KeyEntry,
-  { widthMm, sampleMm, boxMm, prefix = '' }: LargeKey & { readonly boxMm: number },
+  entry: KeyEntry,
+  { boxMm, ...key }: LargeKey & { readonly boxMm: number },
 ): Row {
+  const { mark, letters } = entry
+  const { widthMm, sampleMm, mostMm = Number.POSITIVE_INFINITY, prefix = '' } = key
   const name = `${prefix}key ${mark.index}`
-  const labelStyle: TextStyle = { sizeMm: Math.max(type.textMm, sampleMm * LABEL), weight: 700 }
-  const exampleStyle: TextStyle = { sizeMm: Math.max(type.textMm, sampleMm * EXAMPLES), color: '#595959' }
-  const room = { widthMm: widthMm - boxMm - GAP_MM, maximum: 2 }
-  const labelLines = breakLines(label, room.widthMm, labelStyle, measure)
-  const saysStyle: TextStyle = { sizeMm: exampleStyle.sizeMm }
-  const saysLines = says === undefined ? [] : breakLines(says, room.widthMm, saysStyle, measure)
-  const exampleLines = wholeWordsWithin(examples, room, exampleStyle, measure)
-  const textMm =
-    linesHeight(labelLines.length, labelStyle.sizeMm) +
-    linesHeight(saysLines.length, saysStyle.sizeMm) +
-    linesHeight(exampleLines.length, exampleStyle.sizeMm)
+  const sampleHeightMm = sampleMm * (2 + roomForTag(type, [mark]))
+  const said = saidOf(entry, key)
+  const ways = [said, { ...said, examples: [] }, { ...said, examples: [], says: '' }].map(words => {
+    const beside = textBeside(words, { widthMm: widthMm - boxMm - GAP_MM, pageMm: widthMm, type, measure })
+    // Where a word of the name is wider than the room beside the sample, name and words stand below it.
+    const isBelow = beside.broken
+    const text = isBelow ? textBeside(words, { widthMm, pageMm: widthMm, type, measure }) : beside
+    const textMm = text.heightMm + sampleMm * 0.3
+    return {
+      text,
+      isBelow,
+      heightMm: isBelow ? sampleHeightMm + textMm : Math.max(sampleHeightMm, textMm),
+    }
+  })
+  const { text, isBelow, heightMm } = ways.find(way => way.heightMm <= mostMm) ?? ways.at(-1)!
   return {
-    heightMm: Math.max(sampleMm * (2 + roomForTag(type, [mark])), textMm + sampleMm * 0.3),
+    heightMm,
     slots: {
       [name]: {
         kind: 'art',
@@ -76,14 +109,82 @@ function largeKeyRow(
       },
     },
     tree: (
-      <div style={{ display: 'flex', width: '100%', height: '100%', alignItems: 'center' }}>
-        <Slot name={name} style={{ width: mm(boxMm), height: '100%' }} />
-        <div style={{ display: 'flex', flexDirection: 'column', marginLeft: mm(GAP_MM) }}>
-          <Lines lines={labelLines} style={labelStyle} />
-          <Lines lines={saysLines} style={saysStyle} />
-          <Lines lines={exampleLines} style={exampleStyle} />
+      <div
+        style={{
+          display: 'flex',
+          flexDirection: isBelow ? 'column' : 'row',
+          width: '100%',
+          height: '100%',
+          alignItems: isBelow ? 'flex-start' : 'center',
+        }}
+      >
+        <Slot
+          name={name}
+          style={{
+            width: mm(boxMm),
+            height: isBelow ? mm(sampleHeightMm) : '100%',
+            flexShrink: 0,
+          }}
+        />
+        <div
+          style={{
+            display: 'flex',
+            flexDirection: 'column',
+            marginLeft: isBelow ? 0 : mm(GAP_MM),
+          }}
+        >
+          <Lines lines={text.labelLines} style={text.labelStyle} />
+          <Lines lines={text.saysLines} style={text.saysStyle} />
+          <Lines lines={text.exampleLines} style={text.exampleStyle} />
         </div>
       </div>
     ),
+  }
+}
+
+/** The name of a mark and words that show it, in a column. */
+function textBeside(
+  said: {
+    readonly label: string
+    readonly says: string
+    readonly examples: readonly string[]
+    readonly labelMm: number
+    readonly examplesMm: number
+  },
+  {
+    widthMm,
+    pageMm,
+    type,
+    measure,
+  }: Pick<KeyRequest, 'type' | 'measure'> & { readonly widthMm: number; readonly pageMm: number },
+) {
+  const sizeFor = (text: string, wishedMm: number, weight?: 700) => {
+    const leastMm = Math.max(keyTextMm(type, pageMm), wishedMm)
+    const widest = Math.max(...text.split(/\s+/).map(word => measure(word, 1, weight)), 0.1)
+    // A hair less, lest rounding break the word.
+    return { sizeMm: Math.min(leastMm, (widthMm * 0.995) / widest), broken: widest * leastMm > widthMm }
+  }
+  const [name, words] = [
+    sizeFor(said.label, said.labelMm, 700),
+    sizeFor([said.says, ...said.examples].join(' '), said.examplesMm),
+  ]
+  const labelStyle: TextStyle = { sizeMm: name.sizeMm, weight: 700 }
+  const exampleStyle: TextStyle = { sizeMm: words.sizeMm, color: '#595959' }
+  const saysStyle: TextStyle = { sizeMm: words.sizeMm }
+  const labelLines = breakLines(said.label, widthMm, labelStyle, measure)
+  const saysLines = breakLines(said.says, widthMm, saysStyle, measure)
+  const exampleLines = wholeWordsWithin(said.examples, { widthMm, maximum: 2 }, exampleStyle, measure)
+  const heightMm =
+    linesHeight(labelLines.length, labelStyle.sizeMm) +
+    linesHeight(saysLines.length + exampleLines.length, exampleStyle.sizeMm)
+  return {
+    labelLines,
+    labelStyle,
+    saysLines,
+    saysStyle,
+    exampleLines,
+    exampleStyle,
+    heightMm,
+    broken: name.broken || words.broken,
   }
 }

@@ -11,12 +11,16 @@ import type { Outcome } from '../../src/problems.js'
 import { cardId } from '../../src/sets/card-id.js'
 import type { Card, CardSet } from '../../src/sets/card-set.js'
 import { pathBoards } from '../../src/sets/games/path-boards.js'
-import { defineLayout, type LayoutRequest } from '../layout.js'
+import { defineLayout, type LayoutRequest, type RequestWith, type RoomierOptions } from '../layout.js'
 import { wordSlot } from '../one-card-a-word.js'
 import { bestColumns, drawTrack, layTrack, type Track } from './track.js'
 
 /** How many words stand on a track where the teacher does not say. */
 const SPACES = { normal: 26, large: 13 } as const
+
+const LEAST_SPACES = 4
+const options = { spaces: wholeNumber(LEAST_SPACES, 80, undefined), boards: wholeNumber(1, 40, 1) }
+type PathRequest = RequestWith<typeof options>
 
 const LINE_MM = 0.6
 
@@ -25,7 +29,7 @@ export const pathBoard = defineLayout({
   kind: 'pieces',
   name: 'path-board',
   summary: 'a track of words from start to finish, to move along with counters and a die',
-  options: { spaces: wholeNumber(4, 80, undefined), boards: wholeNumber(1, 40, 1) },
+  options,
   marks: 'none',
   perSheet: { columns: 1, rows: 1 },
   perSheetLarge: { columns: 1, rows: 1 },
@@ -42,9 +46,20 @@ export const pathBoard = defineLayout({
     ).flat()
     return succeed({ cards, notes: notesOn(words.length, spaces) })
   },
+  roomier: shorterTracks,
   faces: pathFaces,
   pages: () => [],
 })
+
+/** Tracks with fewer and larger spaces: one word less each time. */
+function shorterTracks({ options, type }: PathRequest): readonly RoomierOptions<PathRequest['options']>[] {
+  const now = options.spaces ?? SPACES[type.large ? 'large' : 'normal']
+  return Array.from({ length: Math.max(0, now - LEAST_SPACES) }, (_, less) => now - less - 1).map(spaces => ({
+    options: { spaces },
+    says: `spaces: ${spaces}`,
+    open: options.spaces === undefined,
+  }))
+}
 
 function notesOn(words: number, spaces: number): readonly string[] {
   return [
@@ -55,14 +70,14 @@ function notesOn(words: number, spaces: number): readonly string[] {
   ]
 }
 
-/** The board's track and the size of what is written in its first and last space. */
+/** The board's track and the size of what is written in its first and last space; undefined: nothing is. */
 interface BoardPlan {
   readonly size: Size
   /** From the board's frame to the track. */
   readonly insetMm: number
   readonly room: Size
   readonly track: Track
-  readonly endsMm: number
+  readonly endsMm: number | undefined
 }
 
 function pathFaces(request: LayoutRequest, set: CardSet, size: Size): Outcome<readonly CardFace[]> {
@@ -85,8 +100,9 @@ function pathFaces(request: LayoutRequest, set: CardSet, size: Size): Outcome<re
     measure,
     place: item.place,
   })
-  if (!ends.ok) return ends
-  const plan: BoardPlan = { size, insetMm, room, track, endsMm: ends.value }
+  // The double frames show where the track begins and ends: in large print the words may be left out.
+  if (!ends.ok && !type.large) return ends
+  const plan: BoardPlan = { size, insetMm, room, track, endsMm: ends.ok ? ends.value : undefined }
   return succeed(set.cards.map(card => boardFace(request, card, set, plan)))
 }
 
@@ -131,11 +147,11 @@ function boardFace(
         }}
       >
         <OverlaySlot name="track" />
-        <End said="start" box={track.spaces[0]!} sizeMm={endsMm} />
+        {endsMm === undefined ? null : <End said="start" box={track.spaces[0]!} sizeMm={endsMm} />}
         {words.map(([name], index) => (
           <Slot name={name} style={{ position: 'absolute', ...placed(track.spaces[index + 1]!) }} />
         ))}
-        <End said="finish" box={track.spaces.at(-1)!} sizeMm={endsMm} />
+        {endsMm === undefined ? null : <End said="finish" box={track.spaces.at(-1)!} sizeMm={endsMm} />}
       </div>
     ),
     slots: {

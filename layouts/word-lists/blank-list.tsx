@@ -28,7 +28,7 @@ export const blankList = defineLayout({
         tree: () => <ChildsTask request={request} widthMm={room.widthMm} />,
       },
       besideHeightMm: wordFacts(request).heightMm,
-      keyRows: blankKeyRows(request, room.widthMm),
+      keyRows: setting => blankKeyRows(request, room.widthMm, setting),
     }).map(face => ({ ...face, kind: 'list', title: pageTitle(request) }))
   },
 })

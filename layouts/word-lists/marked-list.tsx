@@ -46,7 +46,7 @@ export const markedList = defineLayout({
       beside: facts.of,
       besideLeftsMm: facts.leftsMm,
       besideHeightMm: facts.heightMm,
-      keyRows: keyRows(request, room.widthMm),
+      keyRows: setting => keyRows(request, room.widthMm, setting),
     }).map(face => ({ ...face, kind: 'list', title: pageTitle(request) }))
   },
 })

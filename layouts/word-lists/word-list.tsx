@@ -12,6 +12,7 @@ import {
 import { Slot } from '../../src/pieces/faces/slot.js'
 import { slotWordFinder } from '../../src/pieces/faces/slot-words.js'
 import type { StyledMark } from '../../src/pieces/marks/styled-mark.js'
+import { type KeySetting, keySettings } from '../../src/pieces/parts/key-rows.js'
 import { drawWritingLine, Rule } from '../../src/pieces/parts/rules.js'
 import type { BandCells } from '../../src/pieces/piece.js'
 import { type TypeScale, wordRules } from '../../src/pieces/text/type-scale.js'
@@ -41,8 +42,8 @@ export interface WordListRequest {
   readonly besideLeftsMm?: (widthMm: number) => readonly number[]
   /** What the marked list says of a word is this high; its row is no lower, in either list. */
   readonly besideHeightMm: (word: Word, widthMm: number) => number
-  /** At the foot of the list. */
-  readonly keyRows: readonly Row[]
+  /** At the foot of the list, on one page; set closer where that saves a page. */
+  readonly keyRows: (setting: KeySetting) => readonly Row[]
 }
 
 /**
@@ -50,9 +51,14 @@ export interface WordListRequest {
  * blank one come from here, so that every word stands in the same place on both.
  */
 export function wordListPages(request: WordListRequest): readonly Face[] {
+  const lists = keySettings.map(setting => listWithKey(request, request.keyRows(setting)))
+  return lists.reduce((fewest, list) => (list.length < fewest.length ? list : fewest))
+}
+
+function listWithKey(request: WordListRequest, key: readonly Row[]): readonly Face[] {
   const { words, type, heading, room, topRow } = request
   const headingMm = headingHeight(heading, room.widthMm)
-  const keyRows = keyOnOnePage(type, request.keyRows, room.heightMm - headingMm)
+  const keyRows = keyOnOnePage(type, key, room.heightMm - headingMm)
   const takenMm = headingMm + topRow.heightMm + rowsHeight(keyRows) + ROUNDING_MM
   const least = leastRoom(request)
   const columns = measureColumns(type, room.widthMm, least.widthMm)

@@ -23,7 +23,10 @@ export interface GridRequest {
   readonly gapMm: number
   readonly division: Division
   readonly preferred: PreferredGrid
-  /** Kept free at top and bottom beyond the margins: for a strip at the foot, and as much at the head, so that the grid stays centred. */
+  /**
+   * Kept free at the foot for a strip, beyond the margin. The grid then stands as much higher; a back lies behind its own
+   * front's box, so backs meet their fronts all the same.
+   */
   readonly stripMm?: number | undefined
   /** Where the item stands in the plan, for messages. */
   readonly place: Place
@@ -47,7 +50,7 @@ export function divideSheet(request: GridRequest): Outcome<Grid> {
   const fitting = grids.filter(grid => grid !== undefined)
   const [first] = fitting
   if (first === undefined) {
-    const room = printableBox(...paperAndMargins(request, request.orientation ?? 'portrait'))
+    const room = roomForPieces(...paperAndMargins(request, request.orientation ?? 'portrait'), request)
     return fail(nothingFits(request, room, fitsTurned(request)))
   }
   const best = fitting.reduce(
@@ -128,7 +131,7 @@ function orientationsToTry(request: GridRequest): readonly Orientation[] {
 
 function gridFor(request: GridRequest, orientation: Orientation): Grid | undefined {
   const [sheetSize, margins] = paperAndMargins(request, orientation)
-  const room = printableBox(sheetSize, margins)
+  const room = roomForPieces(sheetSize, margins, request)
   const { columns, rows, pieceSize } = fillRoom(room, request)
   const tooSmall = Math.min(pieceSize.widthMm, pieceSize.heightMm) < SMALLEST_PIECE_MM
   if (columns < 1 || rows < 1 || tooSmall) return undefined
@@ -143,7 +146,7 @@ function gridFor(request: GridRequest, orientation: Orientation): Grid | undefin
     rows,
     pieceSize,
     originXMm: tidy((sheetSize.widthMm - blockWidth) / 2),
-    originYMm: tidy((sheetSize.heightMm - blockHeight) / 2),
+    originYMm: tidy(room.yMm + (room.heightMm - blockHeight) / 2),
     gapMm: request.gapMm,
     wasteShare: 1 - (columns * rows * pieceArea) / (sheetSize.widthMm * sheetSize.heightMm),
   }
@@ -151,9 +154,17 @@ function gridFor(request: GridRequest, orientation: Orientation): Grid | undefin
 
 function paperAndMargins(request: GridRequest, orientation: Orientation): readonly [Size, Margins] {
   const sheetSize = sheetSizeOf(request.paper, orientation)
-  const { marginMm, division, stripMm = 0 } = request
-  const margins = marginMm === undefined ? defaultMargins(sheetSize, division.kind) : evenMargins(marginMm)
-  return [sheetSize, { ...margins, endMm: margins.endMm + stripMm }]
+  const { marginMm, division } = request
+  return [
+    sheetSize,
+    marginMm === undefined ? defaultMargins(sheetSize, division.kind) : evenMargins(marginMm),
+  ]
+}
+
+/** Within the margins, above the strip. */
+function roomForPieces(sheetSize: Size, margins: Margins, { stripMm = 0 }: GridRequest): Box {
+  const room = printableBox(sheetSize, margins)
+  return { ...room, heightMm: room.heightMm - stripMm }
 }
 
 function fitsTurned(request: GridRequest): boolean {

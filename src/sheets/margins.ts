@@ -3,7 +3,7 @@ import type { Size } from '../geometry.js'
 
 export interface Margins {
   readonly sideMm: number
-  /** Top and bottom are equal, so that the grid stays centred and backs line up whichever edge is turned. */
+  /** Top and bottom are equal, so that the grid stays in the middle whichever edge is turned. */
   readonly endMm: number
 }
 

@@ -265,12 +265,23 @@ describe('the key of a set', () => {
     expect(textOn(item, 'cover')).not.toContain('consonant digraph')
   })
 
-  it('keeps the grid in the middle of the paper, so that backs still meet their fronts', async () => {
-    const { sheets } = await print('{layout: word-cards, key: strip, across: 2, down: 2}')
-    const { pieces: placed, heightMm } = sheets[0]!
-    const top = Math.min(...placed.map(piece => piece.yMm))
-    const bottom = Math.max(...placed.map(piece => piece.yMm + piece.piece.heightMm))
-    expect(top).toBeCloseTo(heightMm - bottom, 6)
+  it('takes room at the foot alone, and backs lie behind their fronts all the same', async () => {
+    for (const flip of ['long edge', 'short edge']) {
+      const { sheets } = await print(
+        `{layout: word-cards, key: strip, across: 2, down: 2, back: name, flip: ${flip}}`,
+      )
+      const [front, back] = sheets
+      const top = Math.min(...front!.pieces.map(piece => piece.yMm))
+      const bottom = Math.max(...front!.pieces.map(piece => piece.yMm + piece.piece.heightMm))
+      expect(top).toBeCloseTo(10, 1)
+      expect(front!.heightMm - bottom).toBeGreaterThan(top + 5)
+      for (const { piece, xMm, yMm } of front!.pieces) {
+        const behind = back!.pieces.find(other => other.piece.id === piece.id)!
+        const turned = flip === 'short edge'
+        expect(behind.yMm).toBeCloseTo(turned ? front!.heightMm - yMm - piece.heightMm : yMm, 6)
+        expect(behind.xMm).toBeCloseTo(turned ? xMm : front!.widthMm - xMm - piece.widthMm, 6)
+      }
+    }
   })
 
   it('and the cover are left out where the teacher says so', async () => {

@@ -4,6 +4,7 @@ import { WritingLine } from '../parts/rules.js'
 import type { Band, BandCells } from '../piece.js'
 import { breakLines, linesHeight, type TextMeasure, type TextStyle } from '../text/break-lines.js'
 import { Lines } from '../text/lines.js'
+import { evenPages } from './even-pages.js'
 import { type Face, mm, type SlotContent } from './face.js'
 
 /** A row of a list: its height is fixed before it is laid out, so that a page can be filled without trying. */
@@ -31,7 +32,10 @@ export function rowsHeight(rows: readonly Row[]): number {
   return rows.reduce((sum, row) => sum + row.heightMm, 0)
 }
 
-/** Fills pages with rows from the top, each page under the same heading; a row never stands over two pages. */
+/**
+ * Fills pages with rows from the top, each page under the same heading; a row never stands over two pages. Rows that take
+ * several pages are shared out evenly, so that the last page is no remnant.
+ */
 export function flowPages({
   heading,
   rows,
@@ -44,18 +48,7 @@ export function flowPages({
   readonly gapMm?: number
 }): readonly Face[] {
   const headingMm = headingHeight(heading, room.widthMm)
-  const pages: Row[][] = [[]]
-  let usedMm = headingMm
-  for (const row of rows) {
-    const page = pages.at(-1)!
-    if (page.length > 0 && usedMm + row.heightMm > room.heightMm) {
-      pages.push([row])
-      usedMm = headingMm + row.heightMm + gapMm
-    } else {
-      page.push(row)
-      usedMm += row.heightMm + gapMm
-    }
-  }
+  const pages = evenPages(rows, { roomMm: room.heightMm - headingMm, gapMm })
   return pages.map((page, index) => ({
     ...room,
     tree: (
@@ -99,8 +92,17 @@ function titleSizeMm(textMm: number): number {
 /** Of the width, for the subtitle; the rest is for the page's number or the line to write on. */
 const SUBTITLE_SHARE = 0.8
 
+/** Of the width of a page: a heading in larger print would leave no room for what stands under it. */
+const HEADING_TEXT_SHARE = 1 / 11
+
+/** The em of the subtitle on a page this wide; the title is no smaller. */
+export function headingTextMm({ textMm }: Pick<Heading, 'textMm'>, widthMm: number): number {
+  return Math.min(textMm, widthMm * HEADING_TEXT_SHARE)
+}
+
 /** Whatever the title's length, it stays on the page: it takes as many lines as it needs. */
-function headingLines({ title, subtitle, textMm, measure }: Heading, widthMm: number) {
+function headingLines({ title, subtitle, measure, ...heading }: Heading, widthMm: number) {
+  const textMm = headingTextMm(heading, widthMm)
   const titleStyle: TextStyle = { sizeMm: titleSizeMm(textMm), weight: 700 }
   const subtitleStyle: TextStyle = { sizeMm: textMm, color: '#404040' }
   return {

@@ -21,10 +21,14 @@ export interface KeyRequest {
   readonly measure: TextMeasure
 }
 
+/** How close a key is set where its page has little room, the usual first. */
+export const keySettings = ['usual', 'closer', 'one column more'] as const
+export type KeySetting = (typeof keySettings)[number]
+
 /** A key beside other things: two marks a row (one in large print), the mark on sample letters and its name. */
-export function keyRows(request: KeyRequest, widthMm: number): readonly Row[] {
+export function keyRows(request: KeyRequest, widthMm: number, setting: KeySetting = 'usual'): readonly Row[] {
   const { typeface, type, measure } = request
-  const shape = smallKey(request, widthMm)
+  const shape = smallKey(request, widthMm, setting)
   return rowsOf(keyEntries(request.words, request.marks), shape.columns).map(entries => {
     const slots: Record<string, SlotContent> = {}
     const cells = entries.map(entry => {
@@ -55,9 +59,13 @@ export function keyRows(request: KeyRequest, widthMm: number): readonly Row[] {
 }
 
 /** The same key for the children to fill in: the names, and a box to draw each mark in. */
-export function blankKeyRows(request: KeyRequest, widthMm: number): readonly Row[] {
+export function blankKeyRows(
+  request: KeyRequest,
+  widthMm: number,
+  setting: KeySetting = 'usual',
+): readonly Row[] {
   const { measure } = request
-  const shape = smallKey(request, widthMm)
+  const shape = smallKey(request, widthMm, setting)
   return rowsOf(keyEntries(request.words, request.marks), shape.columns).map(entries => ({
     heightMm: rowHeight(entries, shape, measure),
     tree: (
@@ -73,9 +81,10 @@ export function blankKeyRows(request: KeyRequest, widthMm: number): readonly Row
   }))
 }
 
-function smallKey({ type, marks, words, measure }: KeyRequest, widthMm: number) {
-  const columns = type.large ? 1 : 2
-  const sampleMm = type.listTextMm * (type.large ? 1.3 : 1.7)
+function smallKey({ type, marks, words, measure }: KeyRequest, widthMm: number, setting: KeySetting) {
+  const columns = (type.large ? 1 : 2) + (setting === 'one column more' ? 1 : 0)
+  const close = setting === 'usual' ? 1 : 0.85
+  const sampleMm = type.listTextMm * (type.large ? 1.3 : 1.7 * close)
   const cellWidthMm = widthMm / columns
   // No wider than the widest sample, with what an outline or a tag's card adds, so that samples stand by their names.
   const widestEm = Math.max(1.9, ...keyEntries(words, marks).map(({ letters }) => measure(letters, 1) + 0.6))
@@ -86,7 +95,7 @@ function smallKey({ type, marks, words, measure }: KeyRequest, widthMm: number) 
     cellWidthMm,
     boxWidthMm,
     boxHeightMm: sampleMm * (1.8 + roomForTag(type, marks)),
-    rowHeightMm: sampleMm * (2.1 + roomForTag(type, marks)),
+    rowHeightMm: sampleMm * (1.8 + 0.3 * (close === 1 ? 1 : 0.4) + roomForTag(type, marks)),
     labelWidthMm: cellWidthMm - boxWidthMm - 6,
     label: { sizeMm: type.listTextMm, weight: 700 } satisfies TextStyle,
     says: { sizeMm: type.large ? type.listTextMm : type.listTextMm * 0.9 } satisfies TextStyle,

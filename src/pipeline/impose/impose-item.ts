@@ -21,7 +21,9 @@ import { withKeyStrip } from './with-key-strip.js'
 export function imposeItem(item: DrawnItem): PrintedItem {
   const { prepared, set, notes } = item.settled
   const pages = pageSheets(item)
-  if (prepared.layout.kind !== 'pieces') return printedItem(prepared, set, { sheets: pages })
+  const pageNotes = item.drawn.pages.faces.flatMap(({ face: { note } }) => note ?? [])
+  if (prepared.layout.kind !== 'pieces')
+    return printedItem(prepared, set, { sheets: pages, notes: pageNotes })
   const { request, studied, job } = prepared
   const title = `${request.plan.title}: ${request.itemTitle}`
   const fronts = withKeyStrip(prepared, frontSheets(item, title))
@@ -31,7 +33,7 @@ export function imposeItem(item: DrawnItem): PrintedItem {
   const cover = job.item.cover ? itemCover(prepared, set, fronts.length) : []
   return printedItem(prepared, set, {
     sheets: [...sides.sheets, ...pages, ...cover],
-    notes: [...sides.notes, ...(set.notes ?? [])],
+    notes: [...sides.notes, ...(set.notes ?? []), ...pageNotes],
     fittingNotes: [...notes, ...wasteNote(prepared), ...sizeNotes(item.drawn.fronts, request.type)],
   })
 }

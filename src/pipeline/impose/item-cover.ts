@@ -45,13 +45,14 @@ export function itemCover(prepared: PreparedItem, set: CardSet, sheetsOfCard: nu
       },
     ],
     words: request.words.map(word => word.text),
-    key:
+    key: setting =>
       item.key === 'cover'
         ? keyBlocks({
             entries: itemKey(request),
             typeface: request.typeface,
             lettering,
             widthMm: coverColumn(room).widthMm,
+            setting,
           })
         : [],
     moreCautions: request.type.large ? [largePrintCaution] : [],

@@ -1,6 +1,7 @@
 /** Sets blocks of text and drawings one under another, over as many pages as they need. */
 import type { Box } from '../../geometry.js'
 import type { PlacedArt } from '../../pieces/piece.js'
+import { fillEvenly } from '../../pieces/text/even-flow.js'
 import type { Lettering, LineOfText } from './lettering.js'
 
 /** Something that is not divided between pages; its origin is its own top left corner. */
@@ -63,6 +64,11 @@ export function flowBlocks(blocks: readonly Block[], room: Box): readonly (reado
     }
   }
   return pages
+}
+
+/** The same on as few pages, each filled no further than it must be for that: the last one is no remnant. */
+export function flowEvenly(blocks: readonly Block[], room: Box): readonly (readonly PlacedArt[])[] {
+  return fillEvenly(room.heightMm, heightMm => flowBlocks(blocks, { ...room, heightMm }))
 }
 
 /** First and last index of blocks that stay on one page. */

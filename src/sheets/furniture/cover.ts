@@ -5,8 +5,9 @@ import type { CuttingPlan } from '../cutting-plan.js'
 import type { Grid } from '../grid.js'
 import type { Sheet } from '../sheet.js'
 import { cautions } from './cautions.js'
-import { type Block, flowBlocks, textBlock } from './column.js'
+import { type Block, flowBlocks, flowEvenly, textBlock } from './column.js'
 import { drawCuttingDiagram } from './cutting-diagram.js'
+import { type CoverKeySetting, coverKeySettings } from './key-block.js'
 import type { Lettering } from './lettering.js'
 import { rulerBlock } from './ruler.js'
 
@@ -37,8 +38,8 @@ export interface CoverRequest {
   readonly cuttings: readonly CoverCutting[]
   /** The words of the set, in order; may be empty. */
   readonly words: readonly string[]
-  /** Rows of the key of marks; may be empty. */
-  readonly key?: readonly Block[]
+  /** Rows of the key of marks, which may be set closer; may be empty. */
+  readonly key?: (setting: CoverKeySetting) => readonly Block[]
   /** Cautions beside the usual ones, e.g. on large print. */
   readonly moreCautions?: readonly string[]
   readonly lettering: Lettering
@@ -55,8 +56,15 @@ const TEXT_MM = 3.8
 export function coverSheets(request: CoverRequest): readonly Sheet[] {
   const title = `${request.planTitle}: ${request.title}, cover`
   const column = coverColumn(request.room)
-  const flowed = flowBlocks(coverBlocks({ ...request, room: column }), column)
-  const pages = inColumns(flowed, request.room, column)
+  const settings = coverKeySettings.flatMap(setting => [
+    { setting, gapMm: GAP_MM },
+    { setting, gapMm: CLOSE_GAP_MM },
+  ])
+  const ways = settings.map(setting => {
+    const blocks = coverBlocks({ ...request, room: column }, setting)
+    return inColumns(flowEvenly(blocks, column), request.room, column)
+  })
+  const pages = ways.reduce((fewest, way) => (way.length < fewest.length ? way : fewest))
   return pages.map((furniture, index) => ({
     widthMm: request.sheetSize.widthMm,
     heightMm: request.sheetSize.heightMm,
@@ -95,8 +103,16 @@ function inColumns(
   return pages
 }
 
-function coverBlocks(request: CoverRequest): readonly Block[] {
-  const { title, subtitles, entries, cuttings, words, key = [], lettering, room } = request
+/** Between the parts of a cover; closer where that saves a page. */
+const GAP_MM = 3
+const CLOSE_GAP_MM = 1
+
+function coverBlocks(
+  request: CoverRequest,
+  { setting, gapMm }: { readonly setting: CoverKeySetting; readonly gapMm: number },
+): readonly Block[] {
+  const { title, subtitles, entries, cuttings, words, lettering, room } = request
+  const key = request.key?.(setting) ?? []
   const set = { lettering, widthMm: room.widthMm }
   const text = (line: string, spaceAfterMm = 1) =>
     textBlock({ ...set, text: line, sizeMm: TEXT_MM, spaceAfterMm })
@@ -113,16 +129,16 @@ function coverBlocks(request: CoverRequest): readonly Block[] {
   return [
     textBlock({ ...set, text: title, sizeMm: TITLE_MM, weight: 'bold', spaceAfterMm: 1.5 }),
     ...subtitles.map(line => textBlock({ ...set, text: line, sizeMm: SUBTITLE_MM, spaceAfterMm: 1 })),
-    gap(3),
+    gap(gapMm),
     heading('What is in it'),
     ...entries.map(entry => text(`${entry.name}: ${entry.holds}, ${sheetsInWords(entry.sheetsOfCard)}`)),
     ...(entries.length > 1 ? [text(`In all: ${sheetsInWords(total)}`)] : []),
-    gap(3),
-    ...(words.length > 0 ? [heading('The words'), text(words.join(' · ')), gap(3)] : []),
-    ...(key.length > 0 ? [heading('The key'), ...key, gap(3)] : []),
+    gap(gapMm),
+    ...(words.length > 0 ? [heading('The words'), text(words.join(' · ')), gap(gapMm)] : []),
+    ...(key.length > 0 ? [heading('The key'), ...key, gap(gapMm)] : []),
     heading('Take care'),
     ...[...cautions, ...(request.moreCautions ?? [])].map(line => text(line)),
-    gap(3),
+    gap(gapMm),
     heading('Is it true to size?'),
     rulerBlock({ lettering, widthMm: room.widthMm }),
     ...(cuttings.length > 0 ? [heading('How to cut'), { ...text(PILE_ADVICE, 2), keepsWithNext: true }] : []),

@@ -11,14 +11,23 @@ export interface KeyBlockRequest {
   readonly typeface: Typeface
   readonly lettering: Lettering
   readonly widthMm: number
+  /** Where the page has little room. */
+  readonly setting?: CoverKeySetting
 }
 
-const SAMPLE_MM = 7
-const SAMPLE_WIDTH_MM = 26
-const ROW_MM = 15
+/** How close the key on a cover is set, the usual first. */
+export const coverKeySettings = ['usual', 'closer', 'three columns'] as const
+export type CoverKeySetting = (typeof coverKeySettings)[number]
+
+const SETTINGS = {
+  usual: { columns: 2, sampleMm: 7, sampleWidthMm: 26, rowMm: 15 },
+  closer: { columns: 2, sampleMm: 6, sampleWidthMm: 23, rowMm: 11.5 },
+  'three columns': { columns: 3, sampleMm: 5.5, sampleWidthMm: 18, rowMm: 11 },
+} as const
 const LABEL_MM = 3.8
 const SAYS_MM = 3.5
-const COLUMNS = 2
+/** Three columns on a page narrower than this leave no room for the names. */
+const THREE_FROM_MM = 160
 
 /** Her own label first, then what the mark is in words for a child. */
 function keyText(
@@ -35,34 +44,41 @@ function keyText(
   }
 }
 
-/** One block a row, so that a long key may run on to the next page. */
-export function keyBlocks({ entries, typeface, lettering, widthMm }: KeyBlockRequest): readonly Block[] {
-  const columnMm = widthMm / COLUMNS
-  const rows = Math.ceil(entries.length / COLUMNS)
-  return Array.from({ length: rows }, (_, row) => ({
-    art: entries.slice(row * COLUMNS, (row + 1) * COLUMNS).flatMap((entry, column): readonly PlacedArt[] => {
-      const xMm = column * columnMm
-      const room = { widthMm: SAMPLE_WIDTH_MM, heightMm: ROW_MM - 1 }
-      const sample = drawKeySample({
-        typeface,
-        mark: entry.mark,
-        letters: entry.letters,
-        sizeMm: SAMPLE_MM,
-        room,
-        at: 'right',
-      })
-      const label = keyText(entry, lettering, columnMm - SAMPLE_WIDTH_MM - 8)
-      const labelTop = (ROW_MM - label.heightMm) / 2
-      return [
-        { art: sample, xMm, yMm: 0 },
-        ...label.art.map(line => ({
-          ...line,
-          xMm: line.xMm + xMm + SAMPLE_WIDTH_MM + 4,
-          yMm: line.yMm + labelTop,
-        })),
-      ]
-    }),
-    heightMm: ROW_MM,
-    spaceAfterMm: 0,
-  }))
+/** A block a row; they stay on one page where a page holds them. */
+export function keyBlocks(request: KeyBlockRequest): readonly Block[] {
+  const { entries, typeface, lettering, widthMm, setting = 'usual' } = request
+  const { columns, sampleMm, sampleWidthMm, rowMm } =
+    SETTINGS[setting === 'three columns' && widthMm < THREE_FROM_MM ? 'closer' : setting]
+  const columnMm = widthMm / columns
+  const rows = Math.ceil(entries.length / columns)
+  return Array.from({ length: rows }, (_, row) => {
+    const ofRow = entries.slice(row * columns, (row + 1) * columns)
+    const texts = ofRow.map(entry => keyText(entry, lettering, columnMm - sampleWidthMm - 8))
+    const heightMm = Math.max(rowMm, ...texts.map(text => text.heightMm + 1.5))
+    return {
+      art: ofRow.flatMap((entry, column): readonly PlacedArt[] => {
+        const xMm = column * columnMm
+        const sample = drawKeySample({
+          typeface,
+          mark: entry.mark,
+          letters: entry.letters,
+          sizeMm: sampleMm,
+          room: { widthMm: sampleWidthMm, heightMm: rowMm - 1 },
+          at: 'right',
+        })
+        const { art, heightMm: textMm } = texts[column]!
+        return [
+          { art: sample, xMm, yMm: (heightMm - rowMm) / 2 },
+          ...art.map(line => ({
+            ...line,
+            xMm: line.xMm + xMm + sampleWidthMm + 4,
+            yMm: line.yMm + (heightMm - textMm) / 2,
+          })),
+        ]
+      }),
+      heightMm,
+      spaceAfterMm: 0,
+      keepsWithNext: row < rows - 1,
+    }
+  })
 }

@@ -49,6 +49,27 @@ describe('the key', () => {
   })
 })
 
+describe('a key for the desk', () => {
+  it('stands side by side too, and says how many a page holds', async () => {
+    const item = await printItem('{layout: key, for: desk}', plan)
+    const samples = item.sheets[0]!.furniture.filter(({ art }) => art.text.some(({ text }) => text === 'sh'))
+    expect(new Set(samples.map(({ xMm }) => xMm.toFixed(0))).size).toBe(2)
+    expect(item.notes).toEqual([
+      `${samples.length} keys to a page, to cut apart: print as many pages as the class needs.`,
+    ])
+  })
+
+  it.each(['28 pt', 'x-height 12 mm', 'x-height 20 mm'])(
+    'of size %s stays on its page, whatever has to give way',
+    async size => {
+      for (const use of ['wall', 'desk'])
+        expect(
+          (await printItem(`{layout: key, for: ${use}, size: ${size}}`, plan)).sheets.length,
+        ).toBeLessThan(4)
+    },
+  )
+})
+
 describe('the key of cards with sound marks', () => {
   it('says what one mark means, and what two mean only where a word has them', async () => {
     const cover = linesOn(

@@ -65,4 +65,27 @@ describe('a path board', () => {
   it('says so where the spaces are too small', async () => {
     expect(await problemsOf('{layout: path-board, size: large, spaces: 80}')).toContain('needs more room')
   })
+
+  it('in large print has as many spaces as have room', async () => {
+    const item = await printItem('{layout: path-board, size: x-height 12 mm}')
+    expect(piecesOf(item)[0]!.xHeightMm).toBeGreaterThanOrEqual(11.9)
+    expect(item.notes.join(' ')).toMatch(/Laid out with spaces: \d+/)
+  })
+
+  it('has no words in start and finish where these would be too small for the child', async () => {
+    const plan = 'words: [up, in, at, on, go]\nprint:\n'
+    const written = async (size: string) => {
+      const [board] = piecesOf(await printItem(`{layout: path-board, size: ${size}}`, plan))
+      return board!.art.flatMap(({ art }) => art.text.map(run => run.text))
+    }
+    expect(await written('large')).toContain('finish')
+    expect(await written('x-height 22 mm')).not.toContain('finish')
+  })
+
+  it('that is too small for a group’s large print is left out for that group, with a warning', async () => {
+    const plan = `words: [reed, marsh, hippopotamus, thrush]\ngroups: [{name: Otters, size: x-height 25 mm}]\nprint:\n`
+    expect(await problemsOf('{layout: path-board}', plan)).toContain('nothing is made for Otters')
+    const board = await printItem('{layout: path-board}', plan)
+    expect(piecesOf(board)).toHaveLength(1)
+  })
 })

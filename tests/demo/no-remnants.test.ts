@@ -1,0 +1,34 @@
+import { join } from 'node:path'
+import { describe, expect, it } from 'vitest'
+import { putPlanOnSheets } from '../../src/pipeline.js'
+import { starterPlan } from '../../src/plan/starter-plan.js'
+import type { Sheet } from '../../src/sheets/sheet.js'
+import { filesInMemory } from '../plan/reading.js'
+import { demoWeeks, drawDemoWeek } from './demo-sheets.js'
+
+/** How much of the page's height its lines of text span, 0 to 1. */
+function spanned({ furniture, heightMm }: Sheet): number {
+  const levels = furniture.flatMap(({ art, yMm }) => art.text.map(run => yMm + run.baselineMm))
+  return (Math.max(...levels) - Math.min(...levels)) / heightMm
+}
+
+/** Pages that go on from the page before and fill less than a third of their height. */
+function remnants(sheets: readonly Sheet[]): readonly string[] {
+  return sheets
+    .filter(({ kind }, index) => kind !== 'pieces' && sheets[index - 1]?.kind === kind)
+    .filter(sheet => spanned(sheet) < 1 / 3)
+    .map(({ title }) => title)
+}
+
+describe('pages of the demo that go on from another', () => {
+  it.each(demoWeeks)('are well filled in %s', async week => {
+    for (const { printed } of await drawDemoWeek(week)) expect(remnants(printed.sheets)).toEqual([])
+  })
+
+  it('are well filled in the starter plan', async () => {
+    const file = join('plans', 'starter.yaml')
+    const made = await putPlanOnSheets({ planFile: file, files: filesInMemory({ [file]: starterPlan }) })
+    if (!made.ok) throw new Error('the starter plan cannot be made')
+    for (const { printed } of made.value.items) expect(remnants(printed.sheets)).toEqual([])
+  })
+})
