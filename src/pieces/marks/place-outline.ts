@@ -17,9 +17,16 @@ export interface OutlineSurroundings {
   /** Letters that are not inside, and how many gaps between letters lie between each and the outline. */
   readonly outside: readonly LetterInk[]
   /** Marks on other letters: what they take up, and their letters. */
-  readonly marks: readonly (Extent & { readonly start: number; readonly end: number })[]
+  readonly marks: readonly MarkOutside[]
   readonly ink: InkRules
   readonly sizeMm: number
+}
+
+export interface MarkOutside extends Extent {
+  readonly start: number
+  readonly end: number
+  /** White to keep from it. */
+  readonly awayMm: number
 }
 
 /** Letters and marks to be enclosed. */
@@ -137,7 +144,6 @@ function spaceNeeded(
 ): EdgeRoom {
   // A hundredth of a millimetre to spare, so that a line that ends at a neighbour's ink finds the gap it asks for.
   const reach = outlineAir * ink.gapMm + ink.strokeMm / 2 + 0.01
-  const markReach = ink.apartMm + ink.strokeMm / 2 + 0.01
   let [beforeMm, afterMm] = [0, 0]
   const need = (before: boolean, mm: number): void => {
     if (before) beforeMm = Math.max(beforeMm, mm)
@@ -159,6 +165,7 @@ function spaceNeeded(
     })
   }
   for (const mark of marks) {
+    const markReach = mark.awayMm + ink.strokeMm / 2 + 0.01
     if (mark.bottom + markReach < frame.top || mark.top - markReach > frame.bottom) continue
     const before = mark.end <= enclosed.start
     need(before, before ? mark.right + markReach - frame.left : frame.right - (mark.left - markReach))

@@ -34,7 +34,9 @@ export function placePartLine(
     },
   )
   const paths = pieces.flatMap(piece => style.draw(piece, ink))
-  return { span, kind: 'line', ...range, paths, ...around(pieces)! }
+  // A sound mark is narrower than the room that it is given.
+  const drawn = isEven(span) ? paths.map(polygonExtent) : pieces
+  return { span, kind: 'line', ...range, paths, ...around(drawn)! }
 }
 
 /** Only the letters that say nothing are crossed. */
@@ -79,9 +81,15 @@ function lowestUnder(own: readonly LetterInk[], placed: readonly Placed[]): numb
   return Math.max(-Infinity, ...under.map(mark => mark.bottom))
 }
 
-/** Around the corners of a path of straight pieces. */
-function polygonExtent({ commands }: MarkPath): Extent {
+/** Around the corners of a path, and half its stroke. */
+function polygonExtent({ commands, strokeMm = 0 }: MarkPath): Extent {
+  const half = strokeMm / 2
   const x = commands.flatMap(({ values }) => values.filter((_, index) => index % 2 === 0))
   const y = commands.flatMap(({ values }) => values.filter((_, index) => index % 2 === 1))
-  return { left: Math.min(...x), right: Math.max(...x), top: Math.min(...y), bottom: Math.max(...y) }
+  return {
+    left: Math.min(...x) - half,
+    right: Math.max(...x) + half,
+    top: Math.min(...y) - half,
+    bottom: Math.max(...y) + half,
+  }
 }

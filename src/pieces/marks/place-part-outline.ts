@@ -31,7 +31,10 @@ export function placePartOutline(
   const crossing = placed
     .filter(other => !inside.includes(other) && other.start < end && other.end > start)
     .map(other => ({ ...away(other), left: own[0]!.left, right: own[0]!.right }))
-  const apart = placed.filter(other => other.end <= start || other.start >= end)
+  // A sound mark is no mark of hers to be read apart from this one: what keeps strokes apart is enough.
+  const apart = placed
+    .filter(other => other.end <= start || other.start >= end)
+    .map(other => ({ ...other, awayMm: other.span.mark.level === 'even' ? ink.gapMm : ink.apartMm }))
   const { frame, needed } = placeOutline(
     style,
     { letters: own, marks: [...inside.map(away), ...crossing], start, end },
