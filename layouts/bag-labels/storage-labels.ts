@@ -72,10 +72,10 @@ export function storageLabelSheets(request: StorageLabelsRequest): readonly Shee
  */
 function ratioFor(label: StorageLabel, room: Box, lettering: Lettering): number {
   const inOneLine = (ratio: number) =>
-    lettering({ text: label.forWhom, sizeMm: FOR_WHOM_MM * ratio }).widthMm <= room.widthMm &&
+    lettering.widthMm({ text: label.forWhom, sizeMm: FOR_WHOM_MM * ratio }) <= room.widthMm &&
     label.lines
       .slice(0, -1)
-      .every(text => lettering({ text, sizeMm: LINE_MM * ratio }).widthMm <= room.widthMm)
+      .every(text => lettering.widthMm({ text, sizeMm: LINE_MM * ratio }) <= room.widthMm)
   const mayBe = RATIOS.filter(ratio => ratio <= 1 || inOneLine(ratio))
   return mayBe.find(ratio => fits(labelBlocks(label, room, { lettering, ratio }), room)) ?? RATIOS.at(-1)!
 }
@@ -112,9 +112,9 @@ function labelBlocks(label: StorageLabel, room: Box, { lettering, ratio }: Label
 
 /** The em at which the text in bold is as wide as the room. */
 function sizeThatFills(text: string, { widthMm }: Box, lettering: Lettering): number {
-  const atMost = lettering({ text, sizeMm: WHAT_MM.most, weight: 'bold' })
+  const atMost = lettering.widthMm({ text, sizeMm: WHAT_MM.most, weight: 'bold' })
   // A hair less, because widths are rounded.
-  return (WHAT_MM.most * (widthMm - 0.1)) / Math.max(atMost.widthMm, 0.1)
+  return (WHAT_MM.most * (widthMm - 0.1)) / Math.max(atMost, 0.1)
 }
 
 function fits(blocks: readonly Block[], room: Box): boolean {

@@ -2,7 +2,7 @@
 import fc from 'fast-check'
 import type { Size } from '../../src/geometry.js'
 import type { Art, Piece } from '../../src/pieces/piece.js'
-import type { Lettering } from '../../src/sheets/furniture/lettering.js'
+import type { Lettering, LineOfText } from '../../src/sheets/furniture/lettering.js'
 import type { GridRequest } from '../../src/sheets/grid.js'
 import { papers } from '../../src/sheets/papers.js'
 
@@ -28,12 +28,15 @@ export function samplePieces(count: number, copies: number, size: Size): readonl
 }
 
 /** Letters half as wide as they are high, in a line a third higher than the em, as an ordinary face has them. */
-export const sampleLettering: Lettering = ({ text, sizeMm }): Art => ({
-  widthMm: text.length * sizeMm * 0.5,
-  heightMm: sizeMm * 1.3,
-  shapes: [],
-  text: [{ text, xMm: 0, baselineMm: sizeMm, widthMm: text.length * sizeMm * 0.5, sizeMm }],
-})
+export const sampleLettering: Lettering = Object.assign(
+  ({ text, sizeMm }: LineOfText): Art => ({
+    widthMm: text.length * sizeMm * 0.5,
+    heightMm: sizeMm * 1.3,
+    shapes: [],
+    text: [{ text, xMm: 0, baselineMm: sizeMm, widthMm: text.length * sizeMm * 0.5, sizeMm }],
+  }),
+  { widthMm: ({ text, sizeMm }: LineOfText) => text.length * sizeMm * 0.5 },
+)
 
 const paper = fc.constantFrom(...papers)
 const orientation = fc.constantFrom('portrait' as const, 'landscape' as const, undefined)

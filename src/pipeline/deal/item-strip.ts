@@ -1,10 +1,10 @@
 import type { LayoutRequest } from '../../../layouts/layout.js'
-import { drawTextLine } from '../../pieces/text/text-line.js'
 import { wordRules } from '../../pieces/text/type-scale.js'
 import type { Block } from '../../sheets/furniture/column.js'
 import { keyStrip } from '../../sheets/furniture/key-strip.js'
 import { DEFAULT_MARGIN_MM } from '../../sheets/margins.js'
 import { itemKey } from './item-key.js'
+import { letteringIn } from './lettering-in.js'
 
 /** Between the pieces and the strip under them. */
 export const STRIP_CLEAR_MM = 2
@@ -25,7 +25,7 @@ export function stripFor(request: LayoutRequest, widthMm: number): Block {
   return keyStrip({
     entries: item.key === 'strip' ? itemKey(request) : [],
     typeface,
-    lettering: line => drawTextLine({ typeface, ...line }).art,
+    lettering: letteringIn(typeface),
     widthMm,
     large,
     leastTextMm: Math.min(leastTextMm, widthMm * TEXT_SHARE),

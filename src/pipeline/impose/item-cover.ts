@@ -1,5 +1,4 @@
 import { saySize } from '../../geometry.js'
-import { drawTextLine } from '../../pieces/text/text-line.js'
 import { itemTitle } from '../../plan/items/item-title.js'
 import type { CardSet } from '../../sets/card-set.js'
 import { contentsOf } from '../../sets/set-contents.js'
@@ -12,11 +11,12 @@ import type { Lettering } from '../../sheets/furniture/lettering.js'
 import { pageRoom } from '../../sheets/grid.js'
 import type { Sheet } from '../../sheets/sheet.js'
 import { itemKey } from '../deal/item-key.js'
+import { letteringIn } from '../deal/lettering-in.js'
 import type { PreparedItem } from '../deal/prepare-item.js'
 
 /** How furniture gets its words drawn: in the item's own typeface. */
 export function letteringFor({ request }: PreparedItem): Lettering {
-  return line => drawTextLine({ typeface: request.typeface, ...line }).art
+  return letteringIn(request.typeface)
 }
 
 /** The page that goes with a set: what is in it, its key, how to cut it, a ruler, the cautions. */

@@ -86,9 +86,9 @@ function unbreakableRuns(blocks: readonly Block[]): readonly (readonly [number, 
 /** A line may end at a space, but not between a number and its unit. */
 const BREAKS = / (?!(?:mm|cm|%|×)(?![a-z]))/
 
-/** Words are measured one by one, and each line drawn once at the end: drawing is what takes time. */
+/** Words are measured one by one. */
 function breakLines(request: TextBlockRequest, roomMm: number): readonly string[] {
-  const width = (text: string) => request.lettering(lineOf(request, text)).widthMm
+  const width = (text: string) => request.lettering.widthMm(lineOf(request, text))
   if (width(request.text) <= roomMm) return [request.text]
   const spaceMm = width('n n') - width('nn')
   const lines: { text: string; widthMm: number }[] = []

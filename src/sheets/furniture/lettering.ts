@@ -10,5 +10,9 @@ export interface LineOfText {
   readonly weight?: 'regular' | 'bold'
 }
 
-/** Draws one line of text; equal lines may share their art. */
-export type Lettering = (line: LineOfText) => Art
+export interface Lettering {
+  /** Draws one line of text; equal lines may share their art. */
+  (line: LineOfText): Art
+  /** How wide it would be: much sooner told than drawn. */
+  readonly widthMm: (line: LineOfText) => number
+}
