@@ -4,6 +4,7 @@ import type { PrintedItem } from '../files/printed-plan.js'
 import type { FittedFaces } from '../pieces/faces/fit-faces.js'
 import { faceLayouter } from '../pieces/faces/lay-out-face.js'
 import type { ImageShape } from '../pieces/piece.js'
+import { wordMeasurer } from '../pieces/word/word-measurer.js'
 import type { CardSet } from '../sets/card-set.js'
 import { openLexicon } from '../words/lexicon/lexicon.js'
 import type { Word } from '../words/word.js'
@@ -59,6 +60,7 @@ export function keepWork(): KeptWork {
   return {
     lexicon: openLexicon(),
     layOut: layouter.layOut,
+    measureWord: wordMeasurer(),
     knownPictures: new Map(),
     words,
     sets,

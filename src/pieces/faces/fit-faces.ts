@@ -7,6 +7,7 @@ import { type TypeScale, wordRules } from '../text/type-scale.js'
 import type { Typeface } from '../typeface/typeface.js'
 import { type CornerTagRequest, cornerRoom } from '../word/corner-tags.js'
 import { type Fit, fitWords, type NoFit, type WordInRoom } from '../word/fit-words.js'
+import { type WordMeasurer, wordMeasurer } from '../word/word-measurer.js'
 import type { Face, LaidOutFace, WordSlot } from './face.js'
 import { textDrawer, textOffFace } from './face-texts.js'
 import { type FaceLayOut, faceLayouter } from './lay-out-face.js'
@@ -16,6 +17,8 @@ import { type SlotWord, slotWordFinder } from './slot-words.js'
 export interface FaceFitting {
   /** Keeps what it laid out; a new one where left out. */
   readonly layOut?: FaceLayOut
+  /** Remembers what it measured; a new one where left out. */
+  readonly measureWord?: WordMeasurer
   readonly typeface: Typeface
   readonly marks: readonly StyledMark[]
   readonly type: TypeScale
@@ -98,7 +101,7 @@ export function slotBox(slots: ReadonlyMap<string, Box>, name: string): Box {
 function fitGroups(
   found: readonly FoundWord[],
   show: (slot: WordSlot) => SlotWord,
-  { typeface, type, place }: FaceFitting,
+  { typeface, type, place, measureWord = wordMeasurer() }: FaceFitting,
 ): Outcome<ReadonlyMap<string, GroupFit>> {
   const fits = new Map<string, GroupFit>()
   const problems: Problem[] = []
@@ -116,6 +119,7 @@ function fitGroups(
       words.set(key, { ...shown, room, ...(corner === undefined ? {} : { corner }) })
     }
     const fit = fitWords({
+      measure: measureWord,
       typeface,
       words: [...words.values()],
       minimumMm,

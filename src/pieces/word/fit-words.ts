@@ -3,6 +3,7 @@ import type { MarkSpan } from '../marks/styled-mark.js'
 import type { Typeface } from '../typeface/typeface.js'
 import type { CornerRoom } from './corner-tags.js'
 import { measureWord, type WordMeasure } from './word-art.js'
+import type { WordMeasurer } from './word-measurer.js'
 
 /** A word that has to fit its room. */
 export interface WordInRoom {
@@ -15,6 +16,8 @@ export interface WordInRoom {
 }
 
 export interface FitRequest {
+  /** Remembers what it measured; measured anew each time where left out. */
+  readonly measure?: WordMeasurer
   readonly typeface: Typeface
   readonly words: readonly WordInRoom[]
   readonly large: boolean
@@ -127,11 +130,15 @@ function measureInRoom(
   { room, corner, ...word }: WordInRoom,
   sizeMm: number,
 ): WordMeasure {
-  const measure = measureWord({ ...request, ...word, sizeMm })
+  const measure = measuring(request)({ ...request, ...word, sizeMm })
   if (corner === undefined) return measure
   if (corner.besides) return { ...measure, widthMm: measure.widthMm + corner.widthMm }
   if (measure.widthMm + 2 * corner.widthMm <= room.widthMm) return measure
   return { ...measure, aboveMm: measure.aboveMm + corner.heightMm }
+}
+
+function measuring({ measure = measureWord }: FitRequest): WordMeasurer {
+  return measure
 }
 
 /** Space above and below the shared baseline. */
@@ -148,7 +155,7 @@ function furthest(reaches: readonly { readonly aboveMm: number; readonly belowMm
 }
 
 function widest(request: FitRequest, sizeMm: number): WordInRoom | undefined {
-  const widthOf = (word: WordInRoom) => measureWord({ ...request, ...word, sizeMm }).widthMm
+  const widthOf = (word: WordInRoom) => measuring(request)({ ...request, ...word, sizeMm }).widthMm
   return request.words.reduce<WordInRoom | undefined>(
     (most, word) => (most === undefined || widthOf(word) > widthOf(most) ? word : most),
     undefined,

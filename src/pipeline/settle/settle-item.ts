@@ -3,6 +3,7 @@ import { failWith, succeed } from '../../outcomes.js'
 import type { CardFace } from '../../pieces/faces/face.js'
 import { type FittedFaces, fitAgain, fitFaces, nothingFitted } from '../../pieces/faces/fit-faces.js'
 import type { FaceLayOut } from '../../pieces/faces/lay-out-face.js'
+import type { WordMeasurer } from '../../pieces/word/word-measurer.js'
 import type { PrintItem } from '../../plan/plan.js'
 import type { Outcome, Problem, Success } from '../../problems.js'
 import type { Card, CardSet } from '../../sets/card-set.js'
@@ -28,6 +29,7 @@ export interface FittedPieces {
 
 export interface PieceFitting {
   readonly layOut: FaceLayOut
+  readonly measureWord: WordMeasurer
   /** For boards that are dealt again with fewer cells. */
   readonly sets: KeptStore<Outcome<CardSet>>
 }
@@ -173,7 +175,7 @@ function withLongestWords(set: CardSet, { measure }: LayoutRequest): CardSet {
 async function fitPieces(
   prepared: PreparedItem,
   set: CardSet,
-  { layOut }: PieceFitting,
+  { layOut, measureWord }: PieceFitting,
 ): Promise<Outcome<FittedPieces>> {
   const { layout, grid, job } = prepared
   if (layout.kind !== 'pieces') throw new Error(`${layout.name} has no pieces to fit`)
@@ -181,7 +183,7 @@ async function fitPieces(
   const faces = layout.faces(request, set, grid.pieceSize)
   if (!faces.ok) return faces
   const place = job.item.place
-  const fronts = await fitFaces(faces.value, { ...request, place, layOut })
+  const fronts = await fitFaces(faces.value, { ...request, place, layOut, measureWord })
   const problems = [...faces.problems, ...fronts.problems]
   if (!fronts.ok) return failWith(problems)
   const back = backFaces(prepared, set)
@@ -189,7 +191,7 @@ async function fitPieces(
   const backs =
     back.value.length === 0
       ? succeed(nothingFitted)
-      : await fitFaces(back.value, { ...request, place, layOut })
+      : await fitFaces(back.value, { ...request, place, layOut, measureWord })
   if (!backs.ok) return failWith([...problems, ...backs.problems])
   const fitted = { changes: {}, set, fronts: fronts.value, backs: backs.value, notes: [] }
   return succeed(fitted, [...problems, ...back.problems])

@@ -2,6 +2,7 @@ import type { PageFace } from '../../../layouts/layout.js'
 import { failWith, succeed, type WithProblems, withProblems } from '../../outcomes.js'
 import { type FittedFaces, fitFaces, nothingFitted } from '../../pieces/faces/fit-faces.js'
 import type { FaceLayOut } from '../../pieces/faces/lay-out-face.js'
+import type { WordMeasurer } from '../../pieces/word/word-measurer.js'
 import type { Outcome, Problem } from '../../problems.js'
 import type { CardSet } from '../../sets/card-set.js'
 import { pageRoom } from '../../sheets/grid.js'
@@ -35,6 +36,7 @@ export interface SettledPlan {
 
 export interface Settling {
   readonly layOut: FaceLayOut
+  readonly measureWord: WordMeasurer
   readonly sets: KeptStore<Outcome<CardSet>>
   readonly pieces: KeptStore<Outcome<FittedPieces>>
   readonly pages: KeptStore<Outcome<FittedFaces<PageFace>>>
@@ -126,12 +128,12 @@ async function settleItem(dealt: DealtItem, settling: Settling): Promise<Outcome
 
 async function fittedPieces(
   { prepared, set }: DealtItem,
-  { layOut, sets, pieces }: Settling,
+  { layOut, measureWord, sets, pieces }: Settling,
 ): Promise<Outcome<FittedPieces>> {
   if (prepared.layout.kind !== 'pieces')
     return succeed({ changes: {}, set, fronts: nothingFitted, backs: nothingFitted, notes: [] })
   const from = { parts: [byIdentity(set), ...piecesMadeFrom(prepared)], places: placesOf(prepared) }
-  return pieces.onceAsync(from, () => settlePieces(prepared, set, { layOut, sets }))
+  return pieces.onceAsync(from, () => settlePieces(prepared, set, { layOut, measureWord, sets }))
 }
 
 function withChanges(prepared: PreparedItem, changes: FittedPieces['changes']): Outcome<PreparedItem> {
@@ -146,7 +148,7 @@ function withChanges(prepared: PreparedItem, changes: FittedPieces['changes']): 
 async function fittedPages(
   prepared: PreparedItem,
   set: CardSet,
-  { layOut, pages }: Settling,
+  { layOut, measureWord, pages }: Settling,
 ): Promise<Outcome<FittedFaces<PageFace>>> {
   const { layout, request, grid, job } = prepared
   if (layout.kind === 'sheets') return succeed(nothingFitted)
@@ -156,6 +158,6 @@ async function fittedPages(
     const faces = layout.kind === 'pages' ? layout.pages(request, room) : layout.pages(request, set, room)
     return faces.length === 0
       ? succeed(nothingFitted)
-      : fitFaces(faces, { ...request, place: job.item.place, layOut })
+      : fitFaces(faces, { ...request, place: job.item.place, layOut, measureWord })
   })
 }

@@ -1,0 +1,30 @@
+import type { MarkSpan } from '../marks/styled-mark.js'
+import type { Typeface } from '../typeface/typeface.js'
+import { measureWord, type WordMeasure, type WordRequest } from './word-art.js'
+
+/** Measures words and remembers them: the sizes of a set are sought again for every division of the paper. */
+export type WordMeasurer = (request: WordRequest) => WordMeasure
+
+/** Some ten megabytes; a week's plan takes a tenth of it. */
+const MANY = 50_000
+
+export function wordMeasurer(): WordMeasurer {
+  const known = new Map<string, WordMeasure>()
+  const spanKeys = new WeakMap<readonly MarkSpan[], string>()
+  const typefaces = new Map<Typeface, number>()
+  const keyOf = (spans: readonly MarkSpan[]): string => {
+    const key = spanKeys.get(spans) ?? JSON.stringify(spans)
+    spanKeys.set(spans, key)
+    return key
+  }
+  return request => {
+    const { typeface, word, spans, sizeMm, large = false, leastTextMm, syllableBreaks = [] } = request
+    const face = typefaces.get(typeface) ?? typefaces.size
+    typefaces.set(typeface, face)
+    const key = `${face} ${word} ${sizeMm} ${large} ${leastTextMm} ${syllableBreaks.join()} ${keyOf(spans)}`
+    const found = known.get(key) ?? measureWord(request)
+    if (known.size >= MANY) known.clear()
+    known.set(key, found)
+    return found
+  }
+}
