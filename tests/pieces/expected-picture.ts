@@ -38,10 +38,11 @@ function pathElement({ d, fill, stroke }: PathShape): string {
 }
 
 /** Hundredths of a millimetre: what a change of look is told from. */
-function short(length: number): string {
+export function short(length: number): string {
   return String(Math.round(length * 100) / 100)
 }
 
-function rounded(d: string): string {
+/** The path with every number in hundredths. */
+export function rounded(d: string): string {
   return d.replaceAll(/-?\d+(?:\.\d+)?/g, number => short(Number(number)))
 }
