@@ -1,5 +1,5 @@
-import { mkdir, writeFile } from 'node:fs/promises'
 import { join } from 'node:path'
+import type { FileSystem } from './folder/file-system.js'
 import { runInTurn } from './folder/in-turn.js'
 import { type Format, itemPdfPath, planPdfPath, printRunPath, sheetPath } from './folder/item-paths.js'
 import { sheetToSvg } from './page/svg.js'
@@ -15,6 +15,7 @@ export interface ItemWriting {
   readonly dpi: number
   /** How many files may be under way at once. */
   readonly jobs: number
+  readonly files: FileSystem
 }
 
 /** A file still to be made; its path is from the plan's folder. */
@@ -25,13 +26,13 @@ interface FileToMake {
 
 /** Writes every item's sheets in the formats asked for. The code of PNG and PDF is loaded only for them. */
 export async function writeItems(writing: ItemWriting): Promise<void> {
-  const { printed, folder, formats, jobs } = writing
-  for (const item of printed.items) await mkdir(join(folder, item.name))
+  const { printed, folder, formats, jobs, files: disk } = writing
+  for (const item of printed.items) await disk.makeFolder(join(folder, item.name))
   const files: FileToMake[] = []
   if (formats.includes('svg')) files.push(...svgFiles(writing))
   if (formats.includes('png')) files.push(...(await pngFiles(writing)))
   if (formats.includes('pdf')) files.push(...(await pdfFiles(writing)))
-  const tasks = files.map(file => async () => writeFile(join(folder, file.path), await file.make()))
+  const tasks = files.map(file => async () => disk.write(join(folder, file.path), await file.make()))
   await runInTurn(tasks, jobs)
 }
 

@@ -1,13 +1,17 @@
-import { writeFile } from 'node:fs/promises'
 import { join } from 'node:path'
 import { fail, failWith, succeed } from '../outcomes.js'
 import { hasErrors, type Outcome, type Problem, warningAt } from '../problems.js'
+import { anotherPlanWarning } from './folder/another-plan.js'
 import { carryOver } from './folder/carry-over.js'
-import { fileProblem } from './folder/file-problem.js'
+import { AnotherRunIsWriting, fileProblem } from './folder/file-problem.js'
+import { type FileSystem, machineFiles, systemCode } from './folder/file-system.js'
+import { type LockTimes, usualTimes } from './folder/folder-lock.js'
 import { itemNameProblems } from './folder/item-names.js'
 import { type Format, planPdfPath } from './folder/item-paths.js'
 import { mergedItemNames } from './folder/merge-items.js'
+import { patientFiles } from './folder/patient-files.js'
 import { readPreviousSet } from './folder/previous-set.js'
+import { type Host, thisHost } from './folder/running-process.js'
 import { swapIn } from './folder/swap-in.js'
 import { openWorkFolder, type WorkFolder } from './folder/work-folder.js'
 import { type Manifest, manifestItem, manifestPrint, manifestText } from './manifest.js'
@@ -33,6 +37,10 @@ export interface WriteRequest {
   readonly warnings?: readonly string[]
   /** For the proof page: the typeface of its own text; the browser's where left out. */
   readonly pageFonts?: PageFonts
+  /** The machine's own where left out. */
+  readonly files?: FileSystem
+  readonly host?: Host
+  readonly lockTimes?: LockTimes
 }
 
 export interface WrittenPlan {
@@ -47,16 +55,28 @@ export interface WrittenPlan {
  */
 export async function writePlan(request: WriteRequest): Promise<Outcome<WrittenPlan>> {
   const folder = join(request.outFolder, request.printed.stem)
-  const problems = itemNameProblems(request.printed, folder)
+  const { outFolder, files = machineFiles, host = thisHost, lockTimes = usualTimes } = request
+  const { stem } = request.printed
+  const problems = itemNameProblems(request.printed, folder, files.kind)
   if (hasErrors(problems)) return failWith(problems)
+  const patient = patientFiles(files)
   let work: WorkFolder | undefined
   try {
-    work = await openWorkFolder(request.outFolder, request.printed.stem)
-    return await writeAndSwap(request, folder, work)
+    work = await openWorkFolder({ outFolder, stem, host, files, patient, lockTimes })
+    return await writeAndSwap(request, folder, work, patient)
   } catch (error) {
-    return fail(fileProblem(error, folder))
+    return fail(fileProblem(error, folder, files.kind))
   } finally {
+    await removeQuietly(work)
+  }
+}
+
+/** What cannot be removed now is removed by the next run; it takes nothing from how this one ended. */
+async function removeQuietly(work: WorkFolder | undefined): Promise<void> {
+  try {
     await work?.remove()
+  } catch (error) {
+    if (systemCode(error) === undefined) throw error
   }
 }
 
@@ -64,19 +84,29 @@ async function writeAndSwap(
   request: WriteRequest,
   folder: string,
   work: WorkFolder,
+  files: FileSystem,
 ): Promise<Outcome<WrittenPlan>> {
   const printed = itemsToMake(request)
   // A folder that is not ours is refused before any work is done.
-  const first = await work.alone(() => readPreviousSet(folder))
+  const first = await work.alone(() => readPreviousSet(folder, files))
   if (!first.ok) return first
-  await writeItems({ ...request, printed, whole: request.only === undefined, folder: work.building })
-  return work.alone(async () => {
-    const previous = await readPreviousSet(folder)
+  const whole = request.only === undefined
+  await writeItems({ ...request, printed, whole, folder: work.building, files })
+  return work.alone(async held => {
+    const previous = await readPreviousSet(folder, files)
     if (!previous.ok) return previous
-    const completed = await completeSet(request, printed, request.only ? previous.value : null, folder, work)
+    const kept = whole ? null : previous.value
+    const completed = await completeSet({ ...request, files }, printed, kept, folder, work)
     if (!completed.ok) return completed
-    await swapIn(work, folder)
-    const warnings = await discardReplaced(work)
+    // A run that was stopped for so long that it was taken for dead no longer has the lock.
+    if (!(await held.isOurs())) throw new AnotherRunIsWriting(folder)
+    await swapIn(work, folder, files)
+    const warnings = [
+      ...(previous.value === null
+        ? []
+        : anotherPlanWarning(previous.value, request.printed, { folder, whole })),
+      ...(await discardReplaced(work, files)),
+    ]
     const value = { folder, indexFile: join(folder, 'index.html'), manifest: completed.value }
     return succeed(value, warnings)
   })
@@ -84,18 +114,19 @@ async function writeAndSwap(
 
 /** Adds to the new items what is kept of the last set, the proof page and the manifest. */
 async function completeSet(
-  request: WriteRequest,
+  request: WriteRequest & { readonly files: FileSystem },
   printed: PrintedPlan,
   previous: Manifest | null,
   folder: string,
   work: WorkFolder,
 ): Promise<Outcome<Manifest>> {
+  const { files } = request
   const made = printed.items.map(item => item.name)
   const kept = (previous?.items ?? []).filter(item => !made.includes(item.name))
   const problems: Problem[] = []
   const planPdf = planPdfPath(printed.stem)
   const hasPlanPdf = request.formats.includes('pdf') && request.only === undefined
-  for (const item of kept) problems.push(...(await carryOver(item, folder, work.building)))
+  for (const item of kept) problems.push(...(await carryOver(item, folder, work.building, files)))
   if (hasErrors(problems)) return failWith(problems)
   const entries = new Map([
     ...kept.map(item => [item.name, item] as const),
@@ -118,9 +149,9 @@ async function completeSet(
     items: names.map(name => entries.get(name)!),
   }
   const { warnings = [], pageFonts } = request
-  const parts = joinedParts(await keptParts(kept, folder), proofParts(printed.items))
-  await writeFile(join(work.building, 'index.html'), proofPage({ manifest, parts, warnings, pageFonts }))
-  await writeFile(join(work.building, 'manifest.json'), manifestText(manifest))
+  const parts = joinedParts(await keptParts(kept, folder, files), proofParts(printed.items))
+  await files.write(join(work.building, 'index.html'), proofPage({ manifest, parts, warnings, pageFonts }))
+  await files.write(join(work.building, 'manifest.json'), manifestText(manifest))
   return succeed(manifest, problems)
 }
 
@@ -130,11 +161,11 @@ function itemsToMake({ printed, only }: WriteRequest): PrintedPlan {
 }
 
 /** The new set is in place by now: an old one that cannot be removed is no failure, and the next run clears it up. */
-async function discardReplaced(work: WorkFolder): Promise<readonly Problem[]> {
+async function discardReplaced(work: WorkFolder, files: FileSystem): Promise<readonly Problem[]> {
   try {
     return (await work.discardReplaced()).map(otherFileWarning)
   } catch (error) {
-    const { message } = fileProblem(error, work.replaced)
+    const { message } = fileProblem(error, work.replaced, files.kind)
     return [
       warningAt(
         { file: work.replaced },

@@ -1,11 +1,27 @@
-import { chmod, mkdir, mkdtemp, readdir, readFile, rm, stat, writeFile } from 'node:fs/promises'
+import { execFileSync } from 'node:child_process'
+import { existsSync } from 'node:fs'
+import {
+  chmod,
+  mkdir,
+  mkdtemp,
+  readdir,
+  readFile,
+  rename,
+  rm,
+  stat,
+  symlink,
+  writeFile,
+} from 'node:fs/promises'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterEach, beforeEach, describe, expect, it } from 'vitest'
+import { runFile } from '../../src/files/folder/run-files.js'
+import { thisHost } from '../../src/files/folder/running-process.js'
 import type { Manifest } from '../../src/files/manifest.js'
+import type { PrintedPlan } from '../../src/files/printed-plan.js'
 import { type WriteRequest, writePlan } from '../../src/files/write-plan.js'
 import { hasErrors } from '../../src/problems.js'
-import { item, plan, sheet } from './marsh-sheets.js'
+import { card, item, marsh, plan, sheet } from './marsh-sheets.js'
 
 let out: string
 beforeEach(async () => {
@@ -182,14 +198,13 @@ describe('a run that cannot be finished', () => {
   })
 
   it('clears up after a run that was killed, and puts back a set caught between two renames', async () => {
-    const { hostname } = await import('node:os')
     await writePlan(request())
     const before = await contentsOf(join(out, 'marsh'))
-    const dead = `.oaktag.marsh.${hostname().replace(/[^A-Za-z0-9-]/g, '_')}.${await deadProcess()}.1`
-    await mkdir(join(out, `${dead}.new`))
-    await writeFile(join(out, `${dead}.new/half.svg`), '')
-    const { rename } = await import('node:fs/promises')
-    await rename(join(out, 'marsh'), join(out, `${dead}.old`))
+    const left = (role: 'new' | 'old') =>
+      runFile(out, 'marsh', `${thisHost.machine}-99999999-abcdefghij`, role)
+    await mkdir(left('new'))
+    await writeFile(join(left('new'), 'half.svg'), '')
+    await rename(join(out, 'marsh'), left('old'))
     await writePlan(request({ only: ['bingo'] }))
     expect(await readdir(out)).toEqual(['marsh'])
     expect(await contentsOf(join(out, 'marsh'))).toEqual(before)
@@ -236,7 +251,98 @@ describe('what is not ours', () => {
   })
 })
 
+describe('a manifest that is not as we write it', () => {
+  const whole = () => JSON.parse(JSON.stringify(lastManifest)) as Record<string, unknown>
+  let lastManifest: Manifest
+  beforeEach(async () => {
+    await writePlan(request())
+    lastManifest = await manifest()
+  })
+
+  it.each<[string, (path: string) => Promise<unknown>]>([
+    ['is empty', path => writeFile(path, '')],
+    ['breaks off', path => writeFile(path, JSON.stringify(whole()).slice(0, 400))],
+    ['is a list nested without end', path => writeFile(path, '['.repeat(200_000))],
+    ['has no items', path => writeFile(path, '{"oaktag":"0.1.0","title":"x","items":{}}')],
+    ['has an item without pages', path => writeFile(path, changed({ items: [{ name: 'bingo' }] }))],
+    [
+      'has a page that is nothing',
+      path => writeFile(path, changed({ items: [{ name: 'a', layout: 'a', pages: [null] }] })),
+    ],
+    ['has prints that are a number', path => writeFile(path, changed({ prints: 3 }))],
+    ['leads out of its folder', path => writeFile(path, changed({ pdf: '../../secret.pdf' }))],
+    ['is a folder', path => mkdir(path)],
+    ['is a link', path => symlink('/dev/zero', path)],
+    ['is a pipe', async path => execFileSync('mkfifo', [path])],
+  ])('%s: the folder is refused and left as it is', async (_, make) => {
+    const path = join(out, 'marsh/manifest.json')
+    await rm(path)
+    await make(path)
+    for (const only of [undefined, ['bingo']]) {
+      const written = await writePlan(request(only === undefined ? {} : { only }))
+      expect(written.problems.map(problem => problem.message)).toEqual([
+        'the manifest.json in this folder is not one of oaktag’s',
+      ])
+    }
+    expect(await readdir(out)).toEqual(['marsh'])
+  })
+
+  const changed = (change: object) => JSON.stringify({ ...whole(), ...change })
+
+  it('does without a proof page that is a pipe', async () => {
+    await rm(join(out, 'marsh/index.html'))
+    execFileSync('mkfifo', [join(out, 'marsh/index.html')])
+    expect((await writePlan(request({ only: ['bingo'] }))).ok).toBe(true)
+  })
+})
+
+describe('a set that was made from another plan of the same name', () => {
+  const told = async (printed: PrintedPlan, only?: readonly string[]) =>
+    (await writePlan(request({ printed, ...(only && { only }) }))).problems.map(problem => problem.message)
+  const other = (change: Partial<PrintedPlan>) => plan({ items: twoItems, ...change })
+
+  it('is not replaced in silence', async () => {
+    await writePlan(request())
+    expect(await told(other({ title: 'Down the lane' }))).toEqual([
+      'the set “Along the marsh” that stood here was replaced',
+    ])
+    expect(await told(other({ title: 'Down the lane' }))).toEqual([])
+    expect(await told(other({ title: 'Down the lane', className: 'Room 8' }))).toHaveLength(1)
+  })
+
+  it('is not mixed with it in silence', async () => {
+    await writePlan(request())
+    expect(await told(other({ title: 'Down the lane' }), ['bingo'])).toEqual([
+      'what --only left as it was is of the set “Along the marsh” that stood here',
+    ])
+  })
+
+  it('is known by its words, where both have one title', async () => {
+    await writePlan(request())
+    const piece = { ...card(1, marsh), text: ['fog'] }
+    const items = [item({ sheets: [sheet({ pieces: [{ piece, xMm: 10, yMm: 10, turn: 0 }] })] })]
+    expect(await told(other({ items }))).toEqual([
+      'the set “Along the marsh”, with other words, that stood here was replaced',
+    ])
+  })
+})
+
 describe('an output folder that cannot be written', () => {
+  it('is a problem with advice when it is a link that leads nowhere', async () => {
+    await symlink(join(out, 'nowhere'), join(out, 'link'))
+    for (const outFolder of ['link', 'link/below']) {
+      const written = await writePlan(request({ outFolder: join(out, outFolder) }))
+      expect(written.problems.map(({ place, message }) => [place.file, message])).toEqual([
+        [join(out, 'link'), 'this is a link that leads nowhere, and a folder is needed'],
+      ])
+    }
+  })
+
+  it.runIf(existsSync('/dev/full'))('is a problem with advice when it is a device', async () => {
+    const written = await writePlan(request({ outFolder: '/dev/full' }))
+    expect(written.problems.map(({ message }) => message)).toEqual(['a file stands where a folder is needed'])
+  })
+
   it('is a problem with advice when it is a file', async () => {
     await writeFile(join(out, 'file'), '')
     for (const outFolder of [join(out, 'file'), join(out, 'file/below')]) {
@@ -279,6 +385,13 @@ describe('an output folder that cannot be written', () => {
 })
 
 describe('several runs of one plan at once', () => {
+  it('end with one whole set where machine and process number are the same, as in two containers', async () => {
+    const host = { ...thisHost, processId: 7 }
+    const runs = await Promise.all([1, 2, 3, 4].map(() => writePlan(request({ host }))))
+    expect(runs.flatMap(run => run.problems)).toEqual([])
+    expect(await readdir(out)).toEqual(['marsh'])
+  })
+
   it('end with one whole set', async () => {
     const runs = await Promise.all([1, 2, 3, 4].map(jobs => writePlan(request({ jobs }))))
     expect(runs.flatMap(run => run.problems)).toEqual([])
@@ -299,12 +412,6 @@ describe('several runs of one plan at once', () => {
     expect((await stat(join(out, 'marsh'))).isDirectory()).toBe(true)
   })
 })
-
-/** The number of a process that has just ended. */
-async function deadProcess(): Promise<number> {
-  const { spawnSync } = await import('node:child_process')
-  return spawnSync(process.execPath, ['-e', '']).pid
-}
 
 /** The superuser may write anywhere: a test run by one steps down to "nobody" (65534) for the while. */
 async function asOrdinaryUser<T>(run: () => Promise<T>): Promise<T> {

@@ -1,36 +1,41 @@
-import { lstat, readdir, readFile } from 'node:fs/promises'
 import { join } from 'node:path'
 import { fail, succeed } from '../../outcomes.js'
 import { errorAt, type Outcome } from '../../problems.js'
 import type { Manifest } from '../manifest.js'
-import { systemCode } from './file-problem.js'
+import type { FileSystem } from './file-system.js'
+import { parseManifest } from './read-manifest.js'
+
+/** Hundreds of times what the largest week takes. */
+const largestManifestBytes = 300_000_000
 
 /**
  * The manifest of the set that stands in the plan's folder, `null` where there is nothing yet. A folder with
  * files in it but no manifest of ours belongs to somebody else, and is refused.
  */
-export async function readPreviousSet(folder: string): Promise<Outcome<Manifest | null>> {
-  if (!(await exists(folder))) return succeed(null)
-  if (!(await lstat(folder)).isDirectory()) return refused(folder, 'a file stands where a folder is needed')
-  const names = (await readdir(folder)).filter(name => !isSystemLitter(name))
+export async function readPreviousSet(folder: string, files: FileSystem): Promise<Outcome<Manifest | null>> {
+  const found = await files.look(folder)
+  if (found === undefined) return succeed(null)
+  if (found.kind === 'other')
+    return refused(folder, 'a link or a device stands where the plan’s folder is needed')
+  if (found.kind === 'file') return refused(folder, 'a file stands where a folder is needed')
+  return manifestIn(folder, files)
+}
+
+/** The manifest in a folder that is there; `null` where the folder is empty. */
+export async function manifestIn(folder: string, files: FileSystem): Promise<Outcome<Manifest | null>> {
+  const names = (await files.list(folder)).filter(name => !isSystemLitter(name))
   if (names.length === 0) return succeed(null)
-  if (!names.includes('manifest.json'))
-    return refused(folder, 'this folder holds files that oaktag did not make')
-  const text = await readFile(join(folder, 'manifest.json'), 'utf8')
-  const manifest = parseManifest(text)
+  const path = join(folder, 'manifest.json')
+  const found = await files.look(path)
+  if (found === undefined) return refused(folder, 'this folder holds files that oaktag did not make')
+  // To read a pipe is to wait for its other end, perhaps for ever.
+  const manifest =
+    found.kind === 'file' && found.sizeBytes <= largestManifestBytes
+      ? parseManifest(await files.readText(path))
+      : undefined
   if (manifest === undefined)
     return refused(folder, 'the manifest.json in this folder is not one of oaktag’s')
   return succeed(manifest)
-}
-
-async function exists(path: string): Promise<boolean> {
-  try {
-    await lstat(path)
-    return true
-  } catch (error) {
-    if (systemCode(error) === 'ENOENT') return false
-    throw error
-  }
 }
 
 /** Files that desktop systems strew into folders by themselves. */
@@ -48,26 +53,6 @@ export function filesOfSet(manifest: Manifest): readonly string[] {
   return ['manifest.json', 'index.html', manifest.pdf, ...prints, ...listed].filter(
     path => path !== undefined,
   )
-}
-
-export function parseManifest(text: string): Manifest | undefined {
-  try {
-    const value: unknown = JSON.parse(text)
-    return isManifest(value) ? value : undefined
-  } catch {
-    return undefined
-  }
-}
-
-function isManifest(value: unknown): value is Manifest {
-  if (!isRecord(value) || typeof value.oaktag !== 'string' || !Array.isArray(value.items)) return false
-  return value.items.every(
-    item => isRecord(item) && typeof item.name === 'string' && Array.isArray(item.pages),
-  )
-}
-
-function isRecord(value: unknown): value is Record<string, unknown> {
-  return typeof value === 'object' && value !== null
 }
 
 function refused(folder: string, message: string): Outcome<never> {

@@ -1,45 +1,94 @@
-import { mkdir, readdir, rename, rm, rmdir } from 'node:fs/promises'
 import { dirname, join } from 'node:path'
+import { clearAfterEndedRuns } from './clear-after-ended-runs.js'
 import { discardSet } from './discard-set.js'
-import { systemCode } from './file-problem.js'
-import { withLock } from './folder-lock.js'
+import { type FileSystem, systemCode } from './file-system.js'
+import { type HeldLock, type LockTimes, withLock } from './folder-lock.js'
 import { makeFolders } from './make-folders.js'
-import { beginRun, endRun, isRunning, machine } from './running-process.js'
+import { lockOf, runFile } from './run-files.js'
+import { beginRun, type Host } from './running-process.js'
 
 /** Hidden folders that one run uses beside the plan's folder: one to build in, one for the set it replaces. */
 export interface WorkFolder {
   readonly building: string
   readonly replaced: string
   /** Runs the task while no other run of the plan reads or replaces its set. */
-  alone<T>(task: () => Promise<T>): Promise<T>
+  alone<T>(task: (held: HeldLock) => Promise<T>): Promise<T>
   /** Removes the set that was replaced; returns the new paths of files in it that were not ours. */
   discardReplaced(): Promise<readonly string[]>
   /** Removes whatever is left. */
   remove(): Promise<void>
 }
 
+export interface WorkRequest {
+  readonly outFolder: string
+  readonly stem: string
+  readonly host: Host
+  /** As the system answers at once. */
+  readonly files: FileSystem
+  /** The same, tried again where another program holds a file. */
+  readonly patient: FileSystem
+  readonly lockTimes: LockTimes
+}
+
+/** Another run may take back the out folder that it made, just when this one has found it there. */
+const mostTries = 5
+
 /** Makes the folder to build in, after clearing up what a killed run of the same plan may have left. */
-export async function openWorkFolder(outFolder: string, stem: string): Promise<WorkFolder> {
-  const createdFolder = await makeFolders(outFolder)
-  const run = beginRun()
-  const prefix = join(outFolder, `.oaktag.${stem}`)
-  const building = `${prefix}.${machine}.${run}.new`
-  const replaced = `${prefix}.${machine}.${run}.old`
+export async function openWorkFolder(request: WorkRequest): Promise<WorkFolder> {
+  for (let tries = 1; ; tries++) {
+    try {
+      return await openOnce(request)
+    } catch (error) {
+      if (tries === mostTries || systemCode(error) !== 'ENOENT') throw error
+    }
+  }
+}
+
+async function openOnce({
+  outFolder,
+  stem,
+  host,
+  files,
+  patient,
+  lockTimes,
+}: WorkRequest): Promise<WorkFolder> {
+  const createdFolder = await makeFolders(outFolder, files)
+  const run = beginRun(host)
+  const place = (role: 'new' | 'old' | 'gone' | 'lock') => runFile(outFolder, stem, run.name, role)
+  const lock = {
+    lock: lockOf(outFolder, stem),
+    aside: place('lock'),
+    run: run.name,
+    host,
+    files,
+    times: lockTimes,
+  }
+  const building = place('new')
+  let made = false
   const work: WorkFolder = {
     building,
-    replaced,
-    alone: task => withLock(`${prefix}.lock`, run, task),
-    discardReplaced: () => discardSet(replaced, otherFilesFolder(outFolder, stem)),
+    replaced: place('old'),
+    alone: task => withLock(lock, task),
+    discardReplaced: () =>
+      discardSet(
+        { folder: place('old'), gone: place('gone'), keepIn: otherFilesFolder(outFolder, stem) },
+        patient,
+      ),
     async remove() {
-      await rm(building, { recursive: true, force: true })
-      endRun(run)
-      if (createdFolder !== undefined) await removeEmptyFolders(outFolder, createdFolder)
+      try {
+        if (made) await patient.removeFolder(building)
+      } finally {
+        run.end()
+        if (createdFolder !== undefined) await removeEmptyFolders(outFolder, createdFolder, files)
+      }
     },
   }
   try {
     await work.alone(async () => {
-      await clearAfterKilledRuns(outFolder, stem)
-      await mkdir(building)
+      const keepIn = otherFilesFolder(outFolder, stem)
+      await clearAfterEndedRuns({ outFolder, stem, keepIn, host, files: patient })
+      await files.makeFolder(building)
+      made = true
     })
     return work
   } catch (error) {
@@ -52,41 +101,13 @@ function otherFilesFolder(outFolder: string, stem: string): string {
   return join(outFolder, `${stem}-other-files`)
 }
 
-/**
- * A run killed while it was writing leaves its building folder; one killed in the instant between the two
- * renames of the swap leaves the last good set beside its place, where it is put back. The folders of another
- * machine, on a shared disk, are let be.
- */
-async function clearAfterKilledRuns(outFolder: string, stem: string): Promise<void> {
-  const prefix = `.oaktag.${stem}.${machine}.`
-  for (const name of (await readdir(outFolder)).sort()) {
-    const rest = name.startsWith(prefix) ? name.slice(prefix.length) : ''
-    const [, run, role] = /^(\d+\.\d+)\.(new|old)$/.exec(rest) ?? []
-    if (run === undefined || isRunning(run)) continue
-    const path = join(outFolder, name)
-    if (role === 'old') {
-      await putBack(path, join(outFolder, stem))
-      await discardSet(path, otherFilesFolder(outFolder, stem))
-    } else await rm(path, { recursive: true, force: true })
-  }
-}
-
-async function putBack(replaced: string, folder: string): Promise<void> {
-  try {
-    await rename(replaced, folder)
-  } catch (error) {
-    // The plan's folder is there and holds a set: the one put aside is not missed.
-    if (!['ENOTEMPTY', 'EEXIST', 'EPERM'].includes(systemCode(error) ?? '')) throw error
-  }
-}
-
 /** Takes back the folders made for `--out`, from the inside outwards, as far as they are empty. */
-async function removeEmptyFolders(folder: string, outermost: string): Promise<void> {
+async function removeEmptyFolders(folder: string, outermost: string, files: FileSystem): Promise<void> {
   try {
-    await rmdir(folder)
+    await files.removeEmptyFolder(folder)
   } catch {
     return
   }
   if (folder !== outermost && folder.startsWith(outermost))
-    await removeEmptyFolders(dirname(folder), outermost)
+    await removeEmptyFolders(dirname(folder), outermost, files)
 }

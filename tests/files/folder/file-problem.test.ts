@@ -16,12 +16,12 @@ describe('what the system says about a file, in plain words', () => {
     ['EMFILE', 'too many files are open at once'],
     ['EIO', 'the files could not be written (EIO)'],
   ])('%s: %s', (code, message) => {
-    const problem = fileProblem(systemError(code), 'out/marsh')
+    const problem = fileProblem(systemError(code), 'out/marsh', 'posix')
     expect(problem).toMatchObject({ severity: 'error', place: { file: 'out/marsh' }, message })
     expect(problem.advice).toMatch(/\.$/)
   })
 
   it('never hides a fault of our own', () => {
-    expect(() => fileProblem(new TypeError('x is undefined'), 'out')).toThrow(TypeError)
+    expect(() => fileProblem(new TypeError('x is undefined'), 'out', 'posix')).toThrow(TypeError)
   })
 })

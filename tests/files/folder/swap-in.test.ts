@@ -1,18 +1,12 @@
 import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { describe, expect, it } from 'vitest'
+import { machineFiles } from '../../../src/files/folder/file-system.js'
 import { swapIn } from '../../../src/files/folder/swap-in.js'
-import type { WorkFolder } from '../../../src/files/folder/work-folder.js'
 import { folderWith } from '../../pipeline/plan-folder.js'
 
-function workIn(out: string): WorkFolder {
-  return {
-    building: join(out, '.new'),
-    replaced: join(out, '.old'),
-    alone: task => task(),
-    discardReplaced: async () => [],
-    remove: async () => undefined,
-  }
+function workIn(out: string) {
+  return { building: join(out, '.new'), replaced: join(out, '.old') }
 }
 
 function setIn(folder: string, text: string): void {
@@ -28,7 +22,7 @@ describe('a new set', () => {
     const work = workIn(out)
     setIn(join(out, 'week'), 'old')
     setIn(work.building, 'new')
-    await swapIn(work, join(out, 'week'))
+    await swapIn(work, join(out, 'week'), machineFiles)
     expect([heldBy(join(out, 'week')), heldBy(work.replaced)]).toEqual(['new', 'old'])
   })
 
@@ -36,7 +30,7 @@ describe('a new set', () => {
     const out = folderWith({})
     const work = workIn(out)
     setIn(work.building, 'new')
-    await swapIn(work, join(out, 'week'))
+    await swapIn(work, join(out, 'week'), machineFiles)
     expect([heldBy(join(out, 'week')), existsSync(work.replaced)]).toEqual(['new', false])
   })
 
@@ -45,7 +39,7 @@ describe('a new set', () => {
     const work = workIn(out)
     setIn(join(out, 'week'), 'old')
     // Nothing was built: the second of the two renames fails after the first has put the old set aside.
-    await expect(swapIn(work, join(out, 'week'))).rejects.toThrow(/ENOENT/)
+    await expect(swapIn(work, join(out, 'week'), machineFiles)).rejects.toThrow(/ENOENT/)
     expect([heldBy(join(out, 'week')), existsSync(work.replaced)]).toEqual(['old', false])
   })
 })

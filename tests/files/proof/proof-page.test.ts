@@ -4,6 +4,7 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import sharp from 'sharp'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { machineFiles } from '../../../src/files/folder/file-system.js'
 import { type Manifest, manifestItem } from '../../../src/files/manifest.js'
 import { sheetToSvg } from '../../../src/files/page/svg.js'
 import type { PrintedItem } from '../../../src/files/printed-plan.js'
@@ -139,14 +140,14 @@ describe('the proof page', () => {
     const items = [lettered, boards]
     const folder = await mkdtemp(join(tmpdir(), 'oaktag-proof-'))
     await writeFile(join(folder, 'index.html'), page(items))
-    const parts = await keptParts(manifest(items).items, folder)
+    const parts = await keptParts(manifest(items).items, folder, machineFiles)
     await rm(folder, { recursive: true })
     expect(parts.definitions.size).toBeGreaterThan(10)
     expect(proofPage({ manifest: manifest(items), parts, warnings: [] })).toBe(page(items))
   })
 
   it('links to an item’s files where the last run’s page is gone', async () => {
-    const { sections } = await keptParts(manifest([cards]).items, join(tmpdir(), 'nowhere'))
+    const { sections } = await keptParts(manifest([cards]).items, join(tmpdir(), 'nowhere'), machineFiles)
     expect(sections.get('word-cards')).toContain('<a href="word-cards/word-cards-01.svg">')
   })
 })

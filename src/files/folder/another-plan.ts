@@ -1,0 +1,39 @@
+import { type Problem, warningAt } from '../../problems.js'
+import type { Manifest } from '../manifest.js'
+import type { PrintedPlan } from '../printed-plan.js'
+
+/**
+ * A plan's folder is named after its file alone, so a plan of the same name from elsewhere fills the same one. Where a
+ * plan lies is written nowhere: the same plan gives the same bytes wherever it stands. What the last set says of itself
+ * tells the two apart: another title or class, or not one word in common.
+ */
+export function anotherPlanWarning(
+  last: Manifest,
+  printed: PrintedPlan,
+  { folder, whole }: { readonly folder: string; readonly whole: boolean },
+): readonly Problem[] {
+  const isOther =
+    last.title !== printed.title || last.class !== printed.className || sharesNoWord(last, printed)
+  if (!isOther) return []
+  const name = `“${last.title}”${last.title === printed.title ? ', with other words,' : ''}`
+  return [
+    warningAt(
+      { file: folder },
+      whole
+        ? `the set ${name} that stood here was replaced`
+        : `what --only left as it was is of the set ${name} that stood here`,
+      `If that was another plan, give one of the two plan files another name, or choose another folder with --out; then make ${whole ? 'that plan' : 'both'} again.`,
+    ),
+  ]
+}
+
+function sharesNoWord(last: Manifest, printed: PrintedPlan): boolean {
+  const before = last.items.flatMap(item =>
+    item.pages.flatMap(page => page.pieces.flatMap(piece => piece.text)),
+  )
+  const now = printed.items.flatMap(item =>
+    item.sheets.flatMap(sheet => sheet.pieces.flatMap(({ piece }) => piece.text)),
+  )
+  const known = new Set(before)
+  return before.length > 0 && now.length > 0 && !now.some(word => known.has(word))
+}

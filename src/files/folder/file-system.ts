@@ -1,0 +1,79 @@
+import {
+  copyFile,
+  link,
+  lstat,
+  mkdir,
+  readdir,
+  readFile,
+  rename,
+  rm,
+  rmdir,
+  stat,
+  unlink,
+  utimes,
+  writeFile,
+} from 'node:fs/promises'
+
+/** What writing a set asks of a disk: passed in, so that full disks, Windows and kills can be tried anywhere. */
+export interface FileSystem {
+  /** Windows holds on to files that a program has open, and keeps some names for itself. */
+  readonly kind: 'windows' | 'posix'
+  /** What stands at the path; a link is `other`, whatever it leads to. */
+  readonly look: (path: string) => Promise<Standing | undefined>
+  /** The same of what a link leads to. */
+  readonly lookThrough: (path: string) => Promise<Standing | undefined>
+  readonly makeFolder: (path: string) => Promise<void>
+  /** Names in a folder. */
+  readonly list: (folder: string) => Promise<readonly string[]>
+  readonly readText: (path: string) => Promise<string>
+  readonly write: (path: string, contents: string | Uint8Array) => Promise<void>
+  readonly copy: (from: string, to: string) => Promise<void>
+  readonly link: (from: string, to: string) => Promise<void>
+  readonly rename: (from: string, to: string) => Promise<void>
+  /** Says of a file that it was changed now. */
+  readonly touch: (path: string) => Promise<void>
+  readonly removeFile: (path: string) => Promise<void>
+  readonly removeEmptyFolder: (path: string) => Promise<void>
+  /** A folder with all that is in it; nothing where it is not there. */
+  readonly removeFolder: (path: string) => Promise<void>
+}
+
+export interface Standing {
+  readonly kind: 'file' | 'folder' | 'other'
+  readonly sizeBytes: number
+  readonly changedMs: number
+}
+
+/** The machine's own files. */
+export const machineFiles: FileSystem = {
+  kind: process.platform === 'win32' ? 'windows' : 'posix',
+  look: path => standing(lstat(path)),
+  lookThrough: path => standing(stat(path)),
+  makeFolder: path => mkdir(path),
+  list: folder => readdir(folder),
+  readText: path => readFile(path, 'utf8'),
+  write: (path, contents) => writeFile(path, contents),
+  copy: (from, to) => copyFile(from, to),
+  link: (from, to) => link(from, to),
+  rename: (from, to) => rename(from, to),
+  touch: path => utimes(path, new Date(), new Date()),
+  removeFile: path => unlink(path),
+  removeEmptyFolder: path => rmdir(path),
+  removeFolder: path => rm(path, { recursive: true, force: true }),
+}
+
+async function standing(looking: ReturnType<typeof stat>): Promise<Standing | undefined> {
+  try {
+    const found = await looking
+    const kind = found.isFile() ? 'file' : found.isDirectory() ? 'folder' : 'other'
+    return { kind, sizeBytes: Number(found.size), changedMs: Number(found.mtimeMs) }
+  } catch (error) {
+    if (['ENOENT', 'ENOTDIR'].includes(systemCode(error) ?? '')) return undefined
+    throw error
+  }
+}
+
+/** As the system names what went wrong, `ENOENT`; undefined for a fault that is none of the system's. */
+export function systemCode(error: unknown): string | undefined {
+  return error instanceof Error && 'syscall' in error && 'code' in error ? String(error.code) : undefined
+}
