@@ -90,7 +90,11 @@ function chooseSort({ words, item, options }: ClosedSortRequest): Outcome<Sort> 
     )
   const known = `The words support ${names.map(each => `"${each}"`).join(', ')}.`
   return fail(
-    errorAt(item.place, `the words support no sort named "${name}"`, nearestAdvice(name, names, known)),
+    errorAt(
+      item.place,
+      `the words support no sort named "${name}"`,
+      nearestAdvice({ name, known: names, where: known }),
+    ),
   )
 }
 

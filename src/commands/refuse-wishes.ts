@@ -1,4 +1,4 @@
-import { nearestAdvice, patternNames } from '../door/find.js'
+import { patternAdvice, patternNames } from '../door/find.js'
 import { type CommandResult, wrongUsage } from './command-result.js'
 import type { FindOptions } from './find-options.js'
 
@@ -14,11 +14,7 @@ export function refuseWishes(
       'For example: oaktag find --pattern digraph-blend --place beginning.',
     )
   const unknown = patterns.find(name => !patternNames.includes(name))
-  if (unknown !== undefined)
-    return wrongUsage(
-      `unknown pattern "${unknown}"`,
-      nearestAdvice(unknown, patternNames, 'oaktag list patterns shows all.'),
-    )
+  if (unknown !== undefined) return wrongUsage(`unknown pattern "${unknown}"`, patternAdvice(unknown))
   if (letters !== undefined && !isLetters(letters))
     return wrongUsage(`"${letters}" is not letters`, 'Write letters such as sh, or a_e for a split team.')
   if (place !== undefined && patterns.length === 0 && letters === undefined)

@@ -1,6 +1,7 @@
 import { fail, failWith, present, succeed } from '../outcomes.js'
 import { disk } from '../plan/disk/disk.js'
 import type { TaughtEntry } from '../plan/plan.js'
+import { nearestAdvice } from '../plan/values/nearest.js'
 import { typedWordList } from '../plan/words/typed-words.js'
 import { errorAt, type Outcome } from '../problems.js'
 import { type FindQuery, type FoundWord, findWords } from '../words/find/find-words.js'
@@ -15,6 +16,7 @@ import type { Lexicon } from '../words/lexicon/entry.js'
 import { installedLexicon } from '../words/lexicon/lexicon.js'
 import { patternNames } from '../words/patterns/index.js'
 import { type ClassWays, studyWord } from '../words/study.js'
+import { tradeWords } from '../words/trade-words/trade-words.js'
 import type { Word } from '../words/word.js'
 
 /** What the words are to be like; what is left out does not matter. */
@@ -177,6 +179,15 @@ async function readableBy(taught: readonly TaughtEntry[] | undefined, lexicon: L
   return (await import('../words/find/taught.js')).readableWords(taught, lexicon)
 }
 
-export { nearestAdvice } from '../plan/values/nearest.js'
 export { piecesInWords } from '../words/sounds-in-words.js'
 export { type Level, type PlaceWished, patternNames, type WayOut }
+
+/** What to write instead of a pattern that is not known. */
+export function patternAdvice(name: string): string {
+  return nearestAdvice({
+    name,
+    known: patternNames,
+    where: '"oaktag list patterns" shows all.',
+    others: () => tradeWords('pattern'),
+  })
+}

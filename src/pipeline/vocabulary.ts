@@ -7,6 +7,7 @@ import type { Vocabulary } from '../plan/vocabulary.js'
 import { papers } from '../sheets/papers.js'
 import { pluralRuleNames } from '../words/endings/plural-rule-names.js'
 import { patterns } from '../words/patterns/index.js'
+import { tradeWords } from '../words/trade-words/trade-words.js'
 
 /** Every name that a plan may use, gathered from the stages that know them. */
 export function planVocabulary(): Vocabulary {
@@ -19,5 +20,6 @@ export function planVocabulary(): Vocabulary {
     borders: borderNames,
     outlines: outlineStyles.map(style => style.name),
     plurals: pluralRuleNames,
+    tradeWords,
   }
 }

@@ -18,12 +18,14 @@ import { readPrinter } from './settings/printer.js'
 import { LARGEST_SEED, wholeNumberReader } from './values/numbers.js'
 import { paperReader } from './values/papers.js'
 import { textReader } from './values/texts.js'
+import { typeSizeReader } from './values/type-size.js'
 import type { Vocabulary } from './vocabulary.js'
 import { readWords, typedWords, type WordEntries } from './words/list-words.js'
 import type { WordContext } from './words/word-entry.js'
 import { wordEntries } from './words/word-list.js'
 import { type Entry, type MapEntry, misfit, type Reader } from './yaml/entry.js'
 import { readKeys, valueAt } from './yaml/keys.js'
+import { withSlipsMended } from './yaml/typing-slips.js'
 import { yamlEntries } from './yaml/yaml-entries.js'
 
 export interface PlanText {
@@ -39,8 +41,13 @@ const newAdvice = 'Run "oaktag new" for a plan to begin with.'
 
 /** Problems stand in the order of the text. Never throws, whatever the text. */
 export function readPlan(source: PlanText): Outcome<Plan> {
+  const plan = withSlipsMended(source.file, source.text, text => readMended({ ...source, text }))
+  return { ...plan, problems: inReadingOrder(plan.problems, source.file) }
+}
+
+function readMended(source: PlanText): Outcome<Plan> {
   const { file, text } = source
-  const plan = andThen(yamlEntries(file, text), (root): Outcome<Plan> => {
+  return andThen(yamlEntries(file, text), (root): Outcome<Plan> => {
     if (root === null) return fail(errorAt({ file, line: 1, column: 1 }, 'the plan is empty', newAdvice))
     if (root.kind === 'map') return planFrom(root, source)
     return misfit(
@@ -49,7 +56,6 @@ export function readPlan(source: PlanText): Outcome<Plan> {
       `Begin with a key and a colon, such as words:. ${newAdvice}`,
     )
   })
-  return { ...plan, problems: inReadingOrder(plan.problems, file) }
 }
 
 /** The plan that the keys and values of `root` make. */
@@ -77,7 +83,7 @@ export function itemContext(root: MapEntry, source: PlanText, entries: Outcome<W
   const [groups, paper] = ['groups', 'paper'].map(key => valueAt(root, key))
   const ofGroups = typedGroupWords(groups, wordContext(source))
   const words = entries.ok ? [...typedWords(entries.value), ...ofGroups] : undefined
-  const chosen = paper && paperReader(vocabulary.papers)(paper)
+  const chosen = paper && paperReader(vocabulary)(paper)
   return {
     vocabulary,
     font: planFont(source),
@@ -95,10 +101,10 @@ export function planReaders(source: PlanText, item: ItemContext) {
     class: textReader('the name of the class', 120),
     seed: wholeNumberReader('the seed', 0, LARGEST_SEED),
     font,
-    paper: paperReader(vocabulary.papers),
+    paper: paperReader(vocabulary),
     marks: (entry: Entry) => readMarks(entry, vocabulary),
     print: (entry: Entry) => readPrintList(entry, item),
-    groups: (entry: Entry) => readGroups(entry, { ...context, font }),
+    groups: (entry: Entry) => readGroups(entry, { ...context, font, size: typeSizeReader(vocabulary) }),
     accent: readAccent,
     'count sounds': readCountSounds,
     'class file': (entry: Entry) => readClassFile(entry, context),

@@ -1,6 +1,6 @@
 /** The names a plan may use. The pipeline fills it in from the later stages, so that the plan stage need not know them. */
+import type { Paper } from './plan.js'
 import type { OptionReaders } from './values/options.js'
-import type { NamedPaper } from './values/papers.js'
 
 export interface Vocabulary {
   readonly layouts: ReadonlyMap<string, LayoutVocabulary>
@@ -13,9 +13,16 @@ export interface Vocabulary {
   readonly outlines: readonly string[]
   /** Rules for plurals, as a mark names them. */
   readonly plurals: readonly string[]
+  /** What the trade calls what a plan names otherwise, folded, with what to write instead: by kind (`pattern`). */
+  readonly tradeWords: (kind: string) => ReadonlyMap<string, string>
 }
 
 export interface LayoutVocabulary {
   /** The layout's own keys, each spelled as the layout is given it. */
   readonly options: OptionReaders
+}
+
+/** A paper that a plan may name, and what else teachers call it: `3x5 card`, `US Letter`. */
+export interface NamedPaper extends Paper {
+  readonly aliases?: readonly string[]
 }

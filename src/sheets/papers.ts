@@ -3,7 +3,7 @@
  * sizes in inches for the others, at 25.4 mm to the inch exactly.
  */
 import { inchesToMm } from '../geometry.js'
-import type { NamedPaper } from '../plan/values/papers.js'
+import type { NamedPaper } from '../plan/vocabulary.js'
 
 export const papers: readonly NamedPaper[] = [
   iso('a3', 297, 420),

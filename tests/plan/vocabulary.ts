@@ -29,4 +29,5 @@ export const vocabulary: Vocabulary = {
   borders: ['single', 'double', 'dashed', 'dotted', 'wavy', 'thick', 'dashed-round'],
   outlines: ['box', 'rounded', 'oval', 'hexagon'],
   plurals: ['add s', 'add es', 'y to i', 'y to i, add es'],
+  tradeWords: kind => new Map(kind === 'pattern' ? [['digraph', 'Write consonant-digraph.']] : []),
 }

@@ -1,8 +1,8 @@
-import { closest } from 'fastest-levenshtein'
 import { layouts } from '../../../layouts/index.js'
 import { failWith, succeed } from '../../outcomes.js'
 import type { Plan, PlanGroup, PlanWord, PrintItem, TypeSize } from '../../plan/plan.js'
 import { fileSafeName } from '../../plan/values/names.js'
+import { nearestAdvice } from '../../plan/values/nearest.js'
 import { errorAt, type Outcome, type Problem, warningAt } from '../../problems.js'
 import { shortSetTitles } from './set-titles.js'
 
@@ -107,7 +107,7 @@ export function chooseJobs(plan: Plan, only?: readonly string[]): Outcome<Chosen
       errorAt(
         { file: plan.file },
         `the plan prints nothing named "${name}"`,
-        `Did you mean ${closest(name, names)}? It prints ${names.join(', ')}.`,
+        nearestAdvice({ name, known: names, where: `It prints ${names.join(', ')}.` }),
       ),
     )
     return failWith([...problems, ...errors])

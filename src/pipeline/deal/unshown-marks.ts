@@ -2,7 +2,7 @@
 import { keyEntries } from '../../pieces/marks/key-entries.js'
 import { markName } from '../../pieces/marks/mark-problems.js'
 import type { StyledMark } from '../../pieces/marks/styled-mark.js'
-import { inWords } from '../../plan/values/names.js'
+import { inWords } from '../../plan/values/in-words.js'
 import { type Problem, warningAt } from '../../problems.js'
 import type { ItemJob } from './item-jobs.js'
 import type { PreparedItem } from './prepare-item.js'

@@ -8,8 +8,9 @@ import { lengthReader, sizeReader } from '../values/lengths.js'
 import { choiceReader, fileNameReader, nameReader } from '../values/names.js'
 import { wholeNumberReader } from '../values/numbers.js'
 import { yesNo } from '../values/options.js'
+import { otherNames } from '../values/other-names.js'
 import { paperReader } from '../values/papers.js'
-import { readTypeSize } from '../values/type-size.js'
+import { typeSizeReader } from '../values/type-size.js'
 import type { Vocabulary } from '../vocabulary.js'
 import type { MapEntry, Reader } from '../yaml/entry.js'
 import { valueAt } from '../yaml/keys.js'
@@ -32,9 +33,10 @@ export function itemReaders({ vocabulary, font, words, groups }: ItemContext) {
       what: 'a layout',
       known: [...vocabulary.layouts.keys()],
       where: '`oaktag list layouts` shows all of them.',
+      others: otherNames('layout', vocabulary),
     }),
     name: fileNameReader("an item's name"),
-    paper: paperReader(vocabulary.papers),
+    paper: paperReader(vocabulary),
     orientation: choiceReader('an orientation', ['portrait', 'landscape']),
     margin: lengthReader('the margin', { minMm: 0, maxMm: 100 }),
     across: count,
@@ -42,7 +44,7 @@ export function itemReaders({ vocabulary, font, words, groups }: ItemContext) {
     card: sizeReader('the card', { minMm: 10, maxMm: 600 }),
     gap: lengthReader('the gap', { minMm: 0, maxMm: 50 }),
     copies: wholeNumberReader('a number', 1, 500),
-    size: readTypeSize,
+    size: typeSizeReader(vocabulary),
     font,
     marks: choiceReader('a value of "marks"', ['all', 'none']),
     words: subsetReader(words),
@@ -52,6 +54,7 @@ export function itemReaders({ vocabulary, font, words, groups }: ItemContext) {
       known: ['none', ...vocabulary.borders],
       where:
         'It can be none, or a line such as single, with the shape of its corners where they are not square: dashed round.',
+      others: otherNames('border', vocabulary),
     }),
     order: choiceReader('a value of "order"', ['rows', 'stack', 'child'], {
       collate: 'child',

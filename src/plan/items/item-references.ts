@@ -2,7 +2,8 @@
 
 import { fail, failWith, outcomeOf, succeed, together } from '../../outcomes.js'
 import { errorAt, type Outcome } from '../../problems.js'
-import { foldName, nameReader } from '../values/names.js'
+import { foldName } from '../values/fold-name.js'
+import { nameReader } from '../values/names.js'
 import { nearestAdvice } from '../values/nearest.js'
 import { repetitions } from '../values/repetitions.js'
 import { sameWord, wordText } from '../words/word-text.js'
@@ -18,7 +19,11 @@ export function subsetReader(words: readonly string[] | undefined): Reader<reado
     if (words === undefined) return wordText(entry.text, entry.place)
     const word = known.get(sameWord(entry.text))
     if (word !== undefined) return succeed(word)
-    const advice = nearestAdvice(sameWord(entry.text), [...known.keys()], 'An item prints words of the plan.')
+    const advice = nearestAdvice({
+      name: sameWord(entry.text),
+      known: [...known.keys()],
+      where: 'An item prints words of the plan.',
+    })
     return fail(errorAt(entry.place, `"${entry.text}" is not among the words of the plan`, advice))
   }
   return entry => listOfNames(entry, readOne, 'word')

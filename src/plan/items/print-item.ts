@@ -3,7 +3,7 @@
 import { andThen, present, record, succeed } from '../../outcomes.js'
 import type { Outcome, Place } from '../../problems.js'
 import type { PrintItem } from '../plan.js'
-import { foldName } from '../values/names.js'
+import { foldName } from '../values/fold-name.js'
 import type { OptionReader } from '../values/options.js'
 import type { LayoutVocabulary, Vocabulary } from '../vocabulary.js'
 import { type Entry, type MapEntry, misfit, type Reader } from '../yaml/entry.js'

@@ -1,17 +1,19 @@
 /** `print:`, the things to print, each with a name of its own. */
 
-import { failWith, outcomeOf, together } from '../../outcomes.js'
+import { fail, failWith, outcomeOf, together } from '../../outcomes.js'
 import { errorAt, type Outcome, type Problem } from '../../problems.js'
 import type { PrintItem } from '../plan.js'
-import { fileSafeName, foldName } from '../values/names.js'
+import { foldName } from '../values/fold-name.js'
+import { fileSafeName } from '../values/names.js'
 import { repetitions } from '../values/repetitions.js'
-import { type Entry, misfit } from '../yaml/entry.js'
+import { type Entry, misfit, type TextEntry } from '../yaml/entry.js'
 import type { ItemContext } from './item-keys.js'
 import { printItemReader, type UnnamedItem } from './print-item.js'
 
 const form = 'Write print: and under it a dash for each thing to print, such as - layout: word-cards.'
 
 export function readPrintList(entry: Entry, context: ItemContext): Outcome<readonly PrintItem[]> {
+  if (entry.kind === 'text' && /[,;]/.test(entry.text)) return fail(severalInOnePlace(entry))
   const items = entry.kind === 'list' ? entry.items : entry.kind === 'text' ? [entry] : []
   if (items.length === 0) return misfit(entry, 'a list of things to print', form)
   const outcomes = items.map(printItemReader(context))
@@ -19,6 +21,13 @@ export function readPrintList(entry: Entry, context: ItemContext): Outcome<reado
   const read = together(outcomes)
   const problems = [...read.problems, ...clashes(good, context.groups)]
   return read.ok ? outcomeOf(named(read.value, context.groups), problems) : failWith(problems)
+}
+
+/** `print: word-cards, key` */
+function severalInOnePlace({ text, place }: TextEntry): Problem {
+  const names = text.split(/\s*[,;]\s*/).filter(name => name !== '')
+  const advice = `Put brackets round them: print: [${names.join(', ')}]; or write a dash and a name on each line.`
+  return errorAt(place, `"${text}" is a list without its brackets`, advice)
 }
 
 /** The teacher's names stand; a layout printed twice without names becomes `word-cards` and `word-cards-2`. */

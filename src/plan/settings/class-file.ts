@@ -10,6 +10,7 @@ import { wordEntries } from '../words/word-list.js'
 import { sameWord } from '../words/word-text.js'
 import { type Entry, misfit, type Reader } from '../yaml/entry.js'
 import { readKeys } from '../yaml/keys.js'
+import { withSlipsMended } from '../yaml/typing-slips.js'
 import { yamlEntries } from '../yaml/yaml-entries.js'
 import { readAccent } from './accent.js'
 import { readCountSounds } from './count-sounds.js'
@@ -34,13 +35,13 @@ export function readClassFile(entry: Entry, context: WordContext): Outcome<Class
   if (entry.kind !== 'text') return misfit(entry, "a class file's path", 'Write the path of a .yaml file.')
   const path = isAbsolute(entry.text) ? entry.text : join(dirname(context.file), entry.text)
   const text = readTextFile({ path, what: 'the class file', place: entry.place }, context.files)
-  return andThen(text, content =>
-    andThen(yamlEntries(path, content), root => {
+  const read = (content: string) =>
+    andThen(yamlEntries(path, content), (root): Outcome<ClassFile> => {
       // A class file that holds nothing yet is the first week's.
       if (root === null) return succeed({ path, words: new Map() })
       return classFileFrom(root, { ...context, file: path })
-    }),
-  )
+    })
+  return andThen(text, content => withSlipsMended(path, content, read))
 }
 
 function classFileFrom(root: Entry, context: WordContext): Outcome<ClassFile> {

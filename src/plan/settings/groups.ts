@@ -2,10 +2,10 @@
 
 import { andThen, failWith, outcomeOf, present, succeed, together } from '../../outcomes.js'
 import { errorAt, type Outcome, type Problem } from '../../problems.js'
-import type { PlanGroup, PlanWord } from '../plan.js'
-import { fileNameReader, foldName } from '../values/names.js'
+import type { PlanGroup, PlanWord, TypeSize } from '../plan.js'
+import { foldName } from '../values/fold-name.js'
+import { fileNameReader } from '../values/names.js'
 import { repetitions } from '../values/repetitions.js'
-import { readTypeSize } from '../values/type-size.js'
 import { readWords, type TypedWord, typedWords } from '../words/list-words.js'
 import type { WordContext } from '../words/word-entry.js'
 import { wordEntries } from '../words/word-list.js'
@@ -17,6 +17,7 @@ const form = 'Begin each group with "- name:" and its name.'
 
 export interface GroupContext extends WordContext {
   readonly font: Reader<string>
+  readonly size: Reader<TypeSize>
 }
 
 export function readGroups(entry: Entry, context: GroupContext): Outcome<readonly PlanGroup[]> {
@@ -38,7 +39,7 @@ function readGroup(entry: Entry, context: GroupContext): Outcome<PlanGroup> {
     readers: {
       name: fileNameReader("a group's name"),
       words: readGroupWords,
-      size: readTypeSize,
+      size: context.size,
       font: context.font,
       contrast: readContrast,
     },

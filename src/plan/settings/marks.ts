@@ -4,8 +4,10 @@ import { andThen, fail, failWith, outcomeOf, present, succeed, together } from '
 import { errorAt, type Outcome, type Problem } from '../../problems.js'
 import type { MarkPlace, MarkTarget, PlanMark, WordFeature } from '../plan.js'
 import { readColor } from '../values/colors.js'
-import { choiceReader, foldName, nameReader } from '../values/names.js'
+import { foldName } from '../values/fold-name.js'
+import { choiceReader, nameReader } from '../values/names.js'
 import { yesNo } from '../values/options.js'
+import { otherNames } from '../values/other-names.js'
 import { repetitions } from '../values/repetitions.js'
 import { textReader } from '../values/texts.js'
 import type { Vocabulary } from '../vocabulary.js'
@@ -18,10 +20,8 @@ import { wordFeatureReaders, wordFeatures } from './word-target.js'
 const form =
   'Begin each mark with "- pattern:" and a name, with "- letters:" and the letters, or with "- part of speech:", "- plural:", "- sounds:" or "- syllables:" for whole words.'
 
-type MarkNames = Pick<Vocabulary, 'patterns' | 'lines' | 'outlines' | 'plurals'>
-
 /** The list may be empty, as when every mark is commented out. */
-export function readMarks(entry: Entry, names: MarkNames): Outcome<readonly PlanMark[]> {
+export function readMarks(entry: Entry, names: Vocabulary): Outcome<readonly PlanMark[]> {
   if (entry.kind === 'empty') return succeed([])
   if (entry.kind !== 'list') return misfit(entry, 'a list of marks', form)
   const outcomes = entry.items.map(item => readMark(item, names))
@@ -31,20 +31,27 @@ export function readMarks(entry: Entry, names: MarkNames): Outcome<readonly Plan
   return marks.ok ? outcomeOf(marks.value, problems) : failWith(problems)
 }
 
-function readMark(entry: Entry, { patterns, lines, outlines, plurals }: MarkNames): Outcome<PlanMark> {
+function readMark(entry: Entry, names: Vocabulary): Outcome<PlanMark> {
+  const { lines, outlines, plurals } = names
   if (entry.kind !== 'map') return misfit(entry, 'a mark', form)
   const keys = readKeys(entry, {
     what: 'a mark',
     readers: {
-      pattern: nameReader({ what: 'a pattern', known: patterns, where: whereArePatterns }),
+      pattern: patternReader(names),
       letters: readLetters,
       ...wordFeatureReaders(plurals),
-      place: choiceReader('a place', ['beginning', 'middle', 'end']),
-      line: nameReader({ what: 'a line', known: lines, where: '`oaktag list lines` shows all of them.' }),
+      place: choiceReader('a place', ['beginning', 'middle', 'end'], {}, otherNames('place', names)),
+      line: nameReader({
+        what: 'a line',
+        known: lines,
+        where: '`oaktag list lines` shows all of them.',
+        others: otherNames('line', names),
+      }),
       outline: nameReader({
         what: 'an outline',
         known: outlines,
         where: '`oaktag list outlines` shows all of them.',
+        others: otherNames('outline', names),
       }),
       color: readColor,
       label: textReader('a label', 60),
@@ -122,6 +129,25 @@ function nothingInside(map: MapEntry): readonly Problem[] {
   if (valueAt(map, 'letters') === undefined) return []
   const advice = 'Take the line out: letters are marked wherever they stand, inside a blend too.'
   return [errorAt(inside.keyPlace, '"inside blends" goes with a pattern, not with letters', advice)]
+}
+
+/** A name; for letters, which are no pattern by themselves, the key that takes them. */
+function patternReader(names: Vocabulary): Reader<string> {
+  const { patterns } = names
+  const read = nameReader({
+    what: 'a pattern',
+    known: patterns,
+    where: whereArePatterns,
+    others: otherNames('pattern', names),
+  })
+  return entry => {
+    const typed = entry.kind === 'text' ? sameWord(entry.text) : ''
+    const outcome = read(entry)
+    const isKnown = otherNames('pattern', names)().has(foldName(typed))
+    if (outcome.ok || isKnown || !/^[a-z]{1,4}$|^[a-z]_[a-z]$/.test(typed)) return outcome
+    const message = `"${typed}" is no pattern but letters`
+    return fail(errorAt(entry.place, message, `Write letters: ${typed} instead of pattern: ${typed}.`))
+  }
 }
 
 const readLetters: Reader<string> = entry => {

@@ -1,8 +1,9 @@
 import { andThen, fail, present, succeed } from '../../outcomes.js'
 import { errorAt, type Outcome, type Problem } from '../../problems.js'
 import type { PrinterSetting } from '../plan.js'
+import { foldName } from '../values/fold-name.js'
 import { parseLength } from '../values/lengths.js'
-import { choiceReader, foldName } from '../values/names.js'
+import { choiceReader } from '../values/names.js'
 import { type MapEntry, misfit, type Reader } from '../yaml/entry.js'
 import { readKeys, valueAt } from '../yaml/keys.js'
 

@@ -4,7 +4,7 @@ import { errorAt, type Outcome, type Place } from '../../problems.js'
 import type { FileAccess } from '../disk/file-access.js'
 import { readTextFile } from '../disk/text-file.js'
 import type { TaughtEntry } from '../plan.js'
-import { foldName } from '../values/names.js'
+import { foldName } from '../values/fold-name.js'
 import { nearestAdvice } from '../values/nearest.js'
 import { whereArePatterns } from '../words/pattern-override.js'
 import { plainListEntries } from '../words/plain-list.js'
@@ -57,6 +57,8 @@ function readOne(text: string, place: Place, patterns: readonly string[]): Outco
       place,
       ...(asIn === undefined ? {} : { asIn: sameWord(asIn) }),
     })
-  const advice = /[\s-]/.test(text) ? nearestAdvice(folded, patterns, whereArePatterns) : form
+  const advice = /[\s-]/.test(text)
+    ? nearestAdvice({ name: folded, known: patterns, where: whereArePatterns })
+    : form
   return failWith([errorAt(place, `"${text}" is no pattern, no letters and no word`, advice)])
 }

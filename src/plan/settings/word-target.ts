@@ -3,7 +3,7 @@ import { andThen, succeed } from '../../outcomes.js'
 import type { WordFeature } from '../plan.js'
 import { nameReader } from '../values/names.js'
 import { wholeNumberReader } from '../values/numbers.js'
-import { partOfSpeechNames } from '../words/word-entry.js'
+import { partsOfSpeech } from '../words/parts-of-speech.js'
 import { longestWord } from '../words/word-text.js'
 import type { Reader } from '../yaml/entry.js'
 
@@ -15,7 +15,7 @@ export function wordFeatureReaders(plurals: readonly string[]) {
   return {
     'part of speech': nameReader({
       what: 'a part of speech',
-      known: partOfSpeechNames,
+      known: partsOfSpeech,
       where: 'It can be noun, verb, adjective, adverb or another of the ten.',
     }),
     plural: nameReader({

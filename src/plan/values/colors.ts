@@ -1,10 +1,13 @@
-import colorNames from 'color-name'
+import channelsByName from 'color-name'
 import { fail, succeed } from '../../outcomes.js'
 import { errorAt } from '../../problems.js'
 import { misfit, type Reader } from '../yaml/entry.js'
 import { nearestAdvice } from './nearest.js'
 
-const names = new Map(Object.entries(colorNames))
+const names = new Map(Object.entries(channelsByName))
+
+/** The names of CSS. */
+export const colorNames: readonly string[] = [...names.keys()]
 
 /**
  * `#rgb`, `#rrggbb` or a colour name of CSS Color Module Level 4, §6.1 → `#rrggbb` in lower case;
@@ -25,6 +28,8 @@ export const readColor: Reader<string> = entry => {
   if (entry.kind !== 'text') return misfit(entry, 'a colour', form)
   const color = parseColor(entry.text)
   if (color !== null) return succeed(color)
-  const advice = /^[a-z ]+$/i.test(entry.text) ? nearestAdvice(entry.text, [...names.keys()], form) : form
+  const advice = /^[a-z ]+$/i.test(entry.text)
+    ? nearestAdvice({ name: entry.text, known: colorNames, where: form })
+    : form
   return fail(errorAt(entry.place, `"${entry.text}" is no colour`, advice))
 }

@@ -1,21 +1,12 @@
 /** Names: of keys, of what the vocabulary holds, of files. Capitals never matter, and `_`, `-` and space are the same. */
 
-import { andThen, fail, succeed } from '../../outcomes.js'
+import { andThen, fail, present, succeed } from '../../outcomes.js'
 import { errorAt, type Place } from '../../problems.js'
 import type { Reader } from '../yaml/entry.js'
 import { misfit } from '../yaml/entry.js'
-import { nearestAdvice } from './nearest.js'
-
-/** The form in which two spellings of a name are the same: `Consonant_Digraph` → `consonant-digraph`. */
-export function foldName(name: string): string {
-  // Most names are plain already, and a long word list asks for tens of thousands of them.
-  if (/^[a-z]+$/.test(name)) return name
-  return name
-    .normalize('NFC')
-    .trim()
-    .toLowerCase()
-    .replaceAll(/[\s_-]+/g, '-')
-}
+import { foldName } from './fold-name.js'
+import { inWords } from './in-words.js'
+import { nearestAdvice, type OtherNames } from './nearest.js'
 
 export interface NameKind {
   /** With its article: `a pattern`. */
@@ -23,18 +14,26 @@ export interface NameKind {
   readonly known: readonly string[]
   /** Where all of them can be seen, a sentence of its own. */
   readonly where: string
+  /** What it may have been taken for. */
+  readonly others?: () => OtherNames
 }
 
+/** As word processors set them. */
+const curlyQuotes = /^[\u2018-\u201F\u00AB]\s*(.*?)\s*[\u2018-\u201F\u00BB]$/
+
 /** Reads one of the known names in any spelling, and gives it as the vocabulary spells it. */
-export function nameReader({ what, known, where }: NameKind): Reader<string> {
+export function nameReader({ what, known, where, others }: NameKind): Reader<string> {
   const byFolded = new Map(known.map(name => [foldName(name), name]))
   return entry => {
     if (entry.kind !== 'text') return misfit(entry, `the name of ${what}`, where)
     const name = byFolded.get(foldName(entry.text))
     if (name !== undefined) return succeed(name)
     const bare = what.replace(/^an? /, '')
-    const written = (folded: string) => byFolded.get(folded)!
-    const advice = nearestAdvice(foldName(entry.text), [...byFolded.keys()], where, written)
+    const unquoted = byFolded.get(foldName(entry.text.replace(curlyQuotes, '$1')))
+    const advice =
+      unquoted === undefined
+        ? nearestAdvice({ name: entry.text, known, where, others })
+        : `Take the curly quote marks away, or type straight ones: ${unquoted}.`
     return fail(errorAt(entry.place, `unknown ${bare} "${entry.text}"`, advice))
   }
 }
@@ -44,15 +43,12 @@ export function choiceReader<const C extends string>(
   what: string,
   choices: readonly C[],
   synonyms: Readonly<Record<string, C>> = {},
+  others?: () => OtherNames,
 ): Reader<C> {
   const known = [...choices, ...Object.keys(synonyms)]
-  const read = nameReader({ what, known, where: `It can be ${inWords(choices)}.` })
+  const where = `It can be ${inWords(choices)}.`
+  const read = nameReader({ what, known, where, ...present({ others }) })
   return entry => andThen(read(entry), name => succeed(synonyms[name] ?? (name as C)))
-}
-
-/** `a, b or c`. */
-export function inWords(names: readonly string[]): string {
-  return names.length < 2 ? names.join('') : `${names.slice(0, -1).join(', ')} or ${names.at(-1)}`
 }
 
 /** Windows keeps these names for devices, whatever follows them after a dot. */

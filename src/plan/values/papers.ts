@@ -1,26 +1,25 @@
 import type { Size } from '../../geometry.js'
 import { andThen, succeed } from '../../outcomes.js'
 import type { Paper } from '../plan.js'
+import type { Vocabulary } from '../vocabulary.js'
 import type { Reader } from '../yaml/entry.js'
 import { parseSize, sizeReader } from './lengths.js'
 import { nameReader } from './names.js'
+import { otherNames } from './other-names.js'
 
 /** From an index card to an A2 sheet. */
 const paperRange = { minMm: 50, maxMm: 600 }
 
-/** A paper that a plan may name, and what else teachers call it: `3x5 card`, `US Letter`. */
-export interface NamedPaper extends Paper {
-  readonly aliases?: readonly string[]
-}
-
 /** A paper's name in any of its spellings, or its size: `100 x 150 mm`. */
-export function paperReader(papers: readonly NamedPaper[]): Reader<Paper> {
+export function paperReader(vocabulary: Vocabulary): Reader<Paper> {
+  const { papers } = vocabulary
   const byAlias = new Map(
     papers.flatMap(paper => (paper.aliases ?? []).map(alias => [plainPaperName(alias), paper])),
   )
   const named = nameReader({
     what: 'a paper',
     known: papers.map(({ name }) => name),
+    others: otherNames('paper', vocabulary),
     where: 'Or give a size, such as 100 x 150 mm; `oaktag list papers` shows all papers.',
   })
   const sized = sizeReader('the paper', paperRange)

@@ -1,11 +1,13 @@
 import { andThen, fail, succeed } from '../../outcomes.js'
 import { errorAt, type Outcome } from '../../problems.js'
 import type { TypeSize } from '../plan.js'
+import type { Vocabulary } from '../vocabulary.js'
 import { type Entry, type MapEntry, misfit, type Reader, type TextEntry } from '../yaml/entry.js'
 import { readKeys } from '../yaml/keys.js'
-import { readAcuitySize } from './acuity.js'
+import { parseAcuity, readAcuitySize } from './acuity.js'
+import { foldName } from './fold-name.js'
 import { lengthReader, parseLength } from './lengths.js'
-import { foldName } from './names.js'
+import { otherNames } from './other-names.js'
 
 const form = 'Write normal, large, a type size such as 24 pt, or x-height 6 mm.'
 const exactForm =
@@ -19,11 +21,23 @@ type MeasuredSize = Extract<TypeSize, { readonly kind: 'points' | 'x-height' }>
 const readXHeight: Reader<MeasuredSize> = entry =>
   andThen(lengthReader('an x-height', xHeightRange)(entry), mm => succeed({ kind: 'x-height', mm }))
 
+/** Reads a size; where it is none, says so with what the trade's words for sizes are here. */
+export function typeSizeReader(vocabulary: Vocabulary): Reader<TypeSize> {
+  return entry => {
+    const outcome = readTypeSize(entry)
+    if (outcome.ok || entry.kind !== 'text') return outcome
+    const instead = otherNames('size', vocabulary)().get(foldName(entry.text))
+    return instead === undefined
+      ? outcome
+      : fail(errorAt(entry.place, `"${entry.text}" is no type size`, instead))
+  }
+}
+
 /**
  * `normal`, `large`, `24 pt`, `x-height 6 mm`, or a map with `for` or `x-height`; with `exactly` before a measure, for a
  * size that is no floor.
  */
-export const readTypeSize: Reader<TypeSize> = entry => {
+const readTypeSize: Reader<TypeSize> = entry => {
   if (entry.kind === 'map') return sizeFromMap(entry)
   if (entry.kind !== 'text') return misfit(entry, 'a type size', form)
   const exactly = /^exactly\b[\s_-]*(.*)$/i.exec(entry.text)
@@ -53,6 +67,10 @@ function pointSize(text: string, entry: Entry): Outcome<MeasuredSize> {
     if (value >= smallestPt && value <= largestPt) return succeed({ kind: 'points', points: value })
     const advice = `Give a size from ${smallestPt} pt to ${largestPt} pt.`
     return fail(errorAt(entry.place, `"${text}" is too ${value < smallestPt ? 'small' : 'large'}`, advice))
+  }
+  if (parseAcuity(text) !== null && /\//.test(text)) {
+    const advice = `An acuity needs the distance at which the child reads: size: {for: {acuity: ${text}, distance: 40 cm}}.`
+    return fail(errorAt(entry.place, `"${text}" is an acuity, and no type size by itself`, advice))
   }
   const bare = parseLength(text) === null ? null : text.replace(/[^\d.].*$/, '')
   const advice = bare

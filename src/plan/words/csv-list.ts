@@ -2,7 +2,7 @@
 import { CsvError, parse } from 'csv-parse/sync'
 import { fail, outcomeOf } from '../../outcomes.js'
 import { errorAt, type Outcome, type Place, type Problem } from '../../problems.js'
-import { foldName } from '../values/names.js'
+import { foldName } from '../values/fold-name.js'
 import type { Entry, Pair } from '../yaml/entry.js'
 
 interface Row {

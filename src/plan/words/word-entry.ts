@@ -4,11 +4,13 @@ import { andThen, fail, present, succeed, together } from '../../outcomes.js'
 import { errorAt, type Outcome, type Place, type Problem } from '../../problems.js'
 import type { FileAccess } from '../disk/file-access.js'
 import type { OverridePlaces, PlanWord, WordOverrides } from '../plan.js'
-import { choiceReader, foldName } from '../values/names.js'
+import { foldName } from '../values/fold-name.js'
+import { choiceReader } from '../values/names.js'
 import { textReader } from '../values/texts.js'
 import { type Entry, type MapEntry, misfit, oneOrMore, type Reader } from '../yaml/entry.js'
 import { readKeys, valueAt } from '../yaml/keys.js'
 import { readDivision } from './letter-division.js'
+import { partsOfSpeech } from './parts-of-speech.js'
 import { readAlsoPatterns, readNotPatterns } from './pattern-override.js'
 import { pictureReader } from './pictures.js'
 import { isWord, wordText } from './word-text.js'
@@ -19,19 +21,6 @@ export interface WordContext {
   /** The file that the word stands in: the paths of pictures are relative to it. */
   readonly file: string
 }
-
-export const partOfSpeechNames = [
-  'noun',
-  'verb',
-  'adjective',
-  'adverb',
-  'pronoun',
-  'preposition',
-  'conjunction',
-  'determiner',
-  'interjection',
-  'number',
-] as const
 
 const wordKeys = 'Write the word alone, or word: and its keys, such as clue: or sounds:.'
 
@@ -50,6 +39,8 @@ const readTypedWord: Reader<string> = entry =>
   entry.kind === 'text' ? wordText(entry.text, entry.place) : misfit(entry, 'a word', wordKeys)
 
 function wordFromKeys(map: MapEntry, context: WordContext): Outcome<PlanWord> {
+  const mistaken = clueAsKey(map)
+  if (mistaken !== undefined) return fail(mistaken)
   const typed = valueAt(map, 'word')
   const text = typed && readTypedWord(typed)
   /** What must fit the letters of the word is held against a good word only. */
@@ -103,19 +94,25 @@ function placesOf(places: ReadonlyMap<string, Place>): OverridePlaces {
   return present(Object.fromEntries(overrideKeys.map(key => [key, places.get(key)])))
 }
 
-/** A word and its clue written as key and value is the likeliest reason for a missing `word`. */
-function wordMissing(map: MapEntry): Problem {
+/** `- reed: a tall grass`. */
+function clueAsKey(map: MapEntry): Problem | undefined {
   const [pair, ...more] = map.pairs
-  const meant = pair && more.length === 0 && isWord(pair.key) && foldName(pair.key) !== 'clue'
-  const advice = meant
-    ? `For a word with a clue write word: ${pair.key} and, on the next line, clue:.`
-    : wordKeys
-  return errorAt(map.place, 'an entry of the word list has no "word"', advice)
+  if (pair === undefined || more.length > 0 || !isWord(pair.key) || wordKeyNames.has(foldName(pair.key)))
+    return undefined
+  const message = `"${pair.key}" is no key of a word`
+  const advice = `For a word with a clue write "- word: ${pair.key}" and, on the line below it, "clue:" and the clue.`
+  return errorAt(pair.keyPlace, message, advice)
+}
+
+const wordKeyNames = new Set(['word', 'clue', 'picture', 'sounds', 'syllables', 'plural', 'not', 'also'])
+
+function wordMissing(map: MapEntry): Problem {
+  return errorAt(map.place, 'an entry of the word list has no "word"', wordKeys)
 }
 
 /** One name or several, in a list or divided by commas. */
 const readPartsOfSpeech: Reader<readonly string[]> = entry => {
-  const read = choiceReader('a part of speech', partOfSpeechNames)
+  const read = choiceReader('a part of speech', partsOfSpeech)
   const items = oneOrMore(entry).flatMap((item): readonly Entry[] =>
     item.kind === 'text'
       ? item.text.split(/\s*(?:[,;/]|\band\b)\s*/).map(text => ({ ...item, text }))

@@ -10,6 +10,7 @@ import { csvEntries } from './csv-list.js'
 import { readWords, type WordEntries } from './list-words.js'
 import { plainListEntries } from './plain-list.js'
 import type { WordContext } from './word-entry.js'
+import { isWord } from './word-text.js'
 
 const form = 'Write a dash and a word on each line, or the path of a .txt or .csv file.'
 
@@ -17,6 +18,12 @@ const form = 'Write a dash and a word on each line, or the path of a .txt or .cs
 export function wordEntries(entry: Entry, context: WordContext): Outcome<WordEntries> {
   if (entry.kind === 'list') return succeed({ items: entry.items, file: context.file })
   if (entry.kind !== 'text') return misfit(entry, 'a list of words', form)
+  const several = entry.text.split(/[\s,;]+/).filter(word => word !== '')
+  if (several.length > 1 && several.every(isWord)) {
+    const shown = several.length > 6 ? `${several.slice(0, 6).join(', ')}, …` : several.join(', ')
+    const advice = `Put brackets round them: [${shown}]; or write a dash and a word on each line.`
+    return fail(errorAt(entry.place, 'these words are a list without its brackets', advice))
+  }
   if (!/\.(?:txt|csv)$/i.test(entry.text)) {
     return fail(
       errorAt(entry.place, `"${entry.text}" is neither a list of words nor a .txt or .csv file`, form),

@@ -55,7 +55,7 @@ function notAWord(text: string, place: Place): Problem {
   if (/\s-\s/.test(text)) {
     return say(
       `"${shown}" has a dash in it`,
-      'Begin the dash of each word in the same column as the one above.',
+      'Write the word alone, or "word:" with the word and, on the line below it, "clue:" with what it means.',
     )
   }
   if (/\s/.test(text)) {

@@ -2,7 +2,7 @@
 
 import { fail, failWith, outcomeOf, record, type ValueOf } from '../../outcomes.js'
 import { errorAt, type Outcome, type Place, type Problem } from '../../problems.js'
-import { foldName } from '../values/names.js'
+import { foldName } from '../values/fold-name.js'
 import { nearestAdvice } from '../values/nearest.js'
 import type { Entry, MapEntry, Pair, Reader } from './entry.js'
 
@@ -83,7 +83,9 @@ function unknownKey<R extends Readers>(pair: Pair, table: KeyTable<R>): Problem 
   if (elsewhere !== undefined) return say(`"${elsewhere}" is a key of ${belongsTo[elsewhere]}.`)
   const comma = pair.value.kind === 'empty' && pair.key.includes(' ')
   if (comma) return say('Between braces a comma ends a value; put a text that holds a comma in quotes.')
-  return say(nearestAdvice(foldName(pair.key), keys, `The keys of ${what} are ${keys.join(', ')}.`))
+  return say(
+    nearestAdvice({ name: pair.key, known: keys, where: `The keys of ${what} are ${keys.join(', ')}.` }),
+  )
 }
 
 function repeatedKey(pair: Pair, earlier: Pair): Problem {

@@ -10,6 +10,7 @@ import {
   LineCounter,
   type Node,
   parseDocument,
+  type Scalar,
 } from 'yaml'
 import { fail, outcomeOf } from '../../outcomes.js'
 import { errorAt, type Outcome, type Place, type Problem } from '../../problems.js'
@@ -76,7 +77,7 @@ class Walk {
     if (this.aliasDepth > 0) this.throughAliases += 1
     if (isAlias(node)) return this.followed(node, place, depth)
     if ('anchor' in node && node.anchor) this.anchors.set(node.anchor, node)
-    if (isScalar(node)) return textOrEmpty(node.value, place, node.comment)
+    if (isScalar(node)) return this.scalar(node, place)
     if (depth >= deepest && isCollection(node)) {
       this.problems.push(errorAt(place, 'too many levels inside one another', 'Take some of the levels out.'))
       return { kind: 'empty', place }
@@ -85,6 +86,15 @@ class Walk {
     const entry = this.collection(node, place, depth)
     this.open.delete(node)
     return entry
+  }
+
+  private scalar(node: Scalar, place: Place): Entry {
+    // `!` begins a tag, which is no part of the value: a word or a text would come out without it.
+    if (node.tag?.startsWith('!')) {
+      const advice = 'Take the sign out of a word, and put a text that begins with it in quotes.'
+      return this.refused(place, 'an exclamation mark cannot begin a word or a text', advice)
+    }
+    return textOrEmpty(node.value, place, node.comment)
   }
 
   private collection(node: Node, place: Place, depth: number): Entry {

@@ -13,6 +13,7 @@
  * the list; consonants at the beginning that are no blend (kremlin) never are. What is said of whole words (compound, homophone) and of kinds of syllables opens no letters. So a word that
  * passes holds nothing that the class has not met. Our own rule.
  */
+
 import { failWith, succeed } from '../../outcomes.js'
 import type { MarkTarget, TaughtEntry } from '../../plan/plan.js'
 import { nearestAdvice } from '../../plan/values/nearest.js'
@@ -24,6 +25,7 @@ import { blendOf, plainSounds } from '../patterns/blends.js'
 import { patternNames } from '../patterns/index.js'
 import { shortSounds } from '../patterns/vowels.js'
 import { studyWord } from '../study.js'
+import { tradeWords } from '../trade-words/trade-words.js'
 import type { Grapheme } from '../word.js'
 import { type OfferedFinding, type OfferedWord, offeredWord } from './offered-word.js'
 
@@ -158,7 +160,12 @@ function knownFrom(entry: TaughtEntry, lexicon: Lexicon): Outcome<Partial<Known>
     })
   const word = wordIn(lexicon, letters)
   if (word !== undefined) return succeed(shownBy(word, word.graphemes))
-  const advice = `${nearestAdvice(letters, patternNames, '"oaktag list patterns" shows the patterns.')}`
+  const advice = nearestAdvice({
+    name: letters,
+    known: patternNames,
+    where: '"oaktag list patterns" shows the patterns.',
+    others: () => tradeWords('pattern'),
+  })
   return failWith([
     errorAt(
       entry.place,

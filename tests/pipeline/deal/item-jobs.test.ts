@@ -68,6 +68,6 @@ describe('--only', () => {
   it('refuses a name that the plan does not print, and names the nearest', () => {
     const chosen = chooseJobs(plan(items), ['wordcard'])
     expect(chosen.ok).toBe(false)
-    expect(chosen.problems[0]!.advice).toContain('Did you mean word-cards?')
+    expect(chosen.problems[0]!.advice).toContain('Did you mean "word-cards"?')
   })
 })

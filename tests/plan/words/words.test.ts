@@ -58,10 +58,8 @@ describe('a word', () => {
     expect(adviceFor(weekOf(["herons'"]))).toEqual([
       'An apostrophe stands inside a word: write herons instead.',
     ])
-    expect(adviceFor('words:\n  - reed\n   - marsh\nprint: [key]')).toEqual([
-      'Begin the dash of each word in the same column as the one above.',
-    ])
-    expect(adviceFor(weekOf(['marsh: wet']))[0]).toContain('write word: marsh')
+    expect(adviceFor(weekOf(['marsh: wet']))[0]).toContain('write "- word: marsh"')
+    expect(adviceFor(weekOf(['marsh - wet land']))[0]).toContain('"clue:" with what it means')
   })
 
   it('stands once, whatever its capitals and apostrophes', () => {
