@@ -2,7 +2,7 @@ import { mmToPoints, type Size } from '../../geometry.js'
 import { fitFaces } from '../../pieces/faces/fit-faces.js'
 import type { AdviceRequest, WordsOn } from '../../sheets/advice.js'
 import type { ImposedItem } from '../impose/impose-plan.js'
-import { isRoomy } from '../settle/settle-item.js'
+import { isRoomy } from '../settle/try-ways.js'
 
 /**
  * How the item's words would come out on pieces of other sizes: the faces are laid out again on each, so that advice

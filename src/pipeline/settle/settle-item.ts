@@ -1,38 +1,19 @@
-import type { LayoutRequest } from '../../../layouts/layout.js'
-import { failWith, succeed } from '../../outcomes.js'
-import type { CardFace } from '../../pieces/faces/face.js'
-import { type FittedFaces, fitAgain, fitFaces, nothingFitted } from '../../pieces/faces/fit-faces.js'
-import type { FaceLayOut } from '../../pieces/faces/lay-out-face.js'
-import type { WordMeasurer } from '../../pieces/word/word-measurer.js'
-import type { PrintItem } from '../../plan/plan.js'
+import { failWith } from '../../outcomes.js'
 import type { Outcome, Problem, Success } from '../../problems.js'
-import type { Card, CardSet } from '../../sets/card-set.js'
-import { dealSet } from '../deal/deal-plan.js'
-import { withoutColours } from '../deal/made-from.js'
-import { type PreparedItem, prepareItem } from '../deal/prepare-item.js'
-import type { KeptStore } from '../kept-store.js'
-import { backFaces } from './back-faces.js'
+import type { CardSet } from '../../sets/card-set.js'
+import type { PreparedItem } from '../deal/prepare-item.js'
 import { sheetsFor } from './grids-to-try.js'
 import { type RoomierItem, roomierItems } from './roomier-items.js'
-
-/** The pieces of an item whose words are known to fit their places. */
-export interface FittedPieces {
-  /** What was changed of the item so that they do; nothing as a rule. */
-  readonly changes: Partial<PrintItem>
-  readonly set: CardSet
-  readonly fronts: FittedFaces<CardFace>
-  /** In the order of the fronts; none where the teacher asked for none. */
-  readonly backs: FittedFaces<CardFace>
-  /** What was chosen for the teacher, in a plain sentence. */
-  readonly notes: readonly string[]
-}
-
-export interface PieceFitting {
-  readonly layOut: FaceLayOut
-  readonly measureWord: WordMeasurer
-  /** For boards that are dealt again with fewer cells. */
-  readonly sets: KeptStore<Outcome<CardSet>>
-}
+import {
+  type FittedPieces,
+  firstThatFits,
+  fitPieces,
+  isPresent,
+  isRoomy,
+  type PieceFitting,
+  type Trial,
+  tryWay,
+} from './try-ways.js'
 
 /**
  * Finds the sizes of an item's words. Words of a size that the teacher named in large print stand on the fewest sheets
@@ -49,7 +30,8 @@ export async function settlePieces(
   const fewest = type.large && type.named
   const askedWell = asked.ok && isRoomy(prepared, asked.value.fronts)
   const trial = { prepared, set, fitting, fewest }
-  if (asked.ok && askedWell && !fewest) return (await withLongWordEased(trial, asked)) ?? asked
+  if (asked.ok && askedWell && !fewest)
+    return (await withLongWordEased(trial, asked)) ?? (await onFewerSheets(trial, asked)) ?? asked
   const { open, asking } = roomierItems(prepared, set)
   const sheets = sheetsFor(prepared, prepared.grid, set)
   const tried = await firstThatFits({
@@ -97,118 +79,26 @@ async function withLongWordEased(
   return best?.outcome
 }
 
-interface Trial {
-  readonly prepared: PreparedItem
-  readonly set: CardSet
-  readonly fitting: PieceFitting
-  /** Whether no way may take a sheet more than the first on which the words fit. */
-  readonly fewest: boolean
-  readonly ways: readonly RoomierItem[]
-}
-
-interface Tried {
-  readonly way: RoomierItem
-  readonly outcome: Success<FittedPieces>
-  readonly roomy: boolean
-}
-
-/** The first way that leaves room enough; where none does, the first in which the words fit at all. */
-async function firstThatFits({ ways, fewest, ...trial }: Trial): Promise<Tried | undefined> {
-  let first: Tried | undefined
-  const { large } = trial.prepared.request.type
-  const reason = large ? 'so that words in large print have room' : 'so that the words have room'
-  for (const way of ways) {
-    if (fewest && first !== undefined && way.sheets > first.way.sheets) return first
-    const tried = await tryWay(way, trial, reason, first !== undefined)
-    if (tried?.roomy) return tried
-    first ??= tried
-  }
-  return first
-}
-
-/** The item laid out this way, if its words fit then; with `onlyRoomy`, if they have room enough. */
-async function tryWay(
-  way: RoomierItem,
-  { prepared, set, fitting }: Omit<Trial, 'ways' | 'fewest'>,
-  reason: string,
-  onlyRoomy = false,
-): Promise<Tried | undefined> {
-  const { studied, job } = prepared
-  const roomier = prepareItem(studied, { ...job, item: { ...job.item, ...way.changes } })
-  if (!roomier.ok) return undefined
-  const dealt = way.dealsAnew ? dealSet(roomier.value, fitting.sets) : succeed(set)
-  if (!dealt.ok || cannotFit(roomier.value, dealt.value)) return undefined
-  const longest = await fitPieces(
-    roomier.value,
-    withLongestWords(dealt.value, roomier.value.request),
-    fitting,
-  )
-  if (!longest.ok || (onlyRoomy && !isRoomy(roomier.value, longest.value.fronts))) return undefined
-  const fit = await fitPieces(roomier.value, dealt.value, fitting)
-  if (!fit.ok) return undefined
-  const roomy = isRoomy(roomier.value, fit.value.fronts)
-  const notes = [`Laid out with ${way.says}, ${reason}.`]
-  const value = { ...fit.value, changes: way.changes, notes }
-  return { way, roomy, outcome: succeed(value, [...dealt.problems, ...fit.problems]) }
-}
-
-function isPresent({ grid }: PreparedItem, { changes }: RoomierItem): boolean {
-  const { division, orientation, options } = changes
-  if (options !== undefined || orientation !== grid.orientation || division?.kind !== 'count') return false
-  return division.across === grid.columns && division.down === grid.rows
-}
-
-/** Whether a piece is too narrow or too low for the letters of the longest word alone: soon known, and often. */
-function cannotFit({ request, grid }: PreparedItem, { cards }: CardSet): boolean {
-  const { measure, type } = request
-  const alone = new Set(cards.flatMap(({ words }) => (words.length === 1 ? words : [])))
-  return [...alone].some(word => measure(word.text, type.wordMinimumMm) > grid.pieceSize.widthMm)
-}
-
-/** A few pieces that are the first not to fit: whether they do is soon known. */
-function withLongestWords(set: CardSet, { measure }: LayoutRequest): CardSet {
-  const widest = ({ words }: Card) => Math.max(0, ...words.map(word => measure(word.text, 1)))
-  const cards = [...set.cards].sort((a, b) => widest(b) - widest(a)).slice(0, 3)
-  return { ...set, cards }
-}
-
-async function fitPieces(
-  prepared: PreparedItem,
-  set: CardSet,
-  { layOut, measureWord }: PieceFitting,
-): Promise<Outcome<FittedPieces>> {
-  const { layout, grid, job } = prepared
-  if (layout.kind !== 'pieces') throw new Error(`${layout.name} has no pieces to fit`)
-  const request = withoutColours(prepared.request)
-  const faces = layout.faces(request, set, grid.pieceSize)
-  if (!faces.ok) return faces
-  const place = job.item.place
-  const fronts = await fitFaces(faces.value, { ...request, place, layOut, measureWord })
-  const problems = [...faces.problems, ...fronts.problems]
-  if (!fronts.ok) return failWith(problems)
-  const back = backFaces(prepared, set)
-  if (!back.ok) return failWith([...problems, ...back.problems])
-  const backs =
-    back.value.length === 0
-      ? succeed(nothingFitted)
-      : await fitFaces(back.value, { ...request, place, layOut, measureWord })
-  if (!backs.ok) return failWith([...problems, ...backs.problems])
-  const fitted = { changes: {}, set, fronts: fronts.value, backs: backs.value, notes: [] }
-  return succeed(fitted, [...problems, ...back.problems])
-}
-
 /**
- * Whether the words have room enough: in ordinary print they are no smaller than is good for a child who learns to read,
- * in large print they could be larger still.
+ * Cards in large print that need not be as high or as wide as the layout has them for their words to be as large: the
+ * division of the sheet that takes the fewest sheets. Strips and boards keep theirs, because a child writes on them.
  */
-export function isRoomy({ request, job }: PreparedItem, fronts: FittedFaces<CardFace>): boolean {
-  const { type } = request
-  const { large, roomyMm } = type
-  if (!large) return (fronts.fits.get('main')?.sizeMm ?? roomyMm) >= roomyMm - 1e-6
-  const mainMinimumMm = Math.max(type.mainMinimumMm, roomyMm)
-  const wordMaximumMm = Math.max(mainMinimumMm, type.wordMaximumMm)
-  const larger = { ...type, wordMinimumMm: roomyMm, mainMinimumMm, wordMaximumMm }
-  return fitAgain(fronts.faces, { ...request, type: larger, place: job.item.place }).ok
+async function onFewerSheets(
+  { prepared, set, fitting }: Omit<Trial, 'ways' | 'fewest'>,
+  asked: Success<FittedPieces>,
+): Promise<Outcome<FittedPieces> | undefined> {
+  const { layout, request, grid } = prepared
+  const isCards = layout.kind === 'pieces' && layout.perSheet.columns > 1
+  if (!request.type.large || !isCards) return undefined
+  const sheets = sheetsFor(prepared, grid, set)
+  const ways = roomierItems(prepared, set).open.filter(way => way.sheets < sheets && !way.dealsAnew)
+  for (const way of ways) {
+    const wanted = { roomy: true, asLargeAs: asked.value }
+    const reason = 'because the words are as large on fewer sheets'
+    const tried = await tryWay(way, { prepared, set, fitting }, reason, wanted)
+    if (tried?.roomy) return tried.outcome
+  }
+  return undefined
 }
 
 /** The same problems, with the division that would do instead of a general word of advice. */

@@ -12,8 +12,9 @@ import { piecesMadeFrom, placesOf } from '../deal/made-from.js'
 import { type PreparedItem, prepareItem } from '../deal/prepare-item.js'
 import { byIdentity, type KeptStore } from '../kept-store.js'
 import type { StudiedPlan } from '../study/study-plan.js'
-import { type FittedPieces, settlePieces } from './settle-item.js'
+import { settlePieces } from './settle-item.js'
 import { isExact, mainXHeightMm, smallerThanAsked } from './smaller-than-asked.js'
+import type { FittedPieces } from './try-ways.js'
 
 /** An item of which everything is decided: its cards, its paper, the size of every word on fronts, backs and pages. */
 export interface SettledItem {

@@ -4,7 +4,7 @@ import type { TypeSize } from '../../plan/plan.js'
 import { type Problem, warningAt } from '../../problems.js'
 import { sizeAsked } from '../deal/item-jobs.js'
 import type { PreparedItem } from '../deal/prepare-item.js'
-import type { FittedPieces } from './settle-item.js'
+import type { FittedPieces } from './try-ways.js'
 
 /** An item whose words have their size. */
 export interface SizedItem {

@@ -1,68 +1,120 @@
 import { describe, expect, it } from 'vitest'
-import type { PrintedItem } from '../../../src/files/printed-plan.js'
 import { keepWork } from '../../../src/pipeline/kept-work.js'
-import { putPlanOnSheets } from '../../../src/pipeline.js'
+import { sheetsFor } from '../../../src/pipeline/settle/grids-to-try.js'
+import type { SettledItem } from '../../../src/pipeline/settle/settle-plan.js'
+import { planVocabulary } from '../../../src/pipeline/vocabulary.js'
+import { settlePlanInHand } from '../../../src/pipeline.js'
+import { loadPlan } from '../../../src/plan/load-plan.js'
 import { formatProblem } from '../../../src/problems.js'
 import { filesInMemory } from '../../plan/reading.js'
 
-const words = 'reed marsh thrush stream gnat wren leaf moth frog perch snake duck'
+const lists = {
+  short: 'mud pond frog wet reed mat sun pit hop den',
+  middling: 'reed marsh thrush stream gnat wren leaf moth frog perch snake duck',
+  long: 'grasshopper dragonfly woodpecker kingfisher watermelon butterfly caterpillar marshland',
+} as const
+type List = keyof typeof lists
+
 const kept = keepWork()
 
 /** Undefined where the item cannot be made as it is written. */
-async function made(
-  keys: string,
-): Promise<{ readonly item: PrintedItem; readonly advice: string } | undefined> {
-  const text = `words: [${words.replaceAll(' ', ', ')}]\nprint:\n  - {cover: no, ${keys}}\n`
-  const plan = await putPlanOnSheets({
-    planFile: 'week.yaml',
-    files: filesInMemory({ 'week.yaml': text }),
-    kept,
-  })
-  if (!plan.ok) return undefined
-  const { printed } = plan.value.items[0]!
-  return { item: printed, advice: plan.problems.map(formatProblem).join('\n') }
+async function settled(list: List, keys: string): Promise<SettledItem | undefined> {
+  const text = `words: [${lists[list].replaceAll(' ', ', ')}]\nprint:\n  - {cover: no, ${keys}}\n`
+  const files = filesInMemory({ 'week.yaml': text })
+  const plan = loadPlan('week.yaml', planVocabulary(), files)
+  if (!plan.ok) throw new Error(plan.problems.map(formatProblem).join('\n'))
+  const done = await settlePlanInHand(plan.value, { files, kept })
+  return done.ok ? done.value.items[0] : undefined
 }
 
-const sheetsOf = (item: PrintedItem) =>
-  item.sheets.filter(({ kind, side }) => kind === 'pieces' && side === 'front').length
-const placesOn = (item: PrintedItem) => Math.max(...item.sheets.map(({ pieces }) => pieces.length))
+async function sheetsAndSize(list: List, keys: string) {
+  const item = await settled(list, keys)
+  if (item === undefined) return undefined
+  const { prepared, set, pieces } = item
+  const sheets = sheetsFor(prepared, prepared.grid, set)
+  return { sheets, sizeMm: pieces.fronts.fits.get('main')!.sizeMm, cards: set.cards.length, item }
+}
 
-/** Every division of the sheet on which all pieces of the item would take fewer sheets. */
-function closer(sheets: number, pieces: number, held: RegExpExecArray | null): readonly string[] {
-  const upTo = (most: number) => Array.from({ length: most }, (_, index) => index + 1)
-  const across = held ? [Number(held[1])] : upTo(5)
+/**
+ * Every way to divide and to turn the paper on which the cards would take a sheet fewer; of those with as many columns,
+ * the one with the highest cards, on which words fit if they fit on any that takes fewer sheets still.
+ */
+function closer(sheets: number, cards: number): readonly string[] {
   return ['portrait', 'landscape'].flatMap(orientation =>
-    across.flatMap(columns =>
-      upTo(9)
-        .filter(rows => Math.ceil(pieces / (columns * rows)) < sheets)
-        .map(rows => `orientation: ${orientation}, across: ${columns}, down: ${rows}`),
-    ),
+    [1, 2, 3, 4, 5].flatMap(columns => {
+      const rows = Math.ceil(cards / (columns * (sheets - 1)))
+      return rows > 20 ? [] : [`orientation: ${orientation}, across: ${columns}, down: ${rows}`]
+    }),
   )
 }
 
-describe('a size that the teacher names in large print', () => {
-  it.each(['layout: word-cards, size: x-height 12 mm', 'layout: open-sort, size: 72 pt'])(
-    'stands on the fewest sheets that hold it, however the paper is divided and turned: %s',
-    async keys => {
-      const chosen = (await made(keys))!.item
-      const sheets = sheetsOf(chosen)
-      const pieces = chosen.sheets.flatMap(sheet => (sheet.side === 'front' ? sheet.pieces : []))
-      const held = /across: (\d)/.exec(keys)
-      const without = keys.replace(/, across: \d/, '')
-      let tried = 0
-      for (const division of closer(sheets, pieces.length, held)) {
-        const other = await made(`${without}, ${division}`)
-        tried += 1
-        expect([division, other && sheetsOf(other.item)]).toEqual([division, undefined])
+describe('cards in large print', () => {
+  it.each<[List, string]>([
+    ['middling', 'layout: word-cards, size: x-height 12 mm'],
+    ['middling', 'layout: open-sort, size: 72 pt'],
+    ['long', 'layout: word-cards, size: 60 pt, paper: a4'],
+    ['short', 'layout: matching-pairs, pair: plural, size: 60 pt'],
+    ['middling', 'layout: word-cards, size: {for: {acuity: 20/200, distance: 25 cm}}, paper: 5 x 8 card'],
+  ])(
+    'of a size that the teacher names stand on the fewest sheets that hold it: %s words, %s',
+    async (list, keys) => {
+      const chosen = (await sheetsAndSize(list, keys))!
+      for (const division of closer(chosen.sheets, chosen.cards)) {
+        const other = await sheetsAndSize(list, `${keys}, ${division}`)
+        expect([division, other?.sizeMm]).toEqual([division, undefined])
       }
-      expect(tried).toBeGreaterThan(0)
+      expect(chosen.sheets).toBeGreaterThan(1)
     },
-    60_000,
   )
 
-  it('leaves what the plan says of the paper as it is', async () => {
-    const { item } = (await made('layout: word-cards, size: 36 pt, orientation: portrait'))!
-    expect(item.paper.heightMm).toBeGreaterThan(item.paper.widthMm)
-    expect(placesOn((await made('layout: word-cards, size: 36 pt, across: 2, down: 3'))!.item)).toBe(6)
+  it.each<[List, string]>([
+    ['short', 'layout: word-cards, size: large'],
+    ['short', 'layout: call-cards, size: large, paper: a4'],
+    ['middling', 'layout: open-sort, size: large'],
+    ['middling', 'layout: matching-pairs, pair: same word, size: large, paper: a4'],
+    ['middling', 'layout: word-cards, size: large, paper: 5 x 8 card'],
+    ['long', 'layout: chain-cards, ask: plural, size: large'],
+    ['long', 'layout: matching-pairs, pair: plural, size: large, paper: legal'],
+  ])(
+    'as large as on the cards that the layout likes stand on the fewest sheets that hold them so large: %s words, %s',
+    async (list, keys) => {
+      const chosen = (await sheetsAndSize(list, keys))!
+      const { prepared } = chosen.item
+      const { perSheetLarge } =
+        prepared.layout.kind === 'pieces' ? prepared.layout : { perSheetLarge: { columns: 1, rows: 1 } }
+      const liked = await sheetsAndSize(
+        list,
+        `${keys}, across: ${perSheetLarge.columns}, down: ${perSheetLarge.rows}`,
+      )
+      expect(chosen.sizeMm).toBeGreaterThanOrEqual((liked?.sizeMm ?? 0) - 1e-6)
+      expect(chosen.sheets).toBeLessThanOrEqual(liked?.sheets ?? chosen.sheets)
+      for (const division of closer(chosen.sheets, chosen.cards)) {
+        const other = await sheetsAndSize(list, `${keys}, ${division}`)
+        if (other !== undefined)
+          expect([division, other.sizeMm < chosen.sizeMm - 1e-6]).toEqual([division, true])
+      }
+    },
+  )
+
+  it('keep what the plan says of the paper', async () => {
+    const { prepared } = (await settled(
+      'middling',
+      'layout: word-cards, size: 36 pt, orientation: portrait',
+    ))!
+    expect(prepared.grid.orientation).toBe('portrait')
+    const counted = (await settled('middling', 'layout: word-cards, size: large, across: 2, down: 3'))!
+    expect([counted.prepared.grid.columns, counted.prepared.grid.rows]).toEqual([2, 3])
+  })
+
+  it('say why they are not as the layout has them', async () => {
+    const { notes } = (await settled('middling', 'layout: word-cards, size: large, paper: 5 x 8 card'))!
+    expect(notes.join(' ')).toContain('as large on fewer sheets')
+  })
+})
+
+describe('strips in large print', () => {
+  it('keep their height, which a child writes in', async () => {
+    const { prepared } = (await settled('short', 'layout: word-strips, size: large'))!
+    expect(prepared.grid.rows).toBe(5)
   })
 })
