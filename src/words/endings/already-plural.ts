@@ -12,18 +12,18 @@ export function alreadyPlural(word: string, question: PluralQuestion): Plural | 
   return mayBePlural(word, question) ? pluralInS(word, question) : null
 }
 
+/** Taxis and menus, of nouns in i and u; not axis, not virus. */
+function isOfNounInVowel(word: string, { lookUp }: PluralQuestion): boolean {
+  return lookUp?.(word.slice(0, -1))?.partsOfSpeech[0] === 'noun'
+}
+
 function singularInMen(word: string, { properName }: PluralQuestion): string | undefined {
   return properName || isInGroup(word, 'one thing in men') ? undefined : `${word.slice(0, -2)}an`
 }
 
-function mayBePlural(word: string, { properName }: PluralQuestion): boolean {
-  return (
-    !properName &&
-    word.length > 3 &&
-    word.endsWith('s') &&
-    !/(?:ss|us|is)$/.test(word) &&
-    !isInGroup(word, 'one thing in s')
-  )
+function mayBePlural(word: string, question: PluralQuestion): boolean {
+  if (question.properName || word.length <= 3 || isInGroup(word, 'one thing in s')) return false
+  return /[^sui]s$/.test(word) || (/[ui]s$/.test(word) && isOfNounInVowel(word, question))
 }
 
 /** Of the commonest noun that it can be the plural of (cookie, not cooky); finals and twenties are of none. */

@@ -31,10 +31,10 @@ function wholeWord(word: string, question: PluralQuestion): Plural | null {
 /** What one does (running, eating) is not counted; what comes of it (a reading, a drawing) is. */
 function isDoing(word: string, { partsOfSpeech }: PluralQuestion): boolean {
   const isVerb = partsOfSpeech[0] !== 'noun' && partsOfSpeech.includes('verb')
-  return /.{2}ing$/.test(word) && isVerb && !isInGroup(word, 'counted doing')
+  return isIngForm(word) && isVerb && !isInGroup(word, 'counted doing')
 }
 
-/** A base with a vowel and -ing: blorfing, not nose-ring. */
+/** A base with a vowel and -ing: blorfing; not sting, not nose-ring. */
 function isIngForm(word: string): boolean {
   return /[aeiouy].*ing$/.test(word.slice(word.lastIndexOf('-') + 1))
 }

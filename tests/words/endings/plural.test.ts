@@ -26,6 +26,7 @@ test('a word that is no noun has none', () => {
 
 test('a noun among other parts of speech has one', () => {
   expect(pluralOf({ text: 'run', partsOfSpeech: ['verb', 'noun'] })?.form).toBe('runs')
+  expect(pluralOf({ text: 'sting', partsOfSpeech: ['verb', 'noun'] })?.form).toBe('stings')
 })
 
 test('the pronunciation decides whether ch is /k/', () => {
@@ -46,12 +47,16 @@ describe('with a word list, a word in s is a plural', () => {
     cooky: { partsOfSpeech: ['noun'], familiarity: 1 },
     cookie: { partsOfSpeech: ['noun'], familiarity: 9 },
     final: { partsOfSpeech: ['adjective'], familiarity: 9 },
+    taxi: { partsOfSpeech: ['noun'], familiarity: 9 },
+    menu: { partsOfSpeech: ['noun'], familiarity: 9 },
   }
   const plural = (text: string) => pluralOf({ text, partsOfSpeech: ['noun'], lookUp: word => listed[word] })
 
   test.each([
     ['horses', 'horses', 'already plural: one horse', 'when the rest is a noun'],
     ['cookies', 'cookies', 'already plural: one cookie', 'of the commoner of two nouns'],
+    ['taxis', 'taxis', 'already plural: one taxi', 'of a noun in i'],
+    ['menus', 'menus', 'already plural: one menu', 'of a noun in u'],
     ['finals', 'finals', 'always plural: stays the same', 'of no noun, when the rest is another word'],
     ['civics', 'civics', 'not counted: stays the same', 'of no noun, and not counted, in -ics'],
     ['brambles', 'brambleses', 'add es after ch, sh, s, x, z', 'not when the rest is no word'],

@@ -55,6 +55,12 @@ describe('forms with endings', () => {
   ])('%s', (word, parts) => expect(gatherPartsOfSpeech([word], familiarity).get(word)).toEqual(parts))
 })
 
+test('a verb in s is several things too where its base is a noun', () => {
+  const found = gatherPartsOfSpeech(['treat', 'treats', 'please', 'pleas', 'pleases'], familiarity)
+  expect(found.get('treats')).toEqual(['verb', 'noun'])
+  expect(found.get('pleases')).toEqual(['verb'])
+})
+
 test('what no source lists has none', () => {
   expect(gatherPartsOfSpeech(['snorfle'], familiarity).has('snorfle')).toBe(false)
 })
