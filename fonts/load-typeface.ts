@@ -34,15 +34,25 @@ const opened = new Map<string, { readonly files: TypefaceFiles; readonly typefac
 export function loadTypeface(request: TypefaceRequest): Outcome<Typeface> {
   const found = findFiles(request)
   if (found === undefined) return fail(notFound(request))
+  const typeface = openOnce(found)
+  return 'unreadable' in typeface ? fail(cannotBeUsed(request, typeface.unreadable)) : succeed(typeface)
+}
+
+/** Why the font in that file cannot be used, a clause; undefined where it can. */
+export function faultOfFont(path: string, files: FileAccess): string | undefined {
+  const typeface = openOnce(singleFile(path, files))
+  return 'unreadable' in typeface ? typeface.unreadable : undefined
+}
+
+function openOnce(found: FoundFiles): Typeface | Unreadable {
   const known = opened.get(found.key)
-  if (known !== undefined && found.bundled) return succeed(known.typeface)
+  if (known !== undefined && found.bundled) return known.typeface
   const read = readFiles(found)
-  if ('unreadable' in read) return fail(cannotBeUsed(request, read.unreadable))
-  if (known !== undefined && sameFiles(known.files, read)) return succeed(known.typeface)
+  if ('unreadable' in read) return read
+  if (known !== undefined && sameFiles(known.files, read)) return known.typeface
   const typeface = openFiles(read)
-  if ('unreadable' in typeface) return fail(cannotBeUsed(request, typeface.unreadable))
-  opened.set(found.key, { files: read, typeface })
-  return succeed(typeface)
+  if (!('unreadable' in typeface)) opened.set(found.key, { files: read, typeface })
+  return typeface
 }
 
 interface Unreadable {
@@ -170,5 +180,5 @@ function readBundled({ name, family }: { readonly name: string; readonly family:
     extendedBold: optional(file('latin-ext', 700)),
   }
   const present = Object.fromEntries(Object.entries(parts).filter(([, bytes]) => bytes !== undefined))
-  return { name, family, regular: readFileSync(regular), ...present }
+  return { name, family, regular: readFileSync(regular), ...present, bundled: true }
 }

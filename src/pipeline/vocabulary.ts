@@ -1,5 +1,5 @@
 import { bundledTypefaces } from '../../fonts/index.js'
-import { droppedInTypefaces } from '../../fonts/load-typeface.js'
+import { droppedInTypefaces, faultOfFont } from '../../fonts/load-typeface.js'
 import { layouts } from '../../layouts/index.js'
 import { lineStyles, outlineStyles } from '../pieces/marks/styles.js'
 import { borderNames } from '../pieces/parts/card-border.js'
@@ -16,6 +16,7 @@ export function planVocabulary(): Vocabulary {
     patterns: patterns.map(pattern => pattern.name),
     papers,
     fonts: [...bundledTypefaces.map(typeface => typeface.name), ...droppedInTypefaces()],
+    faultOfFont,
     lines: lineStyles.map(style => style.name),
     borders: borderNames,
     outlines: outlineStyles.map(style => style.name),

@@ -118,7 +118,7 @@ export function wordContext({ file, vocabulary, files }: PlanText): WordContext 
 }
 
 function planFont({ file, vocabulary, files }: PlanText): Reader<string> {
-  return fontReader({ known: vocabulary.fonts, files, namedIn: file })
+  return fontReader({ known: vocabulary.fonts, faultOfFont: vocabulary.faultOfFont, files, namedIn: file })
 }
 
 function keysOfItems(context: ItemContext): Readonly<Record<string, string>> {

@@ -1,4 +1,6 @@
 /** The names a plan may use. The pipeline fills it in from the later stages, so that the plan stage need not know them. */
+
+import type { FileAccess } from './disk/file-access.js'
 import type { Paper } from './plan.js'
 import type { OptionReaders } from './values/options.js'
 
@@ -7,6 +9,8 @@ export interface Vocabulary {
   readonly patterns: readonly string[]
   readonly papers: readonly NamedPaper[]
   readonly fonts: readonly string[]
+  /** Why the font in that file cannot be used, a clause; undefined where it can. */
+  readonly faultOfFont: (path: string, files: FileAccess) => string | undefined
   readonly lines: readonly string[]
   /** Lines around a card; `none` is always known. */
   readonly borders: readonly string[]

@@ -73,14 +73,16 @@ describe('a plan on disk', () => {
 })
 
 describe('a font file', () => {
-  it('is known by its first bytes', () => {
+  it('is read where it can be used, and told at its line where not', () => {
     planFile('face.ttf', Uint8Array.of(0, 1, 0, 0, 0))
-    planFile('web.otf', 'wOFF')
+    planFile('damaged.otf', 'no font')
     const plan = (font: string) => planFile('font.yaml', `font: ${font}\nwords: [reed]\nprint: [key]\n`)
     expect(loadPlan(plan('face.ttf'), vocabulary)).toMatchObject({
       value: { font: join(folder, 'face.ttf') },
     })
-    expect(told(plan('web.otf'))).toEqual(['PLAN:1:7: error: "web.otf" holds no TrueType or OpenType font'])
+    expect(told(plan('damaged.otf'))).toEqual([
+      'PLAN:1:7: error: the font "damaged.otf" cannot be used: it is damaged',
+    ])
     expect(told(plan('none.ttf'))).toEqual(['PLAN:1:7: error: no font file "none.ttf" can be read'])
   })
 })

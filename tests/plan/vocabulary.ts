@@ -25,6 +25,7 @@ export const vocabulary: Vocabulary = {
     { name: 'a4', widthMm: 210, heightMm: 297 },
   ],
   fonts: ['andika', 'lexend', 'opendyslexic', 'atkinson-hyperlegible'],
+  faultOfFont: path => (path.includes('damaged') ? 'it is damaged' : undefined),
   lines: ['single', 'double', 'dashed', 'dotted', 'wavy', 'thick'],
   borders: ['single', 'double', 'dashed', 'dotted', 'wavy', 'thick', 'dashed-round'],
   outlines: ['box', 'rounded', 'oval', 'hexagon'],

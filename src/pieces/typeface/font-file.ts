@@ -1,4 +1,5 @@
 import * as hb from 'harfbuzzjs'
+import { faultOfTables } from './font-tables.js'
 import { type GlyphOutline, type PathCommand, readOutline } from './glyph-outline.js'
 import { unpackFont } from './woff.js'
 
@@ -9,6 +10,8 @@ export interface FontFile {
   /** How far the font file asks for room above and below its baseline, in em; both positive. */
   readonly lineRoom: { readonly aboveEm: number; readonly belowEm: number }
   covers(codePoint: number): boolean
+  /** Whether it has something to print for the character: an outline, or for a space none but room. */
+  draws(codePoint: number): boolean
   shape(text: string, unligated: readonly Range[]): readonly RawGlyph[]
   outline(glyph: number): GlyphOutline
 }
@@ -32,21 +35,31 @@ export interface RawGlyph {
 /** Features by which a typeface joins or swaps neighbouring letters. */
 const joiningFeatures = ['liga', 'clig', 'dlig', 'rlig', 'calt', 'hlig']
 
-/** Undefined where the bytes are no font that can be shaped. */
-export function openFontFile(packed: Uint8Array): FontFile | undefined {
+/** The font, or why it cannot be used, a clause. The shaper is shown nothing that is not whole. */
+export function openFontFile(packed: Uint8Array): FontFile | string {
   const bytes = unpackFont(packed)
-  if (bytes === undefined) return undefined
+  if (bytes === undefined) return 'the file is not a TTF, OTF or WOFF font'
+  const fault = faultOfTables(bytes)
+  if (fault !== undefined) return fault
   const face = new hb.Face(new hb.Blob(bytes))
   const covered = new Set(face.collectUnicodes())
-  if (covered.size === 0 || face.upem === 0) return undefined
+  if (covered.size === 0 || face.upem === 0) return 'the font knows no letters'
   const font = new hb.Font(face)
   const em = face.upem
   const { ascender, descender } = font.hExtents()
   const outlines = new Map<number, GlyphOutline>()
-  return {
+  const drawn = new Map<number, boolean>()
+  const file: FontFile = {
     bytes,
     lineRoom: { aboveEm: ascender / em, belowEm: -descender / em },
     covers: codePoint => covered.has(codePoint),
+    draws: codePoint => {
+      const known = drawn.get(codePoint)
+      if (known !== undefined) return known
+      const draws = covered.has(codePoint) && (isSpace(codePoint) || hasInk(file, codePoint))
+      drawn.set(codePoint, draws)
+      return draws
+    },
     shape(text, unligated) {
       const buffer = new hb.Buffer()
       buffer.addText(text)
@@ -75,4 +88,15 @@ export function openFontFile(packed: Uint8Array): FontFile | undefined {
       return outline
     },
   }
+  return file
+}
+
+/** Spaces, and signs that are only ever to be seen by the shaper. */
+function isSpace(codePoint: number): boolean {
+  return /[\p{Z}\p{Cf}\p{Cc}\p{Mn}]/u.test(String.fromCodePoint(codePoint))
+}
+
+function hasInk(font: FontFile, codePoint: number): boolean {
+  const shaped = font.shape(String.fromCodePoint(codePoint), [])
+  return shaped.some(({ glyph }) => glyph !== 0 && font.outline(glyph).ink !== undefined)
 }

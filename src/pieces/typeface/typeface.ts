@@ -1,4 +1,5 @@
 import { type FontFile, openFontFile } from './font-file.js'
+import { faultOfLetters } from './font-letters.js'
 import { type ShapedRun, type ShapeOptions, shapeText, type Weight } from './shaped-run.js'
 
 /** What a typeface is opened from: font files (TTF, OTF or WOFF). */
@@ -12,6 +13,8 @@ export interface TypefaceFiles {
   /** A further file of the regular weight, for characters that `regular` lacks. */
   readonly extended?: Uint8Array
   readonly extendedBold?: Uint8Array
+  /** Its letters were looked at before, as those that come with oaktag are in its tests. */
+  readonly bundled?: true
 }
 
 /** Heights in em, all positive; measured from the outlines themselves but for `middle`. */
@@ -40,7 +43,7 @@ export interface Typeface {
     readonly extendedBold?: Uint8Array
   }
   readonly hasBold: boolean
-  /** The characters of `text` for which the typeface has no glyph, each once. */
+  /** The characters of `text` for which the typeface has no glyph with an outline (spaces excepted), each once. */
   missing(text: string): readonly string[]
   /** Characters without a glyph leave nothing behind: ask `missing` first. */
   shape(text: string, options?: ShapeOptions): ShapedRun
@@ -53,18 +56,12 @@ export interface UnreadableFont {
 
 /** The typeface, or why its files cannot be used. */
 export function openTypeface(files: TypefaceFiles): Typeface | UnreadableFont {
-  const opened = {
-    regular: openFontFile(files.regular),
-    bold: files.bold && openFontFile(files.bold),
-    extended: files.extended && openFontFile(files.extended),
-    extendedBold: files.extendedBold && openFontFile(files.extendedBold),
-  }
-  const { regular, bold, extended, extendedBold } = opened
-  if (regular === undefined) return { unreadable: 'the file is not a TTF, OTF or WOFF font' }
-  const needed = [...'bdfhkltgjpqyxH']
-  const lacking = needed.filter(letter => !regular.covers(letter.codePointAt(0)!))
-  if (lacking.length > 0) return { unreadable: `the font has no letter ${lacking.join(', ')}` }
-
+  const regular = openLetters(files.regular, files)
+  if (typeof regular === 'string') return { unreadable: regular }
+  const bold = files.bold && openLetters(files.bold, files)
+  if (typeof bold === 'string') return { unreadable: `in its bold weight ${bold}` }
+  const [extended, extendedBold] = [files.extended, files.extendedBold].map(openFurther)
+  const opened = { regular, bold, extended, extendedBold }
   const sources: Record<Weight, readonly FontFile[]> = {
     regular: [regular, extended].filter(font => font !== undefined),
     bold: [bold, extendedBold].filter(font => font !== undefined),
@@ -81,7 +78,7 @@ export function openTypeface(files: TypefaceFiles): Typeface | UnreadableFont {
     hasBold: bold !== undefined,
     missing: text =>
       [...new Set(text)].filter(
-        character => !sources.regular.some(font => font.covers(character.codePointAt(0)!)),
+        character => !sources.regular.some(font => font.draws(character.codePointAt(0)!)),
       ),
     shape(text, options = {}) {
       const { weight = 'regular', letterSpacingEm = 0, splitLigaturesAt = [] } = options
@@ -93,6 +90,18 @@ export function openTypeface(files: TypefaceFiles): Typeface | UnreadableFont {
       return run
     },
   }
+}
+
+/** A font that words are set in, or why they cannot be. */
+function openLetters(bytes: Uint8Array, { bundled }: TypefaceFiles): FontFile | string {
+  const font = openFontFile(bytes)
+  return typeof font === 'string' || bundled === true ? font : (faultOfLetters(font) ?? font)
+}
+
+/** A file for the characters that another lacks need not have the alphabet. */
+function openFurther(bytes: Uint8Array | undefined): FontFile | undefined {
+  const font = bytes && openFontFile(bytes)
+  return typeof font === 'string' ? undefined : font
 }
 
 function measure(font: FontFile): TypefaceMetrics {

@@ -8,16 +8,28 @@ const signatures = {
   apple: 0x74727565,
 }
 
+/** As much as a plain font file may have: what a WOFF says of itself is not believed further. */
+const largestBytes = 50_000_000
+
 /**
  * The plain font file (TTF or OTF) inside `bytes`: unpacks WOFF 1.0 (W3C Recommendation, 13 December 2012, §4 and §5),
- * gives TTF and OTF back as they are. `undefined` where it is neither (WOFF2 among them).
+ * gives TTF and OTF back as they are. `undefined` where it is neither (WOFF2 among them), or a WOFF that is damaged.
  */
 export function unpackFont(bytes: Uint8Array): Uint8Array | undefined {
   if (bytes.length < 12) return undefined
   const signature = new DataView(bytes.buffer, bytes.byteOffset).getUint32(0)
-  if (signature === signatures.woff) return unpackWoff(bytes)
+  if (signature === signatures.woff) return unlessDamaged(() => unpackWoff(bytes))
   const plain: readonly number[] = [signatures.trueType, signatures.cff, signatures.apple]
   return plain.includes(signature) ? bytes : undefined
+}
+
+function unlessDamaged(unpack: () => Uint8Array | undefined): Uint8Array | undefined {
+  try {
+    return unpack()
+  } catch {
+    // What is packed does not unpack, or a number leads out of the file.
+    return undefined
+  }
 }
 
 function unpackWoff(bytes: Uint8Array): Uint8Array | undefined {
@@ -28,13 +40,15 @@ function unpackWoff(bytes: Uint8Array): Uint8Array | undefined {
   const tables = Array.from({ length: count }, (_, index) => {
     const entry = 44 + 20 * index
     const [tag, start, packed, plain, checksum] = [0, 4, 8, 12, 16].map(at => view.getUint32(entry + at))
+    if (length + plain! > largestBytes) throw new RangeError('more than any font holds')
     const data = bytes.subarray(start!, start! + packed!)
     const table = {
       tag: tag!,
       checksum: checksum!,
       start: length,
-      data: packed! < plain! ? inflateSync(data) : data,
+      data: packed! < plain! ? inflateSync(data, { maxOutputLength: plain! }) : data,
     }
+    if (table.data.length !== plain) throw new RangeError('less than was packed')
     length += Math.ceil(plain! / 4) * 4
     return table
   })
