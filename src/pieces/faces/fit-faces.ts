@@ -2,14 +2,13 @@ import type { Box } from '../../geometry.js'
 import { fail, failWith, succeed } from '../../outcomes.js'
 import type { Outcome, Place, Problem } from '../../problems.js'
 import type { StyledMark } from '../marks/styled-mark.js'
-import type { PlacedArt } from '../piece.js'
 import { type TypeScale, wordRules } from '../text/type-scale.js'
 import type { Typeface } from '../typeface/typeface.js'
 import { type CornerTagRequest, cornerRoom } from '../word/corner-tags.js'
 import { type Fit, fitWords, type NoFit, type WordInRoom } from '../word/fit-words.js'
 import { type WordMeasurer, wordMeasurer } from '../word/word-measurer.js'
 import type { Face, LaidOutFace, WordSlot } from './face.js'
-import { textDrawer, textOffFace } from './face-texts.js'
+import { type FoundText, findText, textOffFace } from './face-texts.js'
 import { type FaceLayOut, faceLayouter } from './lay-out-face.js'
 import { noFitProblem, noRoomProblem } from './size-problem.js'
 import { type SlotWord, slotWordFinder } from './slot-words.js'
@@ -41,7 +40,7 @@ export interface FoundWord {
 export interface FittedFace<F extends Face> extends LaidOutFace {
   readonly face: F
   readonly words: readonly FoundWord[]
-  readonly texts: readonly PlacedArt[]
+  readonly texts: readonly FoundText[]
 }
 
 /** Faces laid out, and the size of each group of their words. */
@@ -62,7 +61,6 @@ export async function fitFaces<F extends Face>(
   fitting: FaceFitting,
 ): Promise<Outcome<FittedFaces<F>>> {
   const layOut = fitting.layOut ?? faceLayouter().layOut
-  const drawText = textDrawer(fitting.typeface)
   // One after another: all at once would be no faster and would hold every face's workings in memory.
   const laidOut: LaidOutFace[] = []
   for (const face of faces) laidOut.push(await layOut(face, fitting.typeface))
@@ -71,8 +69,10 @@ export async function fitFaces<F extends Face>(
     const words = Object.entries(face.slots).flatMap(([name, slot]): FoundWord[] =>
       slot.kind === 'word' ? [{ name, slot, box: slotBox(slots, name) }] : [],
     )
-    const texts = Object.entries(face.slots).flatMap(([name, slot]): PlacedArt[] =>
-      slot.kind === 'text' && slot.levelWith === undefined ? [drawText(slot, slotBox(slots, name))] : [],
+    const texts = Object.entries(face.slots).flatMap(([name, slot]): FoundText[] =>
+      slot.kind === 'text' && slot.levelWith === undefined
+        ? [findText(slot, slotBox(slots, name), fitting.typeface)]
+        : [],
     )
     return { face, art, slots, words, texts }
   })
