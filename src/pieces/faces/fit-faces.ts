@@ -5,7 +5,14 @@ import type { StyledMark } from '../marks/styled-mark.js'
 import { type TypeScale, wordRules } from '../text/type-scale.js'
 import type { Typeface } from '../typeface/typeface.js'
 import { type CornerTagRequest, cornerRoom } from '../word/corner-tags.js'
-import { type Fit, fitWords, type NoFit, type WordInRoom } from '../word/fit-words.js'
+import {
+  canFitWords,
+  type Fit,
+  type FitRequest,
+  fitWords,
+  type NoFit,
+  type WordInRoom,
+} from '../word/fit-words.js'
 import { type WordMeasurer, wordMeasurer } from '../word/word-measurer.js'
 import type { Face, LaidOutFace, WordSlot } from './face.js'
 import { type FoundText, findText, textOffFace } from './face-texts.js'
@@ -83,12 +90,12 @@ export async function fitFaces<F extends Face>(
 }
 
 /** The same faces, as they are laid out, with their words held to other sizes. */
-export function fitAgain<F extends Face>(
+function fitAgain<F extends Face>(
   faces: readonly FittedFace<F>[],
   fitting: FaceFitting,
 ): Outcome<FittedFaces<F>> {
   const found = faces.flatMap(({ words }) => words)
-  const fits = fitGroups(found, slotWordFinder(fitting.marks), fitting)
+  const fits = fitGroups(found, fitting)
   return fits.ok ? succeed({ faces, fits: fits.value }) : fits
 }
 
@@ -98,14 +105,37 @@ export function slotBox(slots: ReadonlyMap<string, Box>, name: string): Box {
   return box
 }
 
+/** Whether the words would fit the same faces, as they are laid out, at other sizes. */
+export function canFitAgain<F extends Face>(faces: readonly FittedFace<F>[], fitting: FaceFitting): boolean {
+  const found = faces.flatMap(({ words }) => words)
+  return groupsToFit(found, fitting).every(({ request }) => canFitWords(request))
+}
+
 function fitGroups(
   found: readonly FoundWord[],
-  show: (slot: WordSlot) => SlotWord,
-  { typeface, type, place, measureWord = wordMeasurer() }: FaceFitting,
+  fitting: FaceFitting,
 ): Outcome<ReadonlyMap<string, GroupFit>> {
   const fits = new Map<string, GroupFit>()
   const problems: Problem[] = []
-  for (const sizeGroup of new Set(found.map(({ slot }) => slot.sizeGroup))) {
+  for (const { sizeGroup, request } of groupsToFit(found, fitting)) {
+    const fit = fitWords(request)
+    if (isFit(fit)) fits.set(sizeGroup, { ...fit, sizeGroup })
+    else problems.push(noFitProblem(fit, fitting.type, fitting.place))
+  }
+  return problems.length > 0 ? failWith(problems) : succeed(fits)
+}
+
+interface GroupToFit {
+  readonly sizeGroup: string
+  readonly request: FitRequest
+}
+
+function groupsToFit(
+  found: readonly FoundWord[],
+  { marks, typeface, type, measureWord = wordMeasurer() }: FaceFitting,
+): readonly GroupToFit[] {
+  const show = slotWordFinder(marks)
+  return [...new Set(found.map(({ slot }) => slot.sizeGroup))].map(sizeGroup => {
     const words = new Map<string, WordInRoom>()
     const minimumMm = sizeGroup === 'main' ? type.mainMinimumMm : type.wordMinimumMm
     let maximumMm = type.wordMaximumMm
@@ -118,18 +148,16 @@ function fitGroups(
       const corner = cornerRoom(cornerTagsOf(shown, slot, room.heightMm, { typeface, type }))
       words.set(key, { ...shown, room, ...(corner === undefined ? {} : { corner }) })
     }
-    const fit = fitWords({
+    const request: FitRequest = {
       measure: measureWord,
       typeface,
       words: [...words.values()],
       minimumMm,
       maximumMm: Math.max(maximumMm, minimumMm),
       ...wordRules(type),
-    })
-    if (isFit(fit)) fits.set(sizeGroup, { ...fit, sizeGroup })
-    else problems.push(noFitProblem(fit, type, place))
-  }
-  return problems.length > 0 ? failWith(problems) : succeed(fits)
+    }
+    return { sizeGroup, request }
+  })
 }
 
 /** What stands in the corner of a word's slot. */

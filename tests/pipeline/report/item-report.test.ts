@@ -1,5 +1,6 @@
 import { join } from 'node:path'
 import { describe, expect, it } from 'vitest'
+import { keepWork } from '../../../src/pipeline/kept-work.js'
 import { type ItemReport, reportItems } from '../../../src/pipeline/report/item-report.js'
 import { putPlanOnSheets } from '../../../src/pipeline.js'
 import { formatProblem } from '../../../src/problems.js'
@@ -9,9 +10,10 @@ const short = 'reed, mud, wren, moth, frog, duck, leaf, fish, pond, gnat, bun, j
 
 async function reportOf(words: string, item: string): Promise<ItemReport> {
   const folder = folderWith({ 'week.yaml': `words: [${words}]\nprint:\n  - ${item}\n` })
-  const drawn = await putPlanOnSheets({ planFile: join(folder, 'week.yaml') })
+  const kept = keepWork()
+  const drawn = await putPlanOnSheets({ planFile: join(folder, 'week.yaml'), kept })
   if (!drawn.ok) throw new Error(drawn.problems.map(formatProblem).join('\n'))
-  return (await reportItems(drawn.value.items))[0]!
+  return (await reportItems(drawn.value.items, kept))[0]!
 }
 
 describe('the advice of check', () => {

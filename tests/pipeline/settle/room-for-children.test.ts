@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest'
+import { keepWork } from '../../../src/pipeline/kept-work.js'
 import { reportPlan } from '../../../src/pipeline/report/plan-report.js'
 import { putPlanOnSheets } from '../../../src/pipeline.js'
 import { formatProblem } from '../../../src/problems.js'
@@ -6,10 +7,15 @@ import { filesInMemory } from '../../plan/reading.js'
 
 async function made(words: string, item: string, more = '') {
   const text = `words: [${words}]\nprint:\n  - {layout: word-cards, ${item}}\n${more}`
-  const plan = await putPlanOnSheets({ planFile: 'week.yaml', files: filesInMemory({ 'week.yaml': text }) })
+  const kept = keepWork()
+  const plan = await putPlanOnSheets({
+    planFile: 'week.yaml',
+    files: filesInMemory({ 'week.yaml': text }),
+    kept,
+  })
   if (!plan.ok) throw new Error(plan.problems.map(formatProblem).join('\n'))
   const [first] = plan.value.items
-  const report = await reportPlan('week.yaml', '', plan.value.items)
+  const report = await reportPlan('week.yaml', '', plan.value.items, kept)
   return {
     notes: first!.printed.notes,
     piece: first!.printed.sheets[0]!.pieces[0]!.piece,
