@@ -1,19 +1,18 @@
 import { join } from 'node:path'
 import { describe, expect, it } from 'vitest'
-import { keepWork } from '../../../src/pipeline/kept-work.js'
 import { type ItemReport, reportItems } from '../../../src/pipeline/report/item-report.js'
 import { putPlanOnSheets } from '../../../src/pipeline.js'
 import { formatProblem } from '../../../src/problems.js'
 import { folderWith } from '../plan-folder.js'
+import { sharedWork } from '../shared-work.js'
 
 const short = 'reed, mud, wren, moth, frog, duck, leaf, fish, pond, gnat, bun, jam, tray'
 
 async function reportOf(words: string, item: string): Promise<ItemReport> {
   const folder = folderWith({ 'week.yaml': `words: [${words}]\nprint:\n  - ${item}\n` })
-  const kept = keepWork()
-  const drawn = await putPlanOnSheets({ planFile: join(folder, 'week.yaml'), kept })
+  const drawn = await putPlanOnSheets({ planFile: join(folder, 'week.yaml'), kept: sharedWork })
   if (!drawn.ok) throw new Error(drawn.problems.map(formatProblem).join('\n'))
-  return (await reportItems(drawn.value.items, kept))[0]!
+  return (await reportItems(drawn.value.items, sharedWork))[0]!
 }
 
 describe('the advice of check', () => {
