@@ -10,7 +10,7 @@ import { balancedLines } from '../src/pieces/text/balanced-lines.js'
 import { linesHeight } from '../src/pieces/text/break-lines.js'
 import { fitTexts } from '../src/pieces/text/fit-texts.js'
 import { Lines } from '../src/pieces/text/lines.js'
-import { choice } from '../src/plan/values/options.js'
+import { choice, option } from '../src/plan/values/options.js'
 import type { Outcome } from '../src/problems.js'
 import type { Card, CardSet } from '../src/sets/card-set.js'
 import { chainCards as chainOfCards } from '../src/sets/games/chain-cards.js'
@@ -19,7 +19,7 @@ import { grownUpPages } from './grown-up-pages.js'
 import { defineLayout, type RequestWith } from './layout.js'
 import { wordCardFace } from './one-card-a-word.js'
 
-const options = { ask: choice(promptKinds, 'clue') }
+const options = { ask: option('what a card asks for its next one by', choice(promptKinds, 'clue')) }
 
 type ChainRequest = RequestWith<typeof options>
 

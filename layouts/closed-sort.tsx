@@ -6,7 +6,7 @@ import { tableRows, textRow } from '../src/pieces/parts/table-rows.js'
 import { textCardFace, textRoom, titlesInRoom } from '../src/pieces/parts/text-card.js'
 import { fitTexts } from '../src/pieces/text/fit-texts.js'
 import { nearestAdvice } from '../src/plan/values/nearest.js'
-import { choice, text } from '../src/plan/values/options.js'
+import { choice, option, text } from '../src/plan/values/options.js'
 import { errorAt, type Outcome } from '../src/problems.js'
 import type { Answer, CardSet } from '../src/sets/card-set.js'
 import { closedSort as closedSortSet } from '../src/sets/sorts/closed-sort.js'
@@ -20,8 +20,24 @@ import { wordAloneFace } from './one-card-a-word.js'
 const LEFTOVERS_TITLE = 'other words'
 
 const options = {
-  sort: { ...text(undefined), expects: 'the name of a sort, as oaktag sorts shows it' },
-  leftovers: choice(['own header', 'leave out'], 'own header'),
+  sort: option(
+    'the sort to print',
+    {
+      ...text(undefined),
+      takes: {
+        kind: 'form',
+        what: 'the name of a sort, as "oaktag sorts" shows it',
+        samples: ['how the word begins'],
+        pattern: String.raw`\S`,
+      },
+    },
+    { usual: 'the first that oaktag sorts shows' },
+  ),
+  leftovers: option(
+    'what becomes of words that fit no column',
+    choice(['own header', 'leave out'], 'own header'),
+    { example: 'leave out' },
+  ),
 }
 
 type ClosedSortRequest = RequestWith<typeof options>

@@ -4,7 +4,7 @@ import type { CardFace } from '../src/pieces/faces/face.js'
 import { tableRows } from '../src/pieces/parts/table-rows.js'
 import { textCardFace, textRoom, titlesInRoom } from '../src/pieces/parts/text-card.js'
 import { fitTexts } from '../src/pieces/text/fit-texts.js'
-import { choice } from '../src/plan/values/options.js'
+import { choice, option } from '../src/plan/values/options.js'
 import type { Outcome } from '../src/problems.js'
 import type { CardSet } from '../src/sets/card-set.js'
 import { matchingPairs as pairedCards } from '../src/sets/games/matching-pairs.js'
@@ -13,7 +13,13 @@ import { grownUpPages } from './grown-up-pages.js'
 import { defineLayout, type RequestWith } from './layout.js'
 import { wordAloneFace } from './one-card-a-word.js'
 
-const options = { pair: choice(['same word', 'sound alike', 'plural', 'clue'], 'same word') }
+const options = {
+  pair: option(
+    'what makes two cards a pair',
+    choice(['same word', 'sound alike', 'plural', 'clue'], 'same word'),
+    { example: 'plural' },
+  ),
+}
 
 /** Cards of which two and two belong together: a word twice, sound-alikes, a word and its plural or its clue. */
 export const matchingPairs = defineLayout({

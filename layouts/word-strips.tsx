@@ -5,7 +5,7 @@ import { contentRoom } from '../src/pieces/parts/card-frame.js'
 import { WritingLine } from '../src/pieces/parts/rules.js'
 import { Lines } from '../src/pieces/text/lines.js'
 import type { TypeScale } from '../src/pieces/text/type-scale.js'
-import { choice } from '../src/plan/values/options.js'
+import { choice, option } from '../src/plan/values/options.js'
 import type { Card, CardSet } from '../src/sets/card-set.js'
 import { grownUpPages } from './grown-up-pages.js'
 import { defineLayout, type RequestWith } from './layout.js'
@@ -13,8 +13,11 @@ import { oneCardAWord, wordCardFace } from './one-card-a-word.js'
 import { stripAnswers } from './strip-answers.js'
 
 const options = {
-  /** What a child writes on the strip; said over the line. */
-  write: choice(['sounds', 'syllables', 'word', 'nothing'], 'sounds'),
+  write: option(
+    'what the children write on the line; the strip says so',
+    choice(['sounds', 'syllables', 'word', 'nothing'], 'sounds'),
+    { example: 'syllables' },
+  ),
 }
 
 type StripRequest = RequestWith<typeof options>

@@ -1,5 +1,5 @@
 import { fail, succeed } from '../../src/outcomes.js'
-import { choice } from '../../src/plan/values/options.js'
+import { choice, option } from '../../src/plan/values/options.js'
 import { contentsOf } from '../../src/sets/set-contents.js'
 import { copyLetter } from '../../src/sets/set-mark.js'
 import { divideSheet } from '../../src/sheets/grid.js'
@@ -13,7 +13,9 @@ export const bagLabels = defineLayout({
   name: 'bag-labels',
   summary:
     'a label for each bag or envelope that holds a set: what it is, for whom, how many pieces, which words',
-  options: { for: choice(['bag', 'envelope'], 'bag') },
+  options: {
+    for: option('what the labels are stuck on', choice(['bag', 'envelope'], 'bag')),
+  },
   marks: 'none',
   sheets: (request, { lettering, sets: labelled }) => {
     const { item, options, plan } = request

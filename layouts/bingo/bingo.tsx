@@ -4,7 +4,7 @@ import { type CardFace, mm, type SlotContent } from '../../src/pieces/faces/face
 import { OverlaySlot, Slot } from '../../src/pieces/faces/slot.js'
 import { cardFace } from '../../src/pieces/parts/card-face.js'
 import { drawCellLines } from '../../src/pieces/parts/cell-lines.js'
-import { gridSize, wholeNumber, yesNo } from '../../src/plan/values/options.js'
+import { gridSize, option, wholeNumber, yesNo } from '../../src/plan/values/options.js'
 import { type Outcome, type Problem, warningAt } from '../../src/problems.js'
 import { findCallOrder } from '../../src/sets/bingo/call-order.js'
 import { dealBoards } from '../../src/sets/bingo/deal-boards.js'
@@ -17,10 +17,15 @@ import { shownWithWords, wordOptions } from '../word-options.js'
 import { callersRows } from './callers-rows.js'
 
 const options = {
-  boards: wholeNumber(1, 400, 24),
-  grid: gridSize(2, 9, undefined),
-  free: yesNo(true),
-  'win at': wholeNumber(1, 400, undefined),
+  boards: option('how many boards are dealt, no two alike', wholeNumber(1, 400, 24), { example: '30' }),
+  grid: option('columns x rows of a board', gridSize(2, 9, undefined), {
+    usual: 'a square of 3, 4 or 5 that the words fill',
+  }),
+  free: option('whether the middle of a board with an odd grid is free', yesNo(true)),
+  'win at': option('the call at which one board is to win', wholeNumber(1, 400, undefined), {
+    example: '9',
+    usual: 'any, with one winner where that can be',
+  }),
   ...wordOptions,
 }
 

@@ -9,8 +9,7 @@ import {
   type Row,
   rowsHeight,
 } from '../../src/pieces/faces/flow-page.js'
-import { canBeTooNote } from '../../src/pieces/marks/can-be-too.js'
-import { choice } from '../../src/plan/values/options.js'
+import { choice, option } from '../../src/plan/values/options.js'
 import { defineLayout, type LayoutRequest, type PageFace } from '../layout.js'
 import {
   hasBrokenNames,
@@ -27,18 +26,15 @@ export const key = defineLayout({
   name: 'key',
   summary:
     'what each mark means: a page for the wall, or several small ones for the desk; only the marks that the words use',
-  options: { for: choice(['wall', 'desk'], 'wall') },
+  options: {
+    for: option(
+      'whether the key is a page for the wall or several small ones for desks',
+      choice(['wall', 'desk'], 'wall'),
+    ),
+  },
   marks: 'all',
   isKey: true,
-  pages: (request, room) => {
-    const pages = (request.options.for === 'wall' ? wallKey : deskKeys)(request, room)
-    const passed = canBeTooNote(request.words, request.marks)
-    return pages.map((page, index) =>
-      index > 0 || passed === undefined
-        ? page
-        : { ...page, note: [page.note ?? [], passed].flat().join(' ') },
-    )
-  },
+  pages: (request, room) => (request.options.for === 'wall' ? wallKey : deskKeys)(request, room),
 })
 
 function titleOf({ plan }: LayoutRequest): string {

@@ -6,7 +6,7 @@ import { cardFace } from '../../src/pieces/parts/card-face.js'
 import { contentRoom } from '../../src/pieces/parts/card-frame.js'
 import { fitTexts } from '../../src/pieces/text/fit-texts.js'
 import { Lines } from '../../src/pieces/text/lines.js'
-import { wholeNumber } from '../../src/plan/values/options.js'
+import { option, wholeNumber } from '../../src/plan/values/options.js'
 import type { Outcome } from '../../src/problems.js'
 import { cardId } from '../../src/sets/card-id.js'
 import type { Card, CardSet } from '../../src/sets/card-set.js'
@@ -19,7 +19,13 @@ import { bestColumns, drawTrack, layTrack, type Track } from './track.js'
 const SPACES = { normal: 26, large: 13 } as const
 
 const LEAST_SPACES = 4
-const options = { spaces: wholeNumber(LEAST_SPACES, 80, undefined), boards: wholeNumber(1, 40, 1) }
+const options = {
+  spaces: option('how many words stand on a track', wholeNumber(LEAST_SPACES, 80, undefined), {
+    example: '20',
+    usual: `${SPACES.normal}, and ${SPACES.large} in large print`,
+  }),
+  boards: option('how many boards, their words in other orders', wholeNumber(1, 40, 1)),
+}
 type PathRequest = RequestWith<typeof options>
 
 const LINE_MM = 0.6

@@ -1,5 +1,4 @@
 import { mm } from '../../src/pieces/faces/face.js'
-import { canBeTooNote } from '../../src/pieces/marks/can-be-too.js'
 import { keyRows } from '../../src/pieces/parts/key-rows.js'
 import { defineLayout } from '../layout.js'
 import { topRowHeight } from './childs-task.js'
@@ -18,7 +17,6 @@ export const markedList = defineLayout({
     const { words, marks, typeface, marked, type } = request
     const heading = markedListHeading(request, room.widthMm)
     const facts = wordFacts(request)
-    const note = marked ? canBeTooNote(words, marks) : undefined
     return wordListPages({
       words,
       marks,
@@ -49,11 +47,6 @@ export const markedList = defineLayout({
       besideLeftsMm: facts.leftsMm,
       besideHeightMm: facts.heightMm,
       keyRows: setting => keyRows(request, room.widthMm, setting),
-    }).map((face, page) => ({
-      ...face,
-      kind: 'list',
-      title: pageTitle(request),
-      ...(page > 0 || note === undefined ? {} : { note }),
-    }))
+    }).map(face => ({ ...face, kind: 'list', title: pageTitle(request) }))
   },
 })

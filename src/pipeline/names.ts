@@ -5,6 +5,7 @@ import { saySize } from '../geometry.js'
 import { lineStyles, outlineStyles } from '../pieces/marks/styles.js'
 import { borderNames } from '../pieces/parts/card-border.js'
 import { letterShapesOf } from '../pieces/typeface/letter-shapes.js'
+import { takenInWords } from '../plan/keys/taken-in-words.js'
 import { papers } from '../sheets/papers.js'
 import { patterns } from '../words/patterns/index.js'
 
@@ -26,6 +27,10 @@ export function planNames() {
     })),
     lines: lineStyles.map(({ name, summary }) => ({ name, summary: `${summary}${bordersNote(name)}` })),
     outlines: outlineStyles.map(({ name, summary }) => ({ name, summary })),
+    borders: [
+      { name: 'none', summary: 'no border' },
+      ...borderNames.map(name => ({ name: name.replaceAll('-', ' '), summary: borderSummary(name) })),
+    ],
   } satisfies Record<string, readonly NamedThing[]>
 }
 
@@ -60,6 +65,19 @@ function bordersNote(line: string): string {
 }
 
 function optionsNote(options: (typeof layouts)[number]['options']): string {
-  const notes = Object.entries(options).map(([key, reader]) => `${key}: ${reader.expects}`)
+  const notes = Object.entries(options).map(([key, reader]) => `${key}: ${takenInWords(reader.takes)}`)
   return notes.length === 0 ? '' : ` (${notes.join('; ')})`
+}
+
+/** `dashed round` */
+function borderSummary(name: string): string {
+  const [line = '', corners] = name.split('-')
+  const drawn = lineStyles.find(style => style.name === line)?.summary ?? line
+  return `${drawn} round the card${corners === undefined ? '' : `; ${cornerSummaries[corners]}`}`
+}
+
+const cornerSummaries: Readonly<Record<string, string>> = {
+  round: 'round corners',
+  cut: 'corners cut off straight',
+  ticket: 'corners that curve inwards',
 }

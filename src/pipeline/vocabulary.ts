@@ -3,6 +3,8 @@ import { droppedInTypefaces, faultOfFont } from '../../fonts/load-typeface.js'
 import { layouts } from '../../layouts/index.js'
 import { lineStyles, outlineStyles } from '../pieces/marks/styles.js'
 import { borderNames } from '../pieces/parts/card-border.js'
+import { keysInSentences } from '../plan/keys/placed-keys.js'
+import { keysOfPlan } from '../plan/read-plan.js'
 import type { Vocabulary } from '../plan/vocabulary.js'
 import { papers } from '../sheets/papers.js'
 import { pluralRuleNames } from '../words/endings/plural-rule-names.js'
@@ -11,7 +13,7 @@ import { tradeWords } from '../words/trade-words/trade-words.js'
 
 /** Every name that a plan may use, gathered from the stages that know them. */
 export function planVocabulary(): Vocabulary {
-  return {
+  const vocabulary: Vocabulary = {
     layouts: new Map(layouts.map(layout => [layout.name, { options: layout.options }])),
     patterns: patterns.map(pattern => pattern.name),
     papers,
@@ -21,6 +23,8 @@ export function planVocabulary(): Vocabulary {
     borders: borderNames,
     outlines: outlineStyles.map(style => style.name),
     plurals: pluralRuleNames,
+    keysElsewhere: () => keysInSentences(keysOfPlan(vocabulary)),
     tradeWords,
   }
+  return vocabulary
 }

@@ -3,27 +3,31 @@
 import { andThen, fail, inReadingOrder, present, succeed } from '../outcomes.js'
 import { errorAt, type Outcome, type Problem } from '../problems.js'
 import { assembled, usualPaper } from './assemble-plan.js'
+import { disk } from './disk/disk.js'
 import type { FileAccess } from './disk/file-access.js'
-import { type ItemContext, itemReaders } from './items/item-keys.js'
-import { readPrintList } from './items/print-list.js'
+import type { ItemContext } from './items/item-keys.js'
+import { printListReader } from './items/print-list.js'
+import { key, reading, type ValueReader } from './keys/key.js'
+import { type PlacedKey, placedKeys } from './keys/placed-keys.js'
+import type { KeysTaken } from './keys/takes.js'
 import type { Plan, PlanWord } from './plan.js'
 import { readAccent } from './settings/accent.js'
-import { readClassFile } from './settings/class-file.js'
+import { classFileKeys, classFileReader } from './settings/class-file.js'
 import { readContrast } from './settings/contrast.js'
 import { readCountSounds } from './settings/count-sounds.js'
 import { fontReader } from './settings/fonts.js'
-import { readGroups, typedGroups, typedGroupWords } from './settings/groups.js'
-import { readMarks } from './settings/marks.js'
+import { groupListReader, typedGroups, typedGroupWords } from './settings/groups.js'
+import { marksReader } from './settings/marks.js'
 import { readPrinter } from './settings/printer.js'
 import { LARGEST_SEED, wholeNumberReader } from './values/numbers.js'
+import { otherNames } from './values/other-names.js'
 import { paperReader } from './values/papers.js'
 import { textReader } from './values/texts.js'
-import { typeSizeReader } from './values/type-size.js'
 import type { Vocabulary } from './vocabulary.js'
 import { readWords, typedWords, type WordEntries } from './words/list-words.js'
 import type { WordContext } from './words/word-entry.js'
-import { wordEntries } from './words/word-list.js'
-import { type Entry, type MapEntry, misfit, type Reader } from './yaml/entry.js'
+import { wordEntries, wordListTaken } from './words/word-list.js'
+import { type Entry, type MapEntry, misfit } from './yaml/entry.js'
 import { readKeys, valueAt } from './yaml/keys.js'
 import { withSlipsMended } from './yaml/typing-slips.js'
 import { yamlEntries } from './yaml/yaml-entries.js'
@@ -67,9 +71,9 @@ export function planFrom(root: MapEntry, source: PlanText): Outcome<Plan> {
   const words = andThen(entries, found => planWords(found, list, wordContext(source)))
   const keys = readKeys(root, {
     what: 'a plan',
-    readers: { ...planReaders(source, item), words: () => words },
+    readers: { ...planKeys(source, item), words: wordsKey(source, () => words) },
     rules: missingKeys(root),
-    belongsTo: keysOfItems(item),
+    others: otherNames('key', source.vocabulary),
   })
   return andThen(keys, ({ values }) => {
     const { words = [], print = [] } = values
@@ -93,38 +97,84 @@ export function itemContext(root: MapEntry, source: PlanText, entries: Outcome<W
   }
 }
 
-export function planReaders(source: PlanText, item: ItemContext) {
+/** The keys of a plan itself; `words` is read apart, since items refer to them. */
+export function planKeys(source: PlanText, item: ItemContext) {
   const context = wordContext(source)
   const { vocabulary, font } = item
   return {
-    title: textReader('the title', 120),
-    class: textReader('the name of the class', 120),
-    seed: wholeNumberReader('the seed', 0, LARGEST_SEED),
-    font,
-    paper: paperReader(vocabulary),
-    marks: (entry: Entry) => readMarks(entry, vocabulary),
-    print: (entry: Entry) => readPrintList(entry, item),
-    groups: (entry: Entry) => readGroups(entry, { ...context, font, size: typeSizeReader(vocabulary) }),
-    accent: readAccent,
-    'count sounds': readCountSounds,
-    'class file': (entry: Entry) => readClassFile(entry, context),
-    printer: readPrinter,
-    contrast: readContrast,
+    title: key('what stands at the head of every page', textReader('the title', 120), {
+      usual: "the file's name",
+    }),
+    class: key('your class, under the title', textReader('the name of the class', 120), {
+      example: 'Room 7, Heron Lane School',
+    }),
+    seed: key(
+      'a number from which boards and orders are dealt; the same number deals the same',
+      wholeNumberReader('the seed', 0, LARGEST_SEED),
+      { example: '12', usual: '1' },
+    ),
+    font: key('the typeface', font, { example: 'lexend', usual: 'andika' }),
+    paper: key('the paper of all items that name none', paperReader(vocabulary), {
+      example: 'letter',
+      usual: 'letter',
+    }),
+    marks: key('what is marked, in the order in which the key shows it', marksReader(vocabulary)),
+    print: key('what is printed', printListReader(item), { example: '[word-cards, bingo]' }),
+    groups: key('other children in the same week', groupListReader({ ...context, font, vocabulary })),
+    accent: key('how your class speaks', readAccent, { usual: 'american' }),
+    'count sounds': key('what counts as a sound', readCountSounds, { usual: 'as taught' }),
+    'class file': key(
+      'a file with what you have decided about words, your printer and your class, for every week',
+      classFileReader(context),
+    ),
+    printer: key('what is known of your printer', readPrinter),
+    contrast: key('the colours of ink and card', readContrast, { usual: 'black on white' }),
   }
 }
 
+/** Words as a key of the plan, in the reading that `planFrom` has made of them. */
+function wordsKey(source: PlanText, words: () => Outcome<readonly PlanWord[]>) {
+  const taken = wordListTaken(wordContext(source))
+  return key('the words of the week', reading(taken, words), { example: '[reed, marsh, wren]' })
+}
+
+/** All that a plan takes, as one value. */
+export function planTaken(vocabulary: Vocabulary): KeysTaken {
+  const source: PlanText = { file: 'plan.yaml', text: '', vocabulary, files: disk }
+  const item: ItemContext = {
+    vocabulary,
+    font: planFont(source),
+    paper: usualPaper(vocabulary.papers),
+    groups: [],
+  }
+  const words = wordsKey(source, () => succeed([]))
+  const keys = () => {
+    const { title, class: ofClass, ...rest } = planKeys(source, item)
+    return { title, class: ofClass, words, ...rest }
+  }
+  return { kind: 'keys', what: 'a plan', keys, needed: ['words', 'print'] }
+}
+
+/** Every key of a plan and of a class file, at each place where it can stand. */
+export function keysOfPlan(vocabulary: Vocabulary): readonly PlacedKey[] {
+  const inPlan = placedKeys(planTaken(vocabulary))
+  const places = new Set(inPlan.map(({ place }) => place.what))
+  const inClassFile = placedKeys(classFileTaken(vocabulary))
+  return [...inPlan, ...inClassFile.filter(({ place }) => !places.has(place.what))]
+}
+
+/** All that a class file takes. */
+export function classFileTaken(vocabulary: Vocabulary): KeysTaken {
+  const context: WordContext = { patterns: vocabulary.patterns, files: disk, file: 'class.yaml' }
+  return { kind: 'keys', what: 'a class file', keys: () => classFileKeys(context), needed: [] }
+}
+
 export function wordContext({ file, vocabulary, files }: PlanText): WordContext {
-  return { patterns: vocabulary.patterns, files, file }
+  return { patterns: vocabulary.patterns, files, file, otherKeys: otherNames('key', vocabulary) }
 }
 
-function planFont({ file, vocabulary, files }: PlanText): Reader<string> {
+function planFont({ file, vocabulary, files }: PlanText): ValueReader<string> {
   return fontReader({ known: vocabulary.fonts, faultOfFont: vocabulary.faultOfFont, files, namedIn: file })
-}
-
-function keysOfItems(context: ItemContext): Readonly<Record<string, string>> {
-  const options = [...context.vocabulary.layouts.values()].flatMap(layout => Object.keys(layout.options))
-  const keys = [...Object.keys(itemReaders(context)), ...options]
-  return Object.fromEntries(keys.map(key => [key, 'an item under "print:"']))
 }
 
 function planWords(entries: WordEntries, list: Entry, context: WordContext): Outcome<readonly PlanWord[]> {

@@ -3,7 +3,7 @@
 import { succeed } from '../outcomes.js'
 import { printItemReader } from './items/print-item.js'
 import type { Plan } from './plan.js'
-import { itemContext, type PlanText, planFrom, planReaders, wordContext } from './read-plan.js'
+import { itemContext, type PlanText, planFrom, planKeys, wordContext } from './read-plan.js'
 import { foldName } from './values/fold-name.js'
 import type { WordEntries } from './words/list-words.js'
 import { readWord } from './words/word-entry.js'
@@ -28,7 +28,7 @@ export function readablePart(source: PlanText): Plan | undefined {
 
 function pruned(root: MapEntry, source: PlanText, words: WordEntries): MapEntry {
   const item = itemContext(root, source, succeed(words))
-  const readers = planReaders(source, item)
+  const readers = planKeys(source, item)
   const readItem = printItemReader(item)
   const pairs = root.pairs.flatMap((pair): readonly Pair[] => {
     const key = foldName(pair.key).replaceAll('-', ' ')

@@ -17,6 +17,8 @@ export interface Vocabulary {
   readonly outlines: readonly string[]
   /** Rules for plurals, as a mark names them. */
   readonly plurals: readonly string[]
+  /** Every key of a plan, folded, with a sentence that says where it stands. */
+  readonly keysElsewhere: () => ReadonlyMap<string, string>
   /** What the trade calls what a plan names otherwise, folded, with what to write instead: by kind (`pattern`). */
   readonly tradeWords: (kind: string) => ReadonlyMap<string, string>
 }

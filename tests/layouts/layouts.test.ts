@@ -4,7 +4,6 @@ import type { PrintedItem } from '../../src/files/printed-plan.js'
 import { putPlanOnSheets } from '../../src/pipeline.js'
 import { formatProblem } from '../../src/problems.js'
 import { folderWith, marshPlan } from '../pipeline/plan-folder.js'
-import { sharedWork } from '../pipeline/shared-work.js'
 
 const words = [
   'reed',
@@ -23,7 +22,7 @@ const words = [
 
 async function print(item: string, plan = marshPlan): Promise<PrintedItem> {
   const folder = folderWith({ 'marsh.yaml': `${plan}  - ${item}\n` })
-  const drawn = await putPlanOnSheets({ planFile: join(folder, 'marsh.yaml'), kept: sharedWork })
+  const drawn = await putPlanOnSheets({ planFile: join(folder, 'marsh.yaml') })
   if (!drawn.ok) throw new Error(drawn.problems.map(formatProblem).join('\n'))
   return drawn.value.items[0]!.printed
 }

@@ -3,14 +3,14 @@ import { oneCardAWord, wordSlot } from '../../layouts/one-card-a-word.js'
 import { Slot } from '../../src/pieces/faces/slot.js'
 import { cardFace } from '../../src/pieces/parts/card-face.js'
 import { Rule } from '../../src/pieces/parts/rules.js'
-import { choice } from '../../src/plan/values/options.js'
+import { choice, option } from '../../src/plan/values/options.js'
 
 /** A word on the lower half of a card that is folded at its middle and stood up. */
 export const tentCards = defineLayout({
   kind: 'pieces',
   name: 'tent-cards',
   summary: 'cards to fold and stand on a table, a word on each',
-  options: { above: choice(['line', 'nothing'], 'line') },
+  options: { above: option('what stands on the upper half', choice(['line', 'nothing'], 'line')) },
   marks: 'all',
   perSheet: { columns: 2, rows: 3 },
   perSheetLarge: { columns: 1, rows: 3 },

@@ -2,16 +2,16 @@ import { describe, expect, it } from 'vitest'
 import { defineLayout, type LayoutRequest, type RequestWith } from '../../layouts/layout.js'
 import { succeed } from '../../src/outcomes.js'
 import type { CardFace } from '../../src/pieces/faces/face.js'
-import { choice, gridSize, wholeNumber } from '../../src/plan/values/options.js'
+import { choice, gridSize, option, wholeNumber } from '../../src/plan/values/options.js'
 
 /**
  * Most of this is proven by the compiler, in `npm run lint`: a line under `@ts-expect-error` that compiled would be an
  * error itself.
  */
 const options = {
-  boards: wholeNumber(1, 9, 4),
-  grid: gridSize(2, 9, undefined),
-  write: choice(['sounds', 'word'], 'word'),
+  boards: option('how many', wholeNumber(1, 9, 4)),
+  grid: option('columns x rows', gridSize(2, 9, undefined)),
+  write: option('what is written', choice(['sounds', 'word'], 'word')),
 }
 const about = { name: 'sample', summary: 'a sample', marks: 'none' } as const
 const perSheet = { columns: 1, rows: 1 }

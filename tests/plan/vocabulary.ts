@@ -1,5 +1,8 @@
 /** A small vocabulary for the tests of the plan stage; the real one comes from the stages to the right of it. */
-import { choice, gridSize, wholeNumber, yesNo } from '../../src/plan/values/options.js'
+
+import { keysInSentences } from '../../src/plan/keys/placed-keys.js'
+import { keysOfPlan } from '../../src/plan/read-plan.js'
+import { choice, gridSize, option, wholeNumber, yesNo } from '../../src/plan/values/options.js'
 import type { Vocabulary } from '../../src/plan/vocabulary.js'
 
 export const vocabulary: Vocabulary = {
@@ -10,10 +13,10 @@ export const vocabulary: Vocabulary = {
       'bingo',
       {
         options: {
-          boards: wholeNumber(1, 500, 24),
-          grid: gridSize(2, 10, { columns: 5, rows: 5 }),
-          'free centre': yesNo(true),
-          'caller order': choice(['fair', 'random'], 'fair'),
+          boards: option('how many', wholeNumber(1, 500, 24)),
+          grid: option('columns x rows', gridSize(2, 10, { columns: 5, rows: 5 })),
+          'free centre': option('whether the middle is free', yesNo(true)),
+          'caller order': option('in which order', choice(['fair', 'random'], 'fair')),
         },
       },
     ],
@@ -30,5 +33,6 @@ export const vocabulary: Vocabulary = {
   borders: ['single', 'double', 'dashed', 'dotted', 'wavy', 'thick', 'dashed-round'],
   outlines: ['box', 'rounded', 'oval', 'hexagon'],
   plurals: ['add s', 'add es', 'y to i', 'y to i, add es'],
+  keysElsewhere: () => keysInSentences(keysOfPlan(vocabulary)),
   tradeWords: kind => new Map(kind === 'pattern' ? [['digraph', 'Write consonant-digraph.']] : []),
 }

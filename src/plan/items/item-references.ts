@@ -2,15 +2,17 @@
 
 import { fail, failWith, outcomeOf, succeed, together } from '../../outcomes.js'
 import { errorAt, type Outcome } from '../../problems.js'
+import { reading, type ValueReader } from '../keys/key.js'
+import type { Takes } from '../keys/takes.js'
 import { foldName } from '../values/fold-name.js'
 import { nameReader } from '../values/names.js'
 import { nearestAdvice } from '../values/nearest.js'
 import { repetitions } from '../values/repetitions.js'
-import { sameWord, wordText } from '../words/word-text.js'
+import { sameWord, wordPattern, wordText } from '../words/word-text.js'
 import { type Entry, misfit, oneOrMore, type Reader } from '../yaml/entry.js'
 
 /** Words of the plan, each once, as the plan spells them; any words where the plan's are not known. */
-export function subsetReader(words: readonly string[] | undefined): Reader<readonly string[]> {
+export function subsetReader(words: readonly string[] | undefined): ValueReader<readonly string[]> {
   // Where a group spells a word of the plan otherwise, the plan's spelling, which comes first, is the one.
   const known = new Map((words ?? []).toReversed().map(word => [sameWord(word), word]))
   const readOne: Reader<string> = entry => {
@@ -26,16 +28,32 @@ export function subsetReader(words: readonly string[] | undefined): Reader<reado
     })
     return fail(errorAt(entry.place, `"${entry.text}" is not among the words of the plan`, advice))
   }
-  return entry => listOfNames(entry, readOne, 'word')
+  const one: Takes = {
+    kind: 'form',
+    what: 'a word of the plan',
+    samples: ['marsh'],
+    pattern: wordPattern,
+    plain: ['boolean', 'null'],
+  }
+  return reading({ kind: 'list', of: one, alone: true, empty: false }, entry =>
+    listOfNames(entry, readOne, 'word'),
+  )
 }
 
 /** Groups of the plan, each once; `none` for the class alone. */
-export function groupsReader(groups: readonly string[]): Reader<readonly string[]> {
+export function groupsReader(groups: readonly string[]): ValueReader<readonly string[]> {
   const readOne = nameReader({ what: 'a group', known: groups, where: 'Groups are named under "groups:".' })
-  return entry => {
+  const one: Takes = {
+    kind: 'form',
+    what: "a group's name, or none for the class alone",
+    samples: ['Otters', 'none'],
+    pattern: String.raw`\S`,
+    plain: ['number', 'boolean', 'null'],
+  }
+  return reading({ kind: 'list', of: one, alone: true, empty: false }, entry => {
     if (entry.kind === 'text' && foldName(entry.text) === 'none') return succeed([])
     return listOfNames(entry, readOne, 'group')
-  }
+  })
 }
 
 function listOfNames(entry: Entry, readOne: Reader<string>, what: string): Outcome<readonly string[]> {

@@ -2,13 +2,16 @@
 
 import { andThen, present, record, succeed } from '../../outcomes.js'
 import type { Outcome, Place } from '../../problems.js'
+import { reading, type ValueReader } from '../keys/key.js'
+import type { Takes } from '../keys/takes.js'
 import type { PrintItem } from '../plan.js'
 import { foldName } from '../values/fold-name.js'
-import type { OptionReader } from '../values/options.js'
+import { type Option, optionKeys } from '../values/options.js'
+import { otherNames } from '../values/other-names.js'
 import type { LayoutVocabulary, Vocabulary } from '../vocabulary.js'
-import { type Entry, type MapEntry, misfit, type Reader } from '../yaml/entry.js'
+import { type Entry, type MapEntry, misfit } from '../yaml/entry.js'
 import { readKeys, valueAt } from '../yaml/keys.js'
-import { divisionOf, type ItemContext, itemReaders, itemRules } from './item-keys.js'
+import { divisionOf, type ItemContext, itemKeys, itemRules, itemTaken } from './item-keys.js'
 
 /** An item before its name is settled; the name is the teacher's, where she gave one. */
 export interface UnnamedItem {
@@ -16,18 +19,19 @@ export interface UnnamedItem {
   readonly name?: { readonly text: string; readonly place: Place }
 }
 
-type ItemReaders = ReturnType<typeof itemReaders>
+type ItemKeys = ReturnType<typeof itemKeys>
 
 /** Reads an item with its keys, or the layout's name alone. */
-export function printItemReader(context: ItemContext): Reader<UnnamedItem> {
-  const readers = itemReaders(context)
-  return entry => {
-    if (entry.kind === 'map') return itemFromKeys(entry, readers, context)
+export function printItemReader(context: ItemContext): ValueReader<UnnamedItem> {
+  const keys = itemKeys(context)
+  const takes: Takes = { kind: 'any of', ways: [keys.layout.takes, itemTaken(context)] }
+  return reading(takes, entry => {
+    if (entry.kind === 'map') return itemFromKeys(entry, keys, context)
     if (entry.kind !== 'text') {
       return misfit(entry, 'a thing to print', 'Write a layout, such as - layout: word-cards.')
     }
-    return itemFromKeys(layoutAlone(entry), readers, context)
-  }
+    return itemFromKeys(layoutAlone(entry), keys, context)
+  })
 }
 
 function layoutAlone(entry: Entry): MapEntry {
@@ -35,15 +39,16 @@ function layoutAlone(entry: Entry): MapEntry {
   return { kind: 'map', place, pairs: [{ key: 'layout', keyPlace: place, value: entry }] }
 }
 
-function itemFromKeys(map: MapEntry, readers: ItemReaders, context: ItemContext): Outcome<UnnamedItem> {
+function itemFromKeys(map: MapEntry, readers: ItemKeys, context: ItemContext): Outcome<UnnamedItem> {
   const layout = layoutNamed(map, context.vocabulary)
   const own = layout?.options ?? anyOptions(context.vocabulary)
-  const ownReaders = Object.fromEntries(Object.entries(own).map(([key, { read }]) => [key, read]))
+  const ownKeys = optionKeys(own)
   const what = layout ? 'this item' : 'an item'
+  const others = otherNames('key', context.vocabulary)
   const [general, special] = parted(map, Object.keys(readers), Object.keys(own))
   const read = record({
-    keys: readKeys(general, { what, readers, rules: itemRules(map), furtherKeys: Object.keys(own) }),
-    options: readKeys(special, { what, readers: ownReaders }),
+    keys: readKeys(general, { what, readers, rules: itemRules(map), furtherKeys: Object.keys(own), others }),
+    options: readKeys(special, { what, readers: ownKeys }),
   })
   return andThen(read, ({ keys, options }) => {
     const { name, across, down, card, margin, gap = 0, layout: layoutName, ...rest } = keys.values
@@ -78,8 +83,9 @@ function layoutNamed(map: MapEntry, { layouts }: Vocabulary): LayoutVocabulary |
 
 /** Where the layout is unknown, a key that any layout knows is not held against the item. */
 function anyOptions({ layouts }: Vocabulary): LayoutVocabulary['options'] {
-  const accepted: OptionReader<unknown> = {
-    expects: '',
+  const accepted: Option<unknown> = {
+    does: '',
+    takes: { kind: 'text', longest: 0 },
     fallback: undefined,
     read: () => succeed(undefined),
     gives: (value): value is unknown => value === undefined,

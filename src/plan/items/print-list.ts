@@ -2,21 +2,33 @@
 
 import { fail, failWith, outcomeOf, together } from '../../outcomes.js'
 import { errorAt, type Outcome, type Problem } from '../../problems.js'
+import { reading, type ValueReader } from '../keys/key.js'
+import type { Takes } from '../keys/takes.js'
 import type { PrintItem } from '../plan.js'
 import { foldName } from '../values/fold-name.js'
 import { fileSafeName } from '../values/names.js'
 import { repetitions } from '../values/repetitions.js'
-import { type Entry, misfit, type TextEntry } from '../yaml/entry.js'
+import { type Entry, misfit, type Reader, type TextEntry } from '../yaml/entry.js'
 import type { ItemContext } from './item-keys.js'
 import { printItemReader, type UnnamedItem } from './print-item.js'
 
 const form = 'Write print: and under it a dash for each thing to print, such as - layout: word-cards.'
 
-export function readPrintList(entry: Entry, context: ItemContext): Outcome<readonly PrintItem[]> {
+export function printListReader(context: ItemContext): ValueReader<readonly PrintItem[]> {
+  const readItem = printItemReader(context)
+  const takes: Takes = { kind: 'list', of: readItem.takes, alone: true, empty: false }
+  return reading(takes, entry => readPrintList(entry, readItem, context))
+}
+
+function readPrintList(
+  entry: Entry,
+  readItem: Reader<UnnamedItem>,
+  context: ItemContext,
+): Outcome<readonly PrintItem[]> {
   if (entry.kind === 'text' && /[,;]/.test(entry.text)) return fail(severalInOnePlace(entry))
   const items = entry.kind === 'list' ? entry.items : entry.kind === 'text' ? [entry] : []
   if (items.length === 0) return misfit(entry, 'a list of things to print', form)
-  const outcomes = items.map(printItemReader(context))
+  const outcomes = items.map(readItem)
   const good = outcomes.flatMap(outcome => (outcome.ok ? [outcome.value] : []))
   const read = together(outcomes)
   const problems = [...read.problems, ...clashes(good, context.groups)]

@@ -3,19 +3,21 @@ import { dirname, isAbsolute, join } from 'node:path'
 import { andThen, fail, present, succeed } from '../../outcomes.js'
 import { errorAt, type Outcome } from '../../problems.js'
 import { readTextFile } from '../disk/text-file.js'
+import { key, reading, type ValueReader } from '../keys/key.js'
+import type { Takes } from '../keys/takes.js'
 import type { Accent, CountSounds, PlanWord, PrinterSetting, TaughtEntry } from '../plan.js'
 import { readWords } from '../words/list-words.js'
 import type { WordContext } from '../words/word-entry.js'
-import { wordEntries } from '../words/word-list.js'
+import { wordEntries, wordListTaken } from '../words/word-list.js'
 import { sameWord } from '../words/word-text.js'
-import { type Entry, misfit, type Reader } from '../yaml/entry.js'
+import { type Entry, misfit } from '../yaml/entry.js'
 import { readKeys } from '../yaml/keys.js'
 import { withSlipsMended } from '../yaml/typing-slips.js'
 import { yamlEntries } from '../yaml/yaml-entries.js'
 import { readAccent } from './accent.js'
 import { readCountSounds } from './count-sounds.js'
 import { readPrinter } from './printer.js'
-import { readTaught } from './taught.js'
+import { taughtReader } from './taught.js'
 
 export interface ClassFile {
   /** Path as it can be opened from where the teacher stands. */
@@ -44,21 +46,42 @@ export function readClassFile(entry: Entry, context: WordContext): Outcome<Class
   return andThen(text, content => withSlipsMended(path, content, read))
 }
 
-function classFileFrom(root: Entry, context: WordContext): Outcome<ClassFile> {
-  if (root.kind !== 'map') return fail(errorAt(root.place, 'the class file does not begin with a key', form))
-  const words: Reader<readonly PlanWord[]> = entry =>
+export function classFileKeys(context: WordContext) {
+  const words = reading<readonly PlanWord[]>(wordListTaken(context), entry =>
     entry.kind === 'empty'
       ? succeed([])
-      : andThen(wordEntries(entry, context), entries => readWords(entries, context))
+      : andThen(wordEntries(entry, context), entries => readWords(entries, context)),
+  )
+  return {
+    words: key('words with what you have decided about them, for every week', words),
+    accent: key('how your class speaks', readAccent, { usual: 'american' }),
+    'count sounds': key('what counts as a sound', readCountSounds, { usual: 'as taught' }),
+    printer: key('what is known of your printer', readPrinter),
+    taught: key(
+      'what the class has been taught to read, for "oaktag find --taught"',
+      taughtReader(context.patterns),
+      {
+        example: '[short-vowel, consonant-digraph, ee]',
+      },
+    ),
+  }
+}
+
+export function classFileReader(context: WordContext): ValueReader<ClassFile> {
+  const takes: Takes = {
+    kind: 'form',
+    what: 'the path of a class file',
+    samples: ['room-7.yaml'],
+    pattern: String.raw`\S`,
+  }
+  return reading(takes, entry => readClassFile(entry, context))
+}
+
+function classFileFrom(root: Entry, context: WordContext): Outcome<ClassFile> {
+  if (root.kind !== 'map') return fail(errorAt(root.place, 'the class file does not begin with a key', form))
   const keys = readKeys(root, {
     what: 'a class file',
-    readers: {
-      words,
-      accent: readAccent,
-      'count sounds': readCountSounds,
-      printer: readPrinter,
-      taught: value => readTaught(value, context.patterns),
-    },
+    readers: classFileKeys(context),
   })
   return andThen(keys, ({ values: { words: list = [], 'count sounds': countSounds, ...rest } }) =>
     succeed({

@@ -1,14 +1,23 @@
 import { fail, succeed } from '../../outcomes.js'
 import { errorAt } from '../../problems.js'
+import { reading } from '../keys/key.js'
+import type { Takes } from '../keys/takes.js'
 import type { Contrast } from '../plan.js'
 import { parseColor } from '../values/colors.js'
-import { misfit, type Reader } from '../yaml/entry.js'
+import { misfit } from '../yaml/entry.js'
 
 const form =
   'Write black on white, white on black, or a colour in quotes: "black on #fff6d5"; with "stock" at the end where the card itself has that colour.'
 
 /** `black on white`: ink, then ground; `black on ivory stock`: the ground is the card's own colour. */
-export const readContrast: Reader<Contrast> = entry => {
+const contrastTaken: Takes = {
+  kind: 'form',
+  what: 'one colour on another, "stock" behind it where the card itself has that colour',
+  samples: ['white on black', '"black on #fff6d5"', 'black on ivory stock'],
+  pattern: String.raw`^\S.*\son\s+\S.*$`,
+}
+
+export const readContrast = reading<Contrast>(contrastTaken, entry => {
   if (entry.kind !== 'text') return misfit(entry, 'two colours', form)
   const { text, place, comment } = entry
   const colors = text.replace(/\s+stock$/i, '')
@@ -22,4 +31,4 @@ export const readContrast: Reader<Contrast> = entry => {
   const unquoted = comment && /\son$/i.test(text)
   const advice = unquoted ? `A # begins a note; put it in quotes: "${text} #${comment.trim()}".` : form
   return fail(errorAt(place, `"${text}" is not one colour on another`, advice))
-}
+})

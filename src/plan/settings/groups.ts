@@ -2,25 +2,64 @@
 
 import { andThen, failWith, outcomeOf, present, succeed, together } from '../../outcomes.js'
 import { errorAt, type Outcome, type Problem } from '../../problems.js'
-import type { PlanGroup, PlanWord, TypeSize } from '../plan.js'
+import { key, reading, type ValueReader } from '../keys/key.js'
+import type { Takes } from '../keys/takes.js'
+import type { PlanGroup, PlanWord } from '../plan.js'
 import { foldName } from '../values/fold-name.js'
 import { fileNameReader } from '../values/names.js'
+import { otherNames } from '../values/other-names.js'
 import { repetitions } from '../values/repetitions.js'
+import { typeSizeReader } from '../values/type-size.js'
+import type { Vocabulary } from '../vocabulary.js'
 import { readWords, type TypedWord, typedWords } from '../words/list-words.js'
 import type { WordContext } from '../words/word-entry.js'
-import { wordEntries } from '../words/word-list.js'
-import { type Entry, misfit, type Reader, type TextEntry } from '../yaml/entry.js'
+import { wordEntries, wordListTaken } from '../words/word-list.js'
+import { type Entry, misfit, type TextEntry } from '../yaml/entry.js'
 import { readKeys, valueAt } from '../yaml/keys.js'
 import { readContrast } from './contrast.js'
 
 const form = 'Begin each group with "- name:" and its name.'
 
 export interface GroupContext extends WordContext {
-  readonly font: Reader<string>
-  readonly size: Reader<TypeSize>
+  readonly font: ValueReader<string>
+  readonly vocabulary: Vocabulary
 }
 
-export function readGroups(entry: Entry, context: GroupContext): Outcome<readonly PlanGroup[]> {
+export function groupListReader(context: GroupContext): ValueReader<readonly PlanGroup[]> {
+  const of: Takes = {
+    kind: 'keys',
+    what: 'a group',
+    keys: () => groupKeys(context),
+    needed: ['name'],
+    beside: 'name: Otters',
+  }
+  const takes: Takes = { kind: 'list', of, alone: false, empty: true }
+  return reading(takes, entry => readGroups(entry, context))
+}
+
+function groupKeys(context: GroupContext) {
+  const { vocabulary, font } = context
+  return {
+    name: key("the group's name", fileNameReader("a group's name"), { example: 'Otters' }),
+    words: key('its own words', groupWordsReader(context), { usual: 'the words of the plan' }),
+    size: key('how large its words are at least', typeSizeReader(vocabulary), {
+      example: 'large',
+      usual: "the class's size",
+    }),
+    font: key('its typeface', font, { example: 'lexend', usual: 'the font of the plan' }),
+    contrast: key('its colours of ink and card', readContrast, { usual: 'those of the plan' }),
+  }
+}
+
+function groupWordsReader(context: WordContext): ValueReader<readonly PlanWord[]> {
+  return reading(wordListTaken(context), list =>
+    list.kind === 'list' && list.items.length === 0
+      ? succeed([])
+      : andThen(wordEntries(list, context), entries => readWords(entries, context)),
+  )
+}
+
+function readGroups(entry: Entry, context: GroupContext): Outcome<readonly PlanGroup[]> {
   if (entry.kind === 'empty') return succeed([])
   if (entry.kind !== 'list') return misfit(entry, 'a list of groups', form)
   const groups = together(entry.items.map(item => readGroup(item, context)))
@@ -30,19 +69,10 @@ export function readGroups(entry: Entry, context: GroupContext): Outcome<readonl
 
 function readGroup(entry: Entry, context: GroupContext): Outcome<PlanGroup> {
   if (entry.kind !== 'map') return misfit(entry, 'a group', form)
-  const readGroupWords: Reader<readonly PlanWord[]> = list =>
-    list.kind === 'list' && list.items.length === 0
-      ? succeed([])
-      : andThen(wordEntries(list, context), entries => readWords(entries, context))
   const keys = readKeys(entry, {
     what: 'a group',
-    readers: {
-      name: fileNameReader("a group's name"),
-      words: readGroupWords,
-      size: context.size,
-      font: context.font,
-      contrast: readContrast,
-    },
+    readers: groupKeys(context),
+    others: otherNames('key', context.vocabulary),
     rules: valueAt(entry, 'name') ? [] : [errorAt(entry.place, 'a group has no "name"', form)],
   })
   return andThen(keys, ({ values: { name, words = [], ...rest } }) =>

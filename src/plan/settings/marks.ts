@@ -2,6 +2,8 @@
 
 import { andThen, fail, failWith, outcomeOf, present, succeed, together } from '../../outcomes.js'
 import { errorAt, type Outcome, type Problem } from '../../problems.js'
+import { key, reading, type ValueReader } from '../keys/key.js'
+import type { KeysTaken, Takes } from '../keys/takes.js'
 import type { MarkPlace, MarkTarget, PlanMark, WordFeature } from '../plan.js'
 import { readColor } from '../values/colors.js'
 import { foldName } from '../values/fold-name.js'
@@ -13,15 +15,20 @@ import { textReader } from '../values/texts.js'
 import type { Vocabulary } from '../vocabulary.js'
 import { whereArePatterns } from '../words/pattern-override.js'
 import { longestWord, sameWord, wordText } from '../words/word-text.js'
-import { type Entry, type MapEntry, misfit, type Reader } from '../yaml/entry.js'
+import { type Entry, type MapEntry, misfit } from '../yaml/entry.js'
 import { readKeys, valueAt } from '../yaml/keys.js'
-import { wordFeatureReaders, wordFeatures } from './word-target.js'
+import { wordFeatureKeys, wordFeatures } from './word-target.js'
 
 const form =
   'Begin each mark with "- pattern:" and a name, with "- letters:" and the letters, or with "- part of speech:", "- plural:", "- sounds:" or "- syllables:" for whole words.'
 
 /** The list may be empty, as when every mark is commented out. */
-export function readMarks(entry: Entry, names: Vocabulary): Outcome<readonly PlanMark[]> {
+export function marksReader(names: Vocabulary): ValueReader<readonly PlanMark[]> {
+  const takes: Takes = { kind: 'list', of: markTaken(names), alone: false, empty: true }
+  return reading(takes, entry => readMarks(entry, names))
+}
+
+function readMarks(entry: Entry, names: Vocabulary): Outcome<readonly PlanMark[]> {
   if (entry.kind === 'empty') return succeed([])
   if (entry.kind !== 'list') return misfit(entry, 'a list of marks', form)
   const outcomes = entry.items.map(item => readMark(item, names))
@@ -32,35 +39,12 @@ export function readMarks(entry: Entry, names: Vocabulary): Outcome<readonly Pla
 }
 
 function readMark(entry: Entry, names: Vocabulary): Outcome<PlanMark> {
-  const { lines, outlines, plurals } = names
   if (entry.kind !== 'map') return misfit(entry, 'a mark', form)
   const keys = readKeys(entry, {
     what: 'a mark',
-    readers: {
-      pattern: patternReader(names),
-      letters: readLetters,
-      ...wordFeatureReaders(plurals),
-      place: choiceReader('a place', ['beginning', 'middle', 'end'], {}, otherNames('place', names)),
-      line: nameReader({
-        what: 'a line',
-        known: lines,
-        where: '`oaktag list lines` shows all of them.',
-        others: otherNames('line', names),
-      }),
-      outline: nameReader({
-        what: 'an outline',
-        known: outlines,
-        where: '`oaktag list outlines` shows all of them.',
-        others: otherNames('outline', names),
-      }),
-      color: readColor,
-      label: textReader('a label', 60),
-      tag: readTag,
-      descenders: choiceReader('a value of "descenders"', ['clear', 'break']),
-      link: choiceReader('a link', ['bracket', 'arc']),
-      'inside blends': yesNo(undefined).read,
-    },
-    synonyms: { colour: 'color' },
+    readers: markKeys(names),
+    synonyms: markSynonyms,
+    others: otherNames('key', names),
     rules: [...oneTarget(entry), ...nothingInside(entry), ...onLettersAlone(entry)],
   })
   return andThen(keys, ({ values }) => {
@@ -68,6 +52,82 @@ function readMark(entry: Entry, names: Vocabulary): Outcome<PlanMark> {
     const style = present({ line, outline, color, label, tag, descenders, link })
     return succeed({ place: entry.place, target: targetOf(values), ...style })
   })
+}
+
+const markSynonyms = { colour: 'color' } as const
+
+function markKeys(names: Vocabulary) {
+  const { lines, outlines, plurals } = names
+  return {
+    pattern: key('the pattern to mark', patternReader(names), {
+      example: 'vowel-team',
+      beside: '',
+    }),
+    letters: key('exact letters to mark, wherever they stand', readLetters, {
+      example: 'ea',
+      beside: '',
+    }),
+    ...wordFeatureKeys(plurals),
+    place: key(
+      'where in the word the letters or the pattern must stand',
+      choiceReader('a place', ['beginning', 'middle', 'end'], {}, otherNames('place', names)),
+      { usual: 'anywhere' },
+    ),
+    line: key(
+      'a line under the letters, or through them',
+      nameReader({
+        what: 'a line',
+        known: lines,
+        where: '`oaktag list lines` shows all of them.',
+        list: 'lines',
+        others: otherNames('line', names),
+      }),
+      { example: 'wavy', usual: 'the next black style that no other mark has' },
+    ),
+    outline: key(
+      'an outline round the letters',
+      nameReader({
+        what: 'an outline',
+        known: outlines,
+        where: '`oaktag list outlines` shows all of them.',
+        list: 'outlines',
+        others: otherNames('outline', names),
+      }),
+      { example: 'rounded', usual: 'none, where there is a line' },
+    ),
+    color: key('the colour of the mark', readColor, { usual: 'black' }),
+    label: key('your words for it in the key', textReader('a label', 60), {
+      example: 'ea, one team',
+      usual: 'its name',
+    }),
+    tag: key('small letters beside the mark', readTag),
+    descenders: key(
+      'whether a line stays clear below g, p and y or breaks for them',
+      choiceReader('a value of "descenders"', ['clear', 'break']),
+      { example: 'break', usual: 'clear' },
+    ),
+    link: key(
+      'what joins the two letters of a split team such as a_e',
+      choiceReader('a link', ['bracket', 'arc']),
+      { example: 'arc', usual: 'bracket', beside: 'letters: a_e' },
+    ),
+    'inside blends': key(
+      'whether a digraph inside a blend is marked too (the sh of shrub); with the pattern consonant-digraph alone',
+      reading({ kind: 'yes or no' }, yesNo(undefined).read),
+      { example: 'yes', usual: 'no', beside: 'pattern: consonant-digraph' },
+    ),
+  }
+}
+
+export function markTaken(names: Vocabulary): KeysTaken {
+  return {
+    kind: 'keys',
+    what: 'a mark',
+    keys: () => markKeys(names),
+    needed: [],
+    beside: 'letters: ea',
+    synonyms: markSynonyms,
+  }
 }
 
 type TargetKeys = Partial<Readonly<Record<'pattern' | 'letters' | WordFeature, string>>> & {
@@ -132,41 +192,57 @@ function nothingInside(map: MapEntry): readonly Problem[] {
 }
 
 /** A name; for letters, which are no pattern by themselves, the key that takes them. */
-function patternReader(names: Vocabulary): Reader<string> {
+function patternReader(names: Vocabulary): ValueReader<string> {
   const { patterns } = names
   const read = nameReader({
     what: 'a pattern',
     known: patterns,
     where: whereArePatterns,
+    list: 'patterns',
     others: otherNames('pattern', names),
   })
-  return entry => {
+  return reading(read.takes, entry => {
     const typed = entry.kind === 'text' ? sameWord(entry.text) : ''
     const outcome = read(entry)
     const isKnown = otherNames('pattern', names)().has(foldName(typed))
     if (outcome.ok || isKnown || !/^[a-z]{1,4}$|^[a-z]_[a-z]$/.test(typed)) return outcome
     const message = `"${typed}" is no pattern but letters`
     return fail(errorAt(entry.place, message, `Write letters: ${typed} instead of pattern: ${typed}.`))
-  }
+  })
 }
 
-const readLetters: Reader<string> = entry => {
+const lettersTaken: Takes = {
+  kind: 'form',
+  what: 'letters, or letters with a low line for those between',
+  samples: ['ea', 'a_e'],
+  pattern: String.raw`^[^\s\d_]+(?:_[^\s\d_]+)?$`,
+}
+
+const readLetters = reading<string>(lettersTaken, entry => {
   const advice = 'Write letters such as ee, or a_e for letters with another between.'
   if (entry.kind !== 'text') return misfit(entry, 'letters', advice)
   const parts = entry.text.split('_')
   const fine = parts.length <= 2 && parts.every(part => wordText(part, entry.place).ok)
   if (fine && entry.text.length <= longestWord) return succeed(sameWord(entry.text))
   return fail(errorAt(entry.place, `"${entry.text}" is not letters of a word`, advice))
+})
+
+const tagTaken: Takes = {
+  kind: 'form',
+  what: 'one to three letters or signs',
+  samples: ['e', 'n'],
+  pattern: String.raw`^\S{1,3}$`,
+  plain: ['number'],
 }
 
-const readTag: Reader<string> = entry => {
+const readTag = reading<string>(tagTaken, entry => {
   const advice = 'Write one to three letters or digits.'
   if (entry.kind !== 'text') return misfit(entry, 'a tag', advice)
   const fine = /^[^\s\p{C}]+$/u.test(entry.text) && [...entry.text].length <= 3
   return fine
     ? succeed(entry.text)
     : fail(errorAt(entry.place, `the tag "${entry.text}" is too long`, advice))
-}
+})
 
 function targetName(target: MarkTarget): string {
   switch (target.kind) {

@@ -1,10 +1,12 @@
 import { andThen, fail, present, succeed } from '../../outcomes.js'
 import { errorAt, type Outcome, type Problem } from '../../problems.js'
+import { key, reading } from '../keys/key.js'
+import type { Takes } from '../keys/takes.js'
 import type { PrinterSetting } from '../plan.js'
 import { foldName } from '../values/fold-name.js'
 import { parseLength } from '../values/lengths.js'
 import { choiceReader } from '../values/names.js'
-import { type MapEntry, misfit, type Reader } from '../yaml/entry.js'
+import { type MapEntry, misfit } from '../yaml/entry.js'
 import { readKeys, valueAt } from '../yaml/keys.js'
 
 type Shift = NonNullable<PrinterSetting['backShift']>
@@ -18,23 +20,6 @@ const directions: Readonly<Record<string, { readonly axis: keyof Shift; readonly
   left: { axis: 'rightMm', sign: -1 },
   down: { axis: 'downMm', sign: 1 },
   up: { axis: 'downMm', sign: -1 },
-}
-
-const readers = {
-  'back shift': (entry => readBackShift(entry)) as Reader<Shift>,
-  passes: choiceReader('a value of "passes"', ['one', 'two']),
-  pile: choiceReader('a value of "pile"', ['in order', 'last sheet first']),
-}
-
-/** `printer: {back shift: 1.2 mm right, 0.8 mm down, passes: two, pile: last sheet first}` */
-export const readPrinter: Reader<PrinterSetting> = entry => {
-  if (entry.kind !== 'map') return misfit(entry, 'what is known of the printer', form)
-  const keys = readKeys(rejoined(entry), { what: 'the printer', readers, rules: pileRules(entry) })
-  return andThen(keys, ({ values }) => {
-    const { passes, pile = 'in order' } = values
-    const handFed = passes === 'two' ? { pile } : undefined
-    return succeed(present({ backShift: values['back shift'], handFed }))
-  })
 }
 
 /** How a pile goes back matters only to a printer that it goes back into. */
@@ -67,7 +52,14 @@ function partOfShift(text: string): { readonly axis: keyof Shift; readonly mm: n
   return direction && mm !== null ? { axis: direction.axis, mm: direction.sign * mm } : null
 }
 
-const readBackShift: Reader<Shift> = (entry): Outcome<Shift> => {
+const shiftTaken: Takes = {
+  kind: 'form',
+  what: 'how far the backs are moved, as read off the calibration sheet',
+  samples: ['1.2 mm right, 0.8 mm down'],
+  pattern: String.raw`\d.*\b(?:right|left|up|down)\b`,
+}
+
+const readBackShift = reading<Shift>(shiftTaken, (entry): Outcome<Shift> => {
   if (entry.kind !== 'text') return misfit(entry, 'a shift', form)
   const parts = entry.text.split(/\s*,\s*|\s+and\s+/).map(partOfShift)
   const axes = new Set(parts.map(part => part?.axis))
@@ -77,4 +69,37 @@ const readBackShift: Reader<Shift> = (entry): Outcome<Shift> => {
   if (Math.abs(shift.rightMm) <= farthestMm && Math.abs(shift.downMm) <= farthestMm) return succeed(shift)
   const advice = `A shift is at most ${farthestMm} mm; beyond that, set the printer's paper guides.`
   return fail(errorAt(entry.place, `the shift "${entry.text}" is too large`, advice))
+})
+
+const printerKeys = {
+  'back shift': key('how far backs are moved so that they land behind their fronts', readBackShift, {
+    usual: 'not moved',
+  }),
+  passes: key(
+    'whether your card is fed a second time for its backs',
+    choiceReader('a value of "passes"', ['one', 'two']),
+    { example: 'two', usual: 'one' },
+  ),
+  pile: key(
+    'which sheet the printer takes first when the pile is put back; with passes: two',
+    choiceReader('a value of "pile"', ['in order', 'last sheet first']),
+    { example: 'last sheet first', usual: 'in order', beside: 'passes: two' },
+  ),
 }
+
+const printerTaken: Takes = { kind: 'keys', what: 'the printer', keys: () => printerKeys, needed: [] }
+
+/** `printer: {back shift: 1.2 mm right, 0.8 mm down, passes: two, pile: last sheet first}` */
+export const readPrinter = reading<PrinterSetting>(printerTaken, entry => {
+  if (entry.kind !== 'map') return misfit(entry, 'what is known of the printer', form)
+  const keys = readKeys(rejoined(entry), {
+    what: 'the printer',
+    readers: printerKeys,
+    rules: pileRules(entry),
+  })
+  return andThen(keys, ({ values }) => {
+    const { passes, pile = 'in order' } = values
+    const handFed = passes === 'two' ? { pile } : undefined
+    return succeed(present({ backShift: values['back shift'], handFed }))
+  })
+})

@@ -3,6 +3,8 @@ import { andThen, failWith, succeed } from '../../outcomes.js'
 import { errorAt, type Outcome, type Place } from '../../problems.js'
 import type { FileAccess } from '../disk/file-access.js'
 import { readTextFile } from '../disk/text-file.js'
+import { reading, type ValueReader } from '../keys/key.js'
+import type { Takes } from '../keys/takes.js'
 import type { TaughtEntry } from '../plan.js'
 import { foldName } from '../values/fold-name.js'
 import { nearestAdvice } from '../values/nearest.js'
@@ -13,6 +15,17 @@ import { type Entry, misfit, oneOrMore } from '../yaml/entry.js'
 
 const form =
   'Write a pattern such as vowel-team, letters such as sh, a_e or ea as in sea, or a word, each on a line of its own.'
+
+export function taughtReader(patterns: readonly string[]): ValueReader<readonly TaughtEntry[]> {
+  const of: Takes = {
+    kind: 'form',
+    what: 'a pattern, letters or a word',
+    samples: ['vowel-team', 'sh', 'ea as in sea'],
+    pattern: String.raw`^\D+$`,
+    plain: ['boolean', 'null'],
+  }
+  return reading({ kind: 'list', of, alone: true, empty: true }, entry => readTaught(entry, patterns))
+}
 
 /** A list or a single value; commas part several on one line. */
 export function readTaught(entry: Entry, patterns: readonly string[]): Outcome<readonly TaughtEntry[]> {

@@ -5,8 +5,10 @@
 
 import { andThen, fail, succeed } from '../../outcomes.js'
 import { errorAt, type Outcome } from '../../problems.js'
+import { key, reading } from '../keys/key.js'
+import type { Takes } from '../keys/takes.js'
 import type { TypeSize } from '../plan.js'
-import { type MapEntry, misfit, type Reader } from '../yaml/entry.js'
+import { type MapEntry, misfit } from '../yaml/entry.js'
 import { readKeys, valueAt } from '../yaml/keys.js'
 import { lengthReader } from './lengths.js'
 
@@ -42,22 +44,57 @@ export function parseAcuity(text: string): number | null {
   return decimal > 0 && Number.isFinite(decimal) ? -Math.log10(decimal) + 0 : null
 }
 
-const readAcuity: Reader<number> = entry => {
+const acuityTaken: Takes = {
+  kind: 'form',
+  what: 'an acuity as the specialist gave it',
+  samples: ['20/200', '6/60', '0.1', 'logMAR 1.0'],
+  pattern: String.raw`^(?:logmar\s*)?[+-]?[\d.]+(?:\s*/\s*[\d.]+)?(?:\s*logmar)?$`,
+  plain: ['number'],
+}
+
+const readAcuity = reading<number>(acuityTaken, entry => {
   const form = 'Write the acuity as 0.1, 20/200, 6/60 or logMAR 1.0, as the specialist gave it.'
   if (entry.kind !== 'text') return misfit(entry, 'an acuity', form)
   const logMar = parseAcuity(entry.text)
   return logMar !== null && logMar >= -0.3 && logMar <= 3
     ? succeed(logMar)
     : fail(errorAt(entry.place, `"${entry.text}" is no acuity from 2.0 down to 0.001`, form))
+})
+
+const reserveTaken: Takes = {
+  kind: 'form',
+  what: 'a number from 1 to 10',
+  samples: ['2', '3'],
+  pattern: String.raw`^[\d.]+(?:\s*:\s*1)?$`,
+  plain: ['number'],
 }
 
-const readReserve: Reader<number> = entry => {
+const readReserve = reading<number>(reserveTaken, entry => {
   const form = 'Give the reserve as a number from 1 to 10, such as 2.'
   if (entry.kind !== 'text') return misfit(entry, 'a number', form)
   const value = /^\d+(?:\.\d+)?(?:\s*:\s*1)?$/.test(entry.text) ? Number.parseFloat(entry.text) : 0
   return value >= 1 && value <= 10
     ? succeed(value)
     : fail(errorAt(entry.place, `"${entry.text}" is no reserve`, form))
+})
+
+const acuityKeys = {
+  acuity: key('the smallest print that the child reads, as the vision specialist gave it', readAcuity),
+  distance: key(
+    'from how far away the child reads',
+    lengthReader('the reading distance', { minMm: 20, maxMm: 6000 }),
+    { example: '40 cm' },
+  ),
+  reserve: key('how many times larger than the smallest readable the type is to be', readReserve, {
+    usual: '2',
+  }),
+}
+
+export const acuityTakes: Takes = {
+  kind: 'keys',
+  what: 'a size made for a child',
+  keys: () => acuityKeys,
+  needed: ['acuity', 'distance'],
 }
 
 /** `{acuity: 20/200, distance: 40 cm}`, with `reserve` where it is not to be 2. */
@@ -65,11 +102,7 @@ export function readAcuitySize(map: MapEntry): Outcome<AcuitySize> {
   const missing = ['acuity', 'distance'].filter(key => !valueAt(map, key))
   const keys = readKeys(map, {
     what: 'a size made for a child',
-    readers: {
-      acuity: readAcuity,
-      distance: lengthReader('the reading distance', { minMm: 20, maxMm: 6000 }),
-      reserve: readReserve,
-    },
+    readers: acuityKeys,
     rules: missing.map(key =>
       errorAt(
         map.place,

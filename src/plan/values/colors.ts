@@ -1,7 +1,9 @@
 import channelsByName from 'color-name'
 import { fail, succeed } from '../../outcomes.js'
 import { errorAt } from '../../problems.js'
-import { misfit, type Reader } from '../yaml/entry.js'
+import { reading } from '../keys/key.js'
+import type { Takes } from '../keys/takes.js'
+import { misfit } from '../yaml/entry.js'
 import { nearestAdvice } from './nearest.js'
 
 const names = new Map(Object.entries(channelsByName))
@@ -24,7 +26,14 @@ export function parseColor(text: string): string | null {
 const form =
   'Write six hexadecimal digits in quotes, such as "#00618a", or a colour name of CSS, such as teal.'
 
-export const readColor: Reader<string> = entry => {
+const colorTaken: Takes = {
+  kind: 'form',
+  what: 'a colour in quotes, or its name in CSS',
+  samples: ['"#00618a"', 'teal'],
+  pattern: '^#[0-9a-f]{3}(?:[0-9a-f]{3})?$|^[a-z][a-z _-]*$',
+}
+
+export const readColor = reading<string>(colorTaken, entry => {
   if (entry.kind !== 'text') return misfit(entry, 'a colour', form)
   const color = parseColor(entry.text)
   if (color !== null) return succeed(color)
@@ -32,4 +41,4 @@ export const readColor: Reader<string> = entry => {
     ? nearestAdvice({ name: entry.text, known: colorNames, where: form })
     : form
   return fail(errorAt(entry.place, `"${entry.text}" is no colour`, advice))
-}
+})

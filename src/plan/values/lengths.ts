@@ -2,7 +2,9 @@
 import { inchesToMm, pointsToMm, type Size } from '../../geometry.js'
 import { fail, succeed } from '../../outcomes.js'
 import { errorAt } from '../../problems.js'
-import { misfit, type Reader } from '../yaml/entry.js'
+import { reading, type ValueReader } from '../keys/key.js'
+import type { Takes } from '../keys/takes.js'
+import { misfit } from '../yaml/entry.js'
 
 type Unit = 'mm' | 'cm' | 'in' | 'pt'
 
@@ -73,22 +75,39 @@ export interface LengthRange {
 
 const unitAdvice = 'Write a number and mm, cm, in or pt, such as 6 mm or 0.25 in; a number alone is mm.'
 
+const lengthForm = String.raw`[\d.,/ ¼½¾⅛]*[\d¼½¾⅛.]\s*(?:mm|cm|in|inch|inches|"|″|pt|points?)?\.?`
+
+const lengthTaken: Takes = {
+  kind: 'form',
+  what: 'a length',
+  samples: ['6 mm', '0.25 in'],
+  pattern: `^${lengthForm}$`,
+  plain: ['number'],
+}
+
+const sizeTaken: Takes = {
+  kind: 'form',
+  what: 'width x height',
+  samples: ['63 x 88 mm', '2.5 x 3.5 in'],
+  pattern: String.raw`^${lengthForm}\s*[x×*]\s*${lengthForm}$`,
+}
+
 /** A length in mm, within the range. */
-export function lengthReader(what: string, { minMm, maxMm }: LengthRange): Reader<number> {
-  return entry => {
+export function lengthReader(what: string, { minMm, maxMm }: LengthRange): ValueReader<number> {
+  return reading(lengthTaken, entry => {
     if (entry.kind !== 'text') return misfit(entry, what, unitAdvice)
     const mm = parseLength(entry.text)
     if (mm === null) return fail(errorAt(entry.place, `"${entry.text}" is no length`, unitAdvice))
     if (mm >= minMm && mm <= maxMm) return succeed(mm)
     const advice = `Give ${what} between ${minMm} mm and ${maxMm} mm.`
     return fail(errorAt(entry.place, `"${entry.text}" is too ${mm < minMm ? 'small' : 'large'}`, advice))
-  }
+  })
 }
 
 /** Width by height in mm, each within the range. */
-export function sizeReader(what: string, { minMm, maxMm }: LengthRange): Reader<Size> {
+export function sizeReader(what: string, { minMm, maxMm }: LengthRange): ValueReader<Size> {
   const form = 'Write width x height with a unit, such as 63 x 88 mm or 2.5 x 3.5 in.'
-  return entry => {
+  return reading(sizeTaken, entry => {
     if (entry.kind !== 'text') return misfit(entry, what, form)
     const size = parseSize(entry.text)
     if (size === null) return fail(errorAt(entry.place, `"${entry.text}" is no size`, form))
@@ -96,5 +115,5 @@ export function sizeReader(what: string, { minMm, maxMm }: LengthRange): Reader<
     if (wrong === undefined) return succeed(size)
     const advice = `Give ${what} with sides between ${minMm} mm and ${maxMm} mm.`
     return fail(errorAt(entry.place, `"${entry.text}" is too ${wrong < minMm ? 'small' : 'large'}`, advice))
-  }
+  })
 }

@@ -2,7 +2,8 @@
 
 import { andThen, fail, present, succeed } from '../../outcomes.js'
 import { errorAt, type Place } from '../../problems.js'
-import type { Reader } from '../yaml/entry.js'
+import { reading, type ValueReader } from '../keys/key.js'
+import type { Takes } from '../keys/takes.js'
 import { misfit } from '../yaml/entry.js'
 import { foldName } from './fold-name.js'
 import { inWords } from './in-words.js'
@@ -14,6 +15,8 @@ export interface NameKind {
   readonly known: readonly string[]
   /** Where all of them can be seen, a sentence of its own. */
   readonly where: string
+  /** What to give to `oaktag list` for all of them. */
+  readonly list?: string
   /** What it may have been taken for. */
   readonly others?: () => OtherNames
 }
@@ -22,9 +25,10 @@ export interface NameKind {
 const curlyQuotes = /^[\u2018-\u201F\u00AB]\s*(.*?)\s*[\u2018-\u201F\u00BB]$/
 
 /** Reads one of the known names in any spelling, and gives it as the vocabulary spells it. */
-export function nameReader({ what, known, where, others }: NameKind): Reader<string> {
+export function nameReader({ what, known, where, list, others }: NameKind): ValueReader<string> {
   const byFolded = new Map(known.map(name => [foldName(name), name]))
-  return entry => {
+  const takes: Takes = { kind: 'names', what, names: known, ...present({ list }) }
+  return reading(takes, entry => {
     if (entry.kind !== 'text') return misfit(entry, `the name of ${what}`, where)
     const name = byFolded.get(foldName(entry.text))
     if (name !== undefined) return succeed(name)
@@ -35,7 +39,7 @@ export function nameReader({ what, known, where, others }: NameKind): Reader<str
         ? nearestAdvice({ name: entry.text, known, where, others })
         : `Take the curly quote marks away, or type straight ones: ${unquoted}.`
     return fail(errorAt(entry.place, `unknown ${bare} "${entry.text}"`, advice))
-  }
+  })
 }
 
 /** A choice among a few words that need no list of their own; `synonyms` are taken too, each for its choice. */
@@ -44,11 +48,12 @@ export function choiceReader<const C extends string>(
   choices: readonly C[],
   synonyms: Readonly<Record<string, C>> = {},
   others?: () => OtherNames,
-): Reader<C> {
+): ValueReader<C> {
   const known = [...choices, ...Object.keys(synonyms)]
   const where = `It can be ${inWords(choices)}.`
   const read = nameReader({ what, known, where, ...present({ others }) })
-  return entry => andThen(read(entry), name => succeed(synonyms[name] ?? (name as C)))
+  const takes: Takes = { kind: 'names', what, names: choices, synonyms: Object.keys(synonyms) }
+  return reading(takes, entry => andThen(read(entry), name => succeed(synonyms[name] ?? (name as C))))
 }
 
 /** Windows keeps these names for devices, whatever follows them after a dot. */
@@ -65,13 +70,20 @@ export function fileSafeName(text: string): string {
 }
 
 /** Reads a name that a folder or a file is to be called by. */
-export function fileNameReader(what: string): Reader<{ readonly text: string; readonly place: Place }> {
+export function fileNameReader(what: string): ValueReader<{ readonly text: string; readonly place: Place }> {
   const advice =
     'Use up to 60 letters, digits, spaces, hyphens or low lines, beginning with a letter or a digit.'
-  return entry => {
+  const takes: Takes = {
+    kind: 'form',
+    what: 'a name that a file can have',
+    samples: ['Otters', 'bingo for Friday'],
+    pattern: String.raw`^\s*[\p{L}\p{N}][\p{L}\p{M}\p{N} _-]*$`,
+    plain: ['number', 'boolean', 'null'],
+  }
+  return reading(takes, entry => {
     if (entry.kind !== 'text') return misfit(entry, what, advice)
     return isFileSafe(entry.text)
       ? succeed({ text: entry.text, place: entry.place })
       : fail(errorAt(entry.place, `"${entry.text}" cannot be a file's name`, advice))
-  }
+  })
 }

@@ -4,17 +4,17 @@
  */
 
 import type { ColumnsAndRows } from '../../geometry.js'
-import { fail, succeed } from '../../outcomes.js'
+import { fail, present, succeed } from '../../outcomes.js'
 import { errorAt, type Outcome } from '../../problems.js'
+import { type Key, key, reading } from '../keys/key.js'
+import type { Takes } from '../keys/takes.js'
 import { type Entry, misfit } from '../yaml/entry.js'
-import { inWords } from './in-words.js'
 import { choiceReader } from './names.js'
 import { wholeNumberReader } from './numbers.js'
 import { textReader } from './texts.js'
 
 export interface OptionReader<T> {
-  /** What may be written, for `oaktag list layouts`: `a whole number from 1 to 500`. */
-  readonly expects: string
+  readonly takes: Takes
   /** The value where the teacher wrote nothing; `undefined` where the layout decides. */
   readonly fallback: T
   readonly read: (entry: Entry) => Outcome<T>
@@ -22,8 +22,41 @@ export interface OptionReader<T> {
   readonly gives: (value: unknown) => value is T
 }
 
+/** An option with what a teacher is told of it. */
+export interface Option<T> extends OptionReader<T> {
+  /** What it does, a clause that begins small and has no full stop. */
+  readonly does: string
+  /** A value as it may be written; one that is taken, where left out. */
+  readonly example?: string
+  /** What holds where it is left out, where that is no value. */
+  readonly usual?: string
+}
+
 /** The options of a layout, each with the reader of its value. */
-export type OptionReaders = Readonly<Record<string, OptionReader<unknown>>>
+export type OptionReaders = Readonly<Record<string, Option<unknown>>>
+
+export function option<R extends OptionReader<unknown>>(
+  does: string,
+  reader: R,
+  told: Pick<Option<unknown>, 'example' | 'usual'> = {},
+): R & Pick<Option<unknown>, 'does' | 'example' | 'usual'> {
+  return { ...reader, does, ...told }
+}
+
+/** Options as keys of an item. */
+export function optionKeys(options: OptionReaders): Readonly<Record<string, Key<unknown>>> {
+  return Object.fromEntries(
+    Object.entries(options).map(([name, { does, takes, read, fallback, ...told }]) => [
+      name,
+      key(does, reading(takes, read), { ...usualOf(fallback), ...present(told) }),
+    ]),
+  )
+}
+
+function usualOf(fallback: unknown): { readonly usual?: string } {
+  if (typeof fallback === 'boolean') return { usual: fallback ? 'yes' : 'no' }
+  return typeof fallback === 'string' || typeof fallback === 'number' ? { usual: String(fallback) } : {}
+}
 
 /** The values that a layout declaring these readers is given. */
 export type OptionsOf<R extends OptionReaders> = {
@@ -43,7 +76,7 @@ export function wholeNumber<T extends number | undefined>(
   fallback: T,
 ): OptionReader<number | T> {
   return {
-    expects: `a whole number from ${min} to ${max}`,
+    takes: { kind: 'number', least: min, most: max },
     fallback,
     read: wholeNumberReader('a whole number', min, max),
     gives: (value): value is number | T => typeof value === 'number' || value === fallback,
@@ -58,7 +91,12 @@ export function gridSize<T extends ColumnsAndRows | undefined>(
 ): OptionReader<ColumnsAndRows | T> {
   const advice = `Write columns x rows, such as 5x5, each from ${min} to ${max}.`
   return {
-    expects: `columns x rows, each from ${min} to ${max}`,
+    takes: {
+      kind: 'form',
+      what: `columns x rows, each from ${min} to ${max}`,
+      samples: ['4x4'],
+      pattern: String.raw`^\d+\s*(?:[x×*]|by)\s*\d+$`,
+    },
     fallback,
     read: entry => {
       if (entry.kind !== 'text') return misfit(entry, 'a grid', advice)
@@ -85,13 +123,13 @@ function isGrid(value: unknown): value is ColumnsAndRows {
 }
 
 /** @param synonyms are taken too, each for its choice */
-export function choice<C extends string, T extends C | undefined>(
+export function choice<const C extends string, const T extends C | undefined>(
   choices: readonly C[],
   fallback: T,
   synonyms: Readonly<Record<string, C>> = {},
 ): OptionReader<C | T> {
   return {
-    expects: inWords(choices),
+    takes: { kind: 'names', what: 'a choice', names: choices, synonyms: Object.keys(synonyms) },
     fallback,
     read: choiceReader('a choice', choices, synonyms),
     gives: (value): value is C | T => choices.some(each => each === value) || value === fallback,
@@ -108,7 +146,7 @@ export function yesNo<T extends boolean | undefined>(fallback: T): OptionReader<
     off: false,
   }
   return {
-    expects: 'yes or no',
+    takes: { kind: 'yes or no' },
     fallback,
     read: entry => {
       if (entry.kind !== 'text') return misfit(entry, 'yes or no', 'Write yes or no.')
@@ -123,7 +161,7 @@ export function yesNo<T extends boolean | undefined>(fallback: T): OptionReader<
 
 export function text<T extends string | undefined>(fallback: T, longest = 200): OptionReader<string | T> {
   return {
-    expects: `a text of up to ${longest} characters`,
+    takes: { kind: 'text', longest },
     fallback,
     read: textReader('the text', longest),
     gives: (value): value is string | T => typeof value === 'string' || value === fallback,

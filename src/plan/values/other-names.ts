@@ -14,11 +14,21 @@ interface OtherKind {
 }
 
 /** Kinds of names for which others are looked for: those of the trade's words, words/trade-words. */
-export type NamedKind = 'border' | 'layout' | 'line' | 'outline' | 'paper' | 'pattern' | 'place' | 'size'
+export type NamedKind =
+  | 'border'
+  | 'key'
+  | 'layout'
+  | 'line'
+  | 'outline'
+  | 'paper'
+  | 'pattern'
+  | 'place'
+  | 'size'
 
 export function otherNames(kind: NamedKind, vocabulary: Vocabulary): () => OtherNames {
   return () =>
     new Map([
+      ...(kind === 'key' ? vocabulary.keysElsewhere() : []),
       ...otherKinds(kind, vocabulary).flatMap(({ what, names, write }) =>
         names.map(name => [foldName(name), `"${name}" is ${what}: write ${write(name)}.`] as const),
       ),
@@ -52,6 +62,7 @@ function otherKinds(kind: NamedKind, vocabulary: Vocabulary): readonly OtherKind
         { what: 'a way to turn it', names: ['portrait', 'landscape'], write: name => `orientation: ${name}` },
       ]
     case 'border':
+    case 'key':
     case 'place':
     case 'size':
       return []

@@ -1,8 +1,9 @@
 import type { Size } from '../../geometry.js'
 import { andThen, succeed } from '../../outcomes.js'
+import { reading, type ValueReader } from '../keys/key.js'
+import type { Takes } from '../keys/takes.js'
 import type { Paper } from '../plan.js'
 import type { Vocabulary } from '../vocabulary.js'
-import type { Reader } from '../yaml/entry.js'
 import { parseSize, sizeReader } from './lengths.js'
 import { nameReader } from './names.js'
 import { otherNames } from './other-names.js'
@@ -11,7 +12,7 @@ import { otherNames } from './other-names.js'
 const paperRange = { minMm: 50, maxMm: 600 }
 
 /** A paper's name in any of its spellings, or its size: `100 x 150 mm`. */
-export function paperReader(vocabulary: Vocabulary): Reader<Paper> {
+export function paperReader(vocabulary: Vocabulary): ValueReader<Paper> {
   const { papers } = vocabulary
   const byAlias = new Map(
     papers.flatMap(paper => (paper.aliases ?? []).map(alias => [plainPaperName(alias), paper])),
@@ -23,14 +24,20 @@ export function paperReader(vocabulary: Vocabulary): Reader<Paper> {
     where: 'Or give a size, such as 100 x 150 mm; `oaktag list papers` shows all papers.',
   })
   const sized = sizeReader('the paper', paperRange)
-  return entry => {
+  const names = papers.map(({ name }) => name)
+  const aliases = papers.flatMap(paper => paper.aliases ?? [])
+  const takes: Takes = {
+    kind: 'any of',
+    ways: [{ kind: 'names', what: 'a paper', names, synonyms: aliases, list: 'papers' }, sized.takes],
+  }
+  return reading(takes, entry => {
     const known = entry.kind === 'text' ? byAlias.get(plainPaperName(entry.text)) : undefined
     if (known) return succeed(paperAlone(known))
     if (entry.kind === 'text' && parseSize(entry.text)) {
       return andThen(sized(entry), size => succeed(portrait(entry.text, size)))
     }
     return andThen(named(entry), name => succeed(paperAlone(papers.find(paper => paper.name === name)!)))
-  }
+  })
 }
 
 /** `4 x 6 card` and `4×6-Card` are one. */

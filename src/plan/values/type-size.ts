@@ -1,10 +1,12 @@
 import { andThen, fail, succeed } from '../../outcomes.js'
 import { errorAt, type Outcome } from '../../problems.js'
+import { key, reading, type ValueReader } from '../keys/key.js'
+import type { Takes } from '../keys/takes.js'
 import type { TypeSize } from '../plan.js'
 import type { Vocabulary } from '../vocabulary.js'
 import { type Entry, type MapEntry, misfit, type Reader, type TextEntry } from '../yaml/entry.js'
 import { readKeys } from '../yaml/keys.js'
-import { parseAcuity, readAcuitySize } from './acuity.js'
+import { acuityTakes, parseAcuity, readAcuitySize } from './acuity.js'
 import { foldName } from './fold-name.js'
 import { lengthReader, parseLength } from './lengths.js'
 import { otherNames } from './other-names.js'
@@ -18,19 +20,49 @@ const xHeightRange = { minMm: 1, maxMm: 100 }
 
 type MeasuredSize = Extract<TypeSize, { readonly kind: 'points' | 'x-height' }>
 
-const readXHeight: Reader<MeasuredSize> = entry =>
-  andThen(lengthReader('an x-height', xHeightRange)(entry), mm => succeed({ kind: 'x-height', mm }))
+const xHeightLength = lengthReader('an x-height', xHeightRange)
+
+const readXHeight = reading<MeasuredSize>(xHeightLength.takes, entry =>
+  andThen(xHeightLength(entry), mm => succeed({ kind: 'x-height', mm })),
+)
+
+const readFor = reading<TypeSize>(acuityTakes, entry =>
+  entry.kind === 'map'
+    ? readAcuitySize(entry)
+    : misfit(entry, 'an acuity and a distance', 'Write for: {acuity: 20/200, distance: 40 cm}.'),
+)
+
+const sizeKeys = {
+  for: key('a size reckoned from what one child can read; the vision specialist decides', readFor, {
+    example: '{acuity: 20/200, distance: 40 cm}',
+  }),
+  'x-height': key('the height of a small x', readXHeight),
+}
+
+const sizeTaken: Takes = {
+  kind: 'any of',
+  ways: [
+    { kind: 'names', what: 'a size', names: ['normal', 'large'] },
+    {
+      kind: 'form',
+      what: 'a type size or the height of a small x, "exactly" before it where it is to hold even if it is small',
+      samples: ['24 pt', 'x-height 6 mm', 'exactly 28 pt'],
+      pattern: String.raw`^(?:exactly\b[\s_-]*)?(?:x[\s_-]*height\s*:?\s*\S.*|[\d.]+\s*(?:pt|points?))$`,
+    },
+    { kind: 'keys', what: 'a size', keys: () => sizeKeys, needed: [] },
+  ],
+}
 
 /** Reads a size; where it is none, says so with what the trade's words for sizes are here. */
-export function typeSizeReader(vocabulary: Vocabulary): Reader<TypeSize> {
-  return entry => {
+export function typeSizeReader(vocabulary: Vocabulary): ValueReader<TypeSize> {
+  return reading(sizeTaken, entry => {
     const outcome = readTypeSize(entry)
     if (outcome.ok || entry.kind !== 'text') return outcome
     const instead = otherNames('size', vocabulary)().get(foldName(entry.text))
     return instead === undefined
       ? outcome
       : fail(errorAt(entry.place, `"${entry.text}" is no type size`, instead))
-  }
+  })
 }
 
 /**
@@ -80,11 +112,7 @@ function pointSize(text: string, entry: Entry): Outcome<MeasuredSize> {
 }
 
 function sizeFromMap(map: MapEntry): Outcome<TypeSize> {
-  const readFor: Reader<TypeSize> = entry =>
-    entry.kind === 'map'
-      ? readAcuitySize(entry)
-      : misfit(entry, 'an acuity and a distance', 'Write for: {acuity: 20/200, distance: 40 cm}.')
-  const keys = readKeys(map, { what: 'a size', readers: { for: readFor, 'x-height': readXHeight } })
+  const keys = readKeys(map, { what: 'a size', readers: sizeKeys })
   return andThen(keys, ({ values }) => {
     const sizes = Object.values(values)
     return sizes.length === 1

@@ -2,6 +2,7 @@
 
 import { andThen, fail, succeed, together } from '../../outcomes.js'
 import { errorAt, type Outcome } from '../../problems.js'
+import type { Takes } from '../keys/takes.js'
 import { type Entry, misfit } from '../yaml/entry.js'
 import { bracketsApart, dividedLetters } from './sound-division.js'
 import { lettersOf, straightened } from './word-text.js'
@@ -21,6 +22,18 @@ const kinds = {
     example: 'Divide the word by spaces, every letter once: syllables: mar ket.',
   },
 } as const
+
+/** What `sounds:` and `syllables:` of a word take. */
+export function divisionTaken(part: keyof typeof kinds): Takes {
+  const samples = part === 'sounds' ? ['m ar sh', 'c a k (e)'] : ['mar ket']
+  const text: Takes = {
+    kind: 'form',
+    what: 'all letters of the word, divided by spaces',
+    samples,
+    pattern: String.raw`^\D+$`,
+  }
+  return { kind: 'list', of: text, alone: true, empty: false }
+}
 
 /** The parts of `word`; an error where their letters do not add up to it. */
 export function readDivision(

@@ -2,9 +2,11 @@
 
 import { andThen, fail, record, succeed, together } from '../../outcomes.js'
 import { errorAt, type Outcome } from '../../problems.js'
+import { key, reading, type ValueReader } from '../keys/key.js'
+import type { Takes } from '../keys/takes.js'
 import type { PatternOverride } from '../plan.js'
 import { nameReader } from '../values/names.js'
-import { type Entry, misfit, oneOrMore, type Reader } from '../yaml/entry.js'
+import { type Entry, misfit, oneOrMore } from '../yaml/entry.js'
 import { readKeys, valueAt } from '../yaml/keys.js'
 import { lettersOf, sameWord } from './word-text.js'
 
@@ -34,14 +36,56 @@ export function readAlsoPatterns(
   return together(oneOrMore(entry).map(withLetters))
 }
 
+const lettersTaken: Takes = {
+  kind: 'form',
+  what: 'letters of the word',
+  samples: ['sh', 'a_e'],
+  pattern: String.raw`^\D+$`,
+}
+
+function patternReader(patterns: readonly string[]): ValueReader<string> {
+  return nameReader({ what: 'a pattern', known: patterns, where: whereArePatterns, list: 'patterns' })
+}
+
+function findingKeys(pattern: ValueReader<string>, letters: ValueReader<string>) {
+  return {
+    pattern: key('the pattern that is found or is not', pattern, { example: 'consonant-digraph' }),
+    letters: key('the letters that show it', letters, { usual: 'all that show the pattern' }),
+  }
+}
+
+/** What `not:` and `also:` take. */
+export function findingsTaken(patterns: readonly string[], lettersNeeded: boolean): Takes {
+  const named: Takes = {
+    kind: 'form',
+    what: lettersNeeded
+      ? 'a pattern and the letters that show it'
+      : "a pattern's name, and letters behind it",
+    samples: lettersNeeded ? ['silent-letters kn'] : ['digraph-blend', 'silent-letters kn'],
+    pattern: String.raw`^\D+$`,
+  }
+  const keys = () =>
+    findingKeys(
+      patternReader(patterns),
+      reading(lettersTaken, () => succeed('')),
+    )
+  const mapped: Takes = {
+    kind: 'keys',
+    what: 'a pattern finding',
+    keys,
+    needed: lettersNeeded ? ['pattern', 'letters'] : ['pattern'],
+  }
+  return { kind: 'list', of: { kind: 'any of', ways: [named, mapped] }, alone: true, empty: true }
+}
+
 /** A pattern's name, or a name and letters, or a map of `pattern` and `letters`. */
 function readOverride(entry: Entry, { patterns, word }: OverridePatterns): Outcome<PatternOverride> {
-  const pattern = nameReader({ what: 'a pattern', known: patterns, where: whereArePatterns })
+  const pattern = patternReader(patterns)
   const letters = lettersInWord(word)
   if (entry.kind === 'map') {
     const missing = errorAt(entry.place, 'a pattern finding has no "pattern"', 'Write pattern: and its name.')
     const rules = valueAt(entry, 'pattern') ? [] : [missing]
-    const keys = readKeys(entry, { what: 'a pattern finding', readers: { pattern, letters }, rules })
+    const keys = readKeys(entry, { what: 'a pattern finding', readers: findingKeys(pattern, letters), rules })
     return andThen(keys, ({ values }) => succeed({ ...values, pattern: values.pattern! }))
   }
   const spaced = entry.kind === 'text' ? /^(\S+)\s+(\S+)$/.exec(entry.text) : null
@@ -53,8 +97,8 @@ function readOverride(entry: Entry, { patterns, word }: OverridePatterns): Outco
 }
 
 /** Letters that stand in the word, one low line for letters between: `a_e` in lake. */
-function lettersInWord(word: string): Reader<string> {
-  return entry => {
+function lettersInWord(word: string): ValueReader<string> {
+  return reading(lettersTaken, entry => {
     const advice = `Write letters that stand side by side in "${word}", or with a low line between: a_e.`
     if (entry.kind !== 'text') return misfit(entry, 'letters', advice)
     const letters = sameWord(entry.text)
@@ -67,5 +111,5 @@ function lettersInWord(word: string): Reader<string> {
     return stands
       ? succeed(letters)
       : fail(errorAt(entry.place, `the letters "${entry.text}" do not stand in "${word}"`, advice))
-  }
+  })
 }

@@ -2,7 +2,9 @@ import { dirname, resolve } from 'node:path'
 import { fail, succeed } from '../../outcomes.js'
 import { errorAt, type Outcome, type Place } from '../../problems.js'
 import type { FileAccess } from '../disk/file-access.js'
-import { misfit, type Reader } from '../yaml/entry.js'
+import { reading, type ValueReader } from '../keys/key.js'
+import type { Takes } from '../keys/takes.js'
+import { misfit } from '../yaml/entry.js'
 import { problemInSvg } from './svg-picture.js'
 
 /** PNG (W3C), §5.2: the eight bytes every file begins with. JPEG (ITU-T T.81, B.1.1.3): SOI, then another marker. */
@@ -14,9 +16,16 @@ const form = 'Give the path of a PNG, JPEG or SVG file, relative to the file tha
 /** Larger than any drawing for a card; one of megabytes is a photograph in disguise. */
 const LARGEST_SVG_BYTES = 5_000_000
 
+const pictureTaken: Takes = {
+  kind: 'form',
+  what: 'the path of a PNG, JPEG or SVG picture',
+  samples: ['marsh.png'],
+  pattern: String.raw`\S`,
+}
+
 /** The absolute path of a picture that is there and is a PNG or a JPEG by its first bytes, or an SVG by its text. */
-export function pictureReader(files: FileAccess, namedIn: string): Reader<string> {
-  return entry => {
+export function pictureReader(files: FileAccess, namedIn: string): ValueReader<string> {
+  return reading(pictureTaken, entry => {
     if (entry.kind !== 'text') return misfit(entry, "a picture's path", form)
     const { text, place } = entry
     const path = resolve(dirname(namedIn), text)
@@ -37,7 +46,7 @@ export function pictureReader(files: FileAccess, namedIn: string): Reader<string
     if (onlyBlanks || beginning.startsWith('<')) return svgAt(path, text, place, files)
     const advice = 'Save the picture as PNG, JPEG or SVG; giving the file another name is not enough.'
     return fail(errorAt(place, `"${text}" is neither a PNG nor a JPEG nor an SVG picture`, advice))
-  }
+  })
 }
 
 function svgAt(path: string, text: string, place: Place, files: FileAccess): Outcome<string> {

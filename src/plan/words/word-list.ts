@@ -4,15 +4,30 @@ import { andThen, fail, inReadingOrder, succeed } from '../../outcomes.js'
 import { errorAt, type Outcome, type Place } from '../../problems.js'
 import type { FileAccess } from '../disk/file-access.js'
 import { readTextFile } from '../disk/text-file.js'
+import type { Takes } from '../keys/takes.js'
 import type { PlanWord } from '../plan.js'
 import { type Entry, misfit } from '../yaml/entry.js'
 import { csvEntries } from './csv-list.js'
 import { readWords, type WordEntries } from './list-words.js'
 import { plainListEntries } from './plain-list.js'
-import type { WordContext } from './word-entry.js'
+import { type WordContext, wordTaken } from './word-entry.js'
 import { isWord } from './word-text.js'
 
 const form = 'Write a dash and a word on each line, or the path of a .txt or .csv file.'
+
+/** A list of words, or the path of one. */
+export function wordListTaken(context: WordContext): Takes {
+  const path: Takes = {
+    kind: 'form',
+    what: 'the path of a .txt or .csv file',
+    samples: ['words.txt'],
+    pattern: String.raw`\.(?:txt|csv)$`,
+  }
+  return {
+    kind: 'any of',
+    ways: [{ kind: 'list', of: wordTaken(context), alone: false, empty: false }, path],
+  }
+}
 
 /** The entries of a list, or of the file that it names, relative to the file that names it. */
 export function wordEntries(entry: Entry, context: WordContext): Outcome<WordEntries> {

@@ -5,6 +5,9 @@ import { errorAt, type Outcome, type Place, type Problem } from '../../problems.
 
 export const longestWord = 30
 
+/** Every word fits it; what fits it may still be none. */
+export const wordPattern = String.raw`^\s*[^\s\d]+\s*$`
+
 const letter = String.raw`(?=[\p{Lu}\p{Ll}\p{Lt}])\p{Script=Latin}\p{M}*`
 const wholeWord = new RegExp(`^(?:${letter})+(?:['-](?:${letter})+)*$`, 'u')
 const oneLetter = new RegExp(`^${letter}$`, 'u')

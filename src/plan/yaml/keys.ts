@@ -2,11 +2,13 @@
 
 import { fail, failWith, outcomeOf, record, type ValueOf } from '../../outcomes.js'
 import { errorAt, type Outcome, type Place, type Problem } from '../../problems.js'
+import type { Key } from '../keys/key.js'
 import { foldName } from '../values/fold-name.js'
+import type { OtherNames } from '../values/nearest.js'
 import { nearestAdvice } from '../values/nearest.js'
 import type { Entry, MapEntry, Pair, Reader } from './entry.js'
 
-type Readers = Readonly<Record<string, Reader<unknown>>>
+type Readers = Readonly<Record<string, Key<unknown>>>
 
 export interface ReadKeys<R extends Readers> {
   readonly values: { readonly [K in keyof R]?: ValueOf<ReturnType<R[K]>> }
@@ -24,8 +26,8 @@ export interface KeyTable<R extends Readers> {
   readonly synonyms?: Readonly<Record<string, keyof R & string>>
   /** Keys that are read elsewhere, and may be suggested for a mistyped one. */
   readonly furtherKeys?: readonly string[]
-  /** Keys that belong to something else, with what they belong to: `an item under "print:"`. */
-  readonly belongsTo?: Readonly<Record<string, string>>
+  /** Keys that belong to something else, and what the trade calls some of them. */
+  readonly others?: () => OtherNames
 }
 
 /** Keys that are left out are left out of `values`. */
@@ -76,15 +78,18 @@ function sortKeys<R extends Readers>(
 }
 
 function unknownKey<R extends Readers>(pair: Pair, table: KeyTable<R>): Problem {
-  const { what, readers, furtherKeys = [], belongsTo = {} } = table
+  const { what, readers, furtherKeys = [], others } = table
   const keys = [...Object.keys(readers), ...furtherKeys]
   const say = (advice: string) => errorAt(pair.keyPlace, `unknown key "${pair.key}" in ${what}`, advice)
-  const elsewhere = Object.keys(belongsTo).find(key => foldName(key) === foldName(pair.key))
-  if (elsewhere !== undefined) return say(`"${elsewhere}" is a key of ${belongsTo[elsewhere]}.`)
   const comma = pair.value.kind === 'empty' && pair.key.includes(' ')
   if (comma) return say('Between braces a comma ends a value; put a text that holds a comma in quotes.')
   return say(
-    nearestAdvice({ name: pair.key, known: keys, where: `The keys of ${what} are ${keys.join(', ')}.` }),
+    nearestAdvice({
+      name: pair.key,
+      known: keys,
+      where: `The keys of ${what} are ${keys.join(', ')}.`,
+      others,
+    }),
   )
 }
 

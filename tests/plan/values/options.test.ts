@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest'
+import { takenInWords } from '../../../src/plan/keys/taken-in-words.js'
 import * as options from '../../../src/plan/values/options.js'
 
 const place = { file: 'week.yaml', line: 1, column: 1 }
@@ -24,17 +25,17 @@ describe('ready-made options', () => {
   })
 
   it('say what they expect', () => {
-    expect(options.wholeNumber(1, 30, 6).expects).toBe('a whole number from 1 to 30')
-    expect(options.choice(['wall', 'desk', 'door'], 'desk').expects).toBe('wall, desk or door')
+    expect(takenInWords(options.wholeNumber(1, 30, 6).takes)).toBe('a whole number from 1 to 30')
+    expect(takenInWords(options.choice(['wall', 'desk', 'door'], 'desk').takes)).toBe('wall, desk or door')
   })
 
   it('know the values that they give from others, and their fallback', () => {
     const readers = {
-      boards: options.wholeNumber(1, 30, 6),
-      grid: options.gridSize(2, 10, undefined),
-      for: options.choice(['wall', 'desk'], 'desk'),
-      free: options.yesNo(true),
-      sort: options.text(undefined),
+      boards: options.option('x', options.wholeNumber(1, 30, 6)),
+      grid: options.option('x', options.gridSize(2, 10, undefined)),
+      for: options.option('x', options.choice(['wall', 'desk'], 'desk')),
+      free: options.option('x', options.yesNo(true)),
+      sort: options.option('x', options.text(undefined)),
     }
     const given = { boards: 6, grid: { columns: 3, rows: 4 }, for: 'wall', free: false, sort: 'by sounds' }
     expect(options.areOptions(readers, given)).toBe(true)

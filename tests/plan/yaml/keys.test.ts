@@ -4,7 +4,7 @@ import { adviceFor, problemsOf, weekOf } from '../reading.js'
 describe('keys', () => {
   it.each([
     ['tittle: x', 'week.yaml:5:1: error: unknown key "tittle" in a plan', 'title'],
-    ['Word: x', 'week.yaml:5:1: error: unknown key "Word" in a plan', 'words'],
+    ['Wrods: x', 'week.yaml:5:1: error: unknown key "Wrods" in a plan', 'words'],
     ['class-fle: x', 'week.yaml:5:1: error: unknown key "class-fle" in a plan', 'class file'],
     [
       'marks: [{pattern: silent-e, colr: red}]',
