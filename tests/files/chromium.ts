@@ -3,9 +3,13 @@ import { mkdtemp, rm, stat } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { pathToFileURL } from 'node:url'
+import { runProgram } from './system-program.js'
+
+export function chromiumPath(): string {
+  return runProgram('which', ['chromium']).trim()
+}
 
 export const quiet = [
-  '--headless',
   '--no-sandbox',
   '--disable-gpu',
   '--disable-quic',
@@ -27,7 +31,9 @@ export function printInChromium(file: string, pdf: string, fragment = ''): Promi
 async function runChromium(args: readonly string[], result: string): Promise<void> {
   const profile = await mkdtemp(join(tmpdir(), 'oaktag-chromium-'))
   try {
-    const run = spawnSync('chromium', [...quiet, `--user-data-dir=${profile}`, ...args], { encoding: 'utf8' })
+    const run = spawnSync('chromium', ['--headless', ...quiet, `--user-data-dir=${profile}`, ...args], {
+      encoding: 'utf8',
+    })
     if (run.status !== 0 || !(await stat(result).catch(() => undefined)))
       throw new Error(`chromium failed: ${run.stderr}`)
   } finally {

@@ -120,6 +120,19 @@ describe.runIf(programs)('the proof page in Chromium', () => {
     expect(await browser.evaluate(nameless)).toEqual([])
   })
 
+  it.each([1280, 390])('gives axe-core no fault to find at %i px, folds open and shut', async widthPx => {
+    await browser.open(file, widthPx)
+    expect(await browser.accessibilityFaults()).toEqual([])
+    await browser.evaluate('document.querySelectorAll("details").forEach(fold => { fold.open = true })')
+    expect(await browser.accessibilityFaults()).toEqual([])
+  })
+
+  it('would be told by axe-core of a button without a name', async () => {
+    await writeFile(join(folder, 'nameless.html'), html.replace('</main>', '<button></button></main>'))
+    await browser.open(join(folder, 'nameless.html'), 1280)
+    expect(await browser.accessibilityFaults()).toEqual(['button-name: <button></button>'])
+  })
+
   it('shows where the keyboard is, and first of all a way past the head', async () => {
     await browser.open(file, 1280)
     for (let step = 0; step < 12; step++) {
