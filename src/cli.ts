@@ -4,6 +4,7 @@ import { hideBin } from 'yargs/helpers'
 import type { CommandResult } from './commands/command-result.js'
 import { faultReport } from './commands/fault-report.js'
 import { findNotes } from './commands/find-notes.js'
+import { withoutSteering } from './commands/plain-text.js'
 import { inPlainWords, optionGivenTwice } from './commands/usage-wording.js'
 import { version } from './installation.js'
 
@@ -16,7 +17,9 @@ const planFiles = { type: 'string', array: true, demandOption: true, describe: '
 const typed = hideBin(process.argv).filter(argument => argument !== '--')
 
 process.on('uncaughtException', reportFault)
-for (const stream of [process.stdout, process.stderr]) stream.on('error', endQuietlyWhenNobodyReads)
+process.stdout.on('error', endWhenNobodyReads)
+// Where complaints themselves cannot be written there is nobody to tell.
+process.stderr.on('error', () => process.exit(1))
 
 /** Commands are loaded only when called: `study` must not wait for the drawing libraries. */
 const cli = yargs(typed)
@@ -159,8 +162,8 @@ await cli.parse()
 /** Writes a command's result; the only place that prints. */
 async function run(running: Promise<CommandResult>): Promise<void> {
   const result = await running
-  if (result.output !== '') process.stdout.write(`${result.output}\n`)
-  if (result.problems !== '') process.stderr.write(`${result.problems}\n`)
+  if (result.output !== '') process.stdout.write(`${withoutSteering(result.output)}\n`)
+  if (result.problems !== '') process.stderr.write(`${withoutSteering(result.problems)}\n`)
   process.exitCode = result.exitCode
 }
 
@@ -169,7 +172,7 @@ function refuseUsage(message: string | null, error: Error | undefined): never {
   if (message === null) reportFault(error)
   const plain = inPlainWords(message)
   const help = plain.includes('command') ? 'oaktag --help' : `oaktag ${typed[0]} --help`
-  process.stderr.write(`oaktag: ${plain}\n  ${help} shows what may be written.\n`)
+  process.stderr.write(`oaktag: ${withoutSteering(plain)}\n  ${help} shows what may be written.\n`)
   process.exit(WRONG_USAGE)
 }
 
@@ -182,7 +185,11 @@ function reportFault(error: unknown): never {
 }
 
 /** `oaktag list | head` closes the pipe when it has seen enough. */
-function endQuietlyWhenNobodyReads(error: NodeJS.ErrnoException): never {
+function endWhenNobodyReads(error: NodeJS.ErrnoException): never {
   if (error.code === 'EPIPE') process.exit()
-  reportFault(error)
+  const why = error.code === 'ENOSPC' ? 'the disk is full' : (error.code ?? error.message)
+  process.stderr.write(
+    `oaktag: what was to be printed could not be written: ${why}\n  Send it somewhere else.\n`,
+  )
+  process.exit(1)
 }

@@ -18,7 +18,7 @@ import { disk } from './plan/disk/disk.js'
 import type { FileAccess } from './plan/disk/file-access.js'
 import { loadPlan, loadReadablePart } from './plan/load-plan.js'
 import type { Plan } from './plan/plan.js'
-import { eachOnce, hasErrors, type Outcome, type Problem } from './problems.js'
+import { aHundredOfAKind, eachOnce, hasErrors, type Outcome, type Problem } from './problems.js'
 
 /** Where a plan comes from, and the work of earlier runs. */
 export interface PlanRequest {
@@ -58,7 +58,9 @@ export async function makePlan(request: MakeRequest): Promise<Outcome<WrittenPla
     dpi,
     jobs,
     version,
-    warnings: onSheets.problems.map(({ message, advice }) => `${inSentences(message)} ${advice}`),
+    warnings: aHundredOfAKind(onSheets.problems).map(
+      ({ message, advice }) => `${inSentences(message)} ${advice}`,
+    ),
     pageFonts: pageFonts(),
     ...(only === undefined ? {} : { only: printed.items.map(item => item.name) }),
   })

@@ -45,6 +45,40 @@ export function eachOnce(problems: readonly Problem[]): readonly Problem[] {
   })
 }
 
+/** So many of one kind are told one by one. */
+const mostOfAKind = 100
+
+/** A hundred problems of each kind, and how many more there are of it: no one mends sixty thousand lines one by one. */
+export function aHundredOfAKind(problems: readonly Problem[]): readonly Problem[] {
+  const kinds = new Map<string, Problem[]>()
+  for (const problem of problems) {
+    const same = kinds.get(kindOf(problem))
+    if (same === undefined) kinds.set(kindOf(problem), [problem])
+    else same.push(problem)
+  }
+  const more = new Map(
+    [...kinds.values()]
+      .filter(same => same.length > mostOfAKind + 1)
+      .map(same => [same[mostOfAKind]!, same.length - mostOfAKind] as const),
+  )
+  const left = new Set(
+    [...kinds.values()].flatMap(same => same.slice(mostOfAKind + (more.has(same[mostOfAKind]!) ? 1 : 2))),
+  )
+  return problems
+    .filter(problem => !left.has(problem))
+    .map(problem => {
+      const count = more.get(problem)
+      return count === undefined
+        ? problem
+        : { ...problem, message: `and ${count.toLocaleString('en-US')} more of this kind from here on` }
+    })
+}
+
+/** What is said, whatever word, number or name it is said of. */
+function kindOf({ severity, place, message }: Problem): string {
+  return `${severity} ${place.file} ${message.replaceAll(/"[^"]*"|“[^”]*”|\d[\d.,]*/g, '…')}`
+}
+
 /** `FILE:LINE:COLUMN: error: MESSAGE`, then an indented line that says what to do. */
 export function formatProblem(problem: Problem): string {
   const { file, line, column } = problem.place
@@ -52,9 +86,13 @@ export function formatProblem(problem: Problem): string {
   return `${onOneLine(place.join(':'))}: ${problem.severity}: ${onOneLine(problem.message)}\n  ${onOneLine(problem.advice)}`
 }
 
+/** Signs that turn the direction of what follows, so that it reads as something else (Unicode Standard Annex 9, 2.1 to 2.6). */
+export const directionMarks = /[\u061C\u200E\u200F\u202A-\u202E\u2066-\u2069]/gu
+
 /** What is quoted from a plan may hold line breaks, signs that steer a terminal, or half a page. */
 function onOneLine(text: string): string {
   return text
     .replaceAll(/[\p{Cc}\p{Zl}\p{Zp}]+/gu, ' ')
+    .replaceAll(directionMarks, mark => `U+${mark.charCodeAt(0).toString(16).toUpperCase().padStart(4, '0')}`)
     .replaceAll(/"([^"]{100})[^"]{50,}"/g, (_, beginning: string) => `"${beginning}…"`)
 }

@@ -14,7 +14,7 @@ export async function checkCommand({ plan: planFiles, json }: CheckOptions): Pro
   const reports: PlanReport[] = []
   for (const plan of planFiles) {
     const checked = await check({ plan })
-    problems.push(...checked.problems)
+    for (const problem of checked.problems) problems.push(problem)
     if (checked.ok) reports.push(checked.value)
   }
   const output = json ? JSON.stringify(reports, null, 2) : reports.map(describe).join('\n\n')

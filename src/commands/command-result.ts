@@ -1,4 +1,4 @@
-import { formatProblem, hasErrors, type Problem } from '../door/problems.js'
+import { aHundredOfAKind, formatProblem, hasErrors, type Problem } from '../door/problems.js'
 
 /** What a command leaves: text for standard output, problems for standard error, an exit code. */
 export interface CommandResult {
@@ -11,7 +11,7 @@ export interface CommandResult {
 export function resultOf(output: string, problems: readonly Problem[] = []): CommandResult {
   return {
     output,
-    problems: problems.map(formatProblem).join('\n'),
+    problems: aHundredOfAKind(problems).map(formatProblem).join('\n'),
     exitCode: hasErrors(problems) ? 1 : 0,
   }
 }

@@ -63,7 +63,7 @@ export async function makeCommand(options: MakeOptions): Promise<CommandResult> 
       ...(options.seed === undefined ? {} : { seed: options.seed }),
       ...(only === undefined ? {} : { only }),
     })
-    problems.push(...made.problems)
+    for (const problem of made.problems) problems.push(problem)
     if (made.ok) output.push(describe(made.value))
   }
   return resultOf(output.join('\n\n'), problems)

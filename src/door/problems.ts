@@ -1,6 +1,7 @@
 /** What all of the library's answers are made of: a value or the problems that kept it from being made. */
 export { failWith, succeed } from '../outcomes.js'
 export {
+  aHundredOfAKind,
   errorAt,
   formatProblem,
   hasErrors,

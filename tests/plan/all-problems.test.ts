@@ -44,7 +44,7 @@ groups:
     'week.yaml:10:14: error: no picture "marsh.png" is there',
     'week.yaml:11:5: error: "Reed" stands twice, on line 4 and on line 11, as "reed" and "Reed"',
     'week.yaml:12:5: error: "r2" has a digit in it',
-    'week.yaml:13:4: error: a place in the list is empty',
+    'week.yaml:13:3: error: a place in the list is empty',
     'week.yaml:15:14: error: unknown pattern "vowel-teem"',
     'week.yaml:16:11: error: unknown line "wavey"',
     'week.yaml:17:5: error: a mark with "pattern" and "letters"',

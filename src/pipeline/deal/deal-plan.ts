@@ -6,6 +6,7 @@ import type { KeptStore } from '../kept-store.js'
 import type { StudiedPlan } from '../study/study-plan.js'
 import type { ChosenJobs, ItemJob } from './item-jobs.js'
 import { piecesMadeFrom, placesOf, withoutColours } from './made-from.js'
+import { moreThanAWeek } from './more-than-a-week.js'
 import { type PreparedItem, prepareItem } from './prepare-item.js'
 import { blankKeys, isBlankKey, unshownMarks } from './unshown-marks.js'
 
@@ -30,13 +31,15 @@ export function dealPlan(
   { wanted, told }: ChosenJobs,
   sets: KeptStore<Outcome<CardSet>>,
 ): WithProblems<DealtPlan> {
+  const tooMuch = moreThanAWeek(wanted)
+  if (tooMuch.length > 0) return withProblems({ studied, items: [] }, tooMuch)
   const problems: Problem[] = []
   const blank: PreparedItem[] = []
   const items = [...wanted, ...told].flatMap((job, index): DealtItem[] => {
     const isWanted = index < wanted.length
     const dealt = dealItem(studied, job, sets)
     // What is only told of tells its own problems when it is made.
-    if (isWanted) problems.push(...dealt.problems)
+    if (isWanted) for (const problem of dealt.problems) problems.push(problem)
     if (!dealt.ok || dealt.value === null) return []
     if (!isBlankKey(dealt.value.prepared)) return [{ ...dealt.value, wanted: isWanted }]
     if (isWanted) blank.push(dealt.value.prepared)

@@ -34,7 +34,7 @@ export async function imposePlan(
     const outcome = await imposing.printed.onceAsync(madeFrom(item, settled), () =>
       onPaper(item, settled, imposing),
     )
-    problems.push(...outcome.problems)
+    for (const problem of outcome.problems) problems.push(problem)
     if (outcome.ok) imposed.push({ prepared, set, printed: outcome.value })
   }
   return withProblems(imposed, problems)

@@ -30,7 +30,7 @@ export function studyPlanWords(
       const word = studyWord(planWord, lexicon, ways)
       return word.ok ? { ...word, value: withNamedPatterns(word.value, named) } : word
     })
-    problems.push(...outcome.problems)
+    for (const problem of outcome.problems) problems.push(problem)
     if (outcome.ok) studied.set(planWord, outcome.value)
   }
   return hasErrors(problems) ? failWith(problems) : succeed(studied, problems)

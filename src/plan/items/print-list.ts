@@ -4,6 +4,7 @@ import { fail, failWith, outcomeOf, together } from '../../outcomes.js'
 import { errorAt, type Outcome, type Problem } from '../../problems.js'
 import { reading, type ValueReader } from '../keys/key.js'
 import type { Takes } from '../keys/takes.js'
+import { tooMany } from '../most-entries.js'
 import type { PrintItem } from '../plan.js'
 import { foldName } from '../values/fold-name.js'
 import { fileSafeName } from '../values/names.js'
@@ -28,6 +29,8 @@ function readPrintList(
   if (entry.kind === 'text' && /[,;]/.test(entry.text)) return fail(severalInOnePlace(entry))
   const items = entry.kind === 'list' ? entry.items : entry.kind === 'text' ? [entry] : []
   if (items.length === 0) return misfit(entry, 'a list of things to print', form)
+  const tooLong = tooMany('things to print', items, entry.place)
+  if (tooLong.length > 0) return failWith(tooLong)
   const outcomes = items.map(readItem)
   const good = outcomes.flatMap(outcome => (outcome.ok ? [outcome.value] : []))
   const read = together(outcomes)

@@ -4,6 +4,7 @@ import { andThen, failWith, outcomeOf, present, succeed, together } from '../../
 import { errorAt, type Outcome, type Problem } from '../../problems.js'
 import { key, reading, type ValueReader } from '../keys/key.js'
 import type { Takes } from '../keys/takes.js'
+import { tooMany } from '../most-entries.js'
 import type { PlanGroup, PlanWord } from '../plan.js'
 import { foldName } from '../values/fold-name.js'
 import { fileNameReader } from '../values/names.js'
@@ -62,6 +63,8 @@ function groupWordsReader(context: WordContext): ValueReader<readonly PlanWord[]
 function readGroups(entry: Entry, context: GroupContext): Outcome<readonly PlanGroup[]> {
   if (entry.kind === 'empty') return succeed([])
   if (entry.kind !== 'list') return misfit(entry, 'a list of groups', form)
+  const tooLong = tooMany('groups', entry.items, entry.place)
+  if (tooLong.length > 0) return failWith(tooLong)
   const groups = together(entry.items.map(item => readGroup(item, context)))
   const problems = [...groups.problems, ...repeatedNames(typedGroups(entry))]
   return groups.ok ? outcomeOf(groups.value, problems) : failWith(problems)

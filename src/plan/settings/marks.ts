@@ -4,6 +4,7 @@ import { andThen, fail, failWith, outcomeOf, present, succeed, together } from '
 import { errorAt, type Outcome, type Problem } from '../../problems.js'
 import { key, reading, type ValueReader } from '../keys/key.js'
 import type { KeysTaken, Takes } from '../keys/takes.js'
+import { tooMany } from '../most-entries.js'
 import type { MarkPlace, MarkTarget, PlanMark, WordFeature } from '../plan.js'
 import { readColor } from '../values/colors.js'
 import { foldName } from '../values/fold-name.js'
@@ -31,6 +32,8 @@ export function marksReader(names: Vocabulary): ValueReader<readonly PlanMark[]>
 function readMarks(entry: Entry, names: Vocabulary): Outcome<readonly PlanMark[]> {
   if (entry.kind === 'empty') return succeed([])
   if (entry.kind !== 'list') return misfit(entry, 'a list of marks', form)
+  const tooLong = tooMany('marks', entry.items, entry.place)
+  if (tooLong.length > 0) return failWith(tooLong)
   const outcomes = entry.items.map(item => readMark(item, names))
   const good = outcomes.flatMap(outcome => (outcome.ok ? [outcome.value] : []))
   const marks = together(outcomes)

@@ -1,5 +1,5 @@
 import { fail, succeed } from '../../outcomes.js'
-import { errorAt } from '../../problems.js'
+import { directionMarks, errorAt } from '../../problems.js'
 import { reading, type ValueReader } from '../keys/key.js'
 import { misfit } from '../yaml/entry.js'
 
@@ -11,6 +11,10 @@ export function textReader(what: string, longest: number): ValueReader<string> {
     const text = entry.text.replaceAll(/\s+/g, ' ')
     const length = [...text].length
     if (/\p{Cc}/u.test(text)) return fail(errorAt(entry.place, `${what} holds a control character`, advice))
+    if (text.search(directionMarks) >= 0) {
+      const unseen = 'Write it anew by hand: signs that cannot be seen came along when it was copied.'
+      return fail(errorAt(entry.place, `${what} holds a sign that turns the direction of writing`, unseen))
+    }
     if (length <= longest) return succeed(text)
     return fail(errorAt(entry.place, `${what} is ${length} characters long`, advice))
   })

@@ -2,6 +2,7 @@
 
 import { failWith, outcomeOf, together } from '../../outcomes.js'
 import { errorAt, type Outcome, type Place, type Problem } from '../../problems.js'
+import { tooMany } from '../most-entries.js'
 import type { PlanWord } from '../plan.js'
 import { repetitions } from '../values/repetitions.js'
 import type { Entry } from '../yaml/entry.js'
@@ -18,7 +19,8 @@ export interface WordEntries {
 /** The words, each once; every problem of every word. */
 export function readWords(entries: WordEntries, context: WordContext): Outcome<readonly PlanWord[]> {
   const words = together(entries.items.map(item => readWord(item, { ...context, file: entries.file })))
-  const problems = [...words.problems, ...repeated(typedWords(entries))]
+  const tooLong = tooMany('words', entries.items, entries.items[0]?.place ?? { file: entries.file })
+  const problems = [...tooLong, ...words.problems, ...repeated(typedWords(entries))]
   return words.ok ? outcomeOf(words.value, problems) : failWith(problems)
 }
 

@@ -28,7 +28,10 @@ export function yamlEntries(file: string, text: string): Outcome<Entry | null> {
   const lineCounter = new LineCounter()
   const placeAt = (offset: number): Place => {
     const { line, col } = lineCounter.linePos(offset)
-    return { file, line: Math.max(1, line), column: Math.max(1, col) }
+    // What is noticed where a line has ended is told at its last sign.
+    const length =
+      (lineCounter.lineStarts[line] ?? lines.length + 1) - (lineCounter.lineStarts[line - 1] ?? 0) - 1
+    return { file, line: Math.max(1, line), column: Math.max(1, Math.min(col, length)) }
   }
   const parsed = isDeep(lines) ? null : parse(lines, lineCounter)
   if (parsed === null) {

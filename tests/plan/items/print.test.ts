@@ -129,7 +129,7 @@ describe('an item', () => {
   it('is no list, and not empty', () => {
     expect(problemsOf(printing('[key]', ''))).toEqual([
       'week.yaml:4:5: error: expected a thing to print, found a list',
-      'week.yaml:5:5: error: expected a thing to print, found nothing',
+      'week.yaml:5:4: error: expected a thing to print, found nothing',
     ])
   })
 

@@ -36,7 +36,7 @@ describe('a word', () => {
     ['reed²', '"reed²" has a digit in it'],
     ['reed!', '"reed!" has the sign "!" in it'],
     ['reed🐸', '"reed🐸" has the sign "🐸" in it'],
-    ['"re\\u202Eed"', '"re\u202Eed" has U+202E, which cannot be seen, in it'],
+    ['"re\\u202Eed"', '"reU+202Eed" has U+202E, which cannot be seen, in it'],
     ['reеd', '"reеd" has the letter "е" in it'],
     ['a'.repeat(31), `"${'a'.repeat(31)}" has 31 characters`],
     ['a'.repeat(40), `"${'a'.repeat(40)}" has 40 characters`],
@@ -49,9 +49,12 @@ describe('a word', () => {
     ['"\u200B"', 'a word is missing'],
     ['~', '"~" has the sign "~" in it'],
     ['[reed]', 'expected a word, found a list'],
-    ['', 'a place in the list is empty'],
   ])('%j is refused', (typed, message) => {
     expect(problemsOf(weekOf([typed]))).toEqual([`week.yaml:2:5: error: ${message}`])
+  })
+
+  it('that is nothing at all is told at the last sign of its line', () => {
+    expect(problemsOf(weekOf(['']))).toEqual(['week.yaml:2:4: error: a place in the list is empty'])
   })
 
   it('is advised kindly', () => {

@@ -1,0 +1,21 @@
+import { errorAt, type Place, type Problem } from '../problems.js'
+
+/** More than any week has; what is longer is another file, or a slip. */
+const mostEntries = { words: 10_000, 'things to print': 500, groups: 100, marks: 200 } as const
+
+/** A list that is longer than can be meant, told at the list. */
+export function tooMany(
+  what: keyof typeof mostEntries,
+  entries: readonly unknown[],
+  place: Place,
+): readonly Problem[] {
+  const most = mostEntries[what]
+  if (entries.length <= most) return []
+  return [
+    errorAt(
+      place,
+      `the list has ${entries.length.toLocaleString('en-US')} ${what}`,
+      `Up to ${most.toLocaleString('en-US')} are read: divide it, or check that it is the list you mean.`,
+    ),
+  ]
+}
