@@ -9,6 +9,7 @@ import {
   type Row,
   rowsHeight,
 } from '../../src/pieces/faces/flow-page.js'
+import { canBeTooNote } from '../../src/pieces/marks/can-be-too.js'
 import { choice, option } from '../../src/plan/values/options.js'
 import { defineLayout, type LayoutRequest, type PageFace } from '../layout.js'
 import {
@@ -34,7 +35,15 @@ export const key = defineLayout({
   },
   marks: 'all',
   isKey: true,
-  pages: (request, room) => (request.options.for === 'wall' ? wallKey : deskKeys)(request, room),
+  pages: (request, room) => {
+    const pages = (request.options.for === 'wall' ? wallKey : deskKeys)(request, room)
+    const passed = canBeTooNote(request.words, request.marks)
+    return pages.map((page, index) =>
+      index > 0 || passed === undefined
+        ? page
+        : { ...page, note: [page.note ?? [], passed].flat().join(' ') },
+    )
+  },
 })
 
 function titleOf({ plan }: LayoutRequest): string {

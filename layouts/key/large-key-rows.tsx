@@ -24,9 +24,10 @@ export interface LargeKey {
   readonly prefix?: string
 }
 
-/** Shares of the sample's em. */
-const LABEL = 0.48
-const EXAMPLES = 0.34
+/** Shares of the sample's em: of a mark's name, the usual and the least that it is set to, so that it need not be broken. */
+const LABEL = { usual: 0.48, least: 0.28 } as const
+/** Of the name's em, for what the mark is and for words that show it. */
+const EXAMPLES = 0.71
 /** Between the samples and their names. */
 const GAP_MM = 6
 /** The samples take no more of the width. */
@@ -47,37 +48,49 @@ export function widestSampleEm({ words, marks, measure }: KeyRequest): number {
 
 /** A mark a row, with words that show it. */
 export function largeKeyRows(request: KeyRequest, key: LargeKey): readonly Row[] {
-  const boxMm = sampleBoxMm(request, key)
-  return keyEntries(request.words, request.marks).map(entry => largeKeyRow(request, entry, { ...key, boxMm }))
+  const [boxMm, labelMm] = [sampleBoxMm(request, key), labelSizeMm(request, key)]
+  return keyEntries(request.words, request.marks).map(entry =>
+    largeKeyRow(request, entry, { ...key, boxMm, labelMm }),
+  )
 }
 
 /** Whether the column is too narrow for a mark and its name side by side. */
 export function hasBrokenNames(request: KeyRequest, key: LargeKey): boolean {
   const { type, measure } = request
   const widthMm = key.widthMm - sampleBoxMm(request, key) - GAP_MM
+  const labelMm = labelSizeMm(request, key)
   return keyEntries(request.words, request.marks).some(
-    entry => textBeside(saidOf(entry, key), { widthMm, pageMm: key.widthMm, type, measure }).broken,
+    entry => textBeside(saidOf(entry, labelMm), { widthMm, pageMm: key.widthMm, type, measure }).broken,
   )
+}
+
+/** All names are of one size, at which each stands on one line if that is not too small beside the samples. */
+function labelSizeMm(request: KeyRequest, key: LargeKey): number {
+  const { words, marks, measure } = request
+  const widthMm = key.widthMm - sampleBoxMm(request, key) - GAP_MM
+  const widest = Math.max(...keyEntries(words, marks).map(({ label }) => measure(label, 1, 700)))
+  const [usualMm, oneLineMm] = [key.sampleMm * LABEL.usual, (widthMm * 0.995) / widest]
+  return oneLineMm < key.sampleMm * LABEL.least ? usualMm : Math.min(usualMm, oneLineMm)
 }
 
 function sampleBoxMm(request: KeyRequest, { widthMm, sampleMm }: LargeKey): number {
   return Math.min(sampleMm * widestSampleEm(request), widthMm * SAMPLE_SHARE)
 }
 
-function saidOf({ label, says = '', examples }: KeyEntry, { sampleMm }: LargeKey) {
-  return { label, says, examples, labelMm: sampleMm * LABEL, examplesMm: sampleMm * EXAMPLES }
+function saidOf({ label, says = '', examples }: KeyEntry, labelMm: number) {
+  return { label, says, examples, labelMm, examplesMm: labelMm * EXAMPLES }
 }
 
 function largeKeyRow(
   { typeface, type, measure }: KeyRequest,
   entry: KeyEntry,
-  { boxMm, ...key }: LargeKey & { readonly boxMm: number },
+  { boxMm, labelMm, ...key }: LargeKey & { readonly boxMm: number; readonly labelMm: number },
 ): Row {
   const { mark, letters } = entry
   const { widthMm, sampleMm, mostMm = Number.POSITIVE_INFINITY, prefix = '' } = key
   const name = `${prefix}key ${mark.index}`
   const sampleHeightMm = sampleMm * (2 + roomForTag(type, [mark]))
-  const said = saidOf(entry, key)
+  const said = saidOf(entry, labelMm)
   const ways = [said, { ...said, examples: [] }, { ...said, examples: [], says: '' }].map(words => {
     const beside = textBeside(words, { widthMm: widthMm - boxMm - GAP_MM, pageMm: widthMm, type, measure })
     // Where a word of the name is wider than the room beside the sample, name and words stand below it.

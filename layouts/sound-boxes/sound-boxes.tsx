@@ -87,9 +87,12 @@ function soundFaces(request: SoundBoxRequest, set: CardSet, size: Size): Outcome
   const besideMm = besideWidth(request, { widthMm, heightMm })
   const most = Math.max(...words.map(word => word.soundCount))
   const alongMm = (widthMm - besideMm - 1) / most
-  const arrow = heightMm - ARROW_MM - 1 >= Math.min(alongMm, MOST_BOX_MM)
-  const boxMm = Math.min(MOST_BOX_MM, alongMm, heightMm - 1 - (arrow ? ARROW_MM : 0))
-  const problems = [...boxProblems(request, boxMm, most), ...missingPictures(request)]
+  const boxOf = (roomMm: number) => Math.min(MOST_BOX_MM, alongMm, roomMm - 1)
+  // Every strip of the set has the arrow, or none: it takes room only as long as a counter and a finger have theirs.
+  const besideArrowMm = boxOf(heightMm - ARROW_MM)
+  const arrow = besideArrowMm >= Math.min(GOOD_BOX_MM, boxOf(heightMm))
+  const boxMm = arrow ? besideArrowMm : boxOf(heightMm)
+  const problems = [...boxProblems(request, boxMm, most, arrow), ...missingPictures(request)]
   if (boxMm < LEAST_BOX_MM) return failWith(problems)
   const plan: StripPlan = { size, besideMm, boxMm, arrow }
   return succeed(
@@ -112,8 +115,17 @@ function besideWidth(request: SoundBoxRequest, { widthMm, heightMm }: Size): num
   }
 }
 
-function boxProblems({ item, words }: SoundBoxRequest, boxMm: number, most: number): readonly Problem[] {
-  if (boxMm >= GOOD_BOX_MM) return []
+function boxProblems(
+  { item, words }: SoundBoxRequest,
+  boxMm: number,
+  most: number,
+  arrow: boolean,
+): readonly Problem[] {
+  if (boxMm >= GOOD_BOX_MM) {
+    if (arrow) return []
+    const message = 'the strips are too low for the arrow that shows a child which way to go: it is left out'
+    return [warningAt(item.place, message, 'Print fewer on a sheet, or show the way by hand.')]
+  }
   const longest = words.find(word => word.soundCount === most)!
   const message = `the sound boxes are ${boxMm.toFixed(1)} mm wide, because "${longest.text}" has ${most} sounds`
   const advice = 'Print fewer on a sheet (across: 1), turn the paper, or leave that word out.'

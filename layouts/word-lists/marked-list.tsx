@@ -1,4 +1,5 @@
 import { mm } from '../../src/pieces/faces/face.js'
+import { canBeTooNote } from '../../src/pieces/marks/can-be-too.js'
 import { keyRows } from '../../src/pieces/parts/key-rows.js'
 import { defineLayout } from '../layout.js'
 import { topRowHeight } from './childs-task.js'
@@ -17,6 +18,7 @@ export const markedList = defineLayout({
     const { words, marks, typeface, marked, type } = request
     const heading = markedListHeading(request, room.widthMm)
     const facts = wordFacts(request)
+    const note = marked ? canBeTooNote(words, marks) : undefined
     return wordListPages({
       words,
       marks,
@@ -47,6 +49,11 @@ export const markedList = defineLayout({
       besideLeftsMm: facts.leftsMm,
       besideHeightMm: facts.heightMm,
       keyRows: setting => keyRows(request, room.widthMm, setting),
-    }).map(face => ({ ...face, kind: 'list', title: pageTitle(request) }))
+    }).map((face, page) => ({
+      ...face,
+      kind: 'list',
+      title: pageTitle(request),
+      ...(page > 0 || note === undefined ? {} : { note }),
+    }))
   },
 })

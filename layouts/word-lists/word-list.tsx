@@ -15,6 +15,7 @@ import type { StyledMark } from '../../src/pieces/marks/styled-mark.js'
 import { type KeySetting, keySettings } from '../../src/pieces/parts/key-rows.js'
 import { drawWritingLine, Rule } from '../../src/pieces/parts/rules.js'
 import type { BandCells } from '../../src/pieces/piece.js'
+import { fewestPages } from '../../src/pieces/text/fewest-pages.js'
 import { type TypeScale, wordRules } from '../../src/pieces/text/type-scale.js'
 import type { Typeface } from '../../src/pieces/typeface/typeface.js'
 import { cornerRoom } from '../../src/pieces/word/corner-tags.js'
@@ -51,16 +52,15 @@ export interface WordListRequest {
  * blank one come from here, so that every word stands in the same place on both.
  */
 export function wordListPages(request: WordListRequest): readonly Face[] {
-  const lists = keySettings.map(setting => listWithKey(request, request.keyRows(setting)))
-  return lists.reduce((fewest, list) => (list.length < fewest.length ? list : fewest))
+  const least = leastRoom(request)
+  return fewestPages(keySettings, setting => listWithKey(request, request.keyRows(setting), least))
 }
 
-function listWithKey(request: WordListRequest, key: readonly Row[]): readonly Face[] {
+function listWithKey(request: WordListRequest, key: readonly Row[], least: Size): readonly Face[] {
   const { words, type, heading, room, topRow } = request
   const headingMm = headingHeight(heading, room.widthMm)
   const keyRows = keyOnOnePage(type, key, room.heightMm - headingMm)
   const takenMm = headingMm + topRow.heightMm + rowsHeight(keyRows) + ROUNDING_MM
-  const least = leastRoom(request)
   const columns = measureColumns(type, room.widthMm, least.widthMm)
   const needs = words.map(word => request.besideHeightMm(word, columns.besideMm) + ROW_PADDING_MM)
   const measure = { ...columns, heightMm: rowHeight(room.heightMm - takenMm, least.heightMm, needs) }

@@ -1,7 +1,7 @@
 import type { Format } from '../files/folder/item-paths.js'
 import type { WrittenPlan } from '../files/write-plan.js'
 import { succeed } from '../outcomes.js'
-import type { KeptWork } from '../pipeline/kept-work.js'
+import { type KeptWork, keepWork } from '../pipeline/kept-work.js'
 import { type PlanReport, reportPlan } from '../pipeline/report/plan-report.js'
 import { makePlan, putPlanOnSheets } from '../pipeline.js'
 import type { FileAccess } from '../plan/disk/file-access.js'
@@ -43,16 +43,16 @@ export function make({
 export async function check({
   plan,
   files,
-  kept,
+  kept = keepWork(),
 }: Pick<Making, 'plan' | 'files' | 'kept'>): Promise<Outcome<PlanReport>> {
   const onSheets = await putPlanOnSheets({
     planFile: plan,
     ...(files === undefined ? {} : { files }),
-    ...(kept === undefined ? {} : { kept }),
+    kept,
   })
   if (!onSheets.ok) return onSheets
   const { plan: read, items } = onSheets.value
-  return succeed(await reportPlan(plan, read.title, items), onSheets.problems)
+  return succeed(await reportPlan(plan, read.title, items, kept), onSheets.problems)
 }
 
 export type { ItemReport } from '../pipeline/report/item-report.js'

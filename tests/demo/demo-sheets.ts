@@ -3,6 +3,7 @@ import { installationFolder } from '../../src/installation.js'
 import type { ImposedItem } from '../../src/pipeline/impose/impose-plan.js'
 import { putPlanOnSheets } from '../../src/pipeline.js'
 import { formatProblem } from '../../src/problems.js'
+import { sharedWork } from '../pipeline/shared-work.js'
 
 export const demoWeeks = ['marsh', 'harbour', 'bakery'] as const
 
@@ -20,7 +21,7 @@ export function drawDemoWeek(week: (typeof demoWeeks)[number]): Promise<readonly
 }
 
 async function drawWeek(week: (typeof demoWeeks)[number]): Promise<readonly ImposedItem[]> {
-  const made = await putPlanOnSheets({ planFile: demoPlanFile(week) })
+  const made = await putPlanOnSheets({ planFile: demoPlanFile(week), kept: sharedWork })
   if (!made.ok) throw new Error(made.problems.map(formatProblem).join('\n'))
   return made.value.items
 }

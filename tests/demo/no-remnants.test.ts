@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest'
 import { putPlanOnSheets } from '../../src/pipeline.js'
 import { starterPlan } from '../../src/plan/starter-plan.js'
 import type { Sheet } from '../../src/sheets/sheet.js'
+import { sharedWork } from '../pipeline/shared-work.js'
 import { filesInMemory } from '../plan/reading.js'
 import { demoWeeks, drawDemoWeek } from './demo-sheets.js'
 
@@ -27,7 +28,11 @@ describe('pages of the demo that go on from another', () => {
 
   it('are well filled in the starter plan', async () => {
     const file = join('plans', 'starter.yaml')
-    const made = await putPlanOnSheets({ planFile: file, files: filesInMemory({ [file]: starterPlan }) })
+    const made = await putPlanOnSheets({
+      planFile: file,
+      files: filesInMemory({ [file]: starterPlan }),
+      kept: sharedWork,
+    })
     if (!made.ok) throw new Error('the starter plan cannot be made')
     for (const { printed } of made.value.items) expect(remnants(printed.sheets)).toEqual([])
   })

@@ -4,6 +4,7 @@ import type { PrintedItem } from '../../src/files/printed-plan.js'
 import { putPlanOnSheets } from '../../src/pipeline.js'
 import { formatProblem } from '../../src/problems.js'
 import { folderWith, marshPlan } from '../pipeline/plan-folder.js'
+import { sharedWork } from '../pipeline/shared-work.js'
 
 const words = [
   'reed',
@@ -22,7 +23,7 @@ const words = [
 
 async function print(item: string, plan = marshPlan): Promise<PrintedItem> {
   const folder = folderWith({ 'marsh.yaml': `${plan}  - ${item}\n` })
-  const drawn = await putPlanOnSheets({ planFile: join(folder, 'marsh.yaml') })
+  const drawn = await putPlanOnSheets({ planFile: join(folder, 'marsh.yaml'), kept: sharedWork })
   if (!drawn.ok) throw new Error(drawn.problems.map(formatProblem).join('\n'))
   return drawn.value.items[0]!.printed
 }

@@ -6,6 +6,7 @@ import type { Box } from '../../src/geometry.js'
 import type { Piece } from '../../src/pieces/piece.js'
 import { putPlanOnSheets } from '../../src/pipeline.js'
 import { folderWith } from '../pipeline/plan-folder.js'
+import { sharedWork } from '../pipeline/shared-work.js'
 
 const fish =
   '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 90 90"><path d="M20 20L80 40L20 70Z"/></svg>'
@@ -15,7 +16,7 @@ async function printed(item: string) {
     'week.yaml': `words:\n  - {word: perch, picture: fish.svg}\n  - marsh\nprint:\n  - ${item}\n`,
     'fish.svg': fish,
   })
-  const drawn = await putPlanOnSheets({ planFile: join(folder, 'week.yaml') })
+  const drawn = await putPlanOnSheets({ planFile: join(folder, 'week.yaml'), kept: sharedWork })
   if (!drawn.ok) throw new Error(drawn.problems.map(({ message }) => message).join('\n'))
   return { item: drawn.value.items[0]!.printed, problems: drawn.problems.map(({ message }) => message) }
 }

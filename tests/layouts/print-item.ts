@@ -1,9 +1,10 @@
 import { join } from 'node:path'
 import type { PrintedItem } from '../../src/files/printed-plan.js'
-import { type KeptWork, keepWork } from '../../src/pipeline/kept-work.js'
+import type { KeptWork } from '../../src/pipeline/kept-work.js'
 import { putPlanOnSheets } from '../../src/pipeline.js'
 import { formatProblem, type Outcome } from '../../src/problems.js'
 import { folderWith } from '../pipeline/plan-folder.js'
+import { sharedWork } from '../pipeline/shared-work.js'
 
 export const marshWords = 'reed marsh shrub thrush stream spring gnat wren leaf moth frog perch'.split(' ')
 
@@ -33,7 +34,7 @@ print:
 export async function printAll(
   items: readonly string[],
   plan = marshWithClues,
-  kept: KeptWork = keepWork(),
+  kept: KeptWork = sharedWork,
 ): Promise<Outcome<readonly PrintedItem[]>> {
   const folder = folderWith({ 'marsh.yaml': `${plan}${items.map(item => `  - ${item}\n`).join('')}` })
   const drawn = await putPlanOnSheets({ planFile: join(folder, 'marsh.yaml'), kept })

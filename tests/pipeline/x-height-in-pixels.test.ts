@@ -6,6 +6,7 @@ import { bundledTypefaces } from '../../fonts/index.js'
 import { mmToPixels } from '../../src/geometry.js'
 import { makePlan } from '../../src/pipeline.js'
 import { folderWith } from './plan-folder.js'
+import { sharedWork } from './shared-work.js'
 
 /** Words of the letter whose height is in question, so that every letter on a piece can be measured. */
 const words = Array.from({ length: 8 }, (_, index) => 'x'.repeat(index + 1))
@@ -52,6 +53,7 @@ describe.each(bundledTypefaces)('x in $family on the PNG at 300 DPI', ({ name })
       outFolder: join(folder, 'out'),
       formats: ['png'],
       dpi: 300,
+      kept: sharedWork,
     })
     if (!made.ok) throw new Error(made.problems.map(problem => problem.message).join('\n'))
     for (const item of made.value.manifest.items) {

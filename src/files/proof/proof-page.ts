@@ -75,11 +75,7 @@ function advice(manifest: Manifest, warnings: readonly string[]): string {
       ? []
       : ['<h2 id="twice">Look at these twice</h2>', list(warnings.map(escapeXml))]),
     '<h2 id="how">How to print</h2>',
-    list([
-      ...howToPrint,
-      ...prints.map(printLine),
-      ...(pdf === undefined ? [] : [fileLink(pdf, 'The whole set as one PDF')]),
-    ]),
+    list([...howToPrint, ...prints.map(printLine), ...(pdf === undefined ? [] : [wholeLine(pdf, manifest)])]),
     '<h2>Take care</h2>',
     list(cautions),
     `<p class="made">Made by oaktag ${escapeXml(oaktag)} with seed ${seed}.</p>`,
@@ -91,6 +87,13 @@ function advice(manifest: Manifest, warnings: readonly string[]): string {
 function printLine({ pdf, name, pages, notes }: ManifestPrint): string {
   const many = pages === 1 ? '1 page' : `${pages} pages`
   return `${fileLink(pdf, `All on ${name}`)}, ${many}. ${notes.map(escapeXml).join(' ')}`
+}
+
+/** Blank pages in a file surprise whoever looks it through. */
+function wholeLine(pdf: string, { items }: Manifest): string {
+  const hasBacks = items.some(({ pages }) => pages.some(({ side }) => side === 'back'))
+  const blanks = 'A page in it that is left blank lets the set after it begin on the front of a sheet.'
+  return `${fileLink(pdf, 'The whole set as one PDF')}.${hasBacks ? ` ${blanks}` : ''}`
 }
 
 function list(lines: readonly string[]): string {

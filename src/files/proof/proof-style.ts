@@ -72,7 +72,7 @@ main { display: grid; grid-template-columns: repeat(auto-fill, minmax(min(100%, 
   .head { grid-template-columns: minmax(0, 1fr) }
   .head button { grid-area: auto; justify-self: start; margin-top: 0.4rem }
 }
-.head .for { font-weight: 400; font-size: 1rem; color: var(--quiet); margin-left: 0.4rem }
+.head .for { display: inline-block; font-weight: 400; font-size: 1rem; color: var(--quiet) }
 .head .count { margin: 0; color: var(--quiet) }
 button { font: inherit; font-weight: 700; color: #ffffff; background: var(--press); border: 0; border-radius: 0.4rem; padding: 0.5rem 1rem; min-height: 2.75rem; cursor: pointer }
 button:hover { background: #173b2b }

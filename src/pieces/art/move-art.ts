@@ -1,6 +1,6 @@
 import type { Size } from '../../geometry.js'
 import type { Art, PathShape, Shape } from '../piece.js'
-import { thousandths } from './path-text.js'
+import { changeLengths } from './path-numbers.js'
 
 /** The art moved by (`xMm`, `yMm`), now as large as `size`. */
 export function moveArt(art: Art, xMm: number, yMm: number, size: Size): Art {
@@ -20,9 +20,5 @@ function moveShape(shape: Shape, xMm: number, yMm: number): Shape {
 
 /** Path data holds absolute M L Q C Z alone, so its numbers are x and y in turn. */
 function movePath({ d }: PathShape, xMm: number, yMm: number): string {
-  let isX = false
-  return d.replace(/-?\d*\.?\d+/g, number => {
-    isX = !isX
-    return thousandths(Number(number) + (isX ? xMm : yMm))
-  })
+  return changeLengths(d, (mm, index) => mm + (index % 2 === 0 ? xMm : yMm))
 }

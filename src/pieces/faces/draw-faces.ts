@@ -9,6 +9,7 @@ import { type CornerTags, drawCornerTags } from '../word/corner-tags.js'
 import type { Fit } from '../word/fit-words.js'
 import { drawWord, type WordArt } from '../word/word-art.js'
 import type { Face, WordSlot } from './face.js'
+import { textDrawer } from './face-texts.js'
 import {
   cornerTagsOf,
   type FaceFitting,
@@ -67,6 +68,7 @@ export function drawFitted<F extends Face>(
 ): DrawnFaces<F> {
   const drawn = wordDrawer(drawing)
   const tagsFor = cornerDrawer(drawing)
+  const drawText = textDrawer(drawing.typeface)
   // Found again: the marks may have other colours than when the sizes were found.
   const show = slotWordFinder(drawing.marks)
   const recolour = recolourer(drawing.contrast)
@@ -78,7 +80,7 @@ export function drawFitted<F extends Face>(
       if (slot.kind === 'art' && slot.levelWith === undefined)
         placed.push({ art: slot.draw(box), xMm: box.xMm, yMm: box.yMm })
     }
-    placed.push(...texts)
+    placed.push(...texts.map(drawText))
     const marks: PlacedMark[] = []
     const baselines = new Map<string, number>()
     let mainWord: DrawnFace<F>['mainWord']

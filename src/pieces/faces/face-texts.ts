@@ -1,25 +1,41 @@
 import type { Box } from '../../geometry.js'
 import type { Art, PlacedArt, TextRun } from '../piece.js'
-import { drawTextBlock } from '../text/text-block.js'
+import { drawTextBlock, layTextBlock, type TextBlock } from '../text/text-block.js'
 import type { Typeface } from '../typeface/typeface.js'
 import type { TextSlot } from './face.js'
 
+/** A text in its slot, laid out but not drawn. */
+export interface FoundText {
+  readonly slot: TextSlot
+  readonly box: Box
+  /** Its lines, in the coordinates of the box. */
+  readonly runs: readonly TextRun[]
+}
+
+export function findText(slot: TextSlot, box: Box, typeface: Typeface): FoundText {
+  return { slot, box, runs: layTextBlock(blockOf(slot, box, typeface)) }
+}
+
 /** Draws a text once and gives the same art wherever it stands again in a slot of the same size. */
-export function textDrawer(typeface: Typeface): (slot: TextSlot, box: Box) => PlacedArt {
+export function textDrawer(typeface: Typeface): (text: FoundText) => PlacedArt {
   const known = new Map<string, Art>()
-  return ({ lines, style }, { xMm, yMm, widthMm, heightMm }) => {
-    const room = { widthMm, heightMm }
-    const key = JSON.stringify([lines, style, room])
-    const art = known.get(key) ?? drawTextBlock({ typeface, lines, style, room })
+  return ({ slot, box }) => {
+    const { xMm, yMm, widthMm, heightMm } = box
+    const key = JSON.stringify([slot.lines, slot.style, widthMm, heightMm])
+    const art = known.get(key) ?? drawTextBlock(blockOf(slot, box, typeface))
     known.set(key, art)
     return { art, xMm, yMm }
   }
 }
 
+function blockOf({ lines, style }: TextSlot, { widthMm, heightMm }: Box, typeface: Typeface): TextBlock {
+  return { typeface, lines, style, room: { widthMm, heightMm } }
+}
+
 /** A face as it is laid out, as large as its art, and the texts in its slots. */
 interface FaceWithTexts {
   readonly art: Art
-  readonly texts: readonly PlacedArt[]
+  readonly texts: readonly FoundText[]
 }
 
 /** Layouts are made in whole units: a text may stand this far over an edge without being cut off there. */
@@ -38,12 +54,8 @@ export function textOffFace(face: FaceWithTexts): readonly TextRun[] {
 
 /** The text on a face but for its words, where it stands. */
 function textOf({ art, texts }: FaceWithTexts): readonly TextRun[] {
-  const inSlots = texts.flatMap(placed =>
-    placed.art.text.map(run => ({
-      ...run,
-      xMm: run.xMm + placed.xMm,
-      baselineMm: run.baselineMm + placed.yMm,
-    })),
+  const inSlots = texts.flatMap(({ runs, box }) =>
+    runs.map(run => ({ ...run, xMm: run.xMm + box.xMm, baselineMm: run.baselineMm + box.yMm })),
   )
   return [...art.text, ...inSlots]
 }

@@ -2,14 +2,20 @@ import type { Box } from '../../geometry.js'
 import { fail, failWith, succeed } from '../../outcomes.js'
 import type { Outcome, Place, Problem } from '../../problems.js'
 import type { StyledMark } from '../marks/styled-mark.js'
-import type { PlacedArt } from '../piece.js'
 import { type TypeScale, wordRules } from '../text/type-scale.js'
 import type { Typeface } from '../typeface/typeface.js'
 import { type CornerTagRequest, cornerRoom } from '../word/corner-tags.js'
-import { type Fit, fitWords, type NoFit, type WordInRoom } from '../word/fit-words.js'
+import {
+  canFitWords,
+  type Fit,
+  type FitRequest,
+  fitWords,
+  type NoFit,
+  type WordInRoom,
+} from '../word/fit-words.js'
 import { type WordMeasurer, wordMeasurer } from '../word/word-measurer.js'
 import type { Face, LaidOutFace, WordSlot } from './face.js'
-import { textDrawer, textOffFace } from './face-texts.js'
+import { type FoundText, findText, textOffFace } from './face-texts.js'
 import { type FaceLayOut, faceLayouter } from './lay-out-face.js'
 import { noFitProblem, noRoomProblem } from './size-problem.js'
 import { type SlotWord, slotWordFinder } from './slot-words.js'
@@ -41,7 +47,7 @@ export interface FoundWord {
 export interface FittedFace<F extends Face> extends LaidOutFace {
   readonly face: F
   readonly words: readonly FoundWord[]
-  readonly texts: readonly PlacedArt[]
+  readonly texts: readonly FoundText[]
 }
 
 /** Faces laid out, and the size of each group of their words. */
@@ -62,7 +68,6 @@ export async function fitFaces<F extends Face>(
   fitting: FaceFitting,
 ): Promise<Outcome<FittedFaces<F>>> {
   const layOut = fitting.layOut ?? faceLayouter().layOut
-  const drawText = textDrawer(fitting.typeface)
   // One after another: all at once would be no faster and would hold every face's workings in memory.
   const laidOut: LaidOutFace[] = []
   for (const face of faces) laidOut.push(await layOut(face, fitting.typeface))
@@ -71,8 +76,10 @@ export async function fitFaces<F extends Face>(
     const words = Object.entries(face.slots).flatMap(([name, slot]): FoundWord[] =>
       slot.kind === 'word' ? [{ name, slot, box: slotBox(slots, name) }] : [],
     )
-    const texts = Object.entries(face.slots).flatMap(([name, slot]): PlacedArt[] =>
-      slot.kind === 'text' && slot.levelWith === undefined ? [drawText(slot, slotBox(slots, name))] : [],
+    const texts = Object.entries(face.slots).flatMap(([name, slot]): FoundText[] =>
+      slot.kind === 'text' && slot.levelWith === undefined
+        ? [findText(slot, slotBox(slots, name), fitting.typeface)]
+        : [],
     )
     return { face, art, slots, words, texts }
   })
@@ -83,12 +90,12 @@ export async function fitFaces<F extends Face>(
 }
 
 /** The same faces, as they are laid out, with their words held to other sizes. */
-export function fitAgain<F extends Face>(
+function fitAgain<F extends Face>(
   faces: readonly FittedFace<F>[],
   fitting: FaceFitting,
 ): Outcome<FittedFaces<F>> {
   const found = faces.flatMap(({ words }) => words)
-  const fits = fitGroups(found, slotWordFinder(fitting.marks), fitting)
+  const fits = fitGroups(found, fitting)
   return fits.ok ? succeed({ faces, fits: fits.value }) : fits
 }
 
@@ -98,14 +105,37 @@ export function slotBox(slots: ReadonlyMap<string, Box>, name: string): Box {
   return box
 }
 
+/** Whether the words would fit the same faces, as they are laid out, at other sizes. */
+export function canFitAgain<F extends Face>(faces: readonly FittedFace<F>[], fitting: FaceFitting): boolean {
+  const found = faces.flatMap(({ words }) => words)
+  return groupsToFit(found, fitting).every(({ request }) => canFitWords(request))
+}
+
 function fitGroups(
   found: readonly FoundWord[],
-  show: (slot: WordSlot) => SlotWord,
-  { typeface, type, place, measureWord = wordMeasurer() }: FaceFitting,
+  fitting: FaceFitting,
 ): Outcome<ReadonlyMap<string, GroupFit>> {
   const fits = new Map<string, GroupFit>()
   const problems: Problem[] = []
-  for (const sizeGroup of new Set(found.map(({ slot }) => slot.sizeGroup))) {
+  for (const { sizeGroup, request } of groupsToFit(found, fitting)) {
+    const fit = fitWords(request)
+    if (isFit(fit)) fits.set(sizeGroup, { ...fit, sizeGroup })
+    else problems.push(noFitProblem(fit, fitting.type, fitting.place))
+  }
+  return problems.length > 0 ? failWith(problems) : succeed(fits)
+}
+
+interface GroupToFit {
+  readonly sizeGroup: string
+  readonly request: FitRequest
+}
+
+function groupsToFit(
+  found: readonly FoundWord[],
+  { marks, typeface, type, measureWord = wordMeasurer() }: FaceFitting,
+): readonly GroupToFit[] {
+  const show = slotWordFinder(marks)
+  return [...new Set(found.map(({ slot }) => slot.sizeGroup))].map(sizeGroup => {
     const words = new Map<string, WordInRoom>()
     const minimumMm = sizeGroup === 'main' ? type.mainMinimumMm : type.wordMinimumMm
     let maximumMm = type.wordMaximumMm
@@ -118,18 +148,16 @@ function fitGroups(
       const corner = cornerRoom(cornerTagsOf(shown, slot, room.heightMm, { typeface, type }))
       words.set(key, { ...shown, room, ...(corner === undefined ? {} : { corner }) })
     }
-    const fit = fitWords({
+    const request: FitRequest = {
       measure: measureWord,
       typeface,
       words: [...words.values()],
       minimumMm,
       maximumMm: Math.max(maximumMm, minimumMm),
       ...wordRules(type),
-    })
-    if (isFit(fit)) fits.set(sizeGroup, { ...fit, sizeGroup })
-    else problems.push(noFitProblem(fit, type, place))
-  }
-  return problems.length > 0 ? failWith(problems) : succeed(fits)
+    }
+    return { sizeGroup, request }
+  })
 }
 
 /** What stands in the corner of a word's slot. */

@@ -1,3 +1,4 @@
+import { changeLengths } from '../art/path-numbers.js'
 import type { PathShape } from '../piece.js'
 
 /**
@@ -35,11 +36,7 @@ export function shapesOfSatoriSvg(svg: string, unitsPerMm: number): PathShape[] 
 
 /** SVG path data with every coordinate multiplied by `factor`, rounded to 3 decimals (a micrometre). */
 export function scalePath(d: string, factor: number): string {
-  return d.replace(/-?\d*\.?\d+(?:e-?\d+)?/g, number => roundMm(Number(number) * factor))
-}
-
-function roundMm(value: number): string {
-  return String(Math.round(value * 1000) / 1000)
+  return changeLengths(d, value => value * factor)
 }
 
 function attribute(element: string, name: string): string {

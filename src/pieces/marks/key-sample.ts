@@ -27,13 +27,22 @@ export interface KeySampleRequest {
 
 /** The mark on sample letters, as large as `room`. */
 export function drawKeySample(request: KeySampleRequest): Art {
+  return inRoom(sampleAlone(request), request)
+}
+
+/** How wide the sample is in a room that it does not fill. */
+export function keySampleWidthMm(request: KeySampleRequest): number {
+  return sampleAlone(request).widthMm
+}
+
+function sampleAlone(request: KeySampleRequest): Art {
   const { room } = request
   if (isCornerTag(request.mark)) return drawTagSample(request)
   let sample = drawSample(request, request.sizeMm)
   const fit = Math.min(room.widthMm / sample.art.widthMm, room.heightMm / sample.art.heightMm)
   // Strokes have a least width, so a smaller sample is drawn anew; the margin covers what does not shrink with it.
   if (fit < 1) sample = drawSample(request, request.sizeMm * fit * 0.95)
-  return inRoom(sample.art, request)
+  return sample.art
 }
 
 /** A whole word's mark that is no more than a tag in the corner. */
@@ -74,8 +83,7 @@ function drawTagSample(request: KeySampleRequest): Art {
     text: [],
   }
   const placed = moveArt(tag, size.widthMm - insetMm - tag.widthMm, insetMm, size)
-  const whole: Art = { ...size, shapes: [...edge.shapes, ...placed.shapes], text: placed.text }
-  return inRoom(whole, request)
+  return { ...size, shapes: [...edge.shapes, ...placed.shapes], text: placed.text }
 }
 
 function inRoom(art: Art, { room, at = 'left' }: KeySampleRequest): Art {

@@ -3,6 +3,7 @@ import type { MarkPlace } from '../../plan/plan.js'
 import { type Problem, warningAt } from '../../problems.js'
 import { digraphsInBlends, insideBlends } from '../../words/patterns/inside-blends.js'
 import type { Word } from '../../words/word.js'
+import { canBeToo, howToMarkBoth } from './can-be-too.js'
 import { targetsOf } from './find-targets.js'
 import { markName } from './mark-problems.js'
 import type { StyledMark } from './styled-mark.js'
@@ -14,7 +15,7 @@ export function missedWords(words: readonly Word[], marks: readonly StyledMark[]
   return marks.flatMap(styled => {
     const inBlends = marksBlends ? [] : leftInBlends(words, styled)
     if (inBlends.length > 0) return [unmarkedInBlends(styled, inBlends)]
-    return words.some(word => targetsOf(word, [styled]).length > 0) ? [] : [standsNowhere(styled)]
+    return words.some(word => targetsOf(word, [styled]).length > 0) ? [] : [standsNowhere(styled, words)]
   })
 }
 
@@ -45,7 +46,7 @@ function unmarkedInBlends(styled: StyledMark, words: readonly string[]): Problem
   )
 }
 
-function standsNowhere(styled: StyledMark): Problem {
+function standsNowhere(styled: StyledMark, words: readonly Word[]): Problem {
   const { target } = styled.mark
   if (styled.line !== undefined && lineStyle(styled.line).stands === 'through')
     return warningAt(
@@ -55,8 +56,11 @@ function standsNowhere(styled: StyledMark): Problem {
     )
   const place = target.kind === 'word' ? undefined : target.place
   const where = place === undefined ? '' : placesInWords[place]
-  const advice = waysOut[target.kind]
-  return warningAt(styled.mark.place, `the mark on ${markName(styled)} stands on no word${where}`, advice)
+  const message = `the mark on ${markName(styled)} stands on no word${where}`
+  const could = canBeToo(words, styled)
+  return could.length === 0
+    ? warningAt(styled.mark.place, message, waysOut[target.kind])
+    : warningAt(styled.mark.place, `${message}, though some words can be one: ${named(could)}`, howToMarkBoth)
 }
 
 const waysOut: Readonly<Record<Target['kind'], string>> = {
@@ -75,7 +79,7 @@ const placesInWords: Readonly<Record<MarkPlace, string>> = {
 /** More would hide what is to be done about them. */
 const mostNamed = 8
 
-function named(words: readonly string[]): string {
+export function named(words: readonly string[]): string {
   const more = words.length - mostNamed
   return more > 1 ? `${words.slice(0, mostNamed).join(', ')} and ${more} more` : words.join(', ')
 }

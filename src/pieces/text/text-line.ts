@@ -1,6 +1,7 @@
-import { pathText, scaleCommands } from '../art/path-text.js'
-import type { Art } from '../piece.js'
-import type { Weight } from '../typeface/shaped-run.js'
+import type { Size } from '../../geometry.js'
+import { pathTextAt } from '../art/path-text.js'
+import type { Art, TextRun } from '../piece.js'
+import type { ShapedRun, Weight } from '../typeface/shaped-run.js'
 import type { Typeface } from '../typeface/typeface.js'
 
 export interface TextLineRequest {
@@ -21,34 +22,48 @@ export interface TextLine {
   readonly baselineMm: number
 }
 
+/** A line before it is drawn: where its text will stand in its art. */
+export interface LaidTextLine extends Size {
+  readonly text: readonly TextRun[]
+  /** From the top of its art. */
+  readonly baselineMm: number
+}
+
 /**
  * A line of plain text, for labels and lists. Its height is the typeface's, not the text's, so that lines of one size
  * share a baseline. Characters that the typeface lacks leave nothing: ask `typeface.missing` before.
  */
 export function drawTextLine(request: TextLineRequest): TextLine {
-  const { typeface, text, sizeMm, color = '#000000', weight = 'regular' } = request
-  const run = typeface.shape(text, { weight })
-  const { ascender, descender } = typeface.metrics
-  const baselineMm = ascender * sizeMm
-  const widthMm = run.widthEm * sizeMm
-  const d = run.glyphs
-    .map(({ outline, xEm, yEm }) =>
-      pathText(
-        scaleCommands(outline.commands, sizeMm, { xMm: xEm * sizeMm, yMm: baselineMm + yEm * sizeMm }),
-      ),
+  const { sizeMm, color = '#000000' } = request
+  const { widthMm, heightMm, baselineMm, text } = layTextLine(request)
+  const d = runOf(request)
+    .glyphs.map(({ outline, xEm, yEm }) =>
+      pathTextAt(outline.commands, sizeMm, { xMm: xEm * sizeMm, yMm: baselineMm + yEm * sizeMm }),
     )
     .join('')
-  const art: Art = {
+  const shapes: Art['shapes'] = d === '' ? [] : [{ kind: 'path', d, fill: color }]
+  return { art: { widthMm, heightMm, shapes, text }, baselineMm }
+}
+
+/** The same without its outlines. */
+export function layTextLine(request: Omit<TextLineRequest, 'color'>): LaidTextLine {
+  const { typeface, text, sizeMm } = request
+  const { ascender, descender } = typeface.metrics
+  const baselineMm = ascender * sizeMm
+  const widthMm = measureTextLine(request)
+  return {
     widthMm,
     heightMm: (ascender + descender) * sizeMm,
-    shapes: d === '' ? [] : [{ kind: 'path', d, fill: color }],
     text: text === '' ? [] : [{ text, xMm: 0, baselineMm, widthMm, sizeMm }],
+    baselineMm,
   }
-  return { art, baselineMm }
 }
 
 /** Width in mm of `text` set on one line. */
 export function measureTextLine(request: Omit<TextLineRequest, 'color'>): number {
-  const { typeface, text, sizeMm, weight = 'regular' } = request
-  return typeface.shape(text, { weight }).widthEm * sizeMm
+  return runOf(request).widthEm * request.sizeMm
+}
+
+function runOf({ typeface, text, weight = 'regular' }: Omit<TextLineRequest, 'color'>): ShapedRun {
+  return typeface.shape(text, { weight })
 }

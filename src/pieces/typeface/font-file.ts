@@ -35,6 +35,9 @@ export interface RawGlyph {
 /** Features by which a typeface joins or swaps neighbouring letters. */
 const joiningFeatures = ['liga', 'clig', 'dlig', 'rlig', 'calt', 'hlig']
 
+/** One for all texts: each of its own would have to be tracked until it is let go, which costs as much as shaping. */
+const buffer = new hb.Buffer()
+
 /** The font, or why it cannot be used, a clause. The shaper is shown nothing that is not whole. */
 export function openFontFile(packed: Uint8Array): FontFile | string {
   const bytes = unpackFont(packed)
@@ -61,7 +64,7 @@ export function openFontFile(packed: Uint8Array): FontFile | string {
       return draws
     },
     shape(text, unligated) {
-      const buffer = new hb.Buffer()
+      buffer.clearContents()
       buffer.addText(text)
       buffer.guessSegmentProperties()
       const features = unligated.flatMap(({ start, end }) =>

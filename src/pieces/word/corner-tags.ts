@@ -1,6 +1,6 @@
 /** The tags of marks on whole words, small in the upper right corner of the word's room: at its side in a list. */
 import { type Box, pointsToMm, type Size } from '../../geometry.js'
-import { pathText, scaleCommands } from '../art/path-text.js'
+import { pathTextAt } from '../art/path-text.js'
 import { around, type Extent } from '../marks/letter-ink.js'
 import type { MarkSpan } from '../marks/styled-mark.js'
 import { tagIn } from '../marks/word-features.js'
@@ -84,12 +84,10 @@ export function drawCornerTags(request: CornerTagRequest): CornerTags | undefine
       fill: tag.span.mark.color ?? '#000000',
       d: tag.run.glyphs
         .map(({ outline, xEm, yEm }) =>
-          pathText(
-            scaleCommands(outline.commands, sizeMm, {
-              xMm: penMm(tag) + xEm * sizeMm,
-              yMm: baselineMm + yEm * sizeMm,
-            }),
-          ),
+          pathTextAt(outline.commands, sizeMm, {
+            xMm: penMm(tag) + xEm * sizeMm,
+            yMm: baselineMm + yEm * sizeMm,
+          }),
         )
         .join(''),
     })),

@@ -91,12 +91,24 @@ function noFit(request: FitRequest): NoFit {
   }
 }
 
+/** Whether `fitWords` would find a size: sooner known than the size itself. */
+export function canFitWords(request: FitRequest): boolean {
+  const words = longestFirst(request.words)
+  return fits(request, words, request.maximumMm) || fits(request, words, request.minimumMm)
+}
+
+/** A size is refused by its longest words: met first, they save measuring the others. */
+function longestFirst(words: readonly WordInRoom[]): readonly WordInRoom[] {
+  return [...words].sort((a, b) => b.word.length - a.word.length)
+}
+
 function largestFit(
   request: FitRequest,
-  words: readonly WordInRoom[],
+  unsorted: readonly WordInRoom[],
   minimumMm: number,
   maximumMm: number,
 ): number | undefined {
+  const words = longestFirst(unsorted)
   if (fits(request, words, maximumMm)) return maximumMm
   if (!fits(request, words, minimumMm)) return undefined
   let low = 0

@@ -1,5 +1,5 @@
 import { type Box, pointsToMm } from '../../geometry.js'
-import { pathText, scaleCommands } from '../art/path-text.js'
+import { pathTextAt } from '../art/path-text.js'
 import { type InkRules, inkRulesFor } from '../marks/ink-rules.js'
 import { around, type Extent, type LetterInk } from '../marks/letter-ink.js'
 import type { MarkPath } from '../marks/line-style.js'
@@ -206,7 +206,7 @@ function pathShapes(
   color: string,
   origin: { readonly xMm: number; readonly yMm: number },
 ): readonly PathShape[] {
-  const moved = (commands: readonly PathCommand[]): string => pathText(scaleCommands(commands, 1, origin))
+  const moved = (commands: readonly PathCommand[]): string => pathTextAt(commands, 1, origin)
   const filled = paths.filter(path => path.strokeMm === undefined)
   const stroked = paths.flatMap(({ commands, strokeMm, square }): PathShape[] =>
     strokeMm === undefined

@@ -1,4 +1,4 @@
-import { pathText, scaleCommands } from '../art/path-text.js'
+import { pathTextAt } from '../art/path-text.js'
 import type { InkRules } from '../marks/ink-rules.js'
 import { type LetterInk, placeInk } from '../marks/letter-ink.js'
 import type { MarkSpan } from '../marks/styled-mark.js'
@@ -115,12 +115,10 @@ export interface LetterDrawing {
 export function drawLetters(drawing: LetterDrawing): readonly PathShape[] {
   const { run, spans, ink, sizeMm, origin, color, paper } = drawing
   const pathOf = ({ outline, xEm, yEm }: ShapedGlyph): string =>
-    pathText(
-      scaleCommands(outline.commands, sizeMm, {
-        xMm: origin.xMm + xEm * sizeMm,
-        yMm: origin.yMm + yEm * sizeMm,
-      }),
-    )
+    pathTextAt(outline.commands, sizeMm, {
+      xMm: origin.xMm + xEm * sizeMm,
+      yMm: origin.yMm + yEm * sizeMm,
+    })
   const painted = run.glyphs
     .map(glyph => ({ d: pathOf(glyph), paint: paintOf(glyph, spans) }))
     .filter(({ d }) => d !== '')

@@ -8,7 +8,7 @@ import type { ChosenJobs, ItemJob } from './item-jobs.js'
 import { piecesMadeFrom, placesOf, withoutColours } from './made-from.js'
 import { moreThanAWeek } from './more-than-a-week.js'
 import { type PreparedItem, prepareItem } from './prepare-item.js'
-import { blankKeys, isBlankKey, unshownMarks } from './unshown-marks.js'
+import { blankKeys, groupsWithoutMarks, isBlankKey, unshownMarks } from './unshown-marks.js'
 
 /** An item with its cards, as the plan asks for it: whether they fit their paper is not known yet. */
 export interface DealtItem {
@@ -17,6 +17,8 @@ export interface DealtItem {
   readonly set: CardSet
   /** Whether it is to be made, or only told of on labels and checklists. */
   readonly wanted: boolean
+  /** What a teacher should know of its words, in plain sentences. */
+  readonly ofWords?: readonly string[]
 }
 
 /** What the deal step gives. */
@@ -47,7 +49,12 @@ export function dealPlan(
   })
   const made = items.flatMap(item => (item.wanted ? [item.prepared] : []))
   problems.push(...blankKeys(blank), ...unshownMarks(made))
-  return withProblems({ studied, items }, problems)
+  const notes = groupsWithoutMarks(made)
+  const withNotes = items.map(item => {
+    const note = notes.get(item.prepared.job)
+    return note === undefined ? item : { ...item, ofWords: [note] }
+  })
+  return withProblems({ studied, items: withNotes }, problems)
 }
 
 function dealItem(

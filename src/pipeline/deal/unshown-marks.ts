@@ -27,16 +27,13 @@ export function blankKeys(keys: readonly PreparedItem[]): readonly Problem[] {
   ]
 }
 
-/** Marks that the plan's words show, and the words of some items do not. */
+/** Marks that the plan's words show, and the words of some items, which are to show all, do not. */
 export function unshownMarks(items: readonly PreparedItem[]): readonly Problem[] {
-  const shown = items
-    .filter(({ layout, request }) => layout.kind !== 'sheets' && request.marked)
-    .map(({ job, request }): ShownMarks => ({ job, marks: new Set(shownBy(request)) }))
+  const shown = shownByItems(items)
   const marks = items[0]?.request.marks ?? []
   const missing = marks.flatMap(mark => {
-    const without = shown.filter(item => !item.marks.has(mark.index))
-    const nowhere = without.length === shown.length
-    return without.length === 0 || nowhere ? [] : [{ mark, where: whereMissing(without, shown) }]
+    const without = itemsWithout(mark, shown).filter(({ job }) => !isGroupWithout(mark, job.group, shown))
+    return without.length === 0 ? [] : [{ mark, where: whereMissing(without, shown) }]
   })
   const [first] = missing
   if (first === undefined) return []
@@ -48,6 +45,48 @@ export function unshownMarks(items: readonly PreparedItem[]): readonly Problem[]
       'Their keys leave these marks out; add words that show them if the children are to look for them.',
     ),
   ]
+}
+
+/**
+ * What to tell of a group whose own words show none of some marks, as words of another level may well: no warning, once
+ * with the first of its items.
+ */
+export function groupsWithoutMarks(items: readonly PreparedItem[]): ReadonlyMap<ItemJob, string> {
+  const shown = shownByItems(items)
+  const marks = items[0]?.request.marks ?? []
+  const notes = new Map<ItemJob, string>()
+  const groups = new Set(shown.map(({ job }) => job.group))
+  for (const group of groups) {
+    const missing = marks.filter(
+      mark => itemsWithout(mark, shown).length > 0 && isGroupWithout(mark, group, shown),
+    )
+    const first = shown.find(({ job }) => job.group === group)
+    if (group === null || first === undefined || missing.length === 0) continue
+    const named = inWords(missing.map(markName))
+    notes.set(
+      first.job,
+      `No word of ${group.name} shows ${named}: the key for ${group.name} leaves out what it has no word for.`,
+    )
+  }
+  return notes
+}
+
+function shownByItems(items: readonly PreparedItem[]): readonly ShownMarks[] {
+  return items
+    .filter(({ layout, request }) => layout.kind !== 'sheets' && request.marked)
+    .map(({ job, request }): ShownMarks => ({ job, marks: new Set(shownBy(request)) }))
+}
+
+/** None for a mark that no item shows: that is told of the mark by itself. */
+function itemsWithout(mark: StyledMark, shown: readonly ShownMarks[]): readonly ShownMarks[] {
+  const without = shown.filter(item => !item.marks.has(mark.index))
+  return without.length === shown.length ? [] : without
+}
+
+/** Whether it is a group with words of its own, none of which shows the mark. */
+function isGroupWithout(mark: StyledMark, group: ItemJob['group'], shown: readonly ShownMarks[]): boolean {
+  if (group === null || group.words.length === 0) return false
+  return shown.every(({ job, marks }) => job.group !== group || !marks.has(mark.index))
 }
 
 interface ShownMarks {

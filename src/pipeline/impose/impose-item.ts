@@ -19,9 +19,9 @@ import { withKeyStrip } from './with-key-strip.js'
 
 /** An item's sheets: its pieces with their backs first, then the pages that go with them, then the cover. */
 export function imposeItem(item: DrawnItem): PrintedItem {
-  const { prepared, set, notes } = item.settled
+  const { prepared, set, notes, ofWords } = item.settled
   const pages = pageSheets(item)
-  const pageNotes = item.drawn.pages.faces.flatMap(({ face: { note } }) => note ?? [])
+  const pageNotes = [...ofWords, ...item.drawn.pages.faces.flatMap(({ face: { note } }) => note ?? [])]
   if (prepared.layout.kind !== 'pieces')
     return printedItem(prepared, set, { sheets: pages, notes: pageNotes })
   const { request, studied, job } = prepared

@@ -51,7 +51,7 @@ async function onPaper(
   return printed.ok ? withPrintablePictures(printed, prepared, imposing) : printed
 }
 
-function madeFrom({ settled: { prepared, notes }, drawn }: DrawnItem, all: readonly SettledItem[]) {
+function madeFrom({ settled: { prepared, notes, ofWords }, drawn }: DrawnItem, all: readonly SettledItem[]) {
   const { request, grid, job, studied } = prepared
   const told =
     prepared.layout.kind === 'sheets'
@@ -70,6 +70,7 @@ function madeFrom({ settled: { prepared, notes }, drawn }: DrawnItem, all: reado
     studied.plan.printer,
     studied.plan.contrast,
     notes,
+    ofWords,
     told,
   ]
   return { parts, places: placesOf(prepared) }

@@ -2,7 +2,7 @@ import { type AdviceRequest, adviseOnSheets, sizesToTry } from '../../sheets/adv
 import { type Estimate, estimateSheets } from '../../sheets/estimate.js'
 import type { ImposedItem } from '../impose/impose-plan.js'
 import { cardsOnce } from '../impose/item-cover.js'
-import { wordsOnPieces } from './words-on-piece.js'
+import { type FacesFitting, wordsOnPieces } from './words-on-piece.js'
 
 /** What an item would take, for `oaktag check`. */
 export interface ItemReport {
@@ -23,11 +23,16 @@ export interface ItemReport {
   readonly advice: readonly string[]
 }
 
-export async function reportItems(items: readonly ImposedItem[]): Promise<readonly ItemReport[]> {
-  return Promise.all(items.map(reportItem))
+export async function reportItems(
+  items: readonly ImposedItem[],
+  fitting: FacesFitting,
+): Promise<readonly ItemReport[]> {
+  const reports: ItemReport[] = []
+  for (const item of items) reports.push(await reportItem(item, fitting))
+  return reports
 }
 
-async function reportItem(drawn: ImposedItem): Promise<ItemReport> {
+async function reportItem(drawn: ImposedItem, fitting: FacesFitting): Promise<ItemReport> {
   const { prepared, set, printed } = drawn
   const { item } = prepared.job
   const cards = cardsOnce(set)
@@ -44,11 +49,16 @@ async function reportItem(drawn: ImposedItem): Promise<ItemReport> {
     cuts: estimate?.cuts ?? 0,
     wasteShare: Math.round((estimate?.wasteShare ?? 0) * 1000) / 1000,
     notes: printed.notes,
-    advice: cards === 0 ? [] : await adviceFor(drawn, { ...request, gridRequest: prepared.gridRequest }),
+    advice:
+      cards === 0 ? [] : await adviceFor(drawn, { ...request, gridRequest: prepared.gridRequest }, fitting),
   }
 }
 
-async function adviceFor(drawn: ImposedItem, request: AdviceRequest): Promise<readonly string[]> {
-  const wordsOn = await wordsOnPieces(drawn, sizesToTry(request))
+async function adviceFor(
+  drawn: ImposedItem,
+  request: AdviceRequest,
+  fitting: FacesFitting,
+): Promise<readonly string[]> {
+  const wordsOn = await wordsOnPieces(drawn, sizesToTry(request), fitting)
   return adviseOnSheets({ ...request, wordsOn }).map(advice => advice.text)
 }

@@ -1,5 +1,6 @@
 import type { ImposedItem } from '../impose/impose-plan.js'
 import { type ItemReport, reportItems } from './item-report.js'
+import type { FacesFitting } from './words-on-piece.js'
 
 /** What a plan would take, item by item and in all. */
 export interface PlanReport {
@@ -19,8 +20,9 @@ export async function reportPlan(
   plan: string,
   title: string,
   imposed: readonly ImposedItem[],
+  fitting: FacesFitting,
 ): Promise<PlanReport> {
-  const items = await reportItems(imposed)
+  const items = await reportItems(imposed, fitting)
   const sum = (of: (item: ItemReport) => number) => items.reduce((total, item) => total + of(item), 0)
   const sheetsOfCard = sum(item => item.sheetsOfCard)
   const wasted = sum(item => item.wasteShare * item.sheetsOfCard)

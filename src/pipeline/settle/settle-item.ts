@@ -28,7 +28,7 @@ export async function settlePieces(
   const asked = await fitPieces(prepared, set, fitting)
   const { type } = prepared.request
   const fewest = type.large && type.named
-  const askedWell = asked.ok && isRoomy(prepared, asked.value.fronts)
+  const askedWell = asked.ok && isRoomy(prepared, asked.value.fronts, fitting)
   const trial = { prepared, set, fitting, fewest }
   if (asked.ok && askedWell && !fewest)
     return (await withLongWordEased(trial, asked)) ?? (await onFewerSheets(trial, asked)) ?? asked

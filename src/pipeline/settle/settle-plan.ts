@@ -25,6 +25,8 @@ export interface SettledItem {
   readonly pages: FittedFaces<PageFace>
   /** What was chosen for the teacher, in plain sentences. */
   readonly notes: readonly string[]
+  /** What a teacher should know of its words, in plain sentences. */
+  readonly ofWords: readonly string[]
   /** Whether it is to be made, or only told of on labels and checklists. */
   readonly wanted: boolean
 }
@@ -112,7 +114,7 @@ function withFloor(dealt: DealtItem, own: SettledItem): DealtItem | undefined {
 }
 
 async function settleItem(dealt: DealtItem, settling: Settling): Promise<Outcome<SettledItem>> {
-  const { wanted } = dealt
+  const { wanted, ofWords = [] } = dealt
   const pieces = await fittedPieces(dealt, settling)
   if (!pieces.ok) return pieces
   const { changes, set, notes, ...fitted } = pieces.value
@@ -122,7 +124,7 @@ async function settleItem(dealt: DealtItem, settling: Settling): Promise<Outcome
   const problems = [...pieces.problems, ...pages.problems]
   if (!pages.ok) return failWith(problems)
   return succeed(
-    { prepared: prepared.value, set, pieces: fitted, pages: pages.value, notes, wanted },
+    { prepared: prepared.value, set, pieces: fitted, pages: pages.value, notes, ofWords, wanted },
     problems,
   )
 }

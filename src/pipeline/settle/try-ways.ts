@@ -1,7 +1,7 @@
 import type { LayoutRequest } from '../../../layouts/layout.js'
 import { failWith, succeed } from '../../outcomes.js'
 import type { CardFace } from '../../pieces/faces/face.js'
-import { type FittedFaces, fitAgain, fitFaces, nothingFitted } from '../../pieces/faces/fit-faces.js'
+import { canFitAgain, type FittedFaces, fitFaces, nothingFitted } from '../../pieces/faces/fit-faces.js'
 import type { FaceLayOut } from '../../pieces/faces/lay-out-face.js'
 import type { WordMeasurer } from '../../pieces/word/word-measurer.js'
 import type { PrintItem } from '../../plan/plan.js'
@@ -86,12 +86,12 @@ export async function tryWay(
     withLongestWords(dealt.value, roomier.value.request),
     fitting,
   )
-  if (!longest.ok || (onlyRoomy && !isRoomy(roomier.value, longest.value.fronts))) return undefined
+  if (!longest.ok || (onlyRoomy && !isRoomy(roomier.value, longest.value.fronts, fitting))) return undefined
   const isTooSmall = (fitted: FittedPieces) => asLargeAs !== undefined && !isAsLarge(fitted, asLargeAs)
   if (isTooSmall(longest.value)) return undefined
   const fit = await fitPieces(roomier.value, dealt.value, fitting)
   if (!fit.ok || isTooSmall(fit.value)) return undefined
-  const roomy = isRoomy(roomier.value, fit.value.fronts)
+  const roomy = isRoomy(roomier.value, fit.value.fronts, fitting)
   const notes = [`Laid out with ${way.says}, ${reason}.`]
   const value = { ...fit.value, changes: way.changes, notes }
   return { way, roomy, outcome: succeed(value, [...dealt.problems, ...fit.problems]) }
@@ -153,12 +153,16 @@ export async function fitPieces(
  * Whether the words have room enough: in ordinary print they are no smaller than is good for a child who learns to read,
  * in large print they could be larger still.
  */
-export function isRoomy({ request, job }: PreparedItem, fronts: FittedFaces<CardFace>): boolean {
+export function isRoomy(
+  { request, job }: PreparedItem,
+  fronts: FittedFaces<CardFace>,
+  { measureWord }: Pick<PieceFitting, 'measureWord'>,
+): boolean {
   const { type } = request
   const { large, roomyMm } = type
   if (!large) return (fronts.fits.get('main')?.sizeMm ?? roomyMm) >= roomyMm - 1e-6
   const mainMinimumMm = Math.max(type.mainMinimumMm, roomyMm)
   const wordMaximumMm = Math.max(mainMinimumMm, type.wordMaximumMm)
   const larger = { ...type, wordMinimumMm: roomyMm, mainMinimumMm, wordMaximumMm }
-  return fitAgain(fronts.faces, { ...request, type: larger, place: job.item.place }).ok
+  return canFitAgain(fronts.faces, { ...request, type: larger, place: job.item.place, measureWord })
 }

@@ -1,6 +1,7 @@
 import { failWith, succeed } from '../../outcomes.js'
 import { assignStyles } from '../../pieces/marks/assign-styles.js'
 import { missedWords } from '../../pieces/marks/missed-words.js'
+import { stackedLines } from '../../pieces/marks/stacked-lines.js'
 import type { StyledMark } from '../../pieces/marks/styled-mark.js'
 import type { Plan, PlanWord } from '../../plan/plan.js'
 import type { Outcome } from '../../problems.js'
@@ -27,6 +28,7 @@ export function studyPlan(plan: Plan, studying: PlanStudying): Outcome<StudiedPl
   const problems = [...words.problems, ...styled.problems]
   if (!words.ok) return failWith(problems)
   const { materials } = studying
-  const missed = missedWords([...words.value.values()], styled.marks)
+  const studied = [...words.value.values()]
+  const missed = [...missedWords(studied, styled.marks), ...stackedLines(studied, styled.marks)]
   return succeed({ plan, words: words.value, marks: styled.marks, materials }, [...problems, ...missed])
 }

@@ -1,6 +1,7 @@
 /** The cover of an item or of a whole plan: what is in it, how to cut it, a ruler, and what to be careful of. */
 import type { Box, Size } from '../../geometry.js'
 import type { PlacedArt } from '../../pieces/piece.js'
+import { fewestPages } from '../../pieces/text/fewest-pages.js'
 import type { CuttingPlan } from '../cutting-plan.js'
 import type { Grid } from '../grid.js'
 import type { Sheet } from '../sheet.js'
@@ -60,11 +61,10 @@ export function coverSheets(request: CoverRequest): readonly Sheet[] {
     { setting, gapMm: GAP_MM },
     { setting, gapMm: CLOSE_GAP_MM },
   ])
-  const ways = settings.map(setting => {
+  const pages = fewestPages(settings, setting => {
     const blocks = coverBlocks({ ...request, room: column }, setting)
     return inColumns(flowEvenly(blocks, column), request.room, column)
   })
-  const pages = ways.reduce((fewest, way) => (way.length < fewest.length ? way : fewest))
   return pages.map((furniture, index) => ({
     widthMm: request.sheetSize.widthMm,
     heightMm: request.sheetSize.heightMm,

@@ -1,6 +1,6 @@
 /** The key on a cover: each mark on sample letters, its name beside it, two columns of them. */
 import type { KeyEntry } from '../../pieces/marks/key-entries.js'
-import { drawKeySample } from '../../pieces/marks/key-sample.js'
+import { drawKeySample, type KeySampleRequest, keySampleWidthMm } from '../../pieces/marks/key-sample.js'
 import type { PlacedArt } from '../../pieces/piece.js'
 import type { Typeface } from '../../pieces/typeface/typeface.js'
 import { type Block, textBlock } from './column.js'
@@ -20,9 +20,9 @@ export const coverKeySettings = ['usual', 'closer', 'three columns'] as const
 export type CoverKeySetting = (typeof coverKeySettings)[number]
 
 const SETTINGS = {
-  usual: { columns: 2, sampleMm: 7, sampleWidthMm: 26, rowMm: 15 },
-  closer: { columns: 2, sampleMm: 6, sampleWidthMm: 23, rowMm: 11.5 },
-  'three columns': { columns: 3, sampleMm: 5.5, sampleWidthMm: 18, rowMm: 11 },
+  usual: { columns: 2, sampleMm: 7, mostSampleMm: 26, rowMm: 15 },
+  closer: { columns: 2, sampleMm: 6, mostSampleMm: 23, rowMm: 11.5 },
+  'three columns': { columns: 3, sampleMm: 5.5, mostSampleMm: 18, rowMm: 11 },
 } as const
 const LABEL_MM = 3.8
 const SAYS_MM = 3.5
@@ -47,9 +47,19 @@ function keyText(
 /** A block a row; they stay on one page where a page holds them. */
 export function keyBlocks(request: KeyBlockRequest): readonly Block[] {
   const { entries, typeface, lettering, widthMm, setting = 'usual' } = request
-  const { columns, sampleMm, sampleWidthMm, rowMm } =
+  const { columns, sampleMm, mostSampleMm, rowMm } =
     SETTINGS[setting === 'three columns' && widthMm < THREE_FROM_MM ? 'closer' : setting]
   const columnMm = widthMm / columns
+  const sampleOf = ({ mark, letters }: KeyEntry, roomMm: number): KeySampleRequest => ({
+    typeface,
+    mark,
+    letters,
+    sizeMm: sampleMm,
+    room: { widthMm: roomMm, heightMm: rowMm - 1 },
+    at: 'right',
+  })
+  // As wide as the widest, so that samples stand at the edge of the column and their names beside them.
+  const sampleWidthMm = Math.max(0, ...entries.map(entry => keySampleWidthMm(sampleOf(entry, mostSampleMm))))
   const rows = Math.ceil(entries.length / columns)
   return Array.from({ length: rows }, (_, row) => {
     const ofRow = entries.slice(row * columns, (row + 1) * columns)
@@ -58,14 +68,7 @@ export function keyBlocks(request: KeyBlockRequest): readonly Block[] {
     return {
       art: ofRow.flatMap((entry, column): readonly PlacedArt[] => {
         const xMm = column * columnMm
-        const sample = drawKeySample({
-          typeface,
-          mark: entry.mark,
-          letters: entry.letters,
-          sizeMm: sampleMm,
-          room: { widthMm: sampleWidthMm, heightMm: rowMm - 1 },
-          at: 'right',
-        })
+        const sample = drawKeySample(sampleOf(entry, sampleWidthMm))
         const { art, heightMm: textMm } = texts[column]!
         return [
           { art: sample, xMm, yMm: (heightMm - rowMm) / 2 },

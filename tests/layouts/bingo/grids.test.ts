@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { putPlanOnSheets } from '../../../src/pipeline.js'
 import { formatProblem } from '../../../src/problems.js'
+import { sharedWork } from '../../pipeline/shared-work.js'
 import { filesInMemory } from '../../plan/reading.js'
 
 /** `aa`, `ab`, …: any run of letters is a word, and short ones fit every grid. */
@@ -17,7 +18,7 @@ async function boards(words: number, options: string, groupWords?: number) {
       : `groups:\n  - {name: Otters, words: [${shortWords(groupWords).join(', ')}]}\n`
   const text = `words: [${shortWords(words).join(', ')}]\nprint:\n  - {layout: bingo, boards: 2, paper: tabloid${options}}\n${group}`
   const files = filesInMemory({ 'week.yaml': text })
-  const made = await putPlanOnSheets({ planFile: 'week.yaml', files })
+  const made = await putPlanOnSheets({ planFile: 'week.yaml', files, kept: sharedWork })
   if (!made.ok) throw new Error(made.problems.map(formatProblem).join('\n'))
   const grids = made.value.items.map(({ printed }) => {
     const { cells } = printed.sheets[0]!.pieces[0]!.piece

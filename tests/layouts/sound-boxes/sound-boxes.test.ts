@@ -1,4 +1,6 @@
 import { describe, expect, it } from 'vitest'
+import { pathBox } from '../../../src/files/page/path-data.js'
+import type { Box } from '../../../src/geometry.js'
 import type { PathShape } from '../../../src/pieces/piece.js'
 import { kindsOf, linesOn, marshWithClues, piecesOf, printItem, problemsOf } from '../print-item.js'
 
@@ -15,6 +17,16 @@ function uprightBars(piece: Piece): readonly number[] {
   return bars
     .filter(([left, top, right, bottom]) => bottom - top > 10 && right - left < 1)
     .map(([left]) => left)
+}
+
+/** Paths as wide as the boxes and higher than their lines. */
+function arrowsOn(piece: Piece): readonly PathShape[] {
+  const paths = piece.art.flatMap(({ art }) =>
+    art.shapes.filter((shape): shape is PathShape => shape.kind === 'path'),
+  )
+  const [left, right] = [Math.min(...uprightBars(piece)), Math.max(...uprightBars(piece))]
+  const isAsWide = ({ xMm, widthMm }: Box) => Math.abs(xMm - left) < 1 && Math.abs(xMm + widthMm - right) < 1
+  return paths.filter(({ d }) => isAsWide(pathBox(d)!) && pathBox(d)!.heightMm > 2)
 }
 
 const boxesOn = (piece: Piece) => uprightBars(piece).length - 1
@@ -41,6 +53,18 @@ describe('sound boxes', () => {
     })
     expect(Math.min(...edges)).toBeGreaterThanOrEqual(18)
     expect(Math.max(...edges) - Math.min(...edges)).toBeLessThan(0.01)
+  })
+
+  it('have an arrow below the boxes on every strip of a sheet as it comes', async () => {
+    const pieces = piecesOf(await printItem('{layout: sound-boxes}'))
+    expect(pieces.map(piece => arrowsOn(piece).length)).toEqual(pieces.map(() => 1))
+    expect(await problemsOf('{layout: sound-boxes}')).not.toContain('arrow')
+  })
+
+  it('go without the arrow where the strips are too low for it, and say so', async () => {
+    const low = '{layout: sound-boxes, across: 1, down: 8}'
+    expect(piecesOf(await printItem(low)).flatMap(arrowsOn)).toEqual([])
+    expect(await problemsOf(low)).toContain('too low for the arrow')
   })
 
   it('show no word where there are no pictures, and the word where the teacher asks for it', async () => {

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { bundledTypefaces } from '../../../fonts/index.js'
 import { loadTypeface } from '../../../fonts/load-typeface.js'
-import { pathText, scaleCommands } from '../../../src/pieces/art/path-text.js'
+import { pathTextAt } from '../../../src/pieces/art/path-text.js'
 import { inkRulesFor } from '../../../src/pieces/marks/ink-rules.js'
 import type { MarkSpan, StyledMark } from '../../../src/pieces/marks/styled-mark.js'
 import { lineStyle, lineStyles, outlineStyles } from '../../../src/pieces/marks/styles.js'
@@ -62,12 +62,10 @@ function renderMarked(
     d: run.glyphs
       .filter(wanted)
       .map(({ outline, xEm, yEm }) =>
-        pathText(
-          scaleCommands(outline.commands, sizeMm, {
-            xMm: xMm + xEm * sizeMm,
-            yMm: baselineMm + yEm * sizeMm,
-          }),
-        ),
+        pathTextAt(outline.commands, sizeMm, {
+          xMm: xMm + xEm * sizeMm,
+          yMm: baselineMm + yEm * sizeMm,
+        }),
       )
       .join(''),
   })

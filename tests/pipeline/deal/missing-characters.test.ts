@@ -1,10 +1,11 @@
 import { describe, expect, it } from 'vitest'
 import { putPlanOnSheets } from '../../../src/pipeline.js'
 import { filesInMemory } from '../../plan/reading.js'
+import { sharedWork } from '../shared-work.js'
 
 const messagesOf = async (text: string) => {
   const files = filesInMemory({ 'week.yaml': text })
-  const made = await putPlanOnSheets({ planFile: 'week.yaml', files })
+  const made = await putPlanOnSheets({ planFile: 'week.yaml', files, kept: sharedWork })
   return made.problems.map(({ message, place }) => `${place.line ?? '-'}: ${message}`)
 }
 

@@ -5,9 +5,14 @@ import { formatProblem } from '../../../src/problems.js'
 import { exampleItems } from '../../layouts/example-items.js'
 import { marshWithClues } from '../../layouts/print-item.js'
 import { filesInMemory } from '../../plan/reading.js'
+import { sharedWork } from '../shared-work.js'
 
 async function piecesOf(text: string) {
-  const made = await putPlanOnSheets({ planFile: 'week.yaml', files: filesInMemory({ 'week.yaml': text }) })
+  const made = await putPlanOnSheets({
+    planFile: 'week.yaml',
+    files: filesInMemory({ 'week.yaml': text }),
+    kept: sharedWork,
+  })
   if (!made.ok) throw new Error(made.problems.map(formatProblem).join('\n'))
   return made.value.items.flatMap(({ printed }) =>
     printed.sheets.flatMap(({ side, pieces }) =>
@@ -52,7 +57,11 @@ describe('the set marks of a plan', () => {
 
   it('stand on covers, labels and checklists too', async () => {
     const plan = `${marshWithClues}  - {layout: word-cards}\n  - {layout: bag-labels}\n  - {layout: checklist}\n`
-    const made = await putPlanOnSheets({ planFile: 'week.yaml', files: filesInMemory({ 'week.yaml': plan }) })
+    const made = await putPlanOnSheets({
+      planFile: 'week.yaml',
+      files: filesInMemory({ 'week.yaml': plan }),
+      kept: sharedWork,
+    })
     if (!made.ok) throw new Error('the plan cannot be made')
     for (const { printed } of made.value.items) {
       const pages = printed.sheets.filter(({ kind }) => kind !== 'pieces')

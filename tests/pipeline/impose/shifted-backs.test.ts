@@ -9,13 +9,14 @@ import { behind, turnedSides } from '../../../src/sheets/flip.js'
 import { pieceBox, type Sheet } from '../../../src/sheets/sheet.js'
 import { pixelBytes } from '../../files/page-pixels.js'
 import { folderWith, marshPlan } from '../plan-folder.js'
+import { sharedWork } from '../shared-work.js'
 
 const dpi = 150
 
 async function frontAndBack(item: string, shift?: string): Promise<readonly [Sheet, Sheet]> {
   const printer = shift === undefined ? '' : `printer: {back shift: ${shift}}\n`
   const folder = folderWith({ 'marsh.yaml': `${marshPlan}  - ${item}\n${printer}` })
-  const drawn = await putPlanOnSheets({ planFile: join(folder, 'marsh.yaml') })
+  const drawn = await putPlanOnSheets({ planFile: join(folder, 'marsh.yaml'), kept: sharedWork })
   if (!drawn.ok) throw new Error(drawn.problems.map(formatProblem).join('\n'))
   const [front, back] = drawn.value.items[0]!.printed.sheets
   return [front!, back!]

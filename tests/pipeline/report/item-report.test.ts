@@ -4,14 +4,15 @@ import { type ItemReport, reportItems } from '../../../src/pipeline/report/item-
 import { putPlanOnSheets } from '../../../src/pipeline.js'
 import { formatProblem } from '../../../src/problems.js'
 import { folderWith } from '../plan-folder.js'
+import { sharedWork } from '../shared-work.js'
 
 const short = 'reed, mud, wren, moth, frog, duck, leaf, fish, pond, gnat, bun, jam, tray'
 
 async function reportOf(words: string, item: string): Promise<ItemReport> {
   const folder = folderWith({ 'week.yaml': `words: [${words}]\nprint:\n  - ${item}\n` })
-  const drawn = await putPlanOnSheets({ planFile: join(folder, 'week.yaml') })
+  const drawn = await putPlanOnSheets({ planFile: join(folder, 'week.yaml'), kept: sharedWork })
   if (!drawn.ok) throw new Error(drawn.problems.map(formatProblem).join('\n'))
-  return (await reportItems(drawn.value.items))[0]!
+  return (await reportItems(drawn.value.items, sharedWork))[0]!
 }
 
 describe('the advice of check', () => {

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest'
 import { putPlanOnSheets } from '../../../src/pipeline.js'
 import type { Problem } from '../../../src/problems.js'
 import { filesInMemory } from '../../plan/reading.js'
+import { sharedWork } from '../shared-work.js'
 
 interface Made {
   /** Height of x of the main words of each item, by its name. */
@@ -19,6 +20,7 @@ groups:
   const plan = await putPlanOnSheets({
     planFile: 'week.yaml',
     files: filesInMemory({ 'week.yaml': text }),
+    kept: sharedWork,
     ...(only === undefined ? {} : { only }),
   })
   const items = plan.ok ? plan.value.items : []

@@ -1,5 +1,4 @@
 import { describe, expect, it } from 'vitest'
-import { keepWork } from '../../../src/pipeline/kept-work.js'
 import { sheetsFor } from '../../../src/pipeline/settle/grids-to-try.js'
 import type { SettledItem } from '../../../src/pipeline/settle/settle-plan.js'
 import { planVocabulary } from '../../../src/pipeline/vocabulary.js'
@@ -7,6 +6,7 @@ import { settlePlanInHand } from '../../../src/pipeline.js'
 import { loadPlan } from '../../../src/plan/load-plan.js'
 import { formatProblem } from '../../../src/problems.js'
 import { filesInMemory } from '../../plan/reading.js'
+import { sharedWork } from '../shared-work.js'
 
 const lists = {
   short: 'mud pond frog wet reed mat sun pit hop den',
@@ -15,15 +15,13 @@ const lists = {
 } as const
 type List = keyof typeof lists
 
-const kept = keepWork()
-
 /** Undefined where the item cannot be made as it is written. */
 async function settled(list: List, keys: string): Promise<SettledItem | undefined> {
   const text = `words: [${lists[list].replaceAll(' ', ', ')}]\nprint:\n  - {cover: no, ${keys}}\n`
   const files = filesInMemory({ 'week.yaml': text })
   const plan = loadPlan('week.yaml', planVocabulary(), files)
   if (!plan.ok) throw new Error(plan.problems.map(formatProblem).join('\n'))
-  const done = await settlePlanInHand(plan.value, { files, kept })
+  const done = await settlePlanInHand(plan.value, { files, kept: sharedWork })
   return done.ok ? done.value.items[0] : undefined
 }
 

@@ -7,6 +7,7 @@ import { putPlanOnSheets } from '../../../src/pipeline.js'
 import { formatProblem } from '../../../src/problems.js'
 import { bundledTypeface } from '../../pieces/bundled-typefaces.js'
 import { filesInMemory } from '../../plan/reading.js'
+import { sharedWork } from '../shared-work.js'
 
 const andika = bundledTypeface('andika')
 const type = typeScale({ kind: 'large' }, andika)
@@ -14,7 +15,11 @@ const leastMm = leastEmMm(andika, { kind: 'large' })
 
 async function cardsOf(word: string, options: string) {
   const text = `words: [${word}]\nprint:\n  - {layout: word-cards, size: large${options}}\n`
-  const made = await putPlanOnSheets({ planFile: 'week.yaml', files: filesInMemory({ 'week.yaml': text }) })
+  const made = await putPlanOnSheets({
+    planFile: 'week.yaml',
+    files: filesInMemory({ 'week.yaml': text }),
+    kept: sharedWork,
+  })
   if (!made.ok) throw new Error(made.problems.map(formatProblem).join('\n'))
   const [item] = made.value.items
   return { piece: item!.printed.sheets[0]!.pieces[0]!.piece, notes: item!.printed.notes }

@@ -3,13 +3,18 @@ import { reportPlan } from '../../../src/pipeline/report/plan-report.js'
 import { putPlanOnSheets } from '../../../src/pipeline.js'
 import { formatProblem } from '../../../src/problems.js'
 import { filesInMemory } from '../../plan/reading.js'
+import { sharedWork } from '../shared-work.js'
 
 async function made(words: string, item: string, more = '') {
   const text = `words: [${words}]\nprint:\n  - {layout: word-cards, ${item}}\n${more}`
-  const plan = await putPlanOnSheets({ planFile: 'week.yaml', files: filesInMemory({ 'week.yaml': text }) })
+  const plan = await putPlanOnSheets({
+    planFile: 'week.yaml',
+    files: filesInMemory({ 'week.yaml': text }),
+    kept: sharedWork,
+  })
   if (!plan.ok) throw new Error(plan.problems.map(formatProblem).join('\n'))
   const [first] = plan.value.items
-  const report = await reportPlan('week.yaml', '', plan.value.items)
+  const report = await reportPlan('week.yaml', '', plan.value.items, sharedWork)
   return {
     notes: first!.printed.notes,
     piece: first!.printed.sheets[0]!.pieces[0]!.piece,

