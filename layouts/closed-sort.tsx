@@ -120,7 +120,7 @@ function closedSortFaces(request: LayoutRequest, set: CardSet, size: Size): Outc
   const fit = fitTexts({
     texts: titlesInRoom(set.cards, textRoom(size, border, type)),
     minimumMm: type.textMm,
-    maximumMm: Math.min(type.wordMaximumMm, size.heightMm * 0.28),
+    maximumMm: Math.min(type.wordMaximumMm, size.heightMm * 0.22),
     weight: 700,
     measure,
     place: item.place,

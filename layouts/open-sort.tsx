@@ -10,7 +10,7 @@ import type { Sort } from '../src/sets/sorts/sort.js'
 import { cardsForWords } from '../src/sets/word-set.js'
 import { grownUpPages } from './grown-up-pages.js'
 import { defineLayout, type LayoutRequest } from './layout.js'
-import { missingPictures, wordFace } from './one-card-a-word.js'
+import { missingPictures, wordFace } from './pictured-card.js'
 import { pictureOption } from './word-options.js'
 
 /** How many sorts the answers show; further ones are seldom worth a lesson. */

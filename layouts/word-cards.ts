@@ -1,5 +1,6 @@
 import { defineLayout } from './layout.js'
-import { missingPictures, oneCardAWord, wordFace } from './one-card-a-word.js'
+import { oneCardAWord } from './one-card-a-word.js'
+import { missingPictures, wordFace } from './pictured-card.js'
 import { pictureOption, shownWithWords, wordOptions } from './word-options.js'
 
 /** Cut-apart cards, a word each, marked as the teacher chose. */

@@ -2,7 +2,7 @@ import type { Size } from '../src/geometry.js'
 import { type CardFace, mm } from '../src/pieces/faces/face.js'
 import { Slot } from '../src/pieces/faces/slot.js'
 import { contentRoom } from '../src/pieces/parts/card-frame.js'
-import { WritingLine } from '../src/pieces/parts/rules.js'
+import { drawWritingLine } from '../src/pieces/parts/rules.js'
 import { Lines } from '../src/pieces/text/lines.js'
 import type { TypeScale } from '../src/pieces/text/type-scale.js'
 import { choice, option } from '../src/plan/values/options.js'
@@ -61,27 +61,16 @@ function stripFace(request: StripRequest, card: Card, set: CardSet, size: Size):
         {task === 'nothing' ? null : <WritingRoom task={task} type={type} />}
       </div>
     ),
+    moreSlots: task === 'nothing' ? {} : { line: { kind: 'art', levelWith: 'word', draw: drawWritingLine } },
   })
 }
 
-/** What to write, and at the foot a line as long as there is room. */
+/** What to write, and a line to write on, level with the word: both have one baseline. */
 function WritingRoom({ task, type }: { readonly task: string; readonly type: TypeScale }) {
   return (
-    <div
-      style={{
-        display: 'flex',
-        flexDirection: 'column',
-        flexGrow: 1,
-        justifyContent: 'space-between',
-        boxSizing: 'border-box',
-        padding: mm(1.5),
-        paddingBottom: mm(3),
-      }}
-    >
+    <div style={{ display: 'flex', flexDirection: 'column', flexGrow: 1, padding: mm(1.5) }}>
       <Lines lines={[task]} style={{ sizeMm: type.textMm, color: '#404040' }} />
-      <div style={{ display: 'flex', width: '100%' }}>
-        <WritingLine color="#404040" />
-      </div>
+      <Slot name="line" style={{ flexGrow: 1, width: '100%' }} />
     </div>
   )
 }

@@ -125,6 +125,9 @@ function smallerBoards({ words, options }: BingoRequest): readonly RoomierOption
   })
 }
 
+/** White between the board's lines and the set mark below them. */
+const ABOVE_MARK_MM = 1.2
+
 function boardFace(request: BingoRequest, card: Card, set: CardSet, size: Size): CardFace {
   const { type } = request
   const cells = card.cells!
@@ -144,7 +147,15 @@ function boardFace(request: BingoRequest, card: Card, set: CardSet, size: Size):
     text: card.words.map(word => word.text),
     cells: cells.map(row => row.map(word => word?.text ?? null)),
     content: (
-      <div style={{ display: 'flex', flexDirection: 'column', flexGrow: 1, position: 'relative' }}>
+      <div
+        style={{
+          display: 'flex',
+          flexDirection: 'column',
+          flexGrow: 1,
+          position: 'relative',
+          marginBottom: mm(ABOVE_MARK_MM),
+        }}
+      >
         <OverlaySlot name="lines" />
         {cells.map((row, rowIndex) => (
           <div style={{ display: 'flex', flexGrow: 1, flexBasis: 0 }}>

@@ -2,7 +2,7 @@ import { mm } from '../../src/pieces/faces/face.js'
 import type { Row } from '../../src/pieces/faces/flow-page.js'
 import { Slot } from '../../src/pieces/faces/slot.js'
 import { type KeyEntry, keyEntries } from '../../src/pieces/marks/key-entries.js'
-import { drawKeySample } from '../../src/pieces/marks/key-sample.js'
+import { drawKeySample, keySampleEm } from '../../src/pieces/marks/key-sample.js'
 import { type KeyRequest, roomForTag } from '../../src/pieces/parts/key-rows.js'
 import {
   breakLines,
@@ -43,7 +43,7 @@ export function keyTextMm({ textMm }: TypeScale, widthMm: number): number {
 
 /** The widest sample in ems, with what an outline or an arc adds to its letters. */
 export function widestSampleEm({ words, marks, measure }: KeyRequest): number {
-  return Math.max(1, ...keyEntries(words, marks).map(({ letters }) => measure(letters, 1) + 0.4))
+  return Math.max(1, ...keyEntries(words, marks).map(entry => keySampleEm(entry, measure, 0.4)))
 }
 
 /** A mark a row, with words that show it. */

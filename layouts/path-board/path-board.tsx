@@ -86,12 +86,18 @@ interface BoardPlan {
   readonly endsMm: number | undefined
 }
 
+/** White between the track and the set mark below it. */
+const ABOVE_MARK_MM = 1.2
+
 function pathFaces(request: LayoutRequest, set: CardSet, size: Size): Outcome<readonly CardFace[]> {
   const { type, item, measure, words } = request
   // In large print a corner of the board is cut off, and the track keeps clear of that cut too.
   const insetMm = type.large ? 1.5 : 0
   const inside = contentRoom(size, undefined, type)
-  const room = { widthMm: inside.widthMm - 2 * insetMm, heightMm: inside.heightMm - 2 * insetMm }
+  const room = {
+    widthMm: inside.widthMm - 2 * insetMm,
+    heightMm: inside.heightMm - 2 * insetMm - ABOVE_MARK_MM,
+  }
   const spaces = set.cards[0]!.words.length + 2
   const widest = Math.max(...words.map(word => measure(word.text, 1)), measure('finish', 1, 700))
   // White around a word is about a third of its width and as much as its height.

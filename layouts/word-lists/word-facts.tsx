@@ -18,8 +18,10 @@ export interface WordFacts {
 
 interface Column {
   readonly heading: string
-  /** Of the room beside the word. */
+  /** Of the room beside the word; of a column that is as wide as its lines, the most. */
   readonly share: number
+  /** Whether it is only as wide as its longest line: a broken row of sounds is hard to count. */
+  readonly asItsLines?: true
   readonly of: (word: Word) => readonly string[]
 }
 
@@ -28,19 +30,49 @@ const NO_PLURAL = '–'
 
 /** Left to right. */
 const columns: readonly Column[] = [
-  { heading: 'sounds', share: 0.22, of: word => atCommas(soundsInWords(word)) },
-  { heading: 'part of speech', share: 0.18, of: word => [word.partsOfSpeech.slice(0, 2).join(', ')] },
+  { heading: 'sounds', share: 0.38, asItsLines: true, of: word => atCommas(soundsInWords(word)) },
+  {
+    heading: 'part of speech',
+    share: 0.18,
+    asItsLines: true,
+    of: word => [word.partsOfSpeech.slice(0, 2).join(', ')],
+  },
   { heading: 'plural', share: 0.32, of: pluralOf },
   { heading: 'clue', share: 0.28, of: word => [word.clue ?? ''] },
 ]
 
-/** The columns of which any word has something, over the whole width. */
+/** The columns of which any word has something. */
 function columnsFor(words: readonly Word[]): readonly Column[] {
   const said = ({ of }: Column) =>
     words.some(word => of(word).some(text => text !== '' && text !== NO_PLURAL))
-  const shown = columns.filter(said)
-  const whole = shown.reduce((sum, { share }) => sum + share, 0)
-  return shown.map(column => ({ ...column, share: column.share / whole }))
+  return columns.filter(said)
+}
+
+/** Over the whole width: some columns as wide as their lines, the others share what is left. */
+function sharedOut(
+  shown: readonly Column[],
+  { words, widthMm, widest }: { readonly words: readonly Word[] } & Widths,
+): readonly Column[] {
+  const sized = shown.map(({ share, asItsLines, ...column }): Column => {
+    if (asItsLines === undefined) return { ...column, share }
+    const textMm = widest(column.heading, words.flatMap(column.of))
+    return { ...column, asItsLines, share: Math.min(share, (textMm + COLUMN_GAP_MM) / widthMm) }
+  })
+  const sum = (some: readonly Column[]) => some.reduce((total, { share }) => total + share, 0)
+  const [asLines, rest] = [sized.filter(isAsLines), sized.filter(column => !isAsLines(column))]
+  const wider = rest.length === 0 ? asLines : rest
+  const scale = (1 - sum(sized) + sum(wider)) / sum(wider)
+  return sized.map(column => (wider.includes(column) ? { ...column, share: column.share * scale } : column))
+}
+
+function isAsLines({ asItsLines }: Column): boolean {
+  return asItsLines === true
+}
+
+interface Widths {
+  readonly widthMm: number
+  /** Of the longest line, and of the heading on two lines. */
+  readonly widest: (heading: string, lines: readonly string[]) => number
 }
 
 /** On narrow pages, everything one under another. */
@@ -58,8 +90,15 @@ export function wordFacts({ words, type, measure }: LayoutRequest): WordFacts {
   const bold: TextStyle = { ...style, weight: 700 }
   const columns = columnsFor(words)
   const roomOf = ({ share }: Column, widthMm: number) => widthMm * share - COLUMN_GAP_MM
+  const widest = (heading: string, lines: readonly string[]) =>
+    // A hair more, lest rounding break the line.
+    0.1 +
+    Math.max(
+      ...halvesOf(heading).map(half => measure(half, bold.sizeMm, 700)),
+      ...lines.map(line => measure(line, style.sizeMm)),
+    )
   /** Whether no word in a column has to be broken. */
-  const nothingBreaks = (widthMm: number) =>
+  const nothingBreaks = (columns: readonly Column[], widthMm: number) =>
     columns.every(column => {
       const said = words.flatMap(column.of).flatMap(text => text.split(/\s+|(?<=[·-])/))
       const fits = (part: string, { sizeMm, weight }: TextStyle) =>
@@ -70,7 +109,8 @@ export function wordFacts({ words, type, measure }: LayoutRequest): WordFacts {
     })
   const chosen = new Map<number, readonly Column[]>()
   const columnsAt = (widthMm: number) => {
-    const known = chosen.get(widthMm) ?? (nothingBreaks(widthMm) ? columns : oneColumn(columns))
+    const shared = sharedOut(columns, { words, widthMm, widest })
+    const known = chosen.get(widthMm) ?? (nothingBreaks(shared, widthMm) ? shared : oneColumn(columns))
     chosen.set(widthMm, known)
     return known
   }
@@ -102,6 +142,14 @@ export function wordFacts({ words, type, measure }: LayoutRequest): WordFacts {
       linesHeight(Math.max(...linesOf(word, widthMm).map(lines => lines.length)), style.sizeMm),
     leftsMm: widthMm => leftsOf(columnsAt(widthMm).map(({ share }) => share * widthMm)),
   }
+}
+
+/** The words of a heading on two lines, as even as they go. */
+function halvesOf(heading: string): readonly string[] {
+  const words = heading.split(' ')
+  const ways = words.map((_, at) => [words.slice(0, at).join(' '), words.slice(at).join(' ')])
+  const longer = (way: readonly string[]) => Math.max(...way.map(({ length }) => length))
+  return ways.reduce((best, way) => (longer(way) < longer(best) ? way : best))
 }
 
 function pluralOf({ plural }: Word): readonly string[] {

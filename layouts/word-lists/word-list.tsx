@@ -73,9 +73,8 @@ function listWithKey(request: WordListRequest, key: readonly Row[], least: Size)
     ...words.map((word, index) =>
       wordRow(request, { word, number: index + 1, leastMm: needs[index]! }, measure),
     ),
-    ...keyRows,
   ]
-  return flowPages({ heading, rows, room })
+  return flowPages({ heading, rows, after: keyRows, room })
 }
 
 function cellsOf(

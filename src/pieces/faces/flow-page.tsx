@@ -39,16 +39,19 @@ export function rowsHeight(rows: readonly Row[]): number {
 export function flowPages({
   heading,
   rows,
+  after = [],
   room,
   gapMm = 0,
 }: {
   readonly heading: Heading
   readonly rows: readonly Row[]
+  /** What stands below the rows, which share their pages evenly before it is put to the last, or on a page of its own. */
+  readonly after?: readonly Row[]
   readonly room: Size
   readonly gapMm?: number
 }): readonly Face[] {
   const headingMm = headingHeight(heading, room.widthMm)
-  const pages = evenPages(rows, { roomMm: room.heightMm - headingMm, gapMm })
+  const pages = pagesWith(rows, after, { roomMm: room.heightMm - headingMm, gapMm })
   return pages.map((page, index) => ({
     ...room,
     tree: (
@@ -70,6 +73,21 @@ export function flowPages({
     slots: Object.assign({}, ...page.map(row => row.slots ?? {})) as Record<string, SlotContent>,
     bands: bandsOf(page, headingMm, gapMm),
   }))
+}
+
+/** The rows shared out evenly without regard to what comes after them, unless that takes a page more than all together. */
+function pagesWith(
+  rows: readonly Row[],
+  after: readonly Row[],
+  room: { readonly roomMm: number; readonly gapMm: number },
+): readonly (readonly Row[])[] {
+  const together = evenPages([...rows, ...after], room)
+  if (rows.length === 0 || after.length === 0) return together
+  const alone = evenPages(rows, room)
+  const last = [...alone.at(-1)!, ...after]
+  const fits = rowsHeight(last) + (last.length - 1) * room.gapMm <= room.roomMm
+  const apart = fits ? [...alone.slice(0, -1), last] : [...alone, ...evenPages(after, room)]
+  return apart.length > together.length ? together : apart
 }
 
 function bandsOf(rows: readonly Row[], headingMm: number, gapMm: number): readonly Band[] {

@@ -50,6 +50,15 @@ export function isCornerTag({ mark, line, outline }: StyledMark): boolean {
   return mark.target.kind === 'word' && line === undefined && outline === undefined
 }
 
+/** About how wide a sample is, in ems of its letters: with what an outline or an arc adds to them, `extraEm`. */
+export function keySampleEm(
+  { mark, letters }: { readonly mark: StyledMark; readonly letters: string },
+  measure: (text: string, sizeMm: number) => number,
+  extraEm: number,
+): number {
+  return isCornerTag(mark) ? card.widthEm : measure(letters, 1) + extraEm
+}
+
 /** The corner of a card with the tag in it, in ems of the sample. */
 const card = { widthEm: 1.7, heightEm: 1.15, tagEm: 0.62, insetEm: 0.22 }
 

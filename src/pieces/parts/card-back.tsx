@@ -28,6 +28,8 @@ export interface CardBackRequest {
   readonly pictureOf: (word: Word) => Picture | undefined
   /** The em of running text that all backs of the set share; the type scale's own where left out. */
   readonly textMm?: number
+  /** Lines kept for a word's sounds on all backs of the set, so that their words stand level. */
+  readonly soundLines?: number
   /** A pattern over the whole piece. */
   readonly drawPattern: (size: Size) => Art
 }
@@ -81,18 +83,28 @@ function textContent({ type, measure, size, textMm }: CardBackRequest, text: str
   }
 }
 
-/** The word marked, and its sounds counted and divided. */
-function answerContent({ type, measure, size }: CardBackRequest, word: Word): BackContent {
-  const style: TextStyle = { sizeMm: type.textMm, align: 'centre' }
+/** Lines that the sounds of a word take on its back. */
+export function linesOfSounds(
+  { type, measure, size }: Pick<CardBackRequest, 'type' | 'measure' | 'size'>,
+  word: Word,
+): readonly string[] {
   const { widthMm } = contentRoom(size, undefined, type)
-  const lines = breakAtCommas(soundsInASentence(word), widthMm - 4, style, measure)
+  return breakAtCommas(soundsInASentence(word), widthMm - 4, { sizeMm: type.textMm }, measure)
+}
+
+/** The word marked, and its sounds counted and divided. */
+function answerContent(request: CardBackRequest, word: Word): BackContent {
+  const { type, soundLines = 0 } = request
+  const style: TextStyle = { sizeMm: type.textMm, align: 'centre' }
+  const lines = linesOfSounds(request, word)
+  const keptLines = Math.max(soundLines, lines.length)
   return {
     tree: (
       <CardFrame type={type} border={undefined}>
         <Slot name="word" style={{ flexGrow: 1, width: '100%' }} />
         <Slot
           name="sounds"
-          style={{ width: '100%', height: mm(linesHeight(lines.length, style.sizeMm)), flexShrink: 0 }}
+          style={{ width: '100%', height: mm(linesHeight(keptLines, style.sizeMm)), flexShrink: 0 }}
         />
       </CardFrame>
     ),

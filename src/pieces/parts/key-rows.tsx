@@ -4,7 +4,7 @@ import { mm, type SlotContent } from '../faces/face.js'
 import type { Row } from '../faces/flow-page.js'
 import { Slot } from '../faces/slot.js'
 import { type KeyEntry, keyEntries } from '../marks/key-entries.js'
-import { drawKeySample } from '../marks/key-sample.js'
+import { drawKeySample, keySampleEm } from '../marks/key-sample.js'
 import type { StyledMark } from '../marks/styled-mark.js'
 import { breakLines, linesHeight, type TextMeasure, type TextStyle } from '../text/break-lines.js'
 import { Lines } from '../text/lines.js'
@@ -87,7 +87,7 @@ function smallKey({ type, marks, words, measure }: KeyRequest, widthMm: number, 
   const sampleMm = type.listTextMm * (type.large ? 1.3 : 1.7 * close)
   const cellWidthMm = widthMm / columns
   // No wider than the widest sample, with what an outline or a tag's card adds, so that samples stand by their names.
-  const widestEm = Math.max(1.9, ...keyEntries(words, marks).map(({ letters }) => measure(letters, 1) + 0.6))
+  const widestEm = Math.max(1.9, ...keyEntries(words, marks).map(entry => keySampleEm(entry, measure, 0.6)))
   const boxWidthMm = sampleMm * Math.min(4.2, widestEm)
   return {
     columns,

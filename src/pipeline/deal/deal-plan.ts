@@ -4,6 +4,7 @@ import type { Outcome, Problem } from '../../problems.js'
 import type { CardSet } from '../../sets/card-set.js'
 import type { KeptStore } from '../kept-store.js'
 import type { StudiedPlan } from '../study/study-plan.js'
+import { jobWithFilledSheets } from './filled-sheet.js'
 import type { ChosenJobs, ItemJob } from './item-jobs.js'
 import { piecesMadeFrom, placesOf, withoutColours } from './made-from.js'
 import { moreThanAWeek } from './more-than-a-week.js'
@@ -66,8 +67,15 @@ function dealItem(
   if (!prepared.ok) return prepared
   const set = dealSet(prepared.value, sets)
   const problems = [...prepared.problems, ...set.problems]
-  if (set.ok) return succeed({ prepared: prepared.value, set: set.value }, problems)
+  if (set.ok)
+    return succeed({ prepared: onFilledSheets(prepared.value, set.value), set: set.value }, problems)
   return leftOut(job, set.problems) ?? failWith(problems)
+}
+
+function onFilledSheets(prepared: PreparedItem, set: CardSet): PreparedItem {
+  const job = jobWithFilledSheets(prepared, set)
+  const filled = job && prepareItem(prepared.studied, job)
+  return filled?.ok ? filled.value : prepared
 }
 
 /** The set of a layout without loose pieces, always the same one. */

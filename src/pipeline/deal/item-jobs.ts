@@ -1,4 +1,5 @@
 import { layouts } from '../../../layouts/index.js'
+import type { ColumnsAndRows } from '../../geometry.js'
 import { failWith, succeed } from '../../outcomes.js'
 import type { Plan, PlanGroup, PlanWord, PrintItem, TypeSize } from '../../plan/plan.js'
 import { fileSafeName } from '../../plan/values/names.js'
@@ -17,6 +18,8 @@ export interface ItemJob {
   readonly shortSetTitles: readonly string[]
   /** Height of x of the class's own words, where this group's are not to be smaller; known once those are settled. */
   readonly floorXHeightMm?: number
+  /** How many pieces stand on a sheet, where that is for the layout to say and its own count would leave a sheet half empty. */
+  readonly perSheet?: ColumnsAndRows
 }
 
 /** Every item for the whole class and then for each of its groups, in plan order. */

@@ -101,7 +101,7 @@ function gridRequestFor(job: ItemJob, layout: Layout, request: LayoutRequest): G
     ...(item.marginMm === undefined ? {} : { marginMm: item.marginMm }),
     gapMm: item.gapMm,
     division: layout.kind !== 'pieces' ? { kind: 'layout' } : divisionFor(job, perSheet, large),
-    preferred: perSheet,
+    preferred: job.perSheet ?? perSheet,
     // Measured on the narrow side where the way the paper lies is still open: there the strip is highest.
     stripMm:
       layout.kind !== 'pieces'

@@ -1,6 +1,6 @@
 import { succeed } from '../../outcomes.js'
 import type { CardFace } from '../../pieces/faces/face.js'
-import { cardBackFace } from '../../pieces/parts/card-back.js'
+import { cardBackFace, linesOfSounds } from '../../pieces/parts/card-back.js'
 import { textRoom } from '../../pieces/parts/text-card.js'
 import { fitTexts } from '../../pieces/text/fit-texts.js'
 import { type Outcome, type Problem, warningAt } from '../../problems.js'
@@ -15,16 +15,23 @@ export function backFaces(prepared: PreparedItem, set: CardSet): Outcome<readonl
   if (back === 'none') return succeed([])
   const textSize = textSizeOnBacks(prepared, set)
   if (!textSize.ok) return textSize
+  const size = grid.pieceSize
+  const alone = back === 'answer' ? set.cards.flatMap(({ words }) => (words.length === 1 ? words : [])) : []
+  const soundLines = Math.max(
+    0,
+    ...[...new Set(alone)].map(word => linesOfSounds({ ...request, size }, word).length),
+  )
   const faces = set.cards.map(card =>
     cardBackFace({
       ...request,
+      soundLines,
       shortSetTitle: request.setTitle,
       textMm: textSize.value,
       back,
       card,
-      size: grid.pieceSize,
-      drawPattern: size =>
-        drawLattice({ area: { xMm: 0, yMm: 0, ...size }, corner: { xMm: 0, yMm: 0 }, pieceSize: size }),
+      size,
+      drawPattern: whole =>
+        drawLattice({ area: { xMm: 0, yMm: 0, ...whole }, corner: { xMm: 0, yMm: 0 }, pieceSize: whole }),
     }),
   )
   return succeed(faces, missingOnBacks(prepared, set))

@@ -41,10 +41,13 @@ export const hasPattern: BasisFamily = words =>
     noneTitle: `no ${plainName(pattern)}`,
   }))
 
-/** The letters; a lone vowel letter with its length, `short i`. */
+/** The letters; a lone vowel letter with its length, `short i`; a part of a word with the side that it joins, `-es`, `un-`. */
 function titleOf({ pattern, letters }: Finding): string {
+  const title = letters.toLowerCase()
   const length = /^(short|long)-vowel$/.exec(pattern)?.[1]
-  return length === undefined ? letters.toLowerCase() : `${length} ${letters.toLowerCase()}`
+  if (length !== undefined) return `${length} ${title}`
+  if (pattern === 'prefix') return `${title}-`
+  return pattern === 'suffix' || pattern.startsWith('ending-') ? `-${title}` : title
 }
 
 function soundOfLetters(words: readonly Word[], pattern: string, letters: string): SortBasis {

@@ -1,6 +1,6 @@
 /** The key on a strip at the foot of a sheet, outside the pieces: marks on sample letters, their names beside them. */
 import type { KeyEntry } from '../../pieces/marks/key-entries.js'
-import { drawKeySample } from '../../pieces/marks/key-sample.js'
+import { drawKeySample, type KeySampleRequest, keySampleWidthMm } from '../../pieces/marks/key-sample.js'
 import type { PlacedArt } from '../../pieces/piece.js'
 import type { Typeface } from '../../pieces/typeface/typeface.js'
 import type { Block } from './column.js'
@@ -34,7 +34,7 @@ export function keyStrip(request: KeyStripRequest): Block {
   let line = 0
   for (const entry of entries) {
     const room = { widthMm: sampleMm * 4, heightMm: lineMm - 0.5 }
-    const sample = drawKeySample({
+    const shown: KeySampleRequest = {
       typeface,
       mark: entry.mark,
       letters: entry.letters,
@@ -42,8 +42,9 @@ export function keyStrip(request: KeyStripRequest): Block {
       room,
       large,
       leastTextMm,
-    })
-    const inkMm = Math.max(...sample.text.map(run => run.xMm + run.widthMm), sampleMm)
+    }
+    const sample = drawKeySample(shown)
+    const inkMm = keySampleWidthMm(shown)
     const name = lettering({ text: entry.label, sizeMm: nameMm })
     const entryMm = inkMm + NAME_GAP_MM + name.widthMm
     if (xMm > 0 && xMm + entryMm > widthMm) {

@@ -15,6 +15,29 @@ const rows = (heights: readonly number[]): readonly Row[] =>
 const rowsOnPages = (heights: readonly number[]) =>
   flowPages({ heading, rows: rows(heights), room }).map(page => Object.keys(page.slots).length)
 
+/** With what comes after the rows. */
+const withAfter = (heights: readonly number[], afterMm: number) => {
+  const all = rows([...heights, afterMm])
+  const pages = flowPages({ heading, rows: all.slice(0, -1), after: all.slice(-1), room })
+  return pages.map(page => Object.keys(page.slots).length)
+}
+
+describe('what comes after a list', () => {
+  it('stands below its last row where there is room', () => {
+    expect(withAfter([10, 10], 20)).toEqual([3])
+    expect(withAfter([10, 10, 10, 10, 10, 10, 10], 20)).toEqual([4, 4])
+  })
+
+  it('has a page of its own where it would take one anyway: no row is put there to keep it company', () => {
+    expect(withAfter([10, 10, 10, 10, 10], 20)).toEqual([5, 1])
+    expect(withAfter(Array(10).fill(10), 20)).toEqual([5, 5, 1])
+  })
+
+  it('takes rows with it where that saves a page', () => {
+    expect(withAfter([10, 10, 10, 10, 10, 10], 40)).toEqual([5, 2])
+  })
+})
+
 describe('a list that flows over pages', () => {
   it('fills one page exactly', () => {
     expect(rowsOnPages([20, 20, 10])).toEqual([3])
