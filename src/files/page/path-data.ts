@@ -1,4 +1,5 @@
 import type { Box } from '../../geometry.js'
+import { readNumber } from '../../pieces/art/path-numbers.js'
 
 /** One drawing step of a path, its coordinates absolute, in mm. */
 export interface PathStep {
@@ -28,7 +29,7 @@ export function readPath(d: string): readonly PathStep[] {
     for (let taken = numbersTaken[command]; taken > 0; taken--) {
       const end = numberEnd(d, at)
       if (end === at) throw new Error(`number missing: ${around(d, at)}`)
-      numbers.push(Number(d.slice(at, end)))
+      numbers.push(readNumber(d, at, end))
       at = skipGap(d, end)
     }
     steps.push({ command, numbers })

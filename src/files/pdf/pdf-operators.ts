@@ -1,3 +1,4 @@
+import { pathWriter } from '../../pieces/art/path-writer.js'
 import type { PathShape } from '../../pieces/piece.js'
 import type { CutLine } from '../../sheets/sheet.js'
 import { toDecimal } from '../page/decimal.js'
@@ -19,7 +20,7 @@ export function pathOperators({ d, fill, stroke }: PathShape): string {
     setUp.push(`${stroke.cap === 'round' ? 1 : 0} J [${(stroke.dashMm ?? []).map(toDecimal).join(' ')}] 0 d`)
   }
   const paint = stroke === undefined ? 'f' : fill === 'none' ? 'S' : 'B'
-  return [...setUp, ...pathSteps(d), paint].filter(line => line !== '').join('\n')
+  return [...setUp, pathSteps(d), paint].filter(line => line !== '').join('\n')
 }
 
 export function cutOperators(cuts: readonly CutLine[]): string {
@@ -30,49 +31,52 @@ export function cutOperators(cuts: readonly CutLine[]): string {
   return lines.join('\n')
 }
 
-function pathSteps(d: string): readonly string[] {
+const writer = pathWriter()
+const [SPACE, NEW_LINE] = [32, 10]
+
+/** An operator a line. */
+function pathSteps(d: string): string {
   let [x, y] = [0, 0]
   let [startX, startY] = [0, 0]
-  return readPath(d).map(({ command, numbers }) => {
-    const [fromX, fromY] = [x, y]
+  for (const { command, numbers } of readPath(d)) {
     if (command === 'Z') {
       ;[x, y] = [startX, startY]
-      return 'h'
+      writeOperator([], 'h')
+      continue
     }
-    ;[x, y] = numbers.slice(-2) as [number, number]
+    const [fromX, fromY] = [x, y]
+    x = numbers[numbers.length - 2]!
+    y = numbers[numbers.length - 1]!
     if (command === 'M') [startX, startY] = [x, y]
-    return pathStep(command, numbers, fromX, fromY)
-  })
+    if (command === 'Q') writeOperator(asCubic(numbers, fromX, fromY), 'c')
+    else writeOperator(numbers, OPERATORS[command])
+  }
+  return writer.take().trimEnd()
 }
 
-function pathStep(
-  command: 'M' | 'L' | 'Q' | 'C',
-  numbers: readonly number[],
-  fromX: number,
-  fromY: number,
-): string {
-  switch (command) {
-    case 'M':
-      return `${decimals(numbers)} m`
-    case 'L':
-      return `${decimals(numbers)} l`
-    case 'C':
-      return `${decimals(numbers)} c`
-    case 'Q': {
-      // PDF has cubic curves only: the control points lie two thirds of the way to the quadratic's one.
-      const [controlX, controlY, x, y] = numbers as [number, number, number, number]
-      const towards = (end: number, control: number): number => end + ((control - end) * 2) / 3
-      const points = [
-        towards(fromX, controlX),
-        towards(fromY, controlY),
-        towards(x, controlX),
-        towards(y, controlY),
-        x,
-        y,
-      ]
-      return `${decimals(points)} c`
-    }
+const OPERATORS = { M: 'm', L: 'l', C: 'c' } as const
+
+function writeOperator(numbers: readonly number[], operator: string): void {
+  for (const number of numbers) {
+    writer.number(number)
+    writer.character(SPACE)
   }
+  writer.character(operator.charCodeAt(0))
+  writer.character(NEW_LINE)
+}
+
+/** PDF has cubic curves only: the control points lie two thirds of the way to the quadratic's one. */
+function asCubic(numbers: readonly number[], fromX: number, fromY: number): readonly number[] {
+  const [controlX, controlY, x, y] = numbers as [number, number, number, number]
+  const towards = (end: number, control: number): number => end + ((control - end) * 2) / 3
+  return [
+    towards(fromX, controlX),
+    towards(fromY, controlY),
+    towards(x, controlX),
+    towards(y, controlY),
+    x,
+    y,
+  ]
 }
 
 function colorOperator(color: string, operator: 'rg' | 'RG'): string {

@@ -70,7 +70,10 @@ export function sharedOutlines(): SharedOutlines {
   return {
     idFor: d => {
       if (d.length < LEAST_LENGTH || !/[QC]/.test(d)) return undefined
-      if (!lines.has(d)) lines.set(d, isClosed(readPath(d)) ? line(wordsOf(readPath(d))) : undefined)
+      if (!lines.has(d)) {
+        const steps = readPath(d)
+        lines.set(d, isClosed(steps) ? line(wordsOf(steps)) : undefined)
+      }
       return lines.get(d)
     },
     definitions: () => definitions,

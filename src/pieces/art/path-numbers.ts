@@ -12,7 +12,7 @@ export function changeLengths(d: string, change: (mm: number, index: number) => 
       writer.character(d.charCodeAt(at))
       at += 1
     } else {
-      writer.number(change(numberIn(d, at, end), index))
+      writer.number(change(readNumber(d, at, end), index))
       index += 1
       at = end
     }
@@ -46,18 +46,20 @@ function isDigit(code: number): boolean {
 /** Whole numbers are exact up to more digits than this. */
 const EXACT_DIGITS = 15
 
-/** What `Number` reads there: a whole number over a power of ten, where both are exact, is rounded as it rounds. */
-function numberIn(d: string, start: number, end: number): number {
+/**
+ * What `Number` reads from `start` to `end`, sooner: a whole number over a power of ten, where both are exact, is rounded
+ * as it rounds.
+ */
+export function readNumber(d: string, start: number, end: number): number {
   if (end - start > EXACT_DIGITS) return Number(d.slice(start, end))
   let [value, divisor] = [0, 0]
   for (let at = start; at < end; at++) {
     const code = d.charCodeAt(at)
-    if (code === SMALL_E) return Number(d.slice(start, end))
-    if (code === POINT) divisor = 1
-    else if (code !== MINUS) {
+    if (isDigit(code)) {
       value = value * 10 + code - ZERO
       divisor *= 10
-    }
+    } else if (code === POINT) divisor = 1
+    else if (code !== MINUS || at > start) return Number(d.slice(start, end))
   }
   const positive = divisor === 0 ? value : value / divisor
   return d.charCodeAt(start) === MINUS ? -positive : positive

@@ -1,0 +1,27 @@
+import { mkdtempSync, readFileSync, rmSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import type { Coverage } from '../../pieces/pixels.js'
+import { runProgram } from '../system-program.js'
+
+/** A page of a PDF as poppler shows it, as darkness 0 to 255 a pixel. */
+export function pageInGreys(pdf: string, dpi: number, page = 1): Coverage {
+  const folder = mkdtempSync(join(tmpdir(), 'oaktag-greys-'))
+  try {
+    const only = ['-f', `${page}`, '-l', `${page}`, '-singlefile']
+    runProgram('pdftoppm', ['-r', `${dpi}`, ...only, '-gray', pdf, join(folder, 'page')])
+    return readPgm(readFileSync(join(folder, 'page.pgm')))
+  } finally {
+    rmSync(folder, { recursive: true })
+  }
+}
+
+/** A portable greymap of one byte a pixel (Netpbm's pgm(5)): packing a page of 600 DPI as a PNG takes longer than drawing it. */
+function readPgm(file: Uint8Array): Coverage {
+  const head = /^P5\s+(\d+)\s+(\d+)\s+255\s/.exec(Buffer.from(file.subarray(0, 64)).toString('latin1'))
+  if (head === null) throw new Error('not a greymap of one byte a pixel')
+  const [width, height] = [Number(head[1]), Number(head[2])]
+  const values = file.subarray(head[0].length).map(value => 255 - value)
+  if (values.length !== width * height) throw new Error('the greymap is cut short')
+  return { width, height, values }
+}
