@@ -8,6 +8,7 @@ import { type FileSystem, machineFiles, systemCode } from './folder/file-system.
 import { type LockTimes, usualTimes } from './folder/folder-lock.js'
 import { itemNameProblems } from './folder/item-names.js'
 import { type Format, planPdfPath } from './folder/item-paths.js'
+import { longPathWarning } from './folder/long-paths.js'
 import { mergedItemNames } from './folder/merge-items.js'
 import { patientFiles } from './folder/patient-files.js'
 import { readPreviousSet } from './folder/previous-set.js'
@@ -105,6 +106,7 @@ async function writeAndSwap(
       ...(previous.value === null
         ? []
         : anotherPlanWarning(previous.value, request.printed, { folder, whole })),
+      ...longPathWarning(completed.value, folder, files.kind),
       ...(await discardReplaced(work, files)),
     ]
     const value = { folder, indexFile: join(folder, 'index.html'), manifest: completed.value }

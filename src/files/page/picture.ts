@@ -2,6 +2,9 @@ import { type Box, mmToPixels } from '../../geometry.js'
 import type { ImageShape } from '../../pieces/piece.js'
 import { UnreadablePicture } from '../folder/file-problem.js'
 
+/** Four times what a good camera takes; a small file may unpack to a gigabyte. */
+const MOST_PIXELS = 100_000_000
+
 /** Finer than any office printer shows. */
 const PRINTED_DPI = 300
 
@@ -20,7 +23,7 @@ const EDGE_DARKNESS = 16
 export async function measurePicture(bytes: Uint8Array): Promise<PictureExtent | undefined> {
   const { default: sharp } = await import('sharp')
   try {
-    const { data, info } = await sharp(bytes)
+    const { data, info } = await sharp(bytes, { limitInputPixels: MOST_PIXELS })
       .autoOrient()
       .flatten({ background: '#ffffff' })
       .toColourspace('b-w')
@@ -118,7 +121,7 @@ export async function fitPicture(shape: ImageShape, dpi: number): Promise<ImageS
 
 async function upright({ bytes }: ImageShape) {
   const { default: sharp } = await import('sharp')
-  return sharp(bytes).autoOrient()
+  return sharp(bytes, { limitInputPixels: MOST_PIXELS }).autoOrient()
 }
 
 function sizeIn({ widthMm, heightMm }: Box, dpi: number) {

@@ -4,6 +4,7 @@ import { svgInPixels } from '../../files/raster/svg-in-pixels.js'
 import type { Picture } from '../../pieces/parts/picture-slot.js'
 import type { Typeface } from '../../pieces/typeface/typeface.js'
 import type { FileAccess } from '../../plan/disk/file-access.js'
+import { LARGEST_PICTURE_BYTES } from '../../plan/words/pictures.js'
 import type { Outcome, Place } from '../../problems.js'
 
 /** What a plan uses from files beside its text, each opened once a run. */
@@ -16,9 +17,6 @@ export interface Materials {
 
 /** Pictures opened in earlier runs, by path: one whose contents are the same stays the same object. */
 export type KnownPictures = Map<string, { readonly from: Uint8Array; readonly picture: Picture }>
-
-/** Larger than any camera's picture. */
-const LARGEST_PICTURE_BYTES = 200_000_000
 
 export function openMaterials(planFile: string, files: FileAccess, knownPictures: KnownPictures): Materials {
   const typefaces = new Map<string, Outcome<Typeface>>()

@@ -1,6 +1,6 @@
 import { dirname, resolve } from 'node:path'
 import { fail, succeed } from '../../outcomes.js'
-import { errorAt, type Outcome, type Place } from '../../problems.js'
+import { errorAt, type Outcome, type Place, type Problem } from '../../problems.js'
 import type { FileAccess } from '../disk/file-access.js'
 import { reading, type ValueReader } from '../keys/key.js'
 import type { Takes } from '../keys/takes.js'
@@ -12,6 +12,9 @@ const pngSignature = [0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a]
 const jpegSignature = [0xff, 0xd8, 0xff]
 
 const form = 'Give the path of a PNG, JPEG or SVG file, relative to the file that names it.'
+
+/** Larger than any camera's picture. */
+export const LARGEST_PICTURE_BYTES = 50_000_000
 
 /** Larger than any drawing for a card; one of megabytes is a photograph in disguise. */
 const LARGEST_SVG_BYTES = 5_000_000
@@ -37,7 +40,13 @@ export function pictureReader(files: FileAccess, namedIn: string): ValueReader<s
     }
     const beginsWith = (signature: readonly number[]) =>
       signature.every((byte, index) => found.bytes[index] === byte)
-    if (beginsWith(pngSignature) || beginsWith(jpegSignature)) return succeed(path)
+    if (beginsWith(pngSignature) || beginsWith(jpegSignature)) {
+      const whole = files.read(path, LARGEST_PICTURE_BYTES)
+      if (whole.kind === 'bytes') return succeed(path)
+      if (whole.kind === 'too large')
+        return fail(tooLarge(text, place, whole.sizeBytes, LARGEST_PICTURE_BYTES))
+      return fail(errorAt(place, `the picture "${text}" cannot be read`, 'Check that you may open the file.'))
+    }
     const beginning = Buffer.from(found.bytes)
       .toString('utf8')
       .replace(/^\uFEFF/, '')
@@ -52,12 +61,20 @@ export function pictureReader(files: FileAccess, namedIn: string): ValueReader<s
 function svgAt(path: string, text: string, place: Place, files: FileAccess): Outcome<string> {
   const found = files.read(path, LARGEST_SVG_BYTES)
   if (found.kind === 'too large') {
-    const advice = `Save it as PNG; an SVG picture may have ${LARGEST_SVG_BYTES / 1_000_000} MB.`
-    return fail(errorAt(place, `the picture "${text}" is too large`, advice))
+    return fail(tooLarge(text, place, found.sizeBytes, LARGEST_SVG_BYTES))
   }
   const svg = found.kind === 'bytes' ? Buffer.from(found.bytes).toString('utf8') : ''
   const wrong = problemInSvg(svg)
   return wrong === undefined
     ? succeed(path)
     : fail(errorAt(place, `the picture "${text}" ${wrong.problem}`, wrong.advice))
+}
+
+function tooLarge(text: string, place: Place, sizeBytes: number, mostBytes: number): Problem {
+  const inMillions = (bytes: number) => (bytes / 1e6).toLocaleString('en-US', { maximumFractionDigits: 1 })
+  return errorAt(
+    place,
+    `the picture "${text}" has ${inMillions(sizeBytes)} million bytes`,
+    `Up to ${inMillions(mostBytes)} million are read; save it smaller, as PNG or JPEG.`,
+  )
 }

@@ -90,6 +90,16 @@ describe('on Windows', () => {
     },
   )
 
+  it('paths longer than its programs open are written, and told', async () => {
+    const deep = join(
+      folderWith({}),
+      ...Array.from({ length: 6 }, () => 'sheets for the children of Room 7 in spring'),
+    )
+    const written = await writePlan({ ...request(deep), files: windows(() => undefined) })
+    expect([written.ok, written.problems.map(({ severity }) => severity)]).toEqual([true, ['warning']])
+    expect((await writePlan(request(deep))).problems).toEqual([])
+  })
+
   it('names with spaces, and those that only begin as a device does, are folders like any other', async () => {
     for (const stem of ['week 3', 'console', 'nullarbor', 'com10']) {
       const out = folderWith({})

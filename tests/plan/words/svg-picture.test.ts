@@ -72,7 +72,7 @@ describe('a word with an SVG picture', () => {
 
   test.each([
     ['bad.svg', 'the picture "bad.svg" points outside itself: reed.png'],
-    ['large.svg', 'the picture "large.svg" is too large'],
+    ['large.svg', 'the picture "large.svg" has 6.4 million bytes'],
   ])('%s is refused where it is named', (file, message) => {
     const told = problemsOf(weekOf([`{word: reed, picture: ${file}}`]), files)
     expect(told).toEqual([`week.yaml:2:27: error: ${message}`])
