@@ -42,6 +42,8 @@ export const wordStrips = defineLayout({
   },
 })
 
+/** White between the strip's left edge, or its border, and the room for the word. */
+const BESIDE_MM = 2
 /** Of the strip's width. */
 const WORD_SHARE = 0.42
 
@@ -49,14 +51,24 @@ function stripFace(request: StripRequest, card: Card, set: CardSet, size: Size):
   const { type, item, options } = request
   const task = options.write
   const { widthMm } = contentRoom(size, item.border, type)
-  const wordWidth = task === 'nothing' ? '100%' : mm(widthMm * WORD_SHARE)
+  const wordWidth = task === 'nothing' ? '100%' : mm((widthMm - BESIDE_MM) * WORD_SHARE)
   return wordCardFace(request, {
     card,
     set,
     size,
     place: { align: 'left', paddingMm: 2 },
     content: (
-      <div style={{ display: 'flex', flexGrow: 1, flexBasis: 0, minHeight: 0, width: '100%' }}>
+      <div
+        style={{
+          display: 'flex',
+          flexGrow: 1,
+          flexBasis: 0,
+          minHeight: 0,
+          width: '100%',
+          paddingLeft: mm(BESIDE_MM),
+          boxSizing: 'border-box',
+        }}
+      >
         <Slot name="word" style={{ width: wordWidth, height: '100%', flexShrink: 0 }} />
         {task === 'nothing' ? null : <WritingRoom task={task} type={type} />}
       </div>

@@ -8,7 +8,7 @@
  */
 import type { Box, Size } from '../../src/geometry.js'
 import type { PlacedArt } from '../../src/pieces/piece.js'
-import { flowBlocks, textBlock } from '../../src/sheets/furniture/column.js'
+import { type Block, flowBlocks, textBlock } from '../../src/sheets/furniture/column.js'
 import type { Lettering } from '../../src/sheets/furniture/lettering.js'
 import type { Sheet } from '../../src/sheets/sheet.js'
 import { pinMark, pinScale } from './pin-scale.js'
@@ -56,17 +56,40 @@ export function scaleCentres(sheetSize: Size): readonly Point[] {
   return [0.36, 0.64].map(share => ({ xMm: sheetSize.widthMm / 2, yMm: sheetSize.heightMm * share }))
 }
 
+/** From the middle of a field to the far edge of the words around it, and white. */
+const FIELD_REACH_MM = 14
+/** Of the usual size of type, for small cards. */
+const SCALES = [1, 0.9, 0.8, 0.7, 0.6, 0.5] as const
+
+/** Above the fields; what has no room there stands below them, in smaller type where the card is small. */
 function instructions(
-  { lettering, room }: CalibrationRequest,
+  { lettering, room, sheetSize }: CalibrationRequest,
   lines: readonly string[],
 ): readonly PlacedArt[] {
-  const set = { lettering, widthMm: room.widthMm }
-  const blocks = lines.map((text, index) =>
-    index === 0
-      ? textBlock({ ...set, text, sizeMm: TITLE_MM, weight: 'bold', spaceAfterMm: 2 })
-      : textBlock({ ...set, text, sizeMm: TEXT_MM, spaceAfterMm: 1 }),
+  const [first, last] = scaleCentres(sheetSize) as [Point, Point]
+  const above: Box = { ...room, heightMm: first.yMm - FIELD_REACH_MM - room.yMm }
+  const below: Box = { ...above, yMm: last.yMm + FIELD_REACH_MM }
+  const flowed = SCALES.map(scale => {
+    const blocks = blocksOf(lines, scale, { lettering, widthMm: room.widthMm })
+    const fits = blocks.every(({ heightMm }) => heightMm <= above.heightMm)
+    return { fits, parts: flowBlocks(blocks, above) }
+  })
+  const { parts } = flowed.find(way => way.fits && way.parts.length <= 2) ?? flowed.at(-1)!
+  return parts.flatMap((part, index) =>
+    index === 0 ? part : part.map(placed => movedBy(placed, { xMm: 0, yMm: below.yMm - above.yMm })),
   )
-  return flowBlocks(blocks, room)[0] ?? []
+}
+
+function blocksOf(
+  lines: readonly string[],
+  scale: number,
+  set: { readonly lettering: Lettering; readonly widthMm: number },
+): readonly Block[] {
+  return lines.map((text, index) =>
+    index === 0
+      ? textBlock({ ...set, text, sizeMm: TITLE_MM * scale, weight: 'bold', spaceAfterMm: 2 * scale })
+      : textBlock({ ...set, text, sizeMm: TEXT_MM * scale, spaceAfterMm: scale }),
+  )
 }
 
 function page(request: CalibrationRequest, side: 'front' | 'back', furniture: readonly PlacedArt[]): Sheet {

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest'
+import type { Box } from '../../src/geometry.js'
 import { linesOn, marshWithClues, printAll, problemsOf } from './print-item.js'
 
 const withOtters = marshWithClues.replace(
@@ -11,6 +12,12 @@ async function last(items: readonly string[], plan = marshWithClues) {
   if (!printed.ok) throw new Error(printed.problems.map(problem => problem.message).join('\n'))
   return printed.value.at(-1)!
 }
+
+const overlap = (a: Box, b: Box) =>
+  a.xMm < b.xMm + b.widthMm &&
+  b.xMm < a.xMm + a.widthMm &&
+  a.yMm < b.yMm + b.heightMm &&
+  b.yMm < a.yMm + a.heightMm
 
 describe('a checklist', () => {
   it('has a slip for every set of the plan and of its groups, with every piece on it', async () => {
@@ -92,4 +99,25 @@ describe('the calibration sheet', () => {
       [2, 'back', 'calibration'],
     ])
   })
+
+  it.each(['letter', '4 x 6 card', '3 x 5 card'])(
+    'has no line of text over its crosses and fields on %s',
+    async paper => {
+      const printed = await last([`{layout: calibration, paper: ${paper}}`])
+      for (const { furniture } of printed.sheets) {
+        const boxes = furniture.map(({ art, xMm, yMm }) => ({
+          xMm,
+          yMm,
+          widthMm: art.widthMm,
+          heightMm: art.heightMm,
+          text: art.text,
+        }))
+        const lines = boxes.filter(({ text }) => text.some(run => run.text.length > 6))
+        const others = boxes.filter(box => !lines.includes(box))
+        expect(others.length).toBeGreaterThan(1)
+        const over = lines.filter(line => others.some(other => overlap(line, other)))
+        expect(over.flatMap(({ text }) => text.map(run => run.text))).toEqual([])
+      }
+    },
+  )
 })

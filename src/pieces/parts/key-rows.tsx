@@ -4,7 +4,7 @@ import { mm, type SlotContent } from '../faces/face.js'
 import type { Row } from '../faces/flow-page.js'
 import { Slot } from '../faces/slot.js'
 import { type KeyEntry, keyEntries } from '../marks/key-entries.js'
-import { drawKeySample, keySampleEm } from '../marks/key-sample.js'
+import { drawKeySample, isCornerTag, keySampleEm } from '../marks/key-sample.js'
 import type { StyledMark } from '../marks/styled-mark.js'
 import { breakLines, linesHeight, type TextMeasure, type TextStyle } from '../text/break-lines.js'
 import { Lines } from '../text/lines.js'
@@ -141,7 +141,7 @@ function rowHeight(entries: readonly KeyEntry[], shape: SmallKey, measure: TextM
 
 /** In large print a tag is as large as the words: room for it under a sample, in ems of the sample. */
 export function roomForTag({ large }: TypeScale, marks: readonly StyledMark[]): number {
-  return large && marks.some(mark => mark.tag !== undefined) ? 0.9 : 0
+  return large && marks.some(mark => mark.tag !== undefined && !isCornerTag(mark)) ? 0.9 : 0
 }
 
 function KeyRow({ cells }: { readonly cells: readonly JSXNode[] }) {

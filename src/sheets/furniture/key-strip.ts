@@ -1,6 +1,11 @@
 /** The key on a strip at the foot of a sheet, outside the pieces: marks on sample letters, their names beside them. */
 import type { KeyEntry } from '../../pieces/marks/key-entries.js'
-import { drawKeySample, type KeySampleRequest, keySampleWidthMm } from '../../pieces/marks/key-sample.js'
+import {
+  drawKeySample,
+  isCornerTag,
+  type KeySampleRequest,
+  keySampleWidthMm,
+} from '../../pieces/marks/key-sample.js'
 import type { PlacedArt } from '../../pieces/piece.js'
 import type { Typeface } from '../../pieces/typeface/typeface.js'
 import type { Block } from './column.js'
@@ -26,8 +31,8 @@ export function keyStrip(request: KeyStripRequest): Block {
   const { entries, typeface, lettering, widthMm, large, leastTextMm = 0 } = request
   const sampleMm = Math.max(large ? 7 : 5, leastTextMm * 1.2)
   const nameMm = Math.max(large ? 4.5 : 3.4, leastTextMm)
-  // In large print a tag is as large as the words.
-  const tagged = leastTextMm > 0 && entries.some(({ mark }) => mark.tag !== undefined)
+  // In large print a tag below the letters is as large as the words.
+  const tagged = leastTextMm > 0 && entries.some(({ mark }) => mark.tag !== undefined && !isCornerTag(mark))
   const lineMm = sampleMm * (tagged ? 2.8 : 1.9)
   const art: PlacedArt[] = []
   let xMm = 0

@@ -32,6 +32,25 @@ describe('the key', () => {
     expect(sampleOf(item, 'str').sizeMm).toBeCloseTo(sampleOf(item, 'sh').sizeMm, 6)
   })
 
+  it('for the wall breaks no name that a line holds at a size to be read from afar', async () => {
+    const item = await printItem('{layout: key}')
+    const name = sampleOf(item, 'consonant digraph')
+    expect(name.sizeMm).toBeGreaterThan(10)
+  })
+
+  it('is as near to its samples where a mark is a tag in the corner, whatever the word’s length', async () => {
+    const tagged = marshWithClues.replace('print:', '  - {part of speech: noun}\nprint:')
+    const leftOf = async (text: string) => {
+      const { sheets } = await printItem('{layout: key}', text)
+      const lines = sheets[0]!.furniture.flatMap(({ art, xMm }) =>
+        art.text.map(run => ({ text: run.text, xMm: xMm + run.xMm })),
+      )
+      return lines.find(run => run.text === 'consonant digraph')!.xMm
+    }
+    const long = tagged.replace('word: reed', 'word: kingfisher')
+    expect(await leftOf(long)).toBeCloseTo(await leftOf(tagged), 1)
+  })
+
   it('for the wall has smaller samples where there are more marks, never under 13 mm', async () => {
     const many = [...'marshifewtn'].map(letter => `  - {letters: ${letter}}\n`).join('')
     const item = await printItem('{layout: key}', plan.replace('print:', `${many}print:`))
