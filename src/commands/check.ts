@@ -1,24 +1,50 @@
 import { check, type PlanReport } from '../door/make.js'
 import type { Problem } from '../door/problems.js'
-import { type CommandResult, resultOf } from './command-result.js'
+import { type CommandResult, resultOf, wrongUsage } from './command-result.js'
+import { type Input, planFiles } from './plan-files.js'
 import { wrapLine } from './wrap-line.js'
 
 export interface CheckOptions {
   readonly plan: readonly string[]
   readonly json: boolean
+  /** Problems alone. */
+  readonly quiet?: boolean
 }
 
 /** `oaktag check`: everything that `make` does but the writing, told in figures. */
-export async function checkCommand({ plan: planFiles, json }: CheckOptions): Promise<CommandResult> {
-  const problems: Problem[] = []
-  const reports: PlanReport[] = []
-  for (const plan of planFiles) {
-    const checked = await check({ plan })
-    for (const problem of checked.problems) problems.push(problem)
-    if (checked.ok) reports.push(checked.value)
+export async function checkCommand(options: CheckOptions, input?: Input): Promise<CommandResult> {
+  const { plan: given, json, quiet = false } = options
+  if (given.length === 0)
+    return wrongUsage('check needs a plan', 'Write oaktag check PLAN, such as oaktag check plan.yaml.')
+  const { paths, problems: ofPaths, files } = await planFiles(given, input)
+  const checked: CheckedPlan[] = []
+  for (const plan of paths) {
+    const { problems, ...outcome } = await check({ plan, ...(files === undefined ? {} : { files }) })
+    checked.push({ plan, problems, ...(outcome.ok ? { report: outcome.value } : {}) })
   }
-  const output = json ? JSON.stringify(reports, null, 2) : reports.map(describe).join('\n\n')
-  return resultOf(output, problems)
+  const all: Problem[] = [...ofPaths]
+  for (const { problems } of checked) for (const problem of problems) all.push(problem)
+  if (json) return resultOf(JSON.stringify(checked.map(asJson), null, 2), all)
+  const reports = checked.flatMap(({ report }) => (report === undefined ? [] : [describe(report)]))
+  return resultOf(quiet ? '' : reports.join('\n\n'), all)
+}
+
+interface CheckedPlan {
+  readonly plan: string
+  readonly problems: readonly Problem[]
+  /** Left out where an error kept it from being made. */
+  readonly report?: PlanReport
+}
+
+/** The report with the problems in it; of a plan with errors, these alone. */
+function asJson({ plan, problems, report }: CheckedPlan) {
+  const told = problems.map(({ severity, place, message, advice }) => ({
+    severity,
+    ...place,
+    message,
+    advice,
+  }))
+  return { ...(report ?? { plan }), problems: told }
 }
 
 function describe(report: PlanReport): string {

@@ -1,4 +1,4 @@
-/** What stands under the options of `oaktag find --help`. */
+/** `oaktag help wishes`: what the wishes of `oaktag find` mean. */
 export const findNotes = `Letters: sh as spelled; a_e for a split team, with one letter or team between.
 
 Levels: easy is one syllable and familiar (20 times or more in a million words);
@@ -15,9 +15,4 @@ class file of the plan that says what is taught counts, with this week's marks.
 a line each: patterns (vowel-team), letters (sh, a_e, str), letters with the
 sound of a word (ea as in sea), words of earlier lists (ship). Single consonants
 are known from the start, short vowels once short-vowel or the letter is on the
-list, and consonants that blend once the blend is.
-
-Examples:
-  oaktag find --pattern digraph-blend --place beginning --level easy
-  oaktag find --letters a_e --taught taught.txt
-  oaktag find --for plan.yaml --count 8`
+list, and consonants that blend once the blend is.`

@@ -4,6 +4,7 @@ import { LARGEST_SEED, stemOf } from '../door/plans.js'
 import { errorAt, type Problem } from '../door/problems.js'
 import { commaList } from './comma-list.js'
 import { type CommandResult, resultOf, wrongUsage } from './command-result.js'
+import { type Input, planFiles } from './plan-files.js'
 
 export interface MakeOptions {
   readonly plan: readonly string[]
@@ -13,6 +14,8 @@ export interface MakeOptions {
   readonly dpi: number
   readonly jobs?: number | undefined
   readonly seed?: number | undefined
+  /** Problems alone. */
+  readonly quiet?: boolean
 }
 
 const formats: readonly Format[] = ['svg', 'png', 'pdf']
@@ -21,7 +24,7 @@ const formats: readonly Format[] = ['svg', 'png', 'pdf']
 const MOST_JOBS = 1000
 
 /** `oaktag make`: every item of every plan; a plan with problems is left out and the others are made. */
-export async function makeCommand(options: MakeOptions): Promise<CommandResult> {
+export async function makeCommand(options: MakeOptions, input?: Input): Promise<CommandResult> {
   const wanted = commaList([options.format ?? 'svg,png'].flat()).map(name => name.toLowerCase())
   const unknown = wanted.find(name => !formats.some(format => format === name))
   if (unknown !== undefined || wanted.length === 0)
@@ -38,13 +41,14 @@ export async function makeCommand(options: MakeOptions): Promise<CommandResult> 
     )
   if (options.out.trim() === '')
     return wrongUsage('--out names no folder', 'Write --out and a folder, such as --out week-3.')
-  const { plans, only } = partPlansFromNames(options)
-  if (plans.length === 0)
+  const { plans: given, only } = partPlansFromNames(options)
+  if (given.length === 0)
     return wrongUsage('make needs a plan', 'Write oaktag make PLAN, such as oaktag make plan.yaml.')
   if (only?.length === 0)
     return wrongUsage('--only names no item', 'Write --only and the name of an item, such as --only bingo.')
   const output: string[] = []
-  const problems: Problem[] = []
+  const { paths: plans, problems: ofPaths, files } = await planFiles(given, input)
+  const problems: Problem[] = [...ofPaths]
   const stems = new Map<string, string>()
   for (const planFile of plans) {
     const stem = stemOf(planFile).toLowerCase()
@@ -62,9 +66,10 @@ export async function makeCommand(options: MakeOptions): Promise<CommandResult> 
       ...(options.jobs === undefined ? {} : { jobs: options.jobs }),
       ...(options.seed === undefined ? {} : { seed: options.seed }),
       ...(only === undefined ? {} : { only }),
+      ...(files === undefined ? {} : { files }),
     })
     for (const problem of made.problems) problems.push(problem)
-    if (made.ok) output.push(describe(made.value))
+    if (made.ok && options.quiet !== true) output.push(describe(made.value))
   }
   return resultOf(output.join('\n\n'), problems)
 }

@@ -1,6 +1,7 @@
 import { leftoversInWords, openSortNote, rankSorts, type Sort } from '../door/sorts.js'
 import { studyClassWords, studyWordList } from '../door/words.js'
 import { type CommandResult, resultOf, wrongUsage } from './command-result.js'
+import { type Input, planFiles } from './plan-files.js'
 import { wrapLine } from './wrap-line.js'
 
 export interface SortsOptions {
@@ -10,13 +11,16 @@ export interface SortsOptions {
 }
 
 /** `oaktag sorts`: the ranked sorts that a plan's words support, each with its columns and its leftovers. */
-export async function sortsCommand({ plan, file, json }: SortsOptions): Promise<CommandResult> {
+export async function sortsCommand(
+  { plan, file, json }: SortsOptions,
+  input?: Input,
+): Promise<CommandResult> {
   if ((plan === undefined) === (file === undefined))
     return wrongUsage(
       'sorts needs a plan or --file',
       'Write oaktag sorts plan.yaml, or oaktag sorts --file words.txt.',
     )
-  const words = plan === undefined ? await studyWordList(file!) : await studyClassWords(plan)
+  const words = plan === undefined ? await studyWordList(file!) : await classWords(plan, input)
   if (!words.ok) return resultOf('', words.problems)
   const sorts = rankSorts(words.value)
   if (json) return resultOf(JSON.stringify(sorts, null, 2), words.problems)
@@ -25,6 +29,11 @@ export async function sortsCommand({ plan, file, json }: SortsOptions): Promise<
     [...wrapLine(openSortNote(sorts), 80), ...blocks.map(block => `\n${block}`)].join('\n'),
     words.problems,
   )
+}
+
+async function classWords(plan: string, input: Input | undefined) {
+  const { paths, files } = await planFiles([plan], input)
+  return studyClassWords(paths[0] ?? plan, files)
 }
 
 function describeSort(sort: Sort, number: number): readonly string[] {

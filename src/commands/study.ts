@@ -12,6 +12,7 @@ import {
 } from '../door/words.js'
 import { type CommandResult, resultOf, wrongUsage } from './command-result.js'
 import { describeWord } from './describe-word.js'
+import { type Input, planFiles, STANDARD_INPUT } from './plan-files.js'
 import { wrapLine } from './wrap-line.js'
 
 export interface StudyOptions {
@@ -24,7 +25,7 @@ export interface StudyOptions {
 }
 
 /** `oaktag study`: the analysis of each word, as a readable list or as JSON. */
-export async function studyCommand(options: StudyOptions): Promise<CommandResult> {
+export async function studyCommand(options: StudyOptions, input?: Input): Promise<CommandResult> {
   const { word, file, why, json, arpabet = false } = options
   if (file === undefined && word.length === 0)
     return wrongUsage(
@@ -35,7 +36,7 @@ export async function studyCommand(options: StudyOptions): Promise<CommandResult
     return wrongUsage('study takes words or --file, not both', 'Leave out one of them.')
   if (word.length > 1 && word.some(isPlan))
     return wrongUsage('study takes words or one plan, not both', 'Study the plan and the words apart.')
-  const studied = await wordsOf(word, file)
+  const studied = await wordsOf(word, file, input)
   if (!studied.ok) return resultOf('', studied.problems)
   const { value: words, problems } = studied
   if (json) return resultOf(JSON.stringify(words.map(studiedWord), null, 2), problems)
@@ -58,15 +59,18 @@ export async function studyCommand(options: StudyOptions): Promise<CommandResult
   return resultOf([...blocks, ...ends].join('\n\n'), problems)
 }
 
-const isPlan = (word: string): boolean => /\.ya?ml$/i.test(word)
+const isPlan = (word: string): boolean => word === STANDARD_INPUT || /\.ya?ml$/i.test(word)
 
 async function wordsOf(
   words: readonly string[],
   file: string | undefined,
+  input: Input | undefined,
 ): Promise<Outcome<readonly Word[]>> {
   if (file !== undefined) return studyWordList(file)
   const [first = ''] = words
-  return isPlan(first) ? studyPlanWords(first) : studyTypedWords(words)
+  if (!isPlan(first)) return studyTypedWords(words)
+  const { paths, files } = await planFiles([first], input)
+  return studyPlanWords(paths[0]!, files)
 }
 
 /** What the signs of the sounds mean, as far as they are used. */

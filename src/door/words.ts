@@ -1,4 +1,4 @@
-import { failWith, succeed } from '../outcomes.js'
+import { failWith, present, succeed } from '../outcomes.js'
 import { disk } from '../plan/disk/disk.js'
 import type { FileAccess } from '../plan/disk/file-access.js'
 import type { PlanWord } from '../plan/plan.js'
@@ -61,17 +61,23 @@ export async function studyWordList(
  * The words of a plan, the class's and then those of its groups that are others, each once, with the plan's accent,
  * its way of counting, and what the teacher says of them.
  */
-export async function studyPlanWords(planFile: string): Promise<Outcome<readonly Word[]>> {
+export async function studyPlanWords(
+  planFile: string,
+  files?: FileAccess,
+): Promise<Outcome<readonly Word[]>> {
   const { studyPlanFile } = await import('../pipeline.js')
-  const read = studyPlanFile({ planFile })
+  const read = studyPlanFile({ planFile, ...present({ files }) })
   if (!read.ok) return read
   return succeed([...new Set(read.value.words.values())], read.problems)
 }
 
 /** The class's words alone. */
-export async function studyClassWords(planFile: string): Promise<Outcome<readonly Word[]>> {
+export async function studyClassWords(
+  planFile: string,
+  files?: FileAccess,
+): Promise<Outcome<readonly Word[]>> {
   const { studyPlanFile } = await import('../pipeline.js')
-  const read = studyPlanFile({ planFile })
+  const read = studyPlanFile({ planFile, ...present({ files }) })
   if (!read.ok) return read
   const { plan, words } = read.value
   return succeed(

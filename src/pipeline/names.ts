@@ -13,6 +13,8 @@ import { patterns } from '../words/patterns/index.js'
 export interface NamedThing {
   readonly name: string
   readonly summary: string
+  /** Of a layout: its own keys, in brackets. */
+  readonly options?: string
 }
 
 /** Everything that may be named in a plan, for `oaktag list`. */
@@ -23,7 +25,8 @@ export function planNames() {
     patterns: patterns.map(({ name, definition }) => ({ name, summary: definition })),
     layouts: layouts.map(({ name, summary, options }) => ({
       name,
-      summary: `${summary}${optionsNote(options)}`,
+      summary,
+      ...optionsNote(options),
     })),
     lines: lineStyles.map(({ name, summary }) => ({ name, summary: `${summary}${bordersNote(name)}` })),
     outlines: outlineStyles.map(({ name, summary }) => ({ name, summary })),
@@ -64,9 +67,9 @@ function bordersNote(line: string): string {
     : ` (also a border: ${names.map(name => name.replaceAll('-', ' ')).join(', ')})`
 }
 
-function optionsNote(options: (typeof layouts)[number]['options']): string {
+function optionsNote(options: (typeof layouts)[number]['options']): Pick<NamedThing, 'options'> {
   const notes = Object.entries(options).map(([key, reader]) => `${key}: ${takenInWords(reader.takes)}`)
-  return notes.length === 0 ? '' : ` (${notes.join('; ')})`
+  return notes.length === 0 ? {} : { options: `(${notes.join('; ')})` }
 }
 
 /** `dashed round` */

@@ -73,9 +73,10 @@ export function usualPaper(papers: readonly Paper[]): Paper {
   return letter ? paperAlone(letter) : { name: 'letter', widthMm: 215.9, heightMm: 279.4 }
 }
 
-/** Names the output folder: never empty, never `.` or `..`. */
+/** Names the output folder: never empty, never `.` or `..`; of a plan on standard input it is `plan`. */
 export function stemOf(file: string): string {
-  return basename(file, extname(file)).replace(/^\.+/, '').trim() || 'plan'
+  const stem = basename(file, extname(file)).replace(/^\.+/, '').trim()
+  return stem === '' || stem === 'standard input' ? 'plan' : stem
 }
 
 /** `along-the-marsh` → `Along the marsh` */

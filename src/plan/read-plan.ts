@@ -7,6 +7,7 @@ import { disk } from './disk/disk.js'
 import type { FileAccess } from './disk/file-access.js'
 import type { ItemContext } from './items/item-keys.js'
 import { printListReader } from './items/print-list.js'
+import { type Schema, schemaOf } from './keys/json-schema.js'
 import { key, reading, type ValueReader } from './keys/key.js'
 import { type PlacedKey, placedKeys } from './keys/placed-keys.js'
 import type { KeysTaken } from './keys/takes.js'
@@ -18,7 +19,7 @@ import { readCountSounds } from './settings/count-sounds.js'
 import { fontReader } from './settings/fonts.js'
 import { groupListReader, typedGroups, typedGroupWords } from './settings/groups.js'
 import { marksReader } from './settings/marks.js'
-import { readPrinter } from './settings/printer.js'
+import { printerExample, readPrinter } from './settings/printer.js'
 import { LARGEST_SEED, wholeNumberReader } from './values/numbers.js'
 import { otherNames } from './values/other-names.js'
 import { paperReader } from './values/papers.js'
@@ -127,14 +128,14 @@ export function planKeys(source: PlanText, item: ItemContext) {
       'a file with what you have decided about words, your printer and your class, for every week',
       classFileReader(context),
     ),
-    printer: key('what is known of your printer', readPrinter),
+    printer: key('what is known of your printer', readPrinter, { example: printerExample }),
     contrast: key('the colours of ink and card', readContrast, { usual: 'black on white' }),
   }
 }
 
 /** Words as a key of the plan, in the reading that `planFrom` has made of them. */
 function wordsKey(source: PlanText, words: () => Outcome<readonly PlanWord[]>) {
-  const taken = wordListTaken(wordContext(source))
+  const taken = wordListTaken(wordContext(source), { empty: false })
   return key('the words of the week', reading(taken, words), { example: '[reed, marsh, wren]' })
 }
 
@@ -161,6 +162,17 @@ export function keysOfPlan(vocabulary: Vocabulary): readonly PlacedKey[] {
   const places = new Set(inPlan.map(({ place }) => place.what))
   const inClassFile = placedKeys(classFileTaken(vocabulary))
   return [...inPlan, ...inClassFile.filter(({ place }) => !places.has(place.what))]
+}
+
+export function planSchema(vocabulary: Vocabulary): Schema {
+  return schemaOf(planTaken(vocabulary), { id: 'urn:oaktag:plan', title: 'A plan of oaktag' })
+}
+
+export function classFileSchema(vocabulary: Vocabulary): Schema {
+  return schemaOf(classFileTaken(vocabulary), {
+    id: 'urn:oaktag:class-file',
+    title: 'A class file of oaktag',
+  })
 }
 
 /** All that a class file takes. */

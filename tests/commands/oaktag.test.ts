@@ -9,7 +9,7 @@ const empty = () => folderWith({})
 
 describe('wrong usage', () => {
   it.each([
-    ['no command', []],
+    ['a command that is none', ['--json']],
     ['an unknown command', ['mkae', 'plan.yaml']],
     ['an unknown option', ['make', 'plan.yaml', '--frobnicate']],
     ['make without a plan', ['make']],

@@ -29,3 +29,19 @@ function keysInWords({ keys, layouts }: KeysTaken): string {
   const own = layouts === undefined ? '' : ', and those of its layout'
   return `the keys ${Object.keys(keys()).join(', ')}${own}`
 }
+
+/** The names that a value can be, where names are all or a part of what is taken. */
+export function valuesOf(takes: Takes): readonly string[] {
+  switch (takes.kind) {
+    case 'names':
+      return takes.names
+    case 'yes or no':
+      return ['yes', 'no']
+    case 'list':
+      return valuesOf(takes.of)
+    case 'any of':
+      return takes.ways.flatMap(valuesOf)
+    default:
+      return []
+  }
+}

@@ -16,7 +16,7 @@ import { withSlipsMended } from '../yaml/typing-slips.js'
 import { yamlEntries } from '../yaml/yaml-entries.js'
 import { readAccent } from './accent.js'
 import { readCountSounds } from './count-sounds.js'
-import { readPrinter } from './printer.js'
+import { printerExample, readPrinter } from './printer.js'
 import { taughtReader } from './taught.js'
 
 export interface ClassFile {
@@ -47,7 +47,7 @@ export function readClassFile(entry: Entry, context: WordContext): Outcome<Class
 }
 
 export function classFileKeys(context: WordContext) {
-  const words = reading<readonly PlanWord[]>(wordListTaken(context), entry =>
+  const words = reading<readonly PlanWord[]>(wordListTaken(context, { empty: true }), entry =>
     entry.kind === 'empty'
       ? succeed([])
       : andThen(wordEntries(entry, context), entries => readWords(entries, context)),
@@ -56,7 +56,7 @@ export function classFileKeys(context: WordContext) {
     words: key('words with what you have decided about them, for every week', words),
     accent: key('how your class speaks', readAccent, { usual: 'american' }),
     'count sounds': key('what counts as a sound', readCountSounds, { usual: 'as taught' }),
-    printer: key('what is known of your printer', readPrinter),
+    printer: key('what is known of your printer', readPrinter, { example: printerExample }),
     taught: key(
       'what the class has been taught to read, for "oaktag find --taught"',
       taughtReader(context.patterns),

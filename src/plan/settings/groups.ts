@@ -53,7 +53,7 @@ function groupKeys(context: GroupContext) {
 }
 
 function groupWordsReader(context: WordContext): ValueReader<readonly PlanWord[]> {
-  return reading(wordListTaken(context), list =>
+  return reading(wordListTaken(context, { empty: true }), list =>
     list.kind === 'list' && list.items.length === 0
       ? succeed([])
       : andThen(wordEntries(list, context), entries => readWords(entries, context)),

@@ -87,6 +87,9 @@ const printerKeys = {
   ),
 }
 
+/** In one line; a comma between braces wants quotes. */
+export const printerExample = '{back shift: "1.2 mm right, 0.8 mm down"}'
+
 const printerTaken: Takes = { kind: 'keys', what: 'the printer', keys: () => printerKeys, needed: [] }
 
 /** `printer: {back shift: 1.2 mm right, 0.8 mm down, passes: two, pile: last sheet first}` */

@@ -16,7 +16,7 @@ import { isWord } from './word-text.js'
 const form = 'Write a dash and a word on each line, or the path of a .txt or .csv file.'
 
 /** A list of words, or the path of one. */
-export function wordListTaken(context: WordContext): Takes {
+export function wordListTaken(context: WordContext, { empty }: { readonly empty: boolean }): Takes {
   const path: Takes = {
     kind: 'form',
     what: 'the path of a .txt or .csv file',
@@ -25,7 +25,7 @@ export function wordListTaken(context: WordContext): Takes {
   }
   return {
     kind: 'any of',
-    ways: [{ kind: 'list', of: wordTaken(context), alone: false, empty: false }, path],
+    ways: [{ kind: 'list', of: wordTaken(context), alone: false, empty }, path],
   }
 }
 
