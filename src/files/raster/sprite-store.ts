@@ -2,18 +2,23 @@ import type { Shape } from '../../pieces/piece.js'
 import { fitPicture } from '../page/picture.js'
 import { drawShape } from './draw-shape.js'
 import { blankSprite, type Sprite, spriteFromPixels } from './sprite.js'
+import { spriteShelf } from './sprite-shelf.js'
 
 export interface SpriteStore {
   /** The shape's pixels; drawn the first time it is asked for. */
   spriteOf(shape: Shape, turn: 0 | 180): Promise<Sprite>
 }
 
+/** As much of what was drawn as is kept, twice: a page's own shapes take a few megabytes. */
+const KEPT_BYTES = 48 * 2 ** 20
+
 /**
- * Keeps what was drawn at one resolution: a shape that looks the same is drawn once, whether the same word
- * stands on thirty boards or the same frame was made anew for each.
+ * Keeps what was drawn at one resolution: a shape that looks the same is drawn once, whether the same word stands on
+ * thirty boards or the same frame was made anew for each. Of a set with thousands of words it keeps what was used last;
+ * the rest is drawn again where it is asked for again.
  */
-export function createSpriteStore(dpi: number): SpriteStore {
-  const stores = { 0: newShelf(), 180: newShelf() }
+export function createSpriteStore(dpi: number, keptBytes = KEPT_BYTES): SpriteStore {
+  const shelves = { 0: spriteShelf(keptBytes), 180: spriteShelf(keptBytes) }
 
   async function draw(shape: Shape, turn: 0 | 180): Promise<Sprite> {
     const fitted = shape.kind === 'image' ? await fitPicture(shape, dpi) : shape
@@ -21,25 +26,5 @@ export function createSpriteStore(dpi: number): SpriteStore {
     return pixels === undefined ? blankSprite : spriteFromPixels(pixels)
   }
 
-  return {
-    spriteOf(shape, turn) {
-      const { byShape, byLook } = stores[turn]
-      const known = byShape.get(shape)
-      if (known) return known
-      const look = shape.kind === 'path' ? JSON.stringify(shape) : undefined
-      const sprite = (look === undefined ? undefined : byLook.get(look)) ?? draw(shape, turn)
-      byShape.set(shape, sprite)
-      if (look !== undefined) byLook.set(look, sprite)
-      return sprite
-    },
-  }
-}
-
-interface Shelf {
-  readonly byShape: Map<Shape, Promise<Sprite>>
-  readonly byLook: Map<string, Promise<Sprite>>
-}
-
-function newShelf(): Shelf {
-  return { byShape: new Map(), byLook: new Map() }
+  return { spriteOf: (shape, turn) => shelves[turn].once(shape, () => draw(shape, turn)) }
 }

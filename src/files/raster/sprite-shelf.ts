@@ -1,0 +1,57 @@
+import type { Shape } from '../../pieces/piece.js'
+import type { Sprite } from './sprite.js'
+
+export interface SpriteShelf {
+  /** The sprite of a shape that looks the same, or a new one. */
+  readonly once: (shape: Shape, draw: () => Promise<Sprite>) => Promise<Sprite>
+}
+
+/** What was put on the shelf since it was last cleared. */
+interface Board {
+  readonly byShape: Map<Shape, Promise<Sprite>>
+  readonly byLook: Map<string, Promise<Sprite>>
+  bytes: number
+}
+
+/**
+ * Sprites by shape and by look. Once those used of late take more than `keptBytes`, those that were not used since the
+ * last time this happened are let go.
+ */
+export function spriteShelf(keptBytes: number): SpriteShelf {
+  let late = newBoard()
+  let earlier = newBoard()
+  const keep = (shape: Shape, look: string | undefined, sprite: Promise<Sprite>): Promise<Sprite> => {
+    const board = late
+    board.byShape.set(shape, sprite)
+    if (look !== undefined) board.byLook.set(look, sprite)
+    // What fails is told to whoever asked for it.
+    sprite.then(
+      ({ runs, opacity, color }) => {
+        board.bytes += runs.byteLength + opacity.byteLength + color.byteLength + (look?.length ?? 0)
+        if (board !== late || board.bytes <= keptBytes) return
+        earlier = late
+        late = newBoard()
+      },
+      () => undefined,
+    )
+    return sprite
+  }
+  return {
+    once: (shape, draw) => {
+      const onBoard = late.byShape.get(shape)
+      if (onBoard !== undefined) return onBoard
+      const look = shape.kind === 'path' ? JSON.stringify(shape) : undefined
+      const alike = look === undefined ? undefined : late.byLook.get(look)
+      if (alike !== undefined) {
+        late.byShape.set(shape, alike)
+        return alike
+      }
+      const known = earlier.byShape.get(shape) ?? (look === undefined ? undefined : earlier.byLook.get(look))
+      return keep(shape, look, known ?? draw())
+    },
+  }
+}
+
+function newBoard(): Board {
+  return { byShape: new Map(), byLook: new Map(), bytes: 0 }
+}
