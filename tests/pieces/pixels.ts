@@ -90,14 +90,14 @@ export function overlap(a: Coverage, b: Coverage): number {
 /** Whether ink of `a` and ink of `b` (half covered or more) come within `reach` pixels, sideways, upright or aslant. */
 export function comeWithin(a: Coverage, b: Coverage, reach: number): boolean {
   const { width, height, values } = a
-  for (let y = 0; y < height; y++)
-    for (let x = 0; x < width; x++) {
-      if (values[y * width + x]! < 128) continue
-      const [left, right] = [Math.max(0, x - reach), Math.min(width - 1, x + reach)]
-      for (let row = Math.max(0, y - reach); row <= Math.min(height - 1, y + reach); row++)
-        for (let index = row * width + left; index <= row * width + right; index++)
-          if (b.values[index]! >= 128) return true
-    }
+  for (let at = 0; at < values.length; at++) {
+    if (values[at]! < 128) continue
+    const [x, y] = [at % width, Math.floor(at / width)]
+    const [left, right] = [Math.max(0, x - reach), Math.min(width - 1, x + reach)]
+    for (let row = Math.max(0, y - reach); row <= Math.min(height - 1, y + reach); row++)
+      for (let index = row * width + left; index <= row * width + right; index++)
+        if (b.values[index]! >= 128) return true
+  }
   return false
 }
 

@@ -10,7 +10,7 @@ export interface SpriteStore {
 }
 
 /** As much of what was drawn as is kept, twice: a page's own shapes take a few megabytes. */
-const KEPT_BYTES = 48 * 2 ** 20
+const KEPT_BYTES = 16 * 2 ** 20
 
 /**
  * Keeps what was drawn at one resolution: a shape that looks the same is drawn once, whether the same word stands on

@@ -5,12 +5,31 @@ import type { Lettering, LineOfText } from '../../sheets/furniture/lettering.js'
 
 /** How furniture gets its words drawn in a typeface: a line that stands more than once is drawn once. */
 export function letteringIn(typeface: Typeface): Lettering {
+  const known = linesIn(typeface)
   const drawn = new Map<string, Art>()
   const draw = (line: LineOfText): Art => {
     const name = JSON.stringify([line.text, line.sizeMm, line.color, line.weight])
-    const art = drawn.get(name) ?? drawTextLine({ typeface, ...line }).art
+    const found = drawn.get(name)
+    if (found !== undefined) return found
+    const shared = known.get(name) ?? drawTextLine({ typeface, ...line }).art
+    if (known.size >= MANY_LINES) known.clear()
+    known.set(name, shared)
+    // An art of its own: what two items have in common is no one's to share in a file.
+    const art = { ...shared }
     drawn.set(name, art)
     return art
   }
   return Object.assign(draw, { widthMm: (line: LineOfText) => measureTextLine({ typeface, ...line }) })
+}
+
+/** Every cover says the same cautions: outlines of lines drawn in a typeface, as long as that is in use. */
+const linesOfTypefaces = new WeakMap<Typeface, Map<string, Art>>()
+
+/** Some ten megabytes; a week's plan takes a tenth of it. */
+const MANY_LINES = 1000
+
+function linesIn(typeface: Typeface): Map<string, Art> {
+  const known = linesOfTypefaces.get(typeface) ?? new Map<string, Art>()
+  linesOfTypefaces.set(typeface, known)
+  return known
 }
