@@ -1,31 +1,55 @@
 import type { ColumnsAndRows, Size } from '../../src/geometry.js'
-import { succeed } from '../../src/outcomes.js'
+import { fail, present, succeed } from '../../src/outcomes.js'
 import { type CardFace, mm, type SlotContent } from '../../src/pieces/faces/face.js'
 import { OverlaySlot, Slot } from '../../src/pieces/faces/slot.js'
 import { cardFace } from '../../src/pieces/parts/card-face.js'
 import { drawCellLines } from '../../src/pieces/parts/cell-lines.js'
-import { gridSize, option, wholeNumber, yesNo } from '../../src/plan/values/options.js'
-import { type Outcome, type Problem, warningAt } from '../../src/problems.js'
-import { findCallOrder } from '../../src/sets/bingo/call-order.js'
-import { dealBoards } from '../../src/sets/bingo/deal-boards.js'
-import type { Card, CardSet } from '../../src/sets/card-set.js'
+import { choice, gridSize, option, wholeNumber, yesNo } from '../../src/plan/values/options.js'
+import { errorAt, type Outcome, type Problem, warningAt } from '../../src/problems.js'
+import { settleBingo } from '../../src/sets/bingo/bingo-game.js'
+import { winRules } from '../../src/sets/bingo/win-rule.js'
+import type { Card, CardSet, Round } from '../../src/sets/card-set.js'
 import { boardSet } from '../../src/sets/word-set.js'
 import { grownUpPages } from '../grown-up-pages.js'
-import { defineLayout, type LayoutRequest, type RequestWith, type RoomierOptions } from '../layout.js'
+import {
+  defineLayout,
+  type LayoutRequest,
+  type PageFace,
+  type RequestWith,
+  type RoomierOptions,
+} from '../layout.js'
 import { wordSlot } from '../one-card-a-word.js'
 import { shownWithWords, wordOptions } from '../word-options.js'
 import { callersRows } from './callers-rows.js'
+import { oddsNotes } from './odds-notes.js'
 
 const options = {
   boards: option('how many boards are dealt, no two alike', wholeNumber(1, 400, 24), { example: '30' }),
   grid: option('columns x rows of a board', gridSize(2, 9, undefined), {
     usual: 'a square of 3, 4 or 5 that the words fill',
   }),
-  free: option('whether the middle of a board with an odd grid is free', yesNo(true)),
-  'win at': option('the call at which one board is to win', wholeNumber(1, 400, undefined), {
-    example: '9',
-    usual: 'any, with one winner where that can be',
+  free: option('whether the middle of a board with an odd grid is free', yesNo(undefined), {
+    example: 'no',
+    usual: 'yes, unless the game would be over too soon',
   }),
+  win: option('what wins', choice(winRules, undefined), {
+    example: 'two lines',
+    usual: 'a line, unless the game would be over too soon',
+  }),
+  'win at': option('the call at which one board alone is to win', wholeNumber(1, 400, undefined), {
+    example: '9',
+    usual: 'a call after the middle of the words',
+  }),
+  'runner-up gap': option(
+    'how many calls after the first winner the next board wins at the earliest',
+    wholeNumber(1, 9, 1),
+    { example: '3' },
+  ),
+  rounds: option(
+    'how many games are called from one set of boards, each won by another board',
+    wholeNumber(1, 9, 1),
+    { example: '3' },
+  ),
   ...wordOptions,
 }
 
@@ -44,44 +68,51 @@ export const bingo = defineLayout({
   set: bingoSet,
   roomier: smallerBoards,
   face: boardFace,
-  pages: (request, set, room) => {
-    const { type, measure } = request
-    const rows = callersRows({ set, textMm: type.adultTextMm, measure, widthMm: room.widthMm })
-    return grownUpPages(request, { kind: 'caller', what: 'caller’s sheet', rows, room })
-  },
+  pages: callersPages,
 })
 
 function bingoSet(request: BingoRequest): Outcome<CardSet> {
   const { words, item, options, plan } = request
-  const { free, grid: asked, 'win at': winAt } = options
+  const { free, grid: asked, 'win at': winAt, win: rule } = options
+  if (winAt !== undefined && winAt > words.length) return fail(noSuchCall(request, winAt))
   const forGroup = request.group?.hasOwnWords === true
-  const tooLarge = asked !== undefined && forGroup && cellsOf(asked, free) > words.length
-  const smaller = tooLarge ? largestGrid(words.length, free) : undefined
-  const { columns, rows } = smaller ?? asked ?? gridFor(words.length)
-  const grid = { columns, rows, freeCentre: free && columns % 2 === 1 && rows % 2 === 1 }
-  const label = request.itemName
-  const dealt = dealBoards({
+  const tooLarge = asked !== undefined && forGroup && cellsOf(asked, free !== false) > words.length
+  const smaller = tooLarge ? largestGrid(words.length, free !== false) : undefined
+  const grid = smaller ?? asked ?? gridFor(words.length)
+  const settled = settleBingo({
     ...grid,
     words: words.length,
     boards: options.boards,
+    gap: options['runner-up gap'],
+    rounds: options.rounds,
     seed: plan.seed,
-    label,
+    label: request.itemName,
     place: item.place,
+    ...present({ free, rule, winAt }),
   })
-  if (!dealt.ok) return dealt
-  const deal = dealt.value
-  const calls = findCallOrder({
-    boards: deal.boards,
-    grid,
-    words: words.length,
-    seed: plan.seed,
-    label,
-    ...(winAt === undefined ? {} : { winAt }),
-  })
-  const set = boardSet({ words, deal, calls, copies: item.copies })
+  if (!settled.ok) return settled
+  const game = settled.value
+  const set = boardSet({ words, game, copies: item.copies })
   const problems =
-    smaller === undefined ? dealt.problems : [...dealt.problems, smallerGrid(request, asked!, smaller)]
-  return succeed({ ...set, notes: [...deal.notes, ...calls.notes] }, problems)
+    smaller === undefined ? settled.problems : [...settled.problems, smallerGrid(request, asked!, smaller)]
+  return succeed({ ...set, notes: [...game.deal.notes, ...game.changes, ...oddsNotes(game)] }, problems)
+}
+
+function noSuchCall({ item, words }: LayoutRequest, winAt: number): Problem {
+  return errorAt(
+    item.place,
+    `there is no call ${winAt}: ${words.length} words are called, each once`,
+    `Write win at: ${words.length} or less, or give more words.`,
+  )
+}
+
+function callersPages(request: BingoRequest, set: CardSet, room: Size): readonly PageFace[] {
+  const rounds: readonly Round[] = [set.deal!, ...(set.deal!.laterRounds ?? [])]
+  return rounds.flatMap((round, index) => {
+    const what = rounds.length === 1 ? 'caller’s sheet' : `caller’s sheet of game ${index + 1}`
+    const rows = callersRows({ request, set, round, widthMm: room.widthMm })
+    return grownUpPages(request, { kind: 'caller', what, rows, room })
+  })
 }
 
 /** Words that a board of this grid takes. */

@@ -1,68 +1,134 @@
 import { mm } from '../../src/pieces/faces/face.js'
 import type { Row } from '../../src/pieces/faces/flow-page.js'
 import { Rule, TickBox } from '../../src/pieces/parts/rules.js'
-import { breakLines, linesHeight, type TextMeasure } from '../../src/pieces/text/break-lines.js'
+import { breakLines, linesHeight } from '../../src/pieces/text/break-lines.js'
 import { Lines } from '../../src/pieces/text/lines.js'
-import type { CardSet } from '../../src/sets/card-set.js'
+import type { CardSet, Round } from '../../src/sets/card-set.js'
+import type { LayoutRequest } from '../layout.js'
+import { rulesOfGame } from './rules-of-game.js'
+import { shoutRows } from './shout-rows.js'
 
-/** The caller's order with a box to tick for each call, and the boards that come to their first line there. */
-export function callersRows({
-  set,
-  textMm,
-  measure,
-  widthMm,
-}: Pick<Call, 'textMm' | 'measure' | 'widthMm'> & { readonly set: CardSet }): readonly Row[] {
-  const { callOrder, wins } = set.deal!
+export interface CallerWanted {
+  readonly request: LayoutRequest
+  readonly set: CardSet
+  readonly round: Round
+  readonly widthMm: number
+}
+
+/**
+ * All that a caller needs: how the game goes, the words in the order of the calls with a box to tick and the boards that
+ * win there, every board in small with the call of each cell, and what chance would give instead.
+ */
+export function callersRows(wanted: CallerWanted): readonly Row[] {
+  const { request, set, round, widthMm } = wanted
+  const rules = rulesOfGame(set, round)
+  return [
+    textRow(request, rules, widthMm),
+    ...callRows(wanted),
+    ...shoutRows(wanted),
+    ...(set.notes === undefined ? [] : [textRow(request, set.notes, widthMm)]),
+  ]
+}
+
+function textRow({ type, measure }: LayoutRequest, paragraphs: readonly string[], widthMm: number): Row {
+  const textMm = type.adultTextMm
   const style = { sizeMm: textMm }
-  const notes = (set.notes ?? []).flatMap(note => breakLines(note, widthMm, style, measure))
-  const noteRow: Row = {
-    heightMm: linesHeight(notes.length, textMm) + textMm,
-    tree: <Lines lines={notes} style={style} />,
+  const lines = paragraphs.flatMap(each => breakLines(each, widthMm, style, measure))
+  return {
+    heightMm: linesHeight(lines.length, textMm) + textMm,
+    tree: <Lines lines={lines} style={style} />,
   }
-  const calls = callOrder.map((word, index) => {
-    const winners = wins.filter(win => win.call === index + 1).map(win => win.board.replace('board-', ''))
-    return callRow({ number: index + 1, word, boards: winners, textMm, measure, widthMm })
+}
+
+/** One call a line where there are clues to read out, two where there are none. */
+function callRows(wanted: CallerWanted): readonly Row[] {
+  const { request, round, widthMm } = wanted
+  const clues = new Map(request.words.map(({ text, clue }) => [text, clue ?? '']))
+  const hasClues = [...clues.values()].some(clue => clue !== '')
+  const byRule = round.winsByRule ?? round.wins
+  const calls = round.callOrder.map((word, index): Call => {
+    const winners = byRule.filter(({ call }) => call === index + 1).map(({ board }) => numberOf(board))
+    return { number: index + 1, word, clue: clues.get(word) ?? '', winners }
   })
-  return [noteRow, ...calls]
+  const columns = hasClues ? 1 : 2
+  const deep = Math.ceil(calls.length / columns)
+  return Array.from({ length: deep }, (_, index) =>
+    callRow(
+      calls.filter((_, call) => call % deep === index),
+      { request, widthMm, columns },
+    ),
+  )
+}
+
+export function numberOf(board: string): string {
+  return String(Number(board.replace(/^board-(\d+).*$/, '$1')))
 }
 
 interface Call {
   readonly number: number
   readonly word: string
-  /** Numbers of the boards that have their first line now. */
-  readonly boards: readonly string[]
-  readonly textMm: number
-  readonly measure: TextMeasure
-  readonly widthMm: number
+  readonly clue: string
+  /** Numbers of the boards that win now. */
+  readonly winners: readonly string[]
 }
 
-function callRow({ number, word, boards, textMm, measure, widthMm }: Call): Row {
+function callRow(
+  calls: readonly Call[],
+  {
+    request,
+    widthMm,
+    columns,
+  }: { readonly request: LayoutRequest; readonly widthMm: number; readonly columns: number },
+): Row {
+  const { type, measure } = request
+  const textMm = type.adultTextMm
   const style = { sizeMm: textMm }
-  const leftMm = textMm * 16
-  const said =
-    boards.length === 0 ? '' : `first line: ${boards.length === 1 ? 'board' : 'boards'} ${boards.join(', ')}`
-  const lines = breakLines(said, widthMm - leftMm, style, measure)
+  const columnMm = widthMm / columns
+  const [numberMm, boxMm, wordMm] = [textMm * 2.4, textMm * 2, textMm * 11]
+  const restMm = columnMm - numberMm - boxMm - wordMm - textMm
+  const hasClue = columns === 1
+  const winnersMm = hasClue ? Math.min(restMm / 2, textMm * 9) : restMm
+  const told = calls.map(({ clue, winners }) => ({
+    clue: hasClue ? breakLines(clue, restMm - winnersMm - textMm, style, measure) : [],
+    winners: breakLines(winnersText(winners), winnersMm, { ...style, weight: 700 }, measure),
+  }))
+  const lines = Math.max(...told.map(({ clue, winners }) => Math.max(clue.length, winners.length)))
+  const lefts = [0, numberMm, numberMm + boxMm, numberMm + boxMm + wordMm]
   return {
-    heightMm: Math.max(textMm * 2, linesHeight(lines.length, textMm) + 1),
-    cells: { leftsMm: [0, textMm * 2.4, leftMm], headings: 1 },
+    heightMm: Math.max(textMm * 1.9, linesHeight(lines, textMm) + 1),
+    ...(hasClue ? { cells: { leftsMm: [...lefts, columnMm - winnersMm], headings: 1 } } : {}),
     tree: (
-      <div
-        style={{ display: 'flex', width: '100%', height: '100%', alignItems: 'center', position: 'relative' }}
-      >
+      <div style={{ display: 'flex', width: '100%', height: '100%', position: 'relative' }}>
         <Rule color="#c4c4c4" />
-        <Lines
-          lines={[String(number)]}
-          style={{ ...style, color: '#595959' }}
-          box={{ width: mm(textMm * 2.4) }}
-        />
-        <TickBox sizeMm={textMm} />
-        <Lines
-          lines={[word]}
-          style={{ sizeMm: textMm * 1.15, weight: 700 }}
-          box={{ width: mm(leftMm - textMm * 4.4), marginLeft: mm(textMm) }}
-        />
-        <Lines lines={lines} style={style} />
+        {calls.map(({ number, word }, index) => (
+          <div style={{ display: 'flex', width: mm(columnMm), height: '100%', alignItems: 'center' }}>
+            <Lines
+              lines={[String(number)]}
+              style={{ ...style, color: '#595959' }}
+              box={{ width: mm(numberMm) }}
+            />
+            <TickBox sizeMm={textMm} />
+            <Lines
+              lines={[word]}
+              style={{ sizeMm: textMm * 1.15, weight: 700 }}
+              box={{ width: mm(wordMm), marginLeft: mm(boxMm - textMm) }}
+            />
+            {hasClue && (
+              <Lines lines={told[index]!.clue} style={style} box={{ width: mm(restMm - winnersMm) }} />
+            )}
+            <Lines
+              lines={told[index]!.winners}
+              style={{ ...style, weight: 700 }}
+              box={{ width: mm(winnersMm) }}
+            />
+          </div>
+        ))}
       </div>
     ),
   }
+}
+
+function winnersText(winners: readonly string[]): string {
+  if (winners.length === 0) return ''
+  return `${winners.length === 1 ? 'board' : 'boards'} ${winners.join(', ')}`
 }

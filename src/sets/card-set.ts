@@ -36,9 +36,24 @@ export interface Answer {
 }
 
 /** Which words are called in which order, and when each board first has a line. */
-export interface Deal {
+export interface Round {
   readonly callOrder: readonly string[]
-  readonly wins: readonly { readonly board: string; readonly call: number }[]
+  readonly wins: readonly BoardAtCall[]
   /** The call at which each board is full, for a game that goes on after the first line. */
-  readonly full?: readonly { readonly board: string; readonly call: number }[]
+  readonly full?: readonly BoardAtCall[]
+  /** The call at which each board wins by the rule of the game, where that is not the first line. */
+  readonly winsByRule?: readonly BoardAtCall[]
+}
+
+export interface BoardAtCall {
+  readonly board: string
+  readonly call: number
+}
+
+/** The first round, and what the boards are played for. */
+export interface Deal extends Round {
+  /** What wins: `line`, `two lines`, `corners` or `full board`. */
+  readonly rule?: string
+  /** Further rounds from the same boards, each won by another of them. */
+  readonly laterRounds?: readonly Round[]
 }

@@ -1,9 +1,9 @@
 /** Card sets of single words, and of boards. */
 import type { Word } from '../words/word.js'
+import type { BingoGame } from './bingo/bingo-game.js'
 import type { CallOrder } from './bingo/call-order.js'
-import type { BoardDeal } from './bingo/deal-boards.js'
 import { cardId } from './card-id.js'
-import type { Card, CardSet } from './card-set.js'
+import type { BoardAtCall, Card, CardSet, Round } from './card-set.js'
 import { generatorFor, shuffle } from './random.js'
 
 export interface WordCardsWanted {
@@ -39,18 +39,19 @@ export function cardsForWords(wanted: WordCardsWanted): CardSet {
 export interface BoardSetWanted {
   /** The words that were dealt, in the order of the deal's indices. */
   readonly words: readonly Word[]
-  readonly deal: BoardDeal
-  readonly calls: CallOrder
+  readonly game: Pick<BingoGame, 'deal' | 'rounds'>
   readonly copies: number
 }
 
-/** A card for each board, `board-01`, `board-02`, …, with its cells, and the calls with each board's first line. */
-export function boardSet({ words, deal, calls, copies }: BoardSetWanted): CardSet {
+/** A card for each board, `board-01`, `board-02`, …, with its cells, and the calls of each round. */
+export function boardSet({ words, game, copies }: BoardSetWanted): CardSet {
+  const { boards } = game.deal
   const id = (board: number, copy: number): string =>
-    cardId({ prefix: 'board', number: board + 1, copy, of: deal.boards.length })
+    cardId({ prefix: 'board', number: board + 1, copy, of: boards.length })
+  const [first, ...later] = game.rounds.map(calls => roundOf(calls, words, board => id(board, 1)))
   return {
     cards: inCopies(copies, copy =>
-      deal.boards.map((board, index) => {
+      boards.map((board, index) => {
         const cells = board.map(row => row.map(word => (word === null ? null : wordAt(words, word))))
         return {
           id: id(index, copy),
@@ -63,10 +64,21 @@ export function boardSet({ words, deal, calls, copies }: BoardSetWanted): CardSe
       }),
     ),
     deal: {
-      callOrder: calls.callOrder.map(word => wordAt(words, word).text),
-      wins: calls.wins.map((call, board) => ({ board: id(board, 1), call })),
-      full: calls.full.map((call, board) => ({ board: id(board, 1), call })),
+      ...first!,
+      rule: game.rounds[0]!.rule,
+      ...(later.length === 0 ? {} : { laterRounds: later }),
     },
+  }
+}
+
+function roundOf(calls: CallOrder, words: readonly Word[], id: (board: number) => string): Round {
+  const atCalls = (found: readonly number[]): readonly BoardAtCall[] =>
+    found.map((call, board) => ({ board: id(board), call }))
+  return {
+    callOrder: calls.callOrder.map(word => wordAt(words, word).text),
+    wins: atCalls(calls.lines),
+    full: atCalls(calls.full),
+    ...(calls.rule === 'line' ? {} : { winsByRule: atCalls(calls.wins) }),
   }
 }
 

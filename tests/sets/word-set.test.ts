@@ -54,8 +54,11 @@ describe('a set of boards', () => {
   })
   if (!dealt.ok) throw new Error('ten words fill a 3x3 board with a free centre')
   const deal = dealt.value
-  const calls = findCallOrder({ boards: deal.boards, grid, words: 10, seed: 12, label: 'bingo' })
-  const set = boardSet({ words: marsh, deal, calls, copies: 1 })
+  const rounds = ([1, 2] as const).map(seed =>
+    findCallOrder({ boards: deal.boards, grid, words: 10, rule: 'two lines', gap: 1, seed, label: 'bingo' }),
+  )
+  const [calls] = rounds
+  const set = boardSet({ words: marsh, game: { deal, rounds }, copies: 1 })
 
   it('puts the dealt words into rows of cells, with null in the middle', () => {
     const [first] = set.cards
@@ -70,6 +73,16 @@ describe('a set of boards', () => {
   it('names the calls and each board’s first line', () => {
     expect([...set.deal!.callOrder].sort()).toEqual(marsh.map(word => word.text).sort())
     expect(set.deal!.wins.map(win => win.board)).toEqual(set.cards.map(card => card.id))
-    expect(set.deal!.wins.map(win => win.call)).toEqual(calls.wins)
+    expect(set.deal!.wins.map(win => win.call)).toEqual(calls!.lines)
+  })
+
+  it('names the rule and who wins by it, where that is not the first line', () => {
+    expect(set.deal!.rule).toBe('two lines')
+    expect(set.deal!.winsByRule!.map(win => win.call)).toEqual(calls!.wins)
+  })
+
+  it('names the calls of further rounds', () => {
+    expect(set.deal!.laterRounds).toHaveLength(1)
+    expect([...set.deal!.laterRounds![0]!.callOrder].sort()).toEqual(marsh.map(word => word.text).sort())
   })
 })

@@ -1,15 +1,18 @@
 /** Who wins first, for a search that replays thousands of orders; `replay` says the same of one order. */
-import { type Board, type BoardGrid, linesOf } from './board.js'
+import type { Board, BoardGrid } from './board.js'
+import { goalsOf, type WinRule } from './win-rule.js'
 
 export interface BoardsInPlay {
   readonly boards: readonly Board[]
   readonly grid: BoardGrid
   readonly words: number
+  readonly rule: WinRule
 }
 
-/** Each board's lines as the words that they wait for. */
+/** Each board's goals as the words that they wait for, and how many of them a board needs. */
 export interface Game {
-  readonly lines: readonly (readonly (readonly number[])[])[]
+  readonly goals: readonly (readonly (readonly number[])[])[]
+  readonly needed: number
   readonly words: number
 }
 
@@ -18,31 +21,35 @@ export interface FirstWin {
   readonly winners: number
 }
 
-export function gameOf({ boards, grid, words }: BoardsInPlay): Game {
-  const lines = linesOf(grid)
+export function gameOf({ boards, grid, words, rule }: BoardsInPlay): Game {
+  const { goals, needed } = goalsOf(rule, grid)
   return {
     words,
-    lines: boards.map(board => {
+    needed,
+    goals: boards.map(board => {
       const cells = board.flat()
-      return lines.map(line => line.map(cell => cells[cell] ?? null).filter(word => word !== null))
+      return goals.map(goal => goal.map(cell => cells[cell] ?? null).filter(word => word !== null))
     }),
   }
 }
 
-/** For each board the call at which its first line is full; every word is called. */
-export function winsOf({ lines, words }: Game, callOrder: readonly number[]): number[] {
+/** For each board the call at which it wins; every word is called. */
+export function winsOf({ goals, needed, words }: Game, callOrder: readonly number[]): number[] {
   const calledAt = new Uint32Array(words)
   callOrder.forEach((word, index) => {
     calledAt[word] = index + 1
   })
-  return lines.map(boardLines => {
+  return goals.map(boardGoals => {
+    // The two earliest goals are enough: no rule needs more.
     let first = Infinity
-    for (const line of boardLines) {
+    let second = Infinity
+    for (const goal of boardGoals) {
       let full = 0
-      for (const word of line) if (calledAt[word]! > full) full = calledAt[word]!
-      if (full < first) first = full
+      for (const word of goal) if (calledAt[word]! > full) full = calledAt[word]!
+      if (full < first) [first, second] = [full, first]
+      else if (full < second) second = full
     }
-    return first
+    return needed === 1 ? first : second
   })
 }
 
@@ -50,4 +57,17 @@ export function firstWin(game: Game, callOrder: readonly number[]): FirstWin {
   const wins = winsOf(game, callOrder)
   const call = Math.min(...wins)
   return { call, winners: wins.filter(win => win === call).length }
+}
+
+/** No board can win by fewer calls. */
+export function fewestCalls({ goals, needed }: Game): number {
+  return Math.min(...goals.map(boardGoals => fewestWords(boardGoals, needed)))
+}
+
+function fewestWords(goals: readonly (readonly number[])[], needed: number): number {
+  if (needed === 1) return Math.min(...goals.map(words => words.length))
+  const pairs = goals.flatMap((one, index) =>
+    goals.slice(index + 1).map(other => new Set([...one, ...other])),
+  )
+  return Math.min(...pairs.map(words => words.size))
 }
