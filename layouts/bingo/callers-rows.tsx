@@ -3,17 +3,10 @@ import type { Row } from '../../src/pieces/faces/flow-page.js'
 import { Rule, TickBox } from '../../src/pieces/parts/rules.js'
 import { breakLines, linesHeight } from '../../src/pieces/text/break-lines.js'
 import { Lines } from '../../src/pieces/text/lines.js'
-import type { CardSet, Round } from '../../src/sets/card-set.js'
 import type { LayoutRequest } from '../layout.js'
+import { type CallerWanted, numberOf } from './caller-wanted.js'
 import { rulesOfGame } from './rules-of-game.js'
 import { shoutRows } from './shout-rows.js'
-
-export interface CallerWanted {
-  readonly request: LayoutRequest
-  readonly set: CardSet
-  readonly round: Round
-  readonly widthMm: number
-}
 
 /**
  * All that a caller needs: how the game goes, the words in the order of the calls with a box to tick and the boards that
@@ -58,10 +51,6 @@ function callRows(wanted: CallerWanted): readonly Row[] {
       { request, widthMm, columns },
     ),
   )
-}
-
-export function numberOf(board: string): string {
-  return String(Number(board.replace(/^board-(\d+).*$/, '$1')))
 }
 
 interface Call {

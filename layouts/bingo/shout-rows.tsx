@@ -10,7 +10,7 @@ import { Lines } from '../../src/pieces/text/lines.js'
 import { drawTextBlock } from '../../src/pieces/text/text-block.js'
 import type { Card } from '../../src/sets/card-set.js'
 import type { LayoutRequest } from '../layout.js'
-import { type CallerWanted, numberOf } from './callers-rows.js'
+import { type CallerWanted, numberOf } from './caller-wanted.js'
 
 /** Between two boards in small, in mm. */
 const GAP_MM = 5

@@ -131,7 +131,7 @@ function changesFrom(first: Setting, setting: Setting): readonly string[] {
     ...(first.rule === setting.rule ? [] : [`it takes ${nameOfRule[setting.rule]} to win, not one line`]),
   ]
   return [
-    `So that the game lasts, ${changed.join(' and ')}; say free or win in the plan to have it otherwise.`,
+    `So that the game lasts, ${changed.join(' and ')}; write ${keysOf(first, setting)} in the plan to have it otherwise.`,
   ]
 }
 
