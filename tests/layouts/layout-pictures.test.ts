@@ -17,7 +17,7 @@ const pictured: Readonly<Record<string, string>> = {
   'picture-cards': 'layout: word-cards, across: 2, down: 1, picture: above, cover: no',
   'open-sort': 'layout: open-sort, across: 2, down: 2, cover: no',
   'closed-sort': 'layout: closed-sort, sort: how the plural is made, across: 3, down: 2, cover: no',
-  bingo: 'layout: bingo, boards: 2, grid: 2x2, free: no, cover: no',
+  bingo: 'layout: bingo, boards: 1, grid: 2x2, free: no, cover: no',
   'call-cards': 'layout: call-cards, across: 2, down: 2, cover: no',
   'matching-pairs': 'layout: matching-pairs, pair: plural, across: 3, down: 3, cover: no',
   'chain-cards': 'layout: chain-cards, across: 2, down: 2, cover: no',

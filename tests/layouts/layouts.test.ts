@@ -181,7 +181,7 @@ describe('bingo', () => {
     expect([...callOrder].sort()).toEqual([...words].sort())
     expect(wins.map(win => win.board)).toEqual(pieces(item).map(piece => piece.id))
     const first = wins.reduce((a, b) => (b.call < a.call ? b : a))
-    expect(textOn(item, 'caller')).toContain(`first line: board ${first.board.replace('board-', '')}`)
+    expect(textOn(item, 'caller')).toContain(`board ${Number(first.board.replace('board-', ''))}`)
   })
 })
 
