@@ -1,19 +1,36 @@
 import { writeFile } from 'node:fs/promises'
-import { starterPlan } from '../door/plans.js'
+import { dirname, join } from 'node:path'
+import { SCHEMA_FILE, starterPlan } from '../door/plans.js'
 import { errorAt } from '../door/problems.js'
 import { type CommandResult, resultOf } from './command-result.js'
+import { schemaText } from './schema.js'
 
-/** `oaktag new`: a commented starter plan, never over a file that is there. */
+/** `oaktag new`: a commented starter plan, never over a file that is there, and beside it the schema for editors. */
 export async function newCommand({ file }: { readonly file: string }): Promise<CommandResult> {
-  try {
-    await writeFile(file, starterPlan, { flag: 'wx' })
-  } catch (error) {
-    return resultOf('', [cannotWrite(file, (error as NodeJS.ErrnoException).code)])
-  }
-  return resultOf(`Wrote ${file}. Change the words, then run: oaktag make ${file}`)
+  const failure = await write(file, starterPlan)
+  if (failure !== undefined) return resultOf('', [cannotWrite(file, failure)])
+  const schema = join(dirname(file), SCHEMA_FILE)
+  // One that is there serves as well: it is another plan's, or hers.
+  const isThere = (await write(schema, `${schemaText('plan')}\n`)) === undefined
+  return resultOf(
+    [
+      `Wrote ${file}${isThere ? ` (and ${schema}, by which editors check it)` : ''}.`,
+      `Change the words, then run: oaktag make ${file.includes(' ') ? `"${file}"` : file}`,
+    ].join('\n'),
+  )
 }
 
-function cannotWrite(file: string, code: string | undefined) {
+/** The system's code for what went wrong; undefined where the file was written. */
+async function write(file: string, text: string): Promise<string | undefined> {
+  try {
+    await writeFile(file, text, { flag: 'wx' })
+    return undefined
+  } catch (error) {
+    return error instanceof Error && 'code' in error ? String(error.code) : 'unknown reason'
+  }
+}
+
+function cannotWrite(file: string, code: string) {
   const place = { file }
   switch (code) {
     case 'EEXIST':
@@ -25,10 +42,6 @@ function cannotWrite(file: string, code: string | undefined) {
     case 'ENOENT':
       return errorAt(place, 'its folder does not exist', 'Make the folder first, or give another name.')
     default:
-      return errorAt(
-        place,
-        `cannot be written (${code ?? 'unknown reason'})`,
-        'Give a name in a folder of your own.',
-      )
+      return errorAt(place, `cannot be written (${code})`, 'Give a name in a folder of your own.')
   }
 }

@@ -93,6 +93,6 @@ export function nameAdvice(name: string): string {
 
 export { planNames } from '../pipeline/names.js'
 export { stemOf } from '../plan/assemble-plan.js'
-export { starterPlan } from '../plan/starter-plan.js'
+export { SCHEMA_FILE, starterPlan } from '../plan/starter-plan.js'
 export { LARGEST_SEED } from '../plan/values/numbers.js'
 export type { FileAccess, FileContents, Plan }

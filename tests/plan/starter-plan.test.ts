@@ -1,22 +1,47 @@
 import { describe, expect, it } from 'vitest'
-import { starterPlan } from '../../src/plan/starter-plan.js'
-import { planOf, problemsOf } from './reading.js'
+import { planVocabulary } from '../../src/pipeline/vocabulary.js'
+import { disk } from '../../src/plan/disk/disk.js'
+import { readPlan } from '../../src/plan/read-plan.js'
+import { SCHEMA_FILE, starterPlan } from '../../src/plan/starter-plan.js'
+import { formatProblem } from '../../src/problems.js'
+
+function read(text: string) {
+  const plan = readPlan({ file: 'plan.yaml', text, vocabulary: planVocabulary(), files: disk })
+  if (!plan.ok) throw new Error(plan.problems.map(formatProblem).join('\n'))
+  return plan.value
+}
 
 describe('the starter plan', () => {
-  it('is accepted as it stands', () => {
-    expect(problemsOf(starterPlan)).toEqual([])
-    expect(planOf(starterPlan).print.map(item => item.name)).toEqual(['word-cards', 'bingo', 'key'])
+  it('is accepted as it stands, a week of 16 words', () => {
+    const plan = read(starterPlan)
+    expect(plan.words).toHaveLength(16)
+    expect(plan.print.map(item => item.name)).toEqual(['word-cards', 'bingo', 'key', 'marked-list'])
   })
 
   it('is accepted with everything switched on that needs no other file', () => {
     const switchedOn = starterPlan.replaceAll(
-      /^( *)# (?=sounds:|color:|groups:| +(?:- name|words|size):)/gm,
+      /^( *)# (?=(?:- )?(?!class file|picture)[a-z ]+:(?: {1,2}\S| {2,}#)| +(?:- name|words|size|tag):)/gm,
       '$1',
     )
-    expect(problemsOf(switchedOn)).toEqual([])
-    const plan = planOf(switchedOn)
+    const plan = read(switchedOn)
     expect(plan.words[1]?.overrides.sounds).toEqual(['m', 'ar', 'sh'])
-    expect(plan.marks.at(-1)?.color).toBe('#00618a')
-    expect(plan.groups.map(group => group.words.length)).toEqual([3])
+    expect(plan.marks.at(-1)).toMatchObject({ tag: 'n', target: { feature: 'part of speech' } })
+    expect(plan.print[0]).toMatchObject({ copies: 2, back: 'name', border: 'dashed-round' })
+    expect(plan.groups.map(group => group.words.length)).toEqual([10])
+  })
+
+  it('points editors at the schema beside it, in its first line', () => {
+    expect(starterPlan.split('\n', 1)).toEqual([`# yaml-language-server: $schema=${SCHEMA_FILE}`])
+  })
+
+  it('explains each key once, on the first line that has it', () => {
+    const notes = [...starterPlan.matchAll(/^ *(?:# )?(?:- )?([a-z ]+):.*? # (?!yaml)/gm)].map(
+      ([, key]) => key,
+    )
+    expect(notes.filter((key, index) => notes.indexOf(key) !== index)).toEqual([])
+  })
+
+  it('keeps its notes within 120 columns', () => {
+    expect(starterPlan.split('\n').filter(line => line.length > 120)).toEqual([])
   })
 })
