@@ -28,8 +28,8 @@ export function wordFace(request: PicturedRequest, card: Card, set: CardSet, siz
   })
 }
 
-/** Of the card: the picture is what a child looks at first, the word what she reads. */
-const PICTURE_SHARE = 0.55
+/** Of the card's height, or width: the picture is what a child looks at first, the word what she reads. */
+const PICTURE_SHARE = { above: 0.48, beside: 0.4 } as const
 /** Between the edge of the card and its picture. */
 const AIR_SHARE = 0.05
 
@@ -41,7 +41,7 @@ function pictureAbove({ heightMm, widthMm }: Size): JSXNode {
       <div style={{ display: 'flex', height: mm(heightMm * AIR_SHARE), flexShrink: 0 }} />
       <Slot
         name="picture"
-        style={{ width: mm(widthMm * 0.8), height: mm(heightMm * PICTURE_SHARE), flexShrink: 0 }}
+        style={{ width: mm(widthMm * 0.8), height: mm(heightMm * PICTURE_SHARE.above), flexShrink: 0 }}
       />
       <Slot name="word" style={{ flexGrow: 1, width: '100%' }} />
     </div>
@@ -54,7 +54,7 @@ function pictureBeside({ heightMm, widthMm }: Size): JSXNode {
       <div style={{ display: 'flex', width: mm(widthMm * AIR_SHARE), flexShrink: 0 }} />
       <Slot
         name="picture"
-        style={{ width: mm(widthMm * (1 - PICTURE_SHARE)), height: mm(heightMm * 0.7), flexShrink: 0 }}
+        style={{ width: mm(widthMm * PICTURE_SHARE.beside), height: mm(heightMm * 0.7), flexShrink: 0 }}
       />
       <Slot name="word" style={{ flexGrow: 1, height: '100%' }} />
     </div>

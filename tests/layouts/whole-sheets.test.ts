@@ -71,6 +71,16 @@ describe('bag labels', () => {
       expect(lines).toContain(part)
   })
 
+  it('begin no line with the dot between two words', async () => {
+    const lines = linesOn(
+      await last(['{layout: word-cards}', '{layout: bag-labels, for: envelope}']),
+      'labels',
+    )
+    const words = lines.flatMap(line => line.split(' | ')).filter(line => line.includes('·'))
+    expect(words.length).toBeGreaterThan(2)
+    expect(words.filter(line => line.startsWith('·'))).toEqual([])
+  })
+
   it('number the bags of a set in copies', async () => {
     const lines = linesOn(
       await last(['{layout: word-cards, copies: 3}', '{layout: bag-labels, for: envelope}']),

@@ -75,6 +75,9 @@ export function flowPages({
   }))
 }
 
+/** Of a page. */
+const LEAST_ALONE = 0.36
+
 /** The rows shared out evenly without regard to what comes after them, unless that takes a page more than all together. */
 function pagesWith(
   rows: readonly Row[],
@@ -86,6 +89,8 @@ function pagesWith(
   const alone = evenPages(rows, room)
   const last = [...alone.at(-1)!, ...after]
   const fits = rowsHeight(last) + (last.length - 1) * room.gapMm <= room.roomMm
+  // A page of its own is for what fills a good part of it: a remnant has rows to keep it company.
+  if (!fits && rowsHeight(after) < room.roomMm * LEAST_ALONE) return together
   const apart = fits ? [...alone.slice(0, -1), last] : [...alone, ...evenPages(after, room)]
   return apart.length > together.length ? together : apart
 }

@@ -17,6 +17,9 @@ export function linesHeight(count: number, sizeMm: number): number {
   return count * sizeMm * LINE_HEIGHT
 }
 
+/** A line may end at a space, but no line begins with the dot between the entries of a list. */
+const BREAKS = /\s+(?![·\s])/
+
 /**
  * Breaks running text into lines no wider than `widthMm`. A word wider than that stands alone and is broken at the
  * last letter that fits, so nothing ever leaves its box.
@@ -25,7 +28,7 @@ export function breakLines(text: string, widthMm: number, style: TextStyle, meas
   const fits = (line: string) => measure(line, style.sizeMm, style.weight) <= widthMm
   const lines: string[] = []
   let line = ''
-  for (const word of text.split(/\s+/).filter(part => part !== '')) {
+  for (const word of text.split(BREAKS).filter(part => part !== '')) {
     const longer = line === '' ? word : `${line} ${word}`
     if (fits(longer)) {
       line = longer

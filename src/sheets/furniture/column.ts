@@ -83,8 +83,8 @@ function unbreakableRuns(blocks: readonly Block[]): readonly (readonly [number, 
   return runs
 }
 
-/** A line may end at a space, but not between a number and its unit. */
-const BREAKS = / (?!(?:mm|cm|%|×)(?![a-z]))/
+/** A line may end at a space, but not between a number and its unit, nor before the dot between the entries of a list. */
+const BREAKS = / (?!·|(?:mm|cm|%|×)(?![a-z]))/
 
 /** Words are measured one by one. */
 function breakLines(request: TextBlockRequest, roomMm: number): readonly string[] {

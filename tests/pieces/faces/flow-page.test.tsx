@@ -33,6 +33,10 @@ describe('what comes after a list', () => {
     expect(withAfter(Array(10).fill(10), 20)).toEqual([5, 5, 1])
   })
 
+  it('takes rows with it where it would be a remnant alone', () => {
+    expect(withAfter([10, 10, 10, 10, 10], 15)).toEqual([3, 3])
+  })
+
   it('takes rows with it where that saves a page', () => {
     expect(withAfter([10, 10, 10, 10, 10, 10], 40)).toEqual([5, 2])
   })

@@ -29,6 +29,10 @@ describe('running text', () => {
     expect(breakLines('wet, grassy land', 22, style, measure)).toEqual(['wet, grassy', 'land'])
   })
 
+  it('ends a line behind the dot between two entries, never before it', () => {
+    expect(breakLines('reed · marsh · wren', 22, style, measure)).toEqual(['reed ·', 'marsh ·', 'wren'])
+  })
+
   it('breaks a word that is wider than the line, rather than letting it leave its box', () => {
     expect(breakLines('thunderstorm', 10, style, measure)).toEqual(['thund', 'ersto', 'rm'])
   })
