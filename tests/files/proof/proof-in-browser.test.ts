@@ -160,6 +160,22 @@ describe.runIf(programs)('the proof page in Chromium', () => {
     expect(await browser.evaluate('document.activeElement.getAttribute("href")')).toBe('#sheet-bingo-2')
   })
 
+  it('draws a set when it comes in sight, and all of them for the printer', async () => {
+    await browser.open(file, 390)
+    const drawn = `document.querySelector('#item-list svg[role]').checkVisibility({ contentVisibilityAuto: true })`
+    expect(await browser.evaluate(drawn)).toBe(false)
+    await browser.evaluate("document.getElementById('item-list').scrollIntoView()")
+    await browser.evaluate('new Promise(done => requestAnimationFrame(() => requestAnimationFrame(done)))')
+    expect(await browser.evaluate(drawn)).toBe(true)
+    await browser.open(file, 390)
+    const inSight = await browser.evaluate<number>(
+      "document.querySelectorAll('.item > .sheets > .sheet').length",
+    )
+    const pdf = join(folder, 'all.pdf')
+    await writeFile(pdf, await browser.print())
+    expect(runProgram('pdfinfo', [pdf])).toMatch(new RegExp(`Pages:\\s+${inSight}\\n`))
+  })
+
   it.each([
     ['item-bingo', 7],
     ['answers-bingo', 1],
