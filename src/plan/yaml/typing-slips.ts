@@ -24,14 +24,33 @@ export function withSlipsMended<T>(
   const asTyped = read(text)
   if (asTyped.ok) return asTyped
   const mended = mendSlips(file, text)
-  return mended.slips.length === 0 ? asTyped : failWith([...mended.slips, ...read(mended.text).problems])
+  if (mended.slips.length === 0) return asTyped
+  const later = read(mended.text).problems
+  return failWith([...mended.slips, ...later.map(problem => inTextAsTyped(problem, { file, text, mended }))])
 }
 
-export function mendSlips(file: string, text: string): MendedText {
-  const lines = text
+/** A line that was moved for the reading is told of where it was typed. */
+function inTextAsTyped(
+  problem: Problem,
+  { file, text, mended }: { readonly file: string; readonly text: string; readonly mended: MendedText },
+): Problem {
+  const { line, column } = problem.place
+  if (problem.place.file !== file || line === undefined || column === undefined) return problem
+  const [typed = '', read = ''] = [linesOf(text)[line - 1], linesOf(mended.text)[line - 1]]
+  const moved = Math.max(0, read.search(/\S/)) - Math.max(0, typed.search(/\S/))
+  const within = Math.max(1, Math.min(column - moved, typed.length))
+  return { ...problem, place: { ...problem.place, column: within } }
+}
+
+function linesOf(text: string): readonly string[] {
+  return text
     .replace(/^\uFEFF/, '')
     .replaceAll(/\r\n?/g, '\n')
     .split('\n')
+}
+
+export function mendSlips(file: string, text: string): MendedText {
+  const lines = linesOf(text)
   const structure = structureLines(lines)
   const keys = structure.filter(({ content }) => pairForm.test(content))
   const columns = new OpenColumns(
@@ -40,8 +59,11 @@ export function mendSlips(file: string, text: string): MendedText {
   const slips: Problem[] = []
   const mended = [...lines]
   for (const { index, lead, content } of structure) {
-    const tell = (slip: Slip) =>
-      slips.push(errorAt({ file, line: index + 1, column: slip.column + 1 }, slip.message, slip.advice))
+    const tell = ({ column, message, advice }: Slip) => {
+      // What is missing at the end of a line is told at its last sign.
+      const within = Math.min(column + 1, lines[index]!.length)
+      slips.push(errorAt({ file, line: index + 1, column: within }, message, advice))
+    }
     const sign = wrongSign(content)
     if (sign !== undefined) tell({ ...sign, column: lead.length + sign.at })
     else if (lead.includes('\u00A0')) tell(hardSpaces(lead))

@@ -65,7 +65,7 @@ describe('a line out of its column', () => {
     const text = 'words: [reed]\nprint:\n  - layout: key\n   - layout: bingo\n     grid: 9x9x9\n'
     expect(told(text).map(line => line.split(' → ')[0])).toEqual([
       '4:4 this dash begins in column 4, those beside it in column 3',
-      '5:11 "9x9x9" is no grid',
+      '5:12 "9x9x9" is no grid',
     ])
   })
 })
@@ -159,7 +159,7 @@ describe('colons, commas and quote marks', () => {
     [
       'a missing colon',
       'words: [reed]\nprint\n  - key\n',
-      '2:6 a colon is missing behind "print" → Type it: print:',
+      '2:5 a colon is missing behind "print" → Type it: print:',
     ],
     [
       'things to print without their brackets',
