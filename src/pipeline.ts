@@ -7,7 +7,6 @@ import { version } from './installation.js'
 import { failWith, inReadingOrder, outcomeOf, succeed, type WithProblems, withProblems } from './outcomes.js'
 import { dealPlan } from './pipeline/deal/deal-plan.js'
 import { type ChosenJobs, chooseJobs, itemJobs } from './pipeline/deal/item-jobs.js'
-import { drawPlan } from './pipeline/draw/draw-plan.js'
 import { type ImposedItem, imposePlan } from './pipeline/impose/impose-plan.js'
 import { type KeptWork, keepWork } from './pipeline/kept-work.js'
 import { type SettledPlan, settlePlan } from './pipeline/settle/settle-plan.js'
@@ -67,8 +66,19 @@ export async function makePlan(request: MakeRequest): Promise<Outcome<WrittenPla
   return { ...written, problems: [...onSheets.problems, ...written.problems] }
 }
 
-/** The flow up to the sheets. A plan that cannot be read is taken as far as it can, for its problems. */
-export async function putPlanOnSheets(request: PlanRequest): Promise<Outcome<PlanOnSheets>> {
+/** The flow up to the sheets. */
+export function putPlanOnSheets(request: PlanRequest): Promise<Outcome<PlanOnSheets>> {
+  return putEachOnSheets(request, item => item)
+}
+
+/**
+ * The same, with what is taken of each item in turn: the rest of it need not be held. A plan that cannot be read is taken
+ * as far as it can, for its problems.
+ */
+export async function putEachOnSheets<T>(
+  request: PlanRequest,
+  take: (item: ImposedItem) => T | Promise<T>,
+): Promise<Outcome<{ readonly plan: Plan; readonly items: readonly T[] }>> {
   const work = { files: request.files ?? disk, kept: request.kept ?? keepWork() }
   const studied = studyPlanFile({ ...request, ...work })
   if (!studied.ok) {
@@ -78,7 +88,7 @@ export async function putPlanOnSheets(request: PlanRequest): Promise<Outcome<Pla
   const { plan } = studied.value
   const jobs = chooseJobs(plan, request.only)
   if (!jobs.ok) return failWith([...studied.problems, ...jobs.problems])
-  const imposed = await putOnSheets(studied.value, jobs.value, work.kept)
+  const imposed = await putOnSheets(studied.value, jobs.value, work.kept, take)
   work.kept.endRun()
   const problems = eachOnce([...studied.problems, ...jobs.problems, ...imposed.problems])
   return hasErrors(problems) ? failWith(problems) : succeed({ plan, items: imposed.value }, problems)
@@ -113,7 +123,7 @@ export async function settlePlanInHand(
 
 /** draw → impose, for a plan that is settled. */
 export async function drawAndImpose(settled: SettledPlan, kept: KeptWork): Promise<Outcome<PrintedPlan>> {
-  const imposed = await imposePlan(drawPlan(settled, kept.faces), kept)
+  const imposed = await imposePlan(settled, kept, item => item)
   kept.endRun()
   const printed = printedPlan({ plan: settled.studied.plan, items: imposed.value })
   return outcomeOf(printed, eachOnce(imposed.problems))
@@ -141,13 +151,14 @@ async function dealAndSettle(
 }
 
 /** deal → settle → draw → impose, with the problems of all items. */
-async function putOnSheets(
+async function putOnSheets<T>(
   studied: StudiedPlan,
   jobs: ChosenJobs,
   kept: KeptWork,
-): Promise<WithProblems<readonly ImposedItem[]>> {
+  take: (item: ImposedItem) => T | Promise<T>,
+): Promise<WithProblems<readonly T[]>> {
   const settled = await dealAndSettle(studied, jobs, kept)
-  const imposed = await imposePlan(drawPlan(settled.value, kept.faces), kept)
+  const imposed = await imposePlan(settled.value, kept, take)
   return withProblems(imposed.value, [...settled.problems, ...imposed.problems])
 }
 
@@ -157,7 +168,7 @@ async function laterProblems(planFile: string, work: Work): Promise<readonly Pro
   const studied = plan && study(plan, work)
   if (!studied?.ok) return []
   const jobs = { wanted: itemJobs(studied.value.plan).jobs, told: [] }
-  const { problems } = await putOnSheets(studied.value, jobs, work.kept)
+  const { problems } = await putOnSheets(studied.value, jobs, work.kept, () => undefined)
   return eachOnce(problems).filter(problem => problem.severity === 'error')
 }
 

@@ -1,9 +1,10 @@
 import type { Format } from '../files/folder/item-paths.js'
 import type { WrittenPlan } from '../files/write-plan.js'
 import { succeed } from '../outcomes.js'
-import { type KeptWork, keepWork } from '../pipeline/kept-work.js'
+import { type KeptWork, workOfOneRun } from '../pipeline/kept-work.js'
+import { reportItem } from '../pipeline/report/item-report.js'
 import { type PlanReport, reportPlan } from '../pipeline/report/plan-report.js'
-import { makePlan, putPlanOnSheets } from '../pipeline.js'
+import { makePlan, putEachOnSheets } from '../pipeline.js'
 import type { FileAccess } from '../plan/disk/file-access.js'
 import type { Outcome } from '../problems.js'
 
@@ -43,16 +44,13 @@ export function make({
 export async function check({
   plan,
   files,
-  kept = keepWork(),
+  kept = workOfOneRun(),
 }: Pick<Making, 'plan' | 'files' | 'kept'>): Promise<Outcome<PlanReport>> {
-  const onSheets = await putPlanOnSheets({
-    planFile: plan,
-    ...(files === undefined ? {} : { files }),
-    kept,
-  })
-  if (!onSheets.ok) return onSheets
-  const { plan: read, items } = onSheets.value
-  return succeed(await reportPlan(plan, read.title, items, kept), onSheets.problems)
+  const request = { planFile: plan, kept, ...(files === undefined ? {} : { files }) }
+  const reported = await putEachOnSheets(request, item => reportItem(item, kept))
+  if (!reported.ok) return reported
+  const { plan: read, items } = reported.value
+  return succeed(reportPlan(plan, read.title, items), reported.problems)
 }
 
 export type { ItemReport } from '../pipeline/report/item-report.js'

@@ -83,6 +83,23 @@ export function keptStore<V>(identify: Identify, namesPlaces: (value: V) => bool
   }
 }
 
+/** A store that recalls nothing and holds nothing: for values that are used once and are large. */
+export function passingStore<V>(): KeptStore<V> {
+  let made = 0
+  return {
+    once: (_from, make) => {
+      made += 1
+      return make()
+    },
+    onceAsync: (_from, make) => {
+      made += 1
+      return make()
+    },
+    made: () => made,
+    letGo: () => {},
+  }
+}
+
 /** A store of outcomes: one with problems is kept for the places that it names. */
 export function keptOutcomes<T>(identify: Identify): KeptStore<Outcome<T>> {
   return keptStore<Outcome<T>>(identify, outcome => outcome.problems.length > 0)

@@ -5,12 +5,13 @@ import type { FittedFaces } from '../pieces/faces/fit-faces.js'
 import { faceLayouter } from '../pieces/faces/lay-out-face.js'
 import type { ImageShape } from '../pieces/piece.js'
 import { wordMeasurer } from '../pieces/word/word-measurer.js'
+import type { Outcome } from '../problems.js'
 import type { CardSet } from '../sets/card-set.js'
 import { openLexicon } from '../words/lexicon/lexicon.js'
 import type { Word } from '../words/word.js'
-import type { DrawnFacesOfItem } from './draw/draw-plan.js'
+import type { DrawnFacesOfItem } from './draw/draw-item.js'
 import type { Imposing } from './impose/impose-plan.js'
-import { identities, type KeptStore, keptOutcomes, keptStore } from './kept-store.js'
+import { identities, type KeptStore, keptOutcomes, keptStore, passingStore } from './kept-store.js'
 import type { Settling } from './settle/settle-plan.js'
 import type { FittedPieces } from './settle/try-ways.js'
 import type { KnownPictures } from './study/materials.js'
@@ -47,14 +48,27 @@ export interface KeptWork extends WordStudying, Settling, Imposing {
 }
 
 export function keepWork(): KeptWork {
+  return workThat({ keepsWhatIsDrawn: true })
+}
+
+/** For a run that nobody goes on with: what is drawn is the most of a plan, and is not held. */
+export function workOfOneRun(): KeptWork {
+  return workThat({ keepsWhatIsDrawn: false })
+}
+
+function workThat({ keepsWhatIsDrawn }: { readonly keepsWhatIsDrawn: boolean }): KeptWork {
   const identify = identities()
   const layouter = faceLayouter()
   const words = keptOutcomes<Word>(identify)
   const sets = keptOutcomes<CardSet>(identify)
   const pieces = keptOutcomes<FittedPieces>(identify)
   const pages = keptOutcomes<FittedFaces<PageFace>>(identify)
-  const faces = keptStore<DrawnFacesOfItem>(identify, () => false)
-  const printed = keptOutcomes<PrintedItem>(identify)
+  const faces = keepsWhatIsDrawn
+    ? keptStore<DrawnFacesOfItem>(identify, () => false)
+    : passingStore<DrawnFacesOfItem>()
+  const printed = keepsWhatIsDrawn
+    ? keptOutcomes<PrintedItem>(identify)
+    : passingStore<Outcome<PrintedItem>>()
   const pictures = keptStore<ImageShape | undefined>(identify, () => false)
   const extents = keptStore<PictureExtent | undefined>(identify, () => false)
   return {

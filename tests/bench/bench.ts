@@ -2,6 +2,7 @@
 import { benchColdStarts } from './cold-start.bench.js'
 import { benchFiles } from './files.bench.js'
 import { benchLayouts } from './layouts.bench.js'
+import { benchMemory } from './memory.bench.js'
 import { benchColdLookUp, benchGuesses, benchWordSpeed } from './words.bench.js'
 
 const print = (title: string, rows: readonly object[]): void => {
@@ -15,3 +16,4 @@ print('Words, one core', benchWordSpeed())
 print('Guesses of words held out of the lessons', benchGuesses())
 print('Layouts, warm, SVG and PNG at 300 DPI', await benchLayouts())
 print('Files: thirty boards and their cards', await benchFiles())
+print('Memory: the most that a process held', benchMemory())

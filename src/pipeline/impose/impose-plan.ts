@@ -4,9 +4,9 @@ import type { Outcome, Problem } from '../../problems.js'
 import type { CardSet } from '../../sets/card-set.js'
 import { placesOf } from '../deal/made-from.js'
 import type { PreparedItem } from '../deal/prepare-item.js'
-import type { DrawnItem, DrawnPlan } from '../draw/draw-plan.js'
+import { type DrawnFacesOfItem, type DrawnItem, drawItem } from '../draw/draw-item.js'
 import { byIdentity, type KeptStore } from '../kept-store.js'
-import type { SettledItem } from '../settle/settle-plan.js'
+import type { SettledItem, SettledPlan } from '../settle/settle-plan.js'
 import { imposeItem } from './impose-item.js'
 import { type PicturePreparing, withPrintablePictures } from './printable-pictures.js'
 import { setsToldOf, wholeSheets } from './whole-sheets.js'
@@ -19,25 +19,31 @@ export interface ImposedItem {
 }
 
 export interface Imposing extends PicturePreparing {
+  readonly faces: KeptStore<DrawnFacesOfItem>
   readonly printed: KeptStore<Outcome<PrintedItem>>
 }
 
-/** pieces → sheets: puts the pieces and pages of every item on paper, with covers, labels and checklists. */
-export async function imposePlan(
-  { items, settled }: DrawnPlan,
+/**
+ * sizes → pieces → sheets: draws every item, and puts its pieces and pages on paper, with covers, labels and checklists.
+ * Each is drawn when the one before was taken, so that whoever takes of it only what he needs holds one at a time.
+ */
+export async function imposePlan<T>(
+  { items: settled }: SettledPlan,
   imposing: Imposing,
-): Promise<WithProblems<readonly ImposedItem[]>> {
+  take: (item: ImposedItem) => T | Promise<T>,
+): Promise<WithProblems<readonly T[]>> {
   const problems: Problem[] = []
-  const imposed: ImposedItem[] = []
-  for (const item of items) {
-    const { prepared, set } = item.settled
+  const taken: T[] = []
+  for (const each of settled.filter(item => item.wanted)) {
+    const item = drawItem(each, imposing.faces)
+    const { prepared, set } = each
     const outcome = await imposing.printed.onceAsync(madeFrom(item, settled), () =>
       onPaper(item, settled, imposing),
     )
     for (const problem of outcome.problems) problems.push(problem)
-    if (outcome.ok) imposed.push({ prepared, set, printed: outcome.value })
+    if (outcome.ok) taken.push(await take({ prepared, set, printed: outcome.value }))
   }
-  return withProblems(imposed, problems)
+  return withProblems(taken, problems)
 }
 
 async function onPaper(

@@ -23,16 +23,7 @@ export interface ItemReport {
   readonly advice: readonly string[]
 }
 
-export async function reportItems(
-  items: readonly ImposedItem[],
-  fitting: FacesFitting,
-): Promise<readonly ItemReport[]> {
-  const reports: ItemReport[] = []
-  for (const item of items) reports.push(await reportItem(item, fitting))
-  return reports
-}
-
-async function reportItem(drawn: ImposedItem, fitting: FacesFitting): Promise<ItemReport> {
+export async function reportItem(drawn: ImposedItem, fitting: FacesFitting): Promise<ItemReport> {
   const { prepared, set, printed } = drawn
   const { item } = prepared.job
   const cards = cardsOnce(set)

@@ -1,6 +1,4 @@
-import type { ImposedItem } from '../impose/impose-plan.js'
-import { type ItemReport, reportItems } from './item-report.js'
-import type { FacesFitting } from './words-on-piece.js'
+import type { ItemReport } from './item-report.js'
 
 /** What a plan would take, item by item and in all. */
 export interface PlanReport {
@@ -16,13 +14,7 @@ export interface PlanReport {
 }
 
 /** @param plan the plan file's path, as it was given */
-export async function reportPlan(
-  plan: string,
-  title: string,
-  imposed: readonly ImposedItem[],
-  fitting: FacesFitting,
-): Promise<PlanReport> {
-  const items = await reportItems(imposed, fitting)
+export function reportPlan(plan: string, title: string, items: readonly ItemReport[]): PlanReport {
   const sum = (of: (item: ItemReport) => number) => items.reduce((total, item) => total + of(item), 0)
   const sheetsOfCard = sum(item => item.sheetsOfCard)
   const wasted = sum(item => item.wasteShare * item.sheetsOfCard)

@@ -1,6 +1,6 @@
 import { join } from 'node:path'
 import { describe, expect, it } from 'vitest'
-import { type ItemReport, reportItems } from '../../../src/pipeline/report/item-report.js'
+import { type ItemReport, reportItem } from '../../../src/pipeline/report/item-report.js'
 import { putPlanOnSheets } from '../../../src/pipeline.js'
 import { formatProblem } from '../../../src/problems.js'
 import { folderWith } from '../plan-folder.js'
@@ -12,7 +12,7 @@ async function reportOf(words: string, item: string): Promise<ItemReport> {
   const folder = folderWith({ 'week.yaml': `words: [${words}]\nprint:\n  - ${item}\n` })
   const drawn = await putPlanOnSheets({ planFile: join(folder, 'week.yaml'), kept: sharedWork })
   if (!drawn.ok) throw new Error(drawn.problems.map(formatProblem).join('\n'))
-  return (await reportItems(drawn.value.items, sharedWork))[0]!
+  return reportItem(drawn.value.items[0]!, sharedWork)
 }
 
 describe('the advice of check', () => {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { reportPlan } from '../../../src/pipeline/report/plan-report.js'
+import { reportItem } from '../../../src/pipeline/report/item-report.js'
 import { putPlanOnSheets } from '../../../src/pipeline.js'
 import { formatProblem } from '../../../src/problems.js'
 import { filesInMemory } from '../../plan/reading.js'
@@ -14,12 +14,12 @@ async function made(words: string, item: string, more = '') {
   })
   if (!plan.ok) throw new Error(plan.problems.map(formatProblem).join('\n'))
   const [first] = plan.value.items
-  const report = await reportPlan('week.yaml', '', plan.value.items, sharedWork)
+  const report = await reportItem(first!, sharedWork)
   return {
     notes: first!.printed.notes,
     piece: first!.printed.sheets[0]!.pieces[0]!.piece,
-    sheets: report.items[0]!.sheetsOfCard,
-    advice: report.items[0]!.advice,
+    sheets: report.sheetsOfCard,
+    advice: report.advice,
     problems: plan.problems,
   }
 }

@@ -3,8 +3,7 @@ import { type DrawnFaces, drawFitted } from '../../pieces/faces/draw-faces.js'
 import type { CardFace } from '../../pieces/faces/face.js'
 import { contrastOf } from '../deal/prepare-item.js'
 import { byIdentity, type KeptStore } from '../kept-store.js'
-import type { SettledItem, SettledPlan } from '../settle/settle-plan.js'
-import type { StudiedPlan } from '../study/study-plan.js'
+import type { SettledItem } from '../settle/settle-plan.js'
 
 /** Every face of an item, drawn. */
 export interface DrawnFacesOfItem {
@@ -18,22 +17,12 @@ export interface DrawnItem {
   readonly drawn: DrawnFacesOfItem
 }
 
-/** What the draw step gives: the items to be made, and those of which labels and checklists tell. */
-export interface DrawnPlan {
-  readonly studied: StudiedPlan
-  readonly items: readonly DrawnItem[]
-  readonly settled: readonly SettledItem[]
+/** sizes → pieces: draws every face of an item, each word once however often it stands. */
+export function drawItem(settled: SettledItem, faces: KeptStore<DrawnFacesOfItem>): DrawnItem {
+  return { settled, drawn: drawFaces(settled, faces) }
 }
 
-/** sizes → pieces: draws every face, each word once however often it stands. */
-export function drawPlan({ studied, items }: SettledPlan, faces: KeptStore<DrawnFacesOfItem>): DrawnPlan {
-  const drawn = items
-    .filter(item => item.wanted)
-    .map(settled => ({ settled, drawn: drawItem(settled, faces) }))
-  return { studied, items: drawn, settled: items }
-}
-
-function drawItem(settled: SettledItem, faces: KeptStore<DrawnFacesOfItem>): DrawnFacesOfItem {
+function drawFaces(settled: SettledItem, faces: KeptStore<DrawnFacesOfItem>): DrawnFacesOfItem {
   const { prepared, pieces, pages } = settled
   const { request, job } = prepared
   const { fronts, backs } = pieces
