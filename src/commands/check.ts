@@ -1,6 +1,7 @@
 import { check, type PlanReport } from '../door/make.js'
 import type { Problem } from '../door/problems.js'
 import { type CommandResult, resultOf, wrongUsage } from './command-result.js'
+import { planApart } from './plan-apart.js'
 import { type Input, planFiles } from './plan-files.js'
 import { wrapLine } from './wrap-line.js'
 
@@ -19,7 +20,9 @@ export async function checkCommand(options: CheckOptions, input?: Input): Promis
   const { paths, problems: ofPaths, files } = await planFiles(given, input)
   const checked: CheckedPlan[] = []
   for (const plan of paths) {
-    const { problems, ...outcome } = await check({ plan, ...(files === undefined ? {} : { files }) })
+    const { problems, ...outcome } = await planApart(plan, () =>
+      check({ plan, ...(files === undefined ? {} : { files }) }),
+    )
     checked.push({ plan, problems, ...(outcome.ok ? { report: outcome.value } : {}) })
   }
   const all: Problem[] = [...ofPaths]

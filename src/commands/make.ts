@@ -4,6 +4,7 @@ import { LARGEST_SEED, stemOf } from '../door/plans.js'
 import { errorAt, type Problem } from '../door/problems.js'
 import { commaList } from './comma-list.js'
 import { type CommandResult, resultOf, wrongUsage } from './command-result.js'
+import { planApart } from './plan-apart.js'
 import { type Input, planFiles } from './plan-files.js'
 
 export interface MakeOptions {
@@ -58,16 +59,18 @@ export async function makeCommand(options: MakeOptions, input?: Input): Promise<
       continue
     }
     stems.set(stem, planFile)
-    const made = await make({
-      plan: planFile,
-      out: options.out,
-      formats: formats.filter(format => wanted.includes(format)),
-      dpi: options.dpi,
-      ...(options.jobs === undefined ? {} : { jobs: options.jobs }),
-      ...(options.seed === undefined ? {} : { seed: options.seed }),
-      ...(only === undefined ? {} : { only }),
-      ...(files === undefined ? {} : { files }),
-    })
+    const making = () =>
+      make({
+        plan: planFile,
+        out: options.out,
+        formats: formats.filter(format => wanted.includes(format)),
+        dpi: options.dpi,
+        ...(options.jobs === undefined ? {} : { jobs: options.jobs }),
+        ...(options.seed === undefined ? {} : { seed: options.seed }),
+        ...(only === undefined ? {} : { only }),
+        ...(files === undefined ? {} : { files }),
+      })
+    const made = await planApart(planFile, making)
     for (const problem of made.problems) problems.push(problem)
     if (made.ok && options.quiet !== true) output.push(describe(made.value))
   }

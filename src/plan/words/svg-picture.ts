@@ -1,3 +1,5 @@
+import { drawnElements } from './svg-uses.js'
+
 /** What an SVG picture may hold: shapes of its own, nothing that has to be fetched and no letters that need a font. */
 
 /** @returns what is wrong with it and what to do, or nothing where it can be used */
@@ -18,8 +20,17 @@ export function problemInSvg(svg: string): { readonly problem: string; readonly 
       advice: 'Turn its text into outlines ("object to path" in most drawing programs), or save it as PNG.',
     }
   }
+  if (svg.includes('<use') && drawnElements(svg, mostElements) > mostElements) {
+    return {
+      problem: 'draws its shapes over and over, more than a drawing for a card does',
+      advice: 'Save the picture as PNG.',
+    }
+  }
   return undefined
 }
+
+/** Drawn in a second; copies of copies of a small file may come to millions. */
+const mostElements = 20_000
 
 /** Pictures of pixels inside the file are all that a reference may hold. */
 const embedded = /^(?:#|data:image\/(?:png|jpeg|gif|webp)[;,])/i

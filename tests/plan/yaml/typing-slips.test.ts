@@ -61,6 +61,15 @@ describe('a line out of its column', () => {
     expect(told(text)).toEqual([expected])
   })
 
+  it('and what is wrong behind it are told where they were typed, and nowhere beyond their line', () => {
+    const line = '  {letters: ea, label: "reed"}]'
+    const text = `words: [reed]\nmarks: [{letters: ea, label: "reed"}]\nprint:\n  - word-cards\n${line}\nprint:\n  - key\n`
+    const { problems } = read(text)
+    const columns = problems.flatMap(({ place }) => (place.line === 5 ? [place.column] : []))
+    expect(columns.length).toBeGreaterThan(0)
+    expect(Math.max(...columns.map(column => column ?? 0))).toBeLessThanOrEqual(line.length)
+  })
+
   it('hides no other problem of the plan', () => {
     const text = 'words: [reed]\nprint:\n  - layout: key\n   - layout: bingo\n     grid: 9x9x9\n'
     expect(told(text).map(line => line.split(' → ')[0])).toEqual([
