@@ -44,12 +44,7 @@ function pageRule(size: string): string {
   )
 }
 
-/**
- * What is not in sight is not drawn until it is (`content-visibility`, CSS Containment Module Level 2, §4): a week's sheets
- * are eighty thousand nodes. On paper everything is.
- *
- * Ink on the colours of uncoated card; green for what can be pressed, rust for what is to be looked at twice.
- */
+/** Ink on the colours of uncoated card; green for what can be pressed, rust for what is to be looked at twice. */
 const screenStyle = `:root { color-scheme: light; --ink: #2a241c; --quiet: #5f5547; --card: #fffdf8; --desk: #f5f0e4; --tag: #eddcb2; --edge: #cfbf9d; --press: #22543d; --twice: #8a3b12 }
 * { box-sizing: border-box }
 html { -webkit-text-size-adjust: 100%; text-size-adjust: 100% }
@@ -68,7 +63,6 @@ header .class { color: var(--quiet); margin: 0 0 0.25rem }
 .twice a { color: var(--twice); font-weight: 700 }
 main { display: grid; grid-template-columns: repeat(auto-fill, minmax(min(100%, 20rem), 1fr)); gap: 1rem; margin-top: 1.25rem }
 .item { background: var(--card); border: 1px solid var(--edge); border-radius: 0.5rem; padding: 1rem clamp(0.75rem, 2.5vw, 1.5rem); min-width: 0 }
-.item { content-visibility: auto; contain-intrinsic-height: auto 24rem }
 .item.several, .item:has(:target), .item:has([open]) { grid-column: 1 / -1 }
 .head { display: grid; grid-template-columns: minmax(0, 1fr) auto; gap: 0.1rem 1rem; align-items: start }
 .head button { grid-column: 2; grid-row: 1 / span 2 }
@@ -108,7 +102,7 @@ const printStyle = `@media print {
   header, footer, main { margin: 0; padding: 0 }
   header, footer, .skip, .head, summary, .page, .notes, .fitting, .folded-print { display: none }
   main { display: block }
-  .item, details { border: 0; margin: 0; padding: 0; background: none; border-radius: 0; content-visibility: visible }
+  .item, details { border: 0; margin: 0; padding: 0; background: none; border-radius: 0 }
   .sheets { display: block; margin: 0 }
   .sheet:not(:target), .sheet:target { max-width: none; break-before: page; break-inside: avoid; overflow: hidden }
   .sheet svg, .sheet:target svg { box-shadow: none }
