@@ -81,7 +81,8 @@ export async function fitFaces<F extends Face>(
         ? [findText(slot, slotBox(slots, name), fitting.typeface)]
         : [],
     )
-    return { face, art, slots, words, texts }
+    // It is laid out by now, and the trees of thousands of cards take room.
+    return { face: { ...face, tree: null }, art, slots, words, texts }
   })
   const outcome = fitAgain(fitted, fitting)
   const [spilt] = fitted.flatMap(textOffFace)

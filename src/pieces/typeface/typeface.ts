@@ -54,6 +54,9 @@ export interface UnreadableFont {
   readonly unreadable: string
 }
 
+/** Some ten megabytes; a week's plan takes a fifth of it. */
+const MANY_RUNS = 5000
+
 /** The typeface, or why its files cannot be used. */
 export function openTypeface(files: TypefaceFiles): Typeface | UnreadableFont {
   const regular = openLetters(files.regular, files)
@@ -86,6 +89,7 @@ export function openTypeface(files: TypefaceFiles): Typeface | UnreadableFont {
       const known = runs.get(key)
       if (known !== undefined) return known
       const run = shapeText(sources[weight], text, options)
+      if (runs.size >= MANY_RUNS) runs.clear()
       runs.set(key, run)
       return run
     },
