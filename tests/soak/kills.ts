@@ -8,7 +8,7 @@ const program = join(installationFolder, '.build/src/cli.js')
 
 const planOf = (words: string) => `title: Along the marsh
 words: [reed, marsh, thrush, spring, ${words}]
-print: [word-cards, {layout: bingo, boards: 6, grid: 2x2}, key, marked-list]
+print: [word-cards, key]
 marks: [{letters: ee}]
 `
 

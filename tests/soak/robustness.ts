@@ -120,11 +120,13 @@ try {
     for (const role of left.map(name => name.split('.').at(-1)!))
       leftovers.set(role, (leftovers.get(role) ?? 0) + 1)
     if (faults.length > 0) tell('kill', faults, aim)
+    if ((index + 1) % 20 === 0 || index + 1 === kills) {
+      const found = [...leftovers].map(([role, times]) => `${role} ${times}`).join(', ')
+      say(
+        `kills: ${index + 1}, ${hits} before the run had ended; left for the next run: ${found}; it took at most ${slowest} ms`,
+      )
+    }
   }
-  const found = [...leftovers].map(([role, times]) => `${role} ${times}`).join(', ')
-  say(
-    `kills: ${kills}, ${hits} before the run had ended; left for the next run: ${found}; it took at most ${slowest} ms`,
-  )
 
   const pairs = count('pairs', 20)
   let tried = 0
