@@ -8,7 +8,10 @@ import { failWith, inReadingOrder, outcomeOf, succeed, type WithProblems, withPr
 import { dealPlan } from './pipeline/deal/deal-plan.js'
 import { type ChosenJobs, chooseJobs, itemJobs } from './pipeline/deal/item-jobs.js'
 import { type ImposedItem, imposePlan } from './pipeline/impose/impose-plan.js'
+import { itemFingerprints } from './pipeline/item-fingerprints.js'
 import { type KeptWork, keepWork } from './pipeline/kept-work.js'
+import { tellAndTakeTurns, type Watching } from './pipeline/progress.js'
+import { type LookedAt, toLookAt } from './pipeline/report/to-look-at.js'
 import { type SettledPlan, settlePlan } from './pipeline/settle/settle-plan.js'
 import { openMaterials } from './pipeline/study/materials.js'
 import { type StudiedPlan, studyPlan } from './pipeline/study/study-plan.js'
@@ -28,6 +31,7 @@ export interface PlanRequest {
   readonly only?: readonly string[]
   readonly files?: FileAccess
   readonly kept?: KeptWork
+  readonly watching?: Watching
 }
 
 export interface MakeRequest extends PlanRequest {
@@ -44,12 +48,16 @@ export interface PlanOnSheets {
   readonly items: readonly ImposedItem[]
 }
 
+/** A set as it was written, with what is to be looked at before it is printed. */
+export interface MadePlan extends WrittenPlan, LookedAt {}
+
 /** The whole flow for one plan: read → study → deal → settle → draw → impose → write. */
-export async function makePlan(request: MakeRequest): Promise<Outcome<WrittenPlan>> {
+export async function makePlan(request: MakeRequest): Promise<Outcome<MadePlan>> {
   const onSheets = await putPlanOnSheets(request)
   if (!onSheets.ok) return onSheets
-  const { outFolder, formats, dpi, only, jobs = cpus().length } = request
+  const { outFolder, formats, dpi, only, jobs = cpus().length, watching = {} } = request
   const printed = printedPlan(onSheets.value)
+  const of = printed.items.length
   const written = await writePlan({
     printed,
     outFolder,
@@ -61,9 +69,14 @@ export async function makePlan(request: MakeRequest): Promise<Outcome<WrittenPla
       ({ message, advice }) => `${inSentences(message)} ${advice}`,
     ),
     pageFonts: pageFonts(),
+    madeFrom: itemFingerprints(onSheets.value.plan),
+    writtenOne: (item, done) =>
+      tellAndTakeTurns(watching, { step: 'written', item, done: of + done, of: 2 * of }),
     ...(only === undefined ? {} : { only: printed.items.map(item => item.name) }),
   })
-  return { ...written, problems: [...onSheets.problems, ...written.problems] }
+  const problems = [...onSheets.problems, ...written.problems]
+  if (!written.ok) return failWith(problems)
+  return succeed({ ...written.value, ...toLookAt(onSheets.value) }, problems)
 }
 
 /** The flow up to the sheets. */
@@ -79,7 +92,8 @@ export async function putEachOnSheets<T>(
   request: PlanRequest,
   take: (item: ImposedItem) => T | Promise<T>,
 ): Promise<Outcome<{ readonly plan: Plan; readonly items: readonly T[] }>> {
-  const work = { files: request.files ?? disk, kept: request.kept ?? keepWork() }
+  const { files = disk, kept = keepWork(), watching = {} } = request
+  const work = { files, kept, watching }
   const studied = studyPlanFile({ ...request, ...work })
   if (!studied.ok) {
     const problems = [...studied.problems, ...(await laterProblems(request.planFile, work))]
@@ -88,7 +102,7 @@ export async function putEachOnSheets<T>(
   const { plan } = studied.value
   const jobs = chooseJobs(plan, request.only)
   if (!jobs.ok) return failWith([...studied.problems, ...jobs.problems])
-  const imposed = await putOnSheets(studied.value, jobs.value, work.kept, take)
+  const imposed = await putOnSheets(studied.value, jobs.value, work, take)
   work.kept.endRun()
   const problems = eachOnce([...studied.problems, ...jobs.problems, ...imposed.problems])
   return hasErrors(problems) ? failWith(problems) : succeed({ plan, items: imposed.value }, problems)
@@ -117,7 +131,7 @@ export async function settlePlanInHand(
   if (!studied.ok) return studied
   const jobs = chooseJobs(plan, only)
   if (!jobs.ok) return failWith([...studied.problems, ...jobs.problems])
-  const settled = await dealAndSettle(studied.value, jobs.value, work.kept)
+  const settled = await dealAndSettle(studied.value, jobs.value, work)
   return outcomeOf(settled.value, eachOnce([...studied.problems, ...jobs.problems, ...settled.problems]))
 }
 
@@ -133,6 +147,7 @@ export async function drawAndImpose(settled: SettledPlan, kept: KeptWork): Promi
 interface Work {
   readonly files: FileAccess
   readonly kept: KeptWork
+  readonly watching?: Watching
 }
 
 function study(plan: Plan, { files, kept }: Work): Outcome<StudiedPlan> {
@@ -143,10 +158,13 @@ function study(plan: Plan, { files, kept }: Work): Outcome<StudiedPlan> {
 async function dealAndSettle(
   studied: StudiedPlan,
   jobs: ChosenJobs,
-  kept: KeptWork,
+  { kept, watching = {} }: Pick<Work, 'kept' | 'watching'>,
 ): Promise<WithProblems<SettledPlan>> {
   const dealt = dealPlan(studied, jobs, kept.sets)
-  const settled = await settlePlan(dealt.value, kept)
+  const of = dealt.value.items.length + jobs.wanted.length
+  const settled = await settlePlan(dealt.value, kept, (item, index) =>
+    tellAndTakeTurns(watching, { step: 'laid out', item, done: index + 1, of }),
+  )
   return withProblems(settled.value, [...dealt.problems, ...settled.problems])
 }
 
@@ -154,11 +172,11 @@ async function dealAndSettle(
 async function putOnSheets<T>(
   studied: StudiedPlan,
   jobs: ChosenJobs,
-  kept: KeptWork,
+  work: Pick<Work, 'kept' | 'watching'>,
   take: (item: ImposedItem) => T | Promise<T>,
 ): Promise<WithProblems<readonly T[]>> {
-  const settled = await dealAndSettle(studied, jobs, kept)
-  const imposed = await imposePlan(settled.value, kept, take)
+  const settled = await dealAndSettle(studied, jobs, work)
+  const imposed = await imposePlan(settled.value, work.kept, take)
   return withProblems(imposed.value, [...settled.problems, ...imposed.problems])
 }
 
@@ -168,7 +186,7 @@ async function laterProblems(planFile: string, work: Work): Promise<readonly Pro
   const studied = plan && study(plan, work)
   if (!studied?.ok) return []
   const jobs = { wanted: itemJobs(studied.value.plan).jobs, told: [] }
-  const { problems } = await putOnSheets(studied.value, jobs, work.kept, () => undefined)
+  const { problems } = await putOnSheets(studied.value, jobs, work, () => undefined)
   return eachOnce(problems).filter(problem => problem.severity === 'error')
 }
 

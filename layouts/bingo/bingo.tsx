@@ -95,7 +95,8 @@ function bingoSet(request: BingoRequest): Outcome<CardSet> {
   const set = boardSet({ words, game, copies: item.copies })
   const problems =
     smaller === undefined ? settled.problems : [...settled.problems, smallerGrid(request, asked!, smaller)]
-  return succeed({ ...set, notes: [...game.deal.notes, ...game.changes, ...oddsNotes(game)] }, problems)
+  const { changes } = game
+  return succeed({ ...set, changes, notes: [...game.deal.notes, ...changes, ...oddsNotes(game)] }, problems)
 }
 
 function noSuchCall({ item, words }: LayoutRequest, winAt: number): Problem {

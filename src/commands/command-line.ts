@@ -20,6 +20,13 @@ const quiet = { type: 'boolean', default: false, describe: 'print problems alone
 const planFiles = { type: 'string', array: true, default: [] as string[] } as const
 const planFile = 'plan file, a pattern such as "weeks/*.yaml", or - for standard input'
 
+/** Aborted by the first Ctrl-C; the second ends the program as it always would. */
+function stopping(): AbortSignal {
+  const controller = new AbortController()
+  process.once('SIGINT', () => controller.abort())
+  return controller.signal
+}
+
 export function commandLine(typed: readonly string[], { run, refuse }: CommandLine) {
   return yargs([...typed])
     .scriptName('oaktag')
@@ -67,7 +74,7 @@ export function commandLine(typed: readonly string[], { run, refuse }: CommandLi
           .option('quiet', quiet)
           .example('$0 make week.yaml', 'all its sheets, in out/week')
           .example('$0 make week.yaml --only bingo --format pdf', 'the bingo alone, as a PDF'),
-      async options => run((await import('./make.js')).makeCommand(options)),
+      async options => run((await import('./make.js')).makeCommand(options, { signal: stopping() })),
     )
     .command(
       'study [word..]',

@@ -4,8 +4,8 @@ import { aHundredOfAKind, formatProblem, hasErrors, type Problem } from '../door
 export interface CommandResult {
   readonly output: string
   readonly problems: string
-  /** 0 all well; 1 the input has a problem; 2 wrong usage. */
-  readonly exitCode: 0 | 1 | 2
+  /** 0 all well; 1 the input has a problem; 2 wrong usage; 130 stopped by Ctrl-C, as shells tell it. */
+  readonly exitCode: 0 | 1 | 2 | 130
 }
 
 export function resultOf(output: string, problems: readonly Problem[] = []): CommandResult {

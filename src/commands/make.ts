@@ -1,11 +1,12 @@
-import { relative } from 'node:path'
-import { type Format, make, type WrittenPlan } from '../door/make.js'
+import { type Format, make } from '../door/make.js'
 import { LARGEST_SEED, stemOf } from '../door/plans.js'
 import { errorAt, type Problem } from '../door/problems.js'
 import { commaList } from './comma-list.js'
 import { type CommandResult, resultOf, wrongUsage } from './command-result.js'
+import { describeMade } from './describe-made.js'
 import { planApart } from './plan-apart.js'
 import { type Input, planFiles } from './plan-files.js'
+import { type ProgressStream, progressLine } from './progress-line.js'
 
 export interface MakeOptions {
   readonly plan: readonly string[]
@@ -24,8 +25,24 @@ const formats: readonly Format[] = ['svg', 'png', 'pdf']
 /** More would only open more files at once than a system allows. */
 const MOST_JOBS = 1000
 
+/** What a command has around it; the terminal's own where left out. */
+export interface MakeAround {
+  readonly input?: Input
+  /** Where progress is shown. */
+  readonly stream?: ProgressStream
+  /** Aborted by Ctrl-C. */
+  readonly signal?: AbortSignal
+}
+
+const stopped: CommandResult = {
+  output: '',
+  problems: 'oaktag: stopped; the last set is as it was',
+  exitCode: 130,
+}
+
 /** `oaktag make`: every item of every plan; a plan with problems is left out and the others are made. */
-export async function makeCommand(options: MakeOptions, input?: Input): Promise<CommandResult> {
+export async function makeCommand(options: MakeOptions, around: MakeAround = {}): Promise<CommandResult> {
+  const { input, stream = process.stderr, signal } = around
   const wanted = commaList([options.format ?? 'svg,png'].flat()).map(name => name.toLowerCase())
   const unknown = wanted.find(name => !formats.some(format => format === name))
   if (unknown !== undefined || wanted.length === 0)
@@ -59,20 +76,27 @@ export async function makeCommand(options: MakeOptions, input?: Input): Promise<
       continue
     }
     stems.set(stem, planFile)
+    const progress = options.quiet === true ? undefined : progressLine(stream)
     const making = () =>
       make({
-        plan: planFile,
-        out: options.out,
-        formats: formats.filter(format => wanted.includes(format)),
-        dpi: options.dpi,
-        ...(options.jobs === undefined ? {} : { jobs: options.jobs }),
-        ...(options.seed === undefined ? {} : { seed: options.seed }),
-        ...(only === undefined ? {} : { only }),
-        ...(files === undefined ? {} : { files }),
-      })
+      watching: {
+        ...(signal === undefined ? {} : { signal }),
+        ...(progress === undefined ? {} : { onProgress: progress.tell }),
+      },
+      plan: planFile,
+      out: options.out,
+      formats: formats.filter(format => wanted.includes(format)),
+      dpi: options.dpi,
+      ...(options.jobs === undefined ? {} : { jobs: options.jobs }),
+      ...(options.seed === undefined ? {} : { seed: options.seed }),
+      ...(only === undefined ? {} : { only }),
+      ...(files === undefined ? {} : { files }),
+    })
     const made = await planApart(planFile, making)
+    progress?.end()
+    if (!made.ok && signal?.aborted === true) return stopped
     for (const problem of made.problems) problems.push(problem)
-    if (made.ok && options.quiet !== true) output.push(describe(made.value))
+    if (made.ok && options.quiet !== true) output.push(describeMade(made.value, planFile))
   }
   return resultOf(output.join('\n\n'), problems)
 }
@@ -99,20 +123,4 @@ function fillsSameFolder(planFile: string, earlier: string): Problem {
 
 function isWholeOrLeftOut(value: number | undefined, least: number, most: number): boolean {
   return value === undefined || (Number.isInteger(value) && value >= least && value <= most)
-}
-
-/** What was made and where to look, in lines of at most 80 columns where the paths allow it. */
-function describe({ folder, indexFile, manifest }: WrittenPlan): string {
-  const nameWidth = Math.max(...manifest.items.map(item => item.name.length))
-  const lines = manifest.items.map(item => {
-    const pieces = item.pages.reduce((sum, page) => sum + (page.side === 'front' ? page.pieces.length : 0), 0)
-    const sheets = `${item.pages.length} ${item.pages.length === 1 ? 'page' : 'pages'}`
-    return `  ${item.name.padEnd(nameWidth)}  ${sheets}${pieces === 0 ? '' : `, ${pieces} ${pieces === 1 ? 'piece' : 'pieces'}`}`
-  })
-  const shown = (path: string) => relative('', path) || '.'
-  return [
-    `${manifest.title}: made in ${shown(folder)}`,
-    ...lines,
-    `Look it over and print: ${shown(indexFile)}`,
-  ].join('\n')
 }

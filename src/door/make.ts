@@ -1,10 +1,10 @@
 import type { Format } from '../files/folder/item-paths.js'
-import type { WrittenPlan } from '../files/write-plan.js'
 import { succeed } from '../outcomes.js'
 import { type KeptWork, workOfOneRun } from '../pipeline/kept-work.js'
+import type { Progress, Watching } from '../pipeline/progress.js'
 import { reportItem } from '../pipeline/report/item-report.js'
 import { type PlanReport, reportPlan } from '../pipeline/report/plan-report.js'
-import { makePlan, putEachOnSheets } from '../pipeline.js'
+import { type MadePlan, makePlan, putEachOnSheets } from '../pipeline.js'
 import type { FileAccess } from '../plan/disk/file-access.js'
 import type { Outcome } from '../problems.js'
 
@@ -25,6 +25,8 @@ export interface Making {
   readonly jobs?: number
   /** How the plan and what it names are read; the machine's own files where left out. */
   readonly files?: FileAccess
+  /** Told how far the run is; `signal` stops it, the last set being as it was: the promise is then rejected. */
+  readonly watching?: Watching
   /** From `keepWork()`, for a program that makes the same plan again. */
   readonly kept?: KeptWork
 }
@@ -36,7 +38,7 @@ export function make({
   formats = ['svg', 'png'],
   dpi = 300,
   ...rest
-}: Making): Promise<Outcome<WrittenPlan>> {
+}: Making): Promise<Outcome<MadePlan>> {
   return makePlan({ planFile: plan, outFolder: out, formats, dpi, ...rest })
 }
 
@@ -54,4 +56,4 @@ export async function check({
 }
 
 export type { ItemReport } from '../pipeline/report/item-report.js'
-export type { Format, PlanReport, WrittenPlan }
+export type { Format, MadePlan, PlanReport, Progress }

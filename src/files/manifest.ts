@@ -52,6 +52,8 @@ export interface ManifestItem {
   readonly pages: readonly ManifestPage[]
   readonly deal?: Deal
   readonly notes: readonly string[]
+  /** In short what it was made from: another text, another item. */
+  readonly madeFrom?: string
 }
 
 export interface ManifestPage {
@@ -81,11 +83,14 @@ export interface ManifestPiece extends Box {
 }
 
 export interface ManifestOptions {
+  /** By item; left out where nobody compares. */
+  readonly madeFrom?: ReadonlyMap<string, string>
   readonly formats: readonly Format[]
   readonly dpi: number
 }
 
-export function manifestItem(item: PrintedItem, { formats, dpi }: ManifestOptions): ManifestItem {
+export function manifestItem(item: PrintedItem, { formats, dpi, madeFrom }: ManifestOptions): ManifestItem {
+  const from = madeFrom?.get(item.name)
   const { name, widthMm, heightMm } = item.paper
   return {
     name: item.name,
@@ -105,6 +110,7 @@ export function manifestItem(item: PrintedItem, { formats, dpi }: ManifestOption
     })),
     ...(item.deal && { deal: item.deal }),
     notes: item.notes,
+    ...(from !== undefined && { madeFrom: from }),
   }
 }
 

@@ -16,6 +16,8 @@ export interface ItemWriting {
   /** How many files may be under way at once. */
   readonly jobs: number
   readonly files: FileSystem
+  /** Told of each item whose files are all written, and how many are. */
+  readonly writtenOne?: ((item: string, done: number) => Promise<void>) | undefined
 }
 
 /** A file still to be made; its path is from the plan's folder. */
@@ -26,14 +28,27 @@ interface FileToMake {
 
 /** Writes every item's sheets in the formats asked for. The code of PNG and PDF is loaded only for them. */
 export async function writeItems(writing: ItemWriting): Promise<void> {
-  const { printed, folder, formats, jobs, files: disk } = writing
+  const { printed, folder, formats, jobs, files: disk, writtenOne = async () => {} } = writing
   for (const item of printed.items) await disk.makeFolder(join(folder, item.name))
   const files: FileToMake[] = []
   if (formats.includes('svg')) files.push(...svgFiles(writing))
   if (formats.includes('png')) files.push(...(await pngFiles(writing)))
   if (formats.includes('pdf')) files.push(...(await pdfFiles(writing)))
-  const tasks = files.map(file => async () => disk.write(join(folder, file.path), await file.make()))
+  const left = new Map<string, number>()
+  for (const { path } of files) left.set(itemOf(path), (left.get(itemOf(path)) ?? 0) + 1)
+  let done = 0
+  const tasks = files.map(file => async () => {
+    await disk.write(join(folder, file.path), await file.make())
+    const item = itemOf(file.path)
+    left.set(item, left.get(item)! - 1)
+    if (left.get(item) === 0 && file.path.includes('/')) await writtenOne(item, ++done)
+  })
   await runInTurn(tasks, jobs)
+}
+
+/** Its folder; a PDF of the whole plan stands in none. */
+function itemOf(path: string): string {
+  return path.split('/', 1)[0]!
 }
 
 function svgFiles({ printed }: ItemWriting): readonly FileToMake[] {

@@ -38,6 +38,10 @@ export interface WriteRequest {
   readonly warnings?: readonly string[]
   /** For the proof page: the typeface of its own text; the browser's where left out. */
   readonly pageFonts?: PageFonts
+  /** What each item of the plan is made from, in short; for `older`. */
+  readonly madeFrom?: ReadonlyMap<string, string>
+  /** Told of each item that is written, and how many are. */
+  readonly writtenOne?: (item: string, done: number) => Promise<void>
   /** The machine's own where left out. */
   readonly files?: FileSystem
   readonly host?: Host
@@ -45,6 +49,8 @@ export interface WriteRequest {
 }
 
 export interface WrittenPlan {
+  /** Items of the last set that stand as they were, though the plan now makes them otherwise; by name. */
+  readonly older: readonly string[]
   readonly folder: string
   readonly indexFile: string
   readonly manifest: Manifest
@@ -109,9 +115,24 @@ async function writeAndSwap(
       ...longPathWarning(completed.value, folder, files.kind),
       ...(await discardReplaced(work, files)),
     ]
-    const value = { folder, indexFile: join(folder, 'index.html'), manifest: completed.value }
+    const manifest = completed.value
+    const older = olderItems(manifest, printed, request.madeFrom)
+    const value = { folder, indexFile: join(folder, 'index.html'), manifest, older }
     return succeed(value, warnings)
   })
+}
+
+/** Those that this run did not make, and that would come out otherwise now. */
+function olderItems(
+  { items }: Manifest,
+  printed: PrintedPlan,
+  madeFrom: ReadonlyMap<string, string> = new Map(),
+): readonly string[] {
+  const made = new Set(printed.items.map(({ name }) => name))
+  const kept = items.filter(item => !made.has(item.name) && item.madeFrom !== undefined)
+  return kept.flatMap(({ name, madeFrom: from }) =>
+    madeFrom.has(name) && madeFrom.get(name) !== from ? [name] : [],
+  )
 }
 
 /** Adds to the new items what is kept of the last set, the proof page and the manifest. */

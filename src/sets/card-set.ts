@@ -24,6 +24,8 @@ export interface CardSet {
   readonly deal?: Deal
   /** What a teacher should know of the set, in plain sentences. */
   readonly notes?: readonly string[]
+  /** Those of the notes that tell of what was dealt otherwise than the plan says. */
+  readonly changes?: readonly string[]
   /** For a key apart from the cards: which numbers belong together, and as what. */
   readonly answers?: readonly Answer[]
 }

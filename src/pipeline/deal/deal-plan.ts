@@ -5,6 +5,7 @@ import type { CardSet } from '../../sets/card-set.js'
 import type { KeptStore } from '../kept-store.js'
 import type { StudiedPlan } from '../study/study-plan.js'
 import { jobWithFilledSheets } from './filled-sheet.js'
+import { ignoredCopies } from './ignored-copies.js'
 import type { ChosenJobs, ItemJob } from './item-jobs.js'
 import { piecesMadeFrom, placesOf, withoutColours } from './made-from.js'
 import { moreThanAWeek } from './more-than-a-week.js'
@@ -49,7 +50,7 @@ export function dealPlan(
     return []
   })
   const made = items.flatMap(item => (item.wanted ? [item.prepared] : []))
-  problems.push(...blankKeys(blank), ...unshownMarks(made))
+  problems.push(...blankKeys(blank), ...unshownMarks(made), ...ignoredCopies(wanted))
   const notes = groupsWithoutMarks(made)
   const withNotes = items.map(item => {
     const note = notes.get(item.prepared.job)

@@ -49,6 +49,7 @@ export interface Settling {
 export async function settlePlan(
   { studied, items }: DealtPlan,
   settling: Settling,
+  settledOne: (item: string, index: number) => Promise<void> = async () => {},
 ): Promise<WithProblems<SettledPlan>> {
   const problems: Problem[] = []
   const settled: SettledItem[] = []
@@ -68,8 +69,9 @@ export async function settlePlan(
     return outcome?.ok ? outcome.value : undefined
   }
   // One after another: all at once would be no faster and would hold every item's workings in memory.
-  for (const item of items) {
+  for (const [index, item] of items.entries()) {
     const outcome = await settle(item)
+    await settledOne(item.prepared.job.name, index)
     if (outcome.ok) settled.push(outcome.value)
     if (item.wanted) problems.push(...(outcome.ok ? outcome.problems : leftOut(item, outcome.problems)))
   }

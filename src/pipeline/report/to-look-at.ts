@@ -1,0 +1,20 @@
+import type { ImposedItem } from '../impose/impose-plan.js'
+
+/** What to look at twice, beside the problems. */
+export interface LookedAt {
+  /** Words that no dictionary has: their sounds, and so their marks, are guesses. */
+  readonly guessedWords: readonly string[]
+  /** Games that were dealt otherwise than the plan says, by item, in plain sentences. */
+  readonly changedGames: readonly { readonly item: string; readonly note: string }[]
+}
+
+export function toLookAt({ items }: { readonly items: readonly ImposedItem[] }): LookedAt {
+  const words = items.flatMap(({ prepared }) => prepared.request.words)
+  const guessed = words.filter(({ source }) => source === 'guess').map(({ text }) => text)
+  return {
+    guessedWords: [...new Set(guessed)],
+    changedGames: items.flatMap(({ printed, set }) =>
+      (set.changes ?? []).map(note => ({ item: printed.name, note })),
+    ),
+  }
+}
