@@ -79,19 +79,19 @@ export async function makeCommand(options: MakeOptions, around: MakeAround = {})
     const progress = options.quiet === true ? undefined : progressLine(stream)
     const making = () =>
       make({
-      watching: {
-        ...(signal === undefined ? {} : { signal }),
-        ...(progress === undefined ? {} : { onProgress: progress.tell }),
-      },
-      plan: planFile,
-      out: options.out,
-      formats: formats.filter(format => wanted.includes(format)),
-      dpi: options.dpi,
-      ...(options.jobs === undefined ? {} : { jobs: options.jobs }),
-      ...(options.seed === undefined ? {} : { seed: options.seed }),
-      ...(only === undefined ? {} : { only }),
-      ...(files === undefined ? {} : { files }),
-    })
+        watching: {
+          ...(signal === undefined ? {} : { signal }),
+          ...(progress === undefined ? {} : { onProgress: progress.tell }),
+        },
+        plan: planFile,
+        out: options.out,
+        formats: formats.filter(format => wanted.includes(format)),
+        dpi: options.dpi,
+        ...(options.jobs === undefined ? {} : { jobs: options.jobs }),
+        ...(options.seed === undefined ? {} : { seed: options.seed }),
+        ...(only === undefined ? {} : { only }),
+        ...(files === undefined ? {} : { files }),
+      })
     const made = await planApart(planFile, making)
     progress?.end()
     if (!made.ok && signal?.aborted === true) return stopped
