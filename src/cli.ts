@@ -6,7 +6,7 @@ import { faultReport } from './commands/fault-report.js'
 import { whatNext } from './commands/first-help.js'
 import { inColour } from './commands/in-colour.js'
 import { withoutSteering } from './commands/plain-text.js'
-import { STANDARD_INPUT } from './commands/plan-files.js'
+import { STANDARD_INPUT } from './commands/standard-input.js'
 import { inPlainWords } from './commands/usage-wording.js'
 
 /** Exit codes: 0 all well; 1 the input has a problem; 2 wrong usage. */

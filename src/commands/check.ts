@@ -2,7 +2,8 @@ import { check, type PlanReport } from '../door/make.js'
 import type { Problem } from '../door/problems.js'
 import { type CommandResult, resultOf, wrongUsage } from './command-result.js'
 import { planApart } from './plan-apart.js'
-import { type Input, planFiles } from './plan-files.js'
+import { planFiles } from './plan-files.js'
+import type { Input } from './standard-input.js'
 import { wrapLine } from './wrap-line.js'
 
 export interface CheckOptions {

@@ -5,8 +5,9 @@ import { commaList } from './comma-list.js'
 import { type CommandResult, resultOf, wrongUsage } from './command-result.js'
 import { describeMade } from './describe-made.js'
 import { planApart } from './plan-apart.js'
-import { type Input, planFiles } from './plan-files.js'
+import { planFiles } from './plan-files.js'
 import { type ProgressStream, progressLine } from './progress-line.js'
+import type { Input } from './standard-input.js'
 
 export interface MakeOptions {
   readonly plan: readonly string[]

@@ -4,20 +4,13 @@ import { isAbsolute, normalize } from 'node:path'
 import { glob, isDynamicPattern } from 'tinyglobby'
 import { type FileAccess, withFile } from '../door/plans.js'
 import { errorAt, type Problem } from '../door/problems.js'
+import { type Input, STANDARD_INPUT } from './standard-input.js'
 
 export interface PlanFiles {
   readonly paths: readonly string[]
   readonly problems: readonly Problem[]
   /** Left out where all stands on the disk. */
   readonly files?: FileAccess
-}
-
-/** How a plan on standard input, typed as `-`, is named in messages. */
-export const STANDARD_INPUT = 'standard input'
-
-export interface Input {
-  /** All of standard input. */
-  readonly text: () => Promise<string>
 }
 
 export async function planFiles(given: readonly string[], input: Input = standardInput): Promise<PlanFiles> {

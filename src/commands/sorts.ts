@@ -1,7 +1,8 @@
 import { leftoversInWords, openSortNote, rankSorts, type Sort } from '../door/sorts.js'
 import { studyClassWords, studyWordList } from '../door/words.js'
 import { type CommandResult, resultOf, wrongUsage } from './command-result.js'
-import { type Input, planFiles } from './plan-files.js'
+import { planFiles } from './plan-files.js'
+import type { Input } from './standard-input.js'
 import { wrapLine } from './wrap-line.js'
 
 export interface SortsOptions {

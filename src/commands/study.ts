@@ -12,7 +12,7 @@ import {
 } from '../door/words.js'
 import { type CommandResult, resultOf, wrongUsage } from './command-result.js'
 import { describeWord } from './describe-word.js'
-import { type Input, planFiles, STANDARD_INPUT } from './plan-files.js'
+import { type Input, STANDARD_INPUT } from './standard-input.js'
 import { wrapLine } from './wrap-line.js'
 
 export interface StudyOptions {
@@ -69,6 +69,7 @@ async function wordsOf(
   if (file !== undefined) return studyWordList(file)
   const [first = ''] = words
   if (!isPlan(first)) return studyTypedWords(words)
+  const { planFiles } = await import('./plan-files.js')
   const { paths, files } = await planFiles([first], input)
   return studyPlanWords(paths[0]!, files)
 }

@@ -234,7 +234,7 @@ describe('new', () => {
   it('writes a plan that make accepts as it stands', () => {
     const folder = empty()
     expect(oaktag(['new', 'week.yaml'], folder).code).toBe(0)
-    const { code, err } = oaktag(['make', 'week.yaml', '--format', 'svg'], folder)
+    const { code, err } = oaktag(['make', 'week.yaml', '--format', 'svg', '--quiet'], folder)
     expect([code, err]).toEqual([0, ''])
   })
 

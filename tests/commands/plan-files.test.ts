@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest'
 import { checkCommand } from '../../src/commands/check.js'
 import { inColour } from '../../src/commands/in-colour.js'
-import { planFiles, STANDARD_INPUT } from '../../src/commands/plan-files.js'
+import { planFiles } from '../../src/commands/plan-files.js'
 import { sortsCommand } from '../../src/commands/sorts.js'
+import { STANDARD_INPUT } from '../../src/commands/standard-input.js'
 import { studyCommand } from '../../src/commands/study.js'
 import { folderWith } from '../pipeline/plan-folder.js'
 

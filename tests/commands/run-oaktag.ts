@@ -10,6 +10,9 @@ export interface Run {
 
 export const commandFile = join(buildFolder, 'src/cli.js')
 
+/** How far a run is: told after a second, so it comes or not as the machine is quick or slow. */
+const progress = /^\d+ of \d+ \S.*: (?:laid out|written)\n/gm
+
 interface Circumstances {
   /** Arguments for Node itself. */
   readonly node?: readonly string[]
@@ -27,5 +30,5 @@ export function oaktag(
     encoding: 'utf8',
     env: { ...process.env, ...env },
   })
-  return { code: run.status, out: run.stdout, err: run.stderr }
+  return { code: run.status, out: run.stdout, err: run.stderr.replace(progress, '') }
 }

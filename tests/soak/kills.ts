@@ -70,7 +70,16 @@ export async function killOnce({ home, out, sets }: Ground, aim: Aim, index: num
 }
 
 function argumentsFor(home: string, index: number, out: string): readonly string[] {
-  return [program, 'make', join(home, `plan-${index}`, 'week.yaml'), '--out', out, '--format', 'svg']
+  return [
+    program,
+    'make',
+    join(home, `plan-${index}`, 'week.yaml'),
+    '--out',
+    out,
+    '--format',
+    'svg',
+    '--quiet',
+  ]
 }
 
 function killed(child: ChildProcess, aim: Aim, out: string): Promise<boolean> {
