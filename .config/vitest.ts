@@ -1,6 +1,16 @@
 import { defineConfig } from 'vitest/config'
+import { BaseSequencer } from 'vitest/node'
 
 const root = new URL('..', import.meta.url).pathname
+
+/** What takes long though its file is short begins first, so that no worker waits for it at the end. */
+class LongestFirst extends BaseSequencer {
+  override async sort(files: Parameters<BaseSequencer['sort']>[0]) {
+    const sorted = await super.sort(files)
+    const isLong = ({ moduleId }: (typeof sorted)[number]) => /tests\/(?:soak|demo|commands)\//.test(moduleId)
+    return [...sorted.filter(isLong), ...sorted.filter(file => !isLong(file))]
+  }
+}
 
 export default defineConfig({
   resolve: {
@@ -12,6 +22,7 @@ export default defineConfig({
     include: ['tests/**/*.test.ts', 'tests/**/*.test.tsx'],
     // Files share what they import: satori, the typefaces and the lexicon are opened once a worker, not once a file.
     isolate: false,
+    sequence: { sequencer: LongestFirst },
     // All cores: vitest would leave one to itself, and on two cores that is half the machine.
     maxWorkers: '100%',
     testTimeout: 120_000,

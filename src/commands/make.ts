@@ -1,11 +1,7 @@
-import { type Format, make } from '../door/make.js'
-import { LARGEST_SEED, stemOf } from '../door/plans.js'
+import type { Format } from '../door/make.js'
 import { errorAt, type Problem } from '../door/problems.js'
 import { commaList } from './comma-list.js'
 import { type CommandResult, resultOf, wrongUsage } from './command-result.js'
-import { describeMade } from './describe-made.js'
-import { planApart } from './plan-apart.js'
-import { planFiles } from './plan-files.js'
 import { type ProgressStream, progressLine } from './progress-line.js'
 import type { Input } from './standard-input.js'
 
@@ -53,11 +49,8 @@ export async function makeCommand(options: MakeOptions, around: MakeAround = {})
     )
   if (!Number.isInteger(options.dpi) || options.dpi < 72 || options.dpi > 1200)
     return wrongUsage('--dpi is out of range', 'Give whole pixels per inch from 72 to 1200; 300 prints well.')
-  if (!isWholeOrLeftOut(options.jobs, 1, MOST_JOBS) || !isWholeOrLeftOut(options.seed, 0, LARGEST_SEED))
-    return wrongUsage(
-      '--jobs and --seed take a whole number',
-      `Give --jobs from 1 to ${MOST_JOBS}, --seed from 0 to ${LARGEST_SEED}.`,
-    )
+  if (!isWholeOrLeftOut(options.jobs, 1, MOST_JOBS))
+    return wrongUsage('--jobs takes a whole number', `Give --jobs from 1 to ${MOST_JOBS}.`)
   if (options.out.trim() === '')
     return wrongUsage('--out names no folder', 'Write --out and a folder, such as --out week-3.')
   const { plans: given, only } = partPlansFromNames(options)
@@ -65,6 +58,10 @@ export async function makeCommand(options: MakeOptions, around: MakeAround = {})
     return wrongUsage('make needs a plan', 'Write oaktag make PLAN, such as oaktag make plan.yaml.')
   if (only?.length === 0)
     return wrongUsage('--only names no item', 'Write --only and the name of an item, such as --only bingo.')
+  // What reads and draws is loaded only now: a slip in the command is told at once.
+  const { make, LARGEST_SEED, stemOf, describeMade, planApart, planFiles } = await import('./make-parts.js')
+  if (!isWholeOrLeftOut(options.seed, 0, LARGEST_SEED))
+    return wrongUsage('--seed takes a whole number', `Give --seed from 0 to ${LARGEST_SEED}.`)
   const output: string[] = []
   const { paths: plans, problems: ofPaths, files } = await planFiles(given, input)
   const problems: Problem[] = [...ofPaths]

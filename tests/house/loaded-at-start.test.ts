@@ -8,6 +8,7 @@ const drawing = ['satori', 'harfbuzzjs', 'sharp', '@resvg/resvg-js', 'pdfkit']
 
 test.each([
   ['any command', 'src/cli.js', [...drawing, 'yaml', 'csv-parse']],
+  ['make with a slip in its command line', 'src/commands/make.js', drawing],
   ['study', 'src/commands/study.js', drawing],
   ['find', 'src/commands/find.js', drawing],
 ])('%s loads none of what it does not need', (_, start, unneeded) => {
@@ -16,7 +17,7 @@ test.each([
 })
 
 test('make loads what draws: the check can fail', () => {
-  const loaded = packagesLoadedBy(join(installationFolder, '.build/src/commands/make.js'))
+  const loaded = packagesLoadedBy(join(installationFolder, '.build/src/commands/make-parts.js'))
   expect([...loaded]).toContain('satori')
 })
 
