@@ -16,12 +16,10 @@ import { textReader } from '../values/texts.js'
 import type { Vocabulary } from '../vocabulary.js'
 import { whereArePatterns } from '../words/pattern-override.js'
 import { longestWord, sameWord, wordText } from '../words/word-text.js'
-import { type Entry, type MapEntry, misfit } from '../yaml/entry.js'
-import { readKeys, valueAt } from '../yaml/keys.js'
+import { type Entry, misfit } from '../yaml/entry.js'
+import { readKeys } from '../yaml/keys.js'
+import { markForm, markRules } from './mark-rules.js'
 import { wordFeatureKeys, wordFeatures } from './word-target.js'
-
-const form =
-  'Begin each mark with "- pattern:" and a name, with "- letters:" and the letters, or with "- part of speech:", "- plural:", "- sounds:" or "- syllables:" for whole words.'
 
 /** The list may be empty, as when every mark is commented out. */
 export function marksReader(names: Vocabulary): ValueReader<readonly PlanMark[]> {
@@ -31,7 +29,7 @@ export function marksReader(names: Vocabulary): ValueReader<readonly PlanMark[]>
 
 function readMarks(entry: Entry, names: Vocabulary): Outcome<readonly PlanMark[]> {
   if (entry.kind === 'empty') return succeed([])
-  if (entry.kind !== 'list') return misfit(entry, 'a list of marks', form)
+  if (entry.kind !== 'list') return misfit(entry, 'a list of marks', markForm)
   const tooLong = tooMany('marks', entry.items, entry.place)
   if (tooLong.length > 0) return failWith(tooLong)
   const outcomes = entry.items.map(item => readMark(item, names))
@@ -42,13 +40,13 @@ function readMarks(entry: Entry, names: Vocabulary): Outcome<readonly PlanMark[]
 }
 
 function readMark(entry: Entry, names: Vocabulary): Outcome<PlanMark> {
-  if (entry.kind !== 'map') return misfit(entry, 'a mark', form)
+  if (entry.kind !== 'map') return misfit(entry, 'a mark', markForm)
   const keys = readKeys(entry, {
     what: 'a mark',
     readers: markKeys(names),
     synonyms: markSynonyms,
     others: otherNames('key', names),
-    rules: [...oneTarget(entry), ...nothingInside(entry), ...onLettersAlone(entry)],
+    rules: markRules(entry),
   })
   return andThen(keys, ({ values }) => {
     const { line, outline, color, label, tag, descenders, link } = values
@@ -138,7 +136,7 @@ type TargetKeys = Partial<Readonly<Record<'pattern' | 'letters' | WordFeature, s
   readonly 'inside blends'?: boolean | undefined
 }
 
-/** `oneTarget` has seen to it that there is one of them. */
+/** The rules have seen to it that there is one of them. */
 function targetOf(keys: TargetKeys): MarkTarget {
   const { pattern, letters, place, 'inside blends': insideBlends } = keys
   const where = present({ place })
@@ -146,52 +144,6 @@ function targetOf(keys: TargetKeys): MarkTarget {
   const feature = wordFeatures.find(key => keys[key] !== undefined)
   if (feature !== undefined) return { kind: 'word', feature, value: keys[feature]! }
   return { kind: 'letters', letters: letters!, ...where }
-}
-
-function oneTarget(map: MapEntry): readonly Problem[] {
-  const given = targetKeys.filter(key => valueAt(map, key))
-  if (given.length === 1) return []
-  if (given.length === 0) return [errorAt(map.place, 'a mark without "pattern" or "letters"', form)]
-  const [one, other] = given
-  return [
-    errorAt(
-      map.place,
-      `a mark with "${one}" and "${other}"`,
-      'Give each mark one of the two; for both, make two marks of it.',
-    ),
-  ]
-}
-
-const targetKeys = ['pattern', 'letters', ...wordFeatures]
-
-/** A whole word has no place in itself, and nothing to join or to break. */
-function onLettersAlone(map: MapEntry): readonly Problem[] {
-  const feature = wordFeatures.find(key => valueAt(map, key))
-  if (feature === undefined) return []
-  return ['place', 'descenders', 'link'].flatMap(key => {
-    const pair = map.pairs.find(each => foldName(each.key) === key)
-    if (pair === undefined) return []
-    const message = `"${key}" goes with a mark on letters, not on whole words`
-    return [errorAt(pair.keyPlace, message, `Take the line out: "${feature}" marks the word as a whole.`)]
-  })
-}
-
-/** The pattern that stands inside digraph blends too (words/patterns/inside-blends.ts). */
-const foundInsideBlends = 'consonant-digraph'
-
-function nothingInside(map: MapEntry): readonly Problem[] {
-  const inside = map.pairs.find(({ key }) => foldName(key) === 'inside-blends')
-  if (inside === undefined) return []
-  const pattern = valueAt(map, 'pattern')
-  if (pattern?.kind === 'text' && foldName(pattern.text) === foundInsideBlends) return []
-  if (pattern !== undefined) {
-    const message = '"inside blends" goes with the pattern consonant-digraph alone'
-    const advice = 'Take the line out: only a digraph inside a blend (the sh of shrub) can go unmarked.'
-    return [errorAt(inside.keyPlace, message, advice)]
-  }
-  if (valueAt(map, 'letters') === undefined) return []
-  const advice = 'Take the line out: letters are marked wherever they stand, inside a blend too.'
-  return [errorAt(inside.keyPlace, '"inside blends" goes with a pattern, not with letters', advice)]
 }
 
 /** A name; for letters, which are no pattern by themselves, the key that takes them. */

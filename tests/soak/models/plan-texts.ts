@@ -1,7 +1,9 @@
 /** Plans, lists, class files and arguments as somebody might write them, and as nobody should. */
+
 import { readFileSync } from 'node:fs'
 import { createRequire } from 'node:module'
 import fc from 'fast-check'
+import { commandNames } from '../../../src/commands/first-help.js'
 import { planVocabulary } from '../../../src/pipeline/vocabulary.js'
 import { classFileTaken, planTaken } from '../../../src/plan/read-plan.js'
 import { keysText, type Quality, valueText, words } from './value-texts.js'
@@ -208,20 +210,7 @@ function disorders(quality: Quality): fc.Arbitrary<(text: string) => string> {
   )
 }
 
-const commands = [
-  'make',
-  'study',
-  'find',
-  'sorts',
-  'check',
-  'new',
-  'list',
-  'help',
-  'schema',
-  'completion',
-  'mkae',
-  '',
-]
+const commands = [...commandNames, 'mkae', '']
 
 const options = [
   ...['--out', '--only', '--format', '--dpi', '--jobs', '--seed', '--json', '--why', '--file', '--pattern'],
