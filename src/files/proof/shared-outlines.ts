@@ -100,25 +100,28 @@ function sizeOf(
   const found = words.flatMap(word =>
     (known.get(word.shape) ?? []).flatMap(({ points }) => {
       const size = word.lengthMm / lengthOf(points)
-      return isSame(
-        points,
-        word.points.map(point => point / size),
-      )
-        ? [size]
-        : []
+      return isSame(points, word.points, size) ? [size] : []
     }),
   )
   return found.toSorted((a, b) => a - b)[Math.floor(found.length / 2)]
 }
 
 function lengthOf(points: readonly number[]): number {
-  const along = (axis: 0 | 1): number => {
-    const values = points.filter((_, index) => index % 2 === axis)
-    return Math.max(...values) - Math.min(...values)
+  let [left, top, right, bottom] = [points[0]!, points[1]!, points[0]!, points[1]!]
+  for (let index = 2; index < points.length; index += 2) {
+    const [x, y] = [points[index]!, points[index + 1]!]
+    if (x < left) left = x
+    if (x > right) right = x
+    if (y < top) top = y
+    if (y > bottom) bottom = y
   }
-  return Math.max(along(0), along(1))
+  return Math.max(right - left, bottom - top)
 }
 
-function isSame(a: readonly number[], b: readonly number[]): boolean {
-  return a.length === b.length && a.every((value, index) => Math.abs(value - b[index]!) <= TOLERANCE_UNITS)
+/** Whether the other's points, of so many millimetres a unit, are those of a known word. */
+function isSame(known: readonly number[], others: readonly number[], mmPerUnit = 1): boolean {
+  if (known.length !== others.length) return false
+  for (let index = 0; index < known.length; index++)
+    if (Math.abs(known[index]! - others[index]! / mmPerUnit) > TOLERANCE_UNITS) return false
+  return true
 }

@@ -14,73 +14,91 @@ export interface WordOutline {
   readonly heightMm: number
 }
 
-interface Contour {
-  readonly steps: readonly PathStep[]
-  readonly left: number
-  readonly top: number
-  readonly right: number
-  readonly bottom: number
+/** Letters that stand together, or one contour of a letter. */
+interface Strokes {
+  readonly steps: PathStep[]
+  left: number
+  top: number
+  right: number
+  bottom: number
 }
 
 /** The line's words, left to right; contours of one letter stay together, since one may be the hole in another. */
 export function wordsOf(steps: readonly PathStep[]): readonly WordOutline[] {
   const contours = contoursOf(steps)
-  const highest = Math.max(...contours.map(({ top, bottom }) => bottom - top))
-  const words: Contour[] = []
+  const highest = contours.reduce((most, { top, bottom }) => Math.max(most, bottom - top), 0)
+  const words: Strokes[] = []
   for (const contour of contours) {
     const last = words.at(-1)
-    const gap = last === undefined ? Number.POSITIVE_INFINITY : contour.left - last.right
     // A space is wider than this, and what stands on another line is far off.
     if (
       last !== undefined &&
-      gap < highest * 0.2 &&
+      contour.left - last.right < highest * 0.2 &&
       contour.right > last.left &&
       overlapsInHeight(last, contour, highest)
     )
-      words[words.length - 1] = joined(last, contour)
+      join(last, contour)
     else words.push(contour)
   }
-  return words.map(({ steps: own, left, top, right, bottom }) => ({
-    shape: own.map(({ command }) => command).join(''),
-    points: own
-      .flatMap(({ numbers }) => numbers)
-      .map((value, index) => value - (index % 2 === 0 ? left : top)),
+  return words.map(wordOutline)
+}
+
+function wordOutline({ steps, left, top, right, bottom }: Strokes): WordOutline {
+  const points: number[] = []
+  let shape = ''
+  for (const { command, numbers } of steps) {
+    shape += command
+    for (let index = 0; index < numbers.length; index += 2)
+      points.push(numbers[index]! - left, numbers[index + 1]! - top)
+  }
+  return {
+    shape,
+    points,
     xMm: left,
     yMm: top,
     lengthMm: Math.max(right - left, bottom - top),
     heightMm: bottom - top,
-  }))
+  }
 }
 
-function overlapsInHeight(a: Contour, b: Contour, marginMm: number): boolean {
+function overlapsInHeight(a: Strokes, b: Strokes, marginMm: number): boolean {
   return a.top - marginMm < b.bottom && b.top < a.bottom + marginMm
 }
 
-function contoursOf(steps: readonly PathStep[]): readonly Contour[] {
-  const starts = steps.flatMap(({ command }, index) => (command === 'M' ? [index] : []))
-  return starts.map((start, index) => {
-    const own = steps.slice(start, starts[index + 1])
-    const numbers = own.flatMap(step => step.numbers)
-    const across = numbers.filter((_, at) => at % 2 === 0)
-    const down = numbers.filter((_, at) => at % 2 === 1)
-    return {
-      steps: own,
-      left: Math.min(...across),
-      top: Math.min(...down),
-      right: Math.max(...across),
-      bottom: Math.max(...down),
-    }
-  })
+function contoursOf(steps: readonly PathStep[]): readonly Strokes[] {
+  const contours: Strokes[] = []
+  for (const step of steps) {
+    if (step.command === 'M') contours.push(nothingDrawn())
+    const contour = contours.at(-1)
+    if (contour !== undefined) draw(contour, step)
+  }
+  return contours
 }
 
-function joined(a: Contour, b: Contour): Contour {
-  return {
-    steps: [...a.steps, ...b.steps],
-    left: Math.min(a.left, b.left),
-    top: Math.min(a.top, b.top),
-    right: Math.max(a.right, b.right),
-    bottom: Math.max(a.bottom, b.bottom),
+function nothingDrawn(): Strokes {
+  const [least, most] = [Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY]
+  return { steps: [], left: most, top: most, right: least, bottom: least }
+}
+
+function draw(contour: Strokes, step: PathStep): void {
+  contour.steps.push(step)
+  const { numbers } = step
+  for (let index = 0; index < numbers.length; index += 2) {
+    const [x, y] = [numbers[index]!, numbers[index + 1]!]
+    if (x < contour.left) contour.left = x
+    if (x > contour.right) contour.right = x
+    if (y < contour.top) contour.top = y
+    if (y > contour.bottom) contour.bottom = y
   }
+}
+
+/** Thousands of contours make a page: each is joined to its word in place. */
+function join(word: Strokes, contour: Strokes): void {
+  for (const step of contour.steps) word.steps.push(step)
+  word.left = Math.min(word.left, contour.left)
+  word.top = Math.min(word.top, contour.top)
+  word.right = Math.max(word.right, contour.right)
+  word.bottom = Math.max(word.bottom, contour.bottom)
 }
 
 /** Path data from whole numbers, each step from the end of the one before: the shortest way to write it. */
@@ -88,26 +106,27 @@ export function outlineData(shape: string, points: readonly number[]): string {
   let at = 0
   let [x, y] = [0, 0]
   let [startX, startY] = [0, 0]
-  return [...shape]
-    .map(command => {
-      if (command === 'Z') {
-        ;[x, y] = [startX, startY]
-        return 'z'
-      }
-      const taken = pointsTaken[command]! * 2
-      const numbers = points.slice(at, at + taken)
-      at += taken
-      const relative = numbers.map((value, index) => value - (index % 2 === 0 ? x : y))
-      ;[x, y] = [numbers.at(-2)!, numbers.at(-1)!]
-      if (command === 'M') [startX, startY] = [x, y]
-      return command.toLowerCase() + relative.map((value, index) => spaced(value, index)).join('')
-    })
-    .join('')
+  let data = ''
+  for (const command of shape) {
+    if (command === 'Z') {
+      ;[x, y] = [startX, startY]
+      data += 'z'
+      continue
+    }
+    data += command.toLowerCase()
+    const end = at + pointsTaken[command]! * 2
+    for (let index = at; index < end; index += 2)
+      data += spaced(points[index]! - x, index === at) + spaced(points[index + 1]! - y, false)
+    ;[x, y] = [points[end - 2]!, points[end - 1]!]
+    if (command === 'M') [startX, startY] = [x, y]
+    at = end
+  }
+  return data
 }
 
 const pointsTaken: Readonly<Record<string, number>> = { M: 1, L: 1, Q: 2, C: 3 }
 
 /** A minus parts a number from the one before as well as a space does. */
-function spaced(value: number, index: number): string {
-  return index === 0 || value < 0 ? String(value) : ` ${value}`
+function spaced(value: number, first: boolean): string {
+  return first || value < 0 ? String(value) : ` ${value}`
 }
