@@ -102,6 +102,11 @@ function longestFirst(words: readonly WordInRoom[]): readonly WordInRoom[] {
   return [...words].sort((a, b) => b.word.length - a.word.length)
 }
 
+/**
+ * The largest whole step at which all fit. One word after another lowers it, found by bisection for that word alone;
+ * where all are narrow enough, the height that they need together may lower it once more. So a word is measured at many
+ * sizes only where it decides.
+ */
 function largestFit(
   request: FitRequest,
   unsorted: readonly WordInRoom[],
@@ -110,15 +115,25 @@ function largestFit(
 ): number | undefined {
   const words = longestFirst(unsorted)
   if (fits(request, words, maximumMm)) return maximumMm
-  if (!fits(request, words, minimumMm)) return undefined
+  const sizeAt = (step: number) => minimumMm + step * STEP_MM
+  let step: number | undefined = Math.max(0, Math.ceil((maximumMm - minimumMm) / STEP_MM) - 1)
+  for (const word of words) step = lastFitting(step, at => fits(request, [word], sizeAt(at)))
+  step = lastFitting(step, at => fits(request, words, sizeAt(at)))
+  return step === undefined ? undefined : sizeAt(step)
+}
+
+/** The last of the steps from 0 to `from` that fits, or undefined where none does; those below a fitting one fit too. */
+function lastFitting(from: number | undefined, passes: (step: number) => boolean): number | undefined {
+  if (from === undefined || passes(from)) return from
+  if (!passes(0)) return undefined
   let low = 0
-  let high = Math.ceil((maximumMm - minimumMm) / STEP_MM)
+  let high = from
   while (high - low > 1) {
     const middle = Math.floor((low + high) / 2)
-    if (fits(request, words, minimumMm + middle * STEP_MM)) low = middle
+    if (passes(middle)) low = middle
     else high = middle
   }
-  return minimumMm + low * STEP_MM
+  return low
 }
 
 function fits(request: FitRequest, words: readonly WordInRoom[], sizeMm: number): boolean {
