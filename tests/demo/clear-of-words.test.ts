@@ -3,8 +3,8 @@ import { createRasterizer, type Rasterizer } from '../../src/files/raster/raster
 import { mmToPixels } from '../../src/geometry.js'
 import type { PlacedArt } from '../../src/pieces/piece.js'
 import { type PlacedPiece, pieceBox, type Sheet } from '../../src/sheets/sheet.js'
-import { pixelBytes } from '../files/page-pixels.js'
-import { type Coverage, comeWithin } from '../pieces/pixels.js'
+import { darknessOf } from '../files/page-pixels.js'
+import { type Coverage, comeWithin, someInked } from '../pieces/pixels.js'
 import { demoWeeks, drawDemoWeek } from './demo-sheets.js'
 
 const dpi = 150
@@ -21,14 +21,8 @@ interface Layers {
 }
 
 async function layersOf(sheet: Sheet, rasterizer: Rasterizer): Promise<Layers> {
-  const ink = async (change: Partial<Sheet>): Promise<Coverage> => {
-    const drawn = await rasterizer.draw({ ...sheet, pieces: [], cuts: [], furniture: [], ...change })
-    const { widthPx: width, heightPx: height, channels } = drawn
-    const bytes = pixelBytes(drawn)
-    const values = new Uint8Array(width * height)
-    for (let at = 0; at < values.length; at++) values[at] = 255 - bytes[at * channels]!
-    return { width, height, values }
-  }
+  const ink = async (change: Partial<Sheet>): Promise<Coverage> =>
+    darknessOf(await rasterizer.draw({ ...sheet, pieces: [], cuts: [], furniture: [], ...change }))
   const withText = sheet.pieces.map(placed => withArt(placed, ({ art }) => art.text.length > 0))
   const [trimming, texts] = [
     await ink({ cuts: sheet.cuts, furniture: sheet.furniture }),
@@ -84,10 +78,9 @@ function moveInk(from: Coverage, to: Coverage, box: Edges | undefined): void {
 }
 
 /** Whether more pixels than that are half black or more. */
-function isInked({ values }: Coverage, moreThan: number): boolean {
+function isInked(ink: Coverage, moreThan: number): boolean {
   let count = 0
-  for (let at = 0; at < values.length && count <= moreThan; at++) if (values[at]! >= 128) count++
-  return count > moreThan
+  return someInked(ink, () => ++count > moreThan)
 }
 
 describe.each(demoWeeks)('every sheet of pieces of the %s week, in pixels', week => {

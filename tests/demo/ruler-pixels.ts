@@ -32,9 +32,10 @@ function combLength({ width, height, values }: Coverage, ticks: number, stepPx: 
 /** The middles of a row's runs of ink, weighed by how dark each pixel is, in pixels from its left edge. */
 function middlesOfRuns(row: Uint8Array): number[] {
   const middles: number[] = []
-  let [ink, moment] = [0, 0]
+  let ink = 0
+  let moment = 0
   for (let x = 0; x <= row.length; x++) {
-    const dark = row[x] ?? 0
+    const dark = x < row.length ? row[x]! : 0
     if (dark > 16) {
       ink += dark
       moment += dark * (x + 0.5)

@@ -2,7 +2,7 @@ import { mkdtempSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import sharp from 'sharp'
-import { afterAll, describe, expect, it } from 'vitest'
+import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { manifestItem } from '../../src/files/manifest.js'
 import { sheetToSvg } from '../../src/files/page/svg.js'
 import { sheetsToPdf } from '../../src/files/pdf/pdf.js'
@@ -12,7 +12,7 @@ import { proofParts } from '../../src/files/proof/proof-parts.js'
 import { createRasterizer } from '../../src/files/raster/raster.js'
 import { mmToPoints } from '../../src/geometry.js'
 import type { Sheet } from '../../src/sheets/sheet.js'
-import { printInChromium } from '../files/chromium.js'
+import { type Browser, openBrowser } from '../files/browser.js'
 import { pageInGreys } from '../files/pdf/page-in-greys.js'
 import { wholePng } from '../files/png/whole-png.js'
 import { expectSameInk } from '../files/same-ink.js'
@@ -25,6 +25,11 @@ const folder = mkdtempSync(join(tmpdir(), 'oaktag-true-size-'))
 afterAll(() => rmSync(folder, { recursive: true, force: true }))
 
 const printing = ['chromium', 'pdfinfo', 'pdftoppm'].every(hasProgram)
+let browser: Browser | undefined
+beforeAll(async () => {
+  if (printing) browser = await openBrowser()
+})
+afterAll(() => browser?.close())
 
 interface Cover {
   readonly item: PrintedItem
@@ -122,7 +127,7 @@ describe.each([
       const index = join(folder, 'index.html')
       writeFileSync(index, proofPage({ manifest, parts: proofParts([item]), warnings: [] }))
       const pdf = join(folder, 'proof.pdf')
-      await printInChromium(index, pdf, `#sheet-${item.name}-${page}`)
+      await browser!.printToFile(index, pdf, `#sheet-${item.name}-${page}`)
       expectOnePage(pdf, sizePt)
       expectTrue(rulersInPdf(pdf))
     },
@@ -135,7 +140,7 @@ describe.each([
       const svg = join(folder, 'cover.svg')
       writeFileSync(svg, sheetToSvg(sheet))
       const pdf = join(folder, 'svg.pdf')
-      await printInChromium(svg, pdf)
+      await browser!.printToFile(svg, pdf)
       expectOnePage(pdf, sizePt)
       expectTrue(rulersInPdf(pdf))
     },

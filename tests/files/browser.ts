@@ -1,4 +1,5 @@
 /** The system's Chromium without a window, driven by playwright-core, for what can only be measured in a browser. */
+import { writeFile } from 'node:fs/promises'
 import { pathToFileURL } from 'node:url'
 import axe from 'axe-core'
 import { chromium } from 'playwright-core'
@@ -11,8 +12,10 @@ export interface Browser {
   evaluate<T>(expression: string): Promise<T>
   press(key: 'Tab' | 'Escape' | 'Enter'): Promise<void>
   screenshot(heightPx: number): Promise<Buffer>
-  /** What the browser would print now, on pages of the size that the page asks for. */
+  /** What the browser would print now, at 100 %, on pages of the size that the page asks for. */
   print(): Promise<Buffer>
+  /** Opens a file, or the sheet of it that the fragment names, and prints it to a PDF file. */
+  printToFile(file: string, pdf: string, fragment?: string): Promise<void>
   /** What the page asked for beside its own file since it was opened. */
   requests(): readonly string[]
   /** What the browser told of the page since it was opened, as a refused script. */
@@ -45,24 +48,34 @@ export async function openBrowser(): Promise<Browser> {
     if (exceptionDetails !== undefined) throw new Error(JSON.stringify(exceptionDetails))
     return result.value
   }
+  const open = async (file: string, widthPx: number, fragment = ''): Promise<void> => {
+    await page.setViewportSize({ width: widthPx, height: 800 })
+    // A new document even where only the fragment differs.
+    await page.goto('about:blank')
+    ;[asked, told] = [[], []]
+    const url = `${pathToFileURL(file).href}${fragment}`
+    await page.goto(url)
+    await evaluate('document.fonts.ready.then(() => undefined)')
+    asked = asked.filter(each => each !== url && each !== url.replace(/#.*/, ''))
+  }
+  // No margins of ours: those that a teacher's browser has by itself, unless the page asks for none.
+  const print = async (): Promise<Buffer> => {
+    const { data } = await session.send('Page.printToPDF', { preferCSSPageSize: true })
+    return Buffer.from(data, 'base64')
+  }
   return {
-    open: async (file, widthPx, fragment = '') => {
-      await page.setViewportSize({ width: widthPx, height: 800 })
-      // A new document even where only the fragment differs.
-      await page.goto('about:blank')
-      ;[asked, told] = [[], []]
-      const url = `${pathToFileURL(file).href}${fragment}`
-      await page.goto(url)
-      await evaluate('document.fonts.ready.then(() => undefined)')
-      asked = asked.filter(each => each !== url && each !== url.replace(/#.*/, ''))
-    },
+    open,
     evaluate,
     press: key => page.keyboard.press(key),
     screenshot: async heightPx => {
       const width = await evaluate<number>('innerWidth')
       return page.screenshot({ clip: { x: 0, y: 0, width, height: heightPx }, fullPage: true })
     },
-    print: () => page.pdf({ preferCSSPageSize: true }),
+    print,
+    printToFile: async (file, pdf, fragment) => {
+      await open(file, 1280, fragment)
+      await writeFile(pdf, await print())
+    },
     requests: () => asked.filter(each => !each.startsWith('data:')),
     complaints: () => told,
     accessibilityFaults: async () => {

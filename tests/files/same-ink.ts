@@ -13,12 +13,20 @@ export function expectSameInk(a: Uint8Array, b: Uint8Array, widthPx: number, sha
 }
 
 function astray(from: Uint8Array, to: Uint8Array, widthPx: number): number {
-  return from.reduce((count, dark, at) => {
-    if (dark < 128) return count
-    for (const row of [-widthPx, 0, widthPx])
-      for (const column of [-1, 0, 1]) if ((to[at + row + column] ?? 0) > 0) return count
-    return count + 1
-  }, 0)
+  let count = 0
+  for (let at = 0; at < from.length; at++) if (from[at]! >= 128 && !hasInkBeside(to, at, widthPx)) count += 1
+  return count
 }
 
-const sum = (values: Uint8Array): number => values.reduce((total, value) => total + value, 0)
+/** On the pixel itself or one of the eight round it. */
+function hasInkBeside(to: Uint8Array, at: number, widthPx: number): boolean {
+  for (let row = -widthPx; row <= widthPx; row += widthPx)
+    for (let column = -1; column <= 1; column++) if ((to[at + row + column] ?? 0) > 0) return true
+  return false
+}
+
+function sum(values: Uint8Array): number {
+  let total = 0
+  for (const value of values) total += value
+  return total
+}

@@ -58,16 +58,32 @@ function pathElement({ d, fill, stroke }: PathShape, color: string): string {
   )
 }
 
+/** Whether any pixel that is covered by half or more passes; white is passed over four pixels at a time. */
+export function someInked({ values }: Coverage, passes: (index: number) => boolean): boolean {
+  const whole = values.byteOffset % 4 === 0 ? values.length >> 2 : 0
+  const fours = new Uint32Array(values.buffer, whole === 0 ? 0 : values.byteOffset, whole)
+  for (let four = 0; four < whole; four++) {
+    // The highest bit of each of the four: 128 or more.
+    if ((fours[four]! & 0x80808080) === 0) continue
+    for (let index = four * 4; index < four * 4 + 4; index++)
+      if (values[index]! >= 128 && passes(index)) return true
+  }
+  for (let index = whole * 4; index < values.length; index++)
+    if (values[index]! >= 128 && passes(index)) return true
+  return false
+}
+
 /** First and last column, or row, that holds a pixel covered by half or more; undefined where none does. */
 export function columnsOf(coverage: Coverage): { readonly first: number; readonly last: number } | undefined {
-  const { width, values } = coverage
-  let [first, last] = [Infinity, -Infinity]
-  for (let index = 0; index < values.length; index++) {
-    if (values[index]! < 128) continue
+  const { width } = coverage
+  let first = Number.POSITIVE_INFINITY
+  let last = Number.NEGATIVE_INFINITY
+  someInked(coverage, index => {
     const column = index % width
-    first = Math.min(first, column)
-    last = Math.max(last, column)
-  }
+    if (column < first) first = column
+    if (column > last) last = column
+    return false
+  })
   return first <= last ? { first, last } : undefined
 }
 
@@ -89,16 +105,35 @@ export function overlap(a: Coverage, b: Coverage): number {
 
 /** Whether ink of `a` and ink of `b` (half covered or more) come within `reach` pixels, sideways, upright or aslant. */
 export function comeWithin(a: Coverage, b: Coverage, reach: number): boolean {
-  const { width, height, values } = a
-  for (let at = 0; at < values.length; at++) {
-    if (values[at]! < 128) continue
-    const [x, y] = [at % width, Math.floor(at / width)]
-    const [left, right] = [Math.max(0, x - reach), Math.min(width - 1, x + reach)]
-    for (let row = Math.max(0, y - reach); row <= Math.min(height - 1, y + reach); row++)
+  const { width, height } = a
+  const [own, others] = [a.values, b.values]
+  return someInked(a, at => {
+    if (others[at]! >= 128) return true
+    const x = at % width
+    const y = (at - x) / width
+    // From ink with ink all round it the way to any other leads over its neighbours, which are tried themselves.
+    const isInside =
+      x > 0 &&
+      y > 0 &&
+      x < width - 1 &&
+      y < height - 1 &&
+      own[at - 1]! >= 128 &&
+      own[at + 1]! >= 128 &&
+      own[at - width]! >= 128 &&
+      own[at + width]! >= 128 &&
+      own[at - width - 1]! >= 128 &&
+      own[at - width + 1]! >= 128 &&
+      own[at + width - 1]! >= 128 &&
+      own[at + width + 1]! >= 128
+    if (isInside) return false
+    const left = Math.max(0, x - reach)
+    const right = Math.min(width - 1, x + reach)
+    const bottom = Math.min(height - 1, y + reach)
+    for (let row = Math.max(0, y - reach); row <= bottom; row++)
       for (let index = row * width + left; index <= row * width + right; index++)
-        if (b.values[index]! >= 128) return true
-  }
-  return false
+        if (others[index]! >= 128) return true
+    return false
+  })
 }
 
 /** Pixels that can be reached from the picture's edge without crossing ink of `walls` (half covered or more). */

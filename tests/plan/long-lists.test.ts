@@ -1,6 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { aHundredOfAKind } from '../../src/problems.js'
-import { filesInMemory, problemsOf, read, toldBy } from './reading.js'
+import { filesInMemory, problemsOf, read } from './reading.js'
 
 const many = (count: number, entry: (index: number) => string) =>
   Array.from({ length: count }, (_, index) => entry(index)).join('\n')
@@ -9,17 +8,15 @@ const week = 'words: [reed]\nprint: [key]\n'
 describe('a list longer than can be meant', () => {
   it('of 300,001 words is told, not read to the end of the machine', { timeout: 30_000 }, () => {
     const files = filesInMemory({ 'list.txt': many(300_001, () => 'a') })
-    const told = aHundredOfAKind(read('words: list.txt\nprint: [key]\n', files).problems)
-    expect(told[0]).toMatchObject({
-      place: { file: 'list.txt', line: 1 },
-      message: 'the list has 300,001 words',
-    })
-    expect(told.length).toBeLessThan(110)
+    expect(problemsOf('words: list.txt\nprint: [key]\n', files)).toEqual([
+      'list.txt:1:1: error: the list has 300,001 words',
+    ])
   })
 
   it('of 300,001 words in the plan itself is told too', { timeout: 30_000 }, () => {
-    const told = toldBy(read(`words: [${'a,'.repeat(300_001)}]\nprint: [key]\n`))
-    expect(told[0]).toBe('week.yaml:1:9: error: the list has 300,001 words')
+    expect(problemsOf(`words: [${'a,'.repeat(300_001)}]\nprint: [key]\n`)).toEqual([
+      'week.yaml:1:9: error: the list has 300,001 words',
+    ])
   })
 
   it.each([

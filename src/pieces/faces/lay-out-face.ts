@@ -1,4 +1,4 @@
-import satori, { type SatoriOptions } from 'satori'
+import type { SatoriOptions } from 'satori'
 import type { Box } from '../../geometry.js'
 import type { TextRun } from '../piece.js'
 import type { Typeface } from '../typeface/typeface.js'
@@ -67,6 +67,8 @@ function fontsOf({ family, bytes }: Typeface): SatoriOptions['fonts'] {
 }
 
 async function layOutFace(face: Face, fonts: SatoriOptions['fonts']): Promise<LaidOutFace> {
+  // Loaded with the first face: layouts are named, and plans read, without it.
+  const { default: satori } = await import('satori')
   const slots = new Map<string, Box>()
   const text: TextRun[] = []
   const svg = await satori(face.tree as Parameters<typeof satori>[0], {

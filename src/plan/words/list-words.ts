@@ -16,11 +16,13 @@ export interface WordEntries {
   readonly file: string
 }
 
-/** The words, each once; every problem of every word. */
+/** The words, each once; every problem of every word, or that they are more than can be meant. */
 export function readWords(entries: WordEntries, context: WordContext): Outcome<readonly PlanWord[]> {
-  const words = together(entries.items.map(item => readWord(item, { ...context, file: entries.file })))
   const tooLong = tooMany('words', entries.items, entries.items[0]?.place ?? { file: entries.file })
-  const problems = [...tooLong, ...words.problems, ...repeated(typedWords(entries))]
+  // It is another file, or a slip: what else is wrong with hundreds of thousands of words helps nobody.
+  if (tooLong.length > 0) return failWith(tooLong)
+  const words = together(entries.items.map(item => readWord(item, { ...context, file: entries.file })))
+  const problems = [...words.problems, ...repeated(typedWords(entries))]
   return words.ok ? outcomeOf(words.value, problems) : failWith(problems)
 }
 

@@ -21,7 +21,11 @@ function readPgm(file: Uint8Array): Coverage {
   const head = /^P5\s+(\d+)\s+(\d+)\s+255\s/.exec(Buffer.from(file.subarray(0, 64)).toString('latin1'))
   if (head === null) throw new Error('not a greymap of one byte a pixel')
   const [width, height] = [Number(head[1]), Number(head[2])]
-  const values = file.subarray(head[0].length).map(value => 255 - value)
-  if (values.length !== width * height) throw new Error('the greymap is cut short')
+  if (file.length - head[0].length !== width * height) throw new Error('the greymap is cut short')
+  // Turned from light to dark four pixels at a time; a page of 600 DPI has 33 million.
+  const fours = new Uint32Array(Math.ceil((width * height) / 4))
+  const values = new Uint8Array(fours.buffer, 0, width * height)
+  values.set(file.subarray(head[0].length))
+  for (let at = 0; at < fours.length; at++) fours[at] = ~fours[at]!
   return { width, height, values }
 }

@@ -12,7 +12,7 @@ import { keptParts } from '../../../src/files/proof/kept-parts.js'
 import { proofPage } from '../../../src/files/proof/proof-page.js'
 import { proofParts } from '../../../src/files/proof/proof-parts.js'
 import { createRasterizer } from '../../../src/files/raster/raster.js'
-import { printInChromium } from '../chromium.js'
+import { type Browser, openBrowser } from '../browser.js'
 import { item, sheet } from '../marsh-sheets.js'
 import { pixelBytes } from '../page-pixels.js'
 import { hasProgram, runProgram } from '../system-program.js'
@@ -153,18 +153,23 @@ describe('the proof page', () => {
 })
 
 describe('printed from Chromium', () => {
+  const programs = ['chromium', 'pdfinfo', 'pdftoppm'].every(hasProgram)
   let folder: string
+  let browser: Browser | undefined
   beforeAll(async () => {
     folder = await mkdtemp(join(tmpdir(), 'oaktag-print-'))
     await writeFile(join(folder, 'index.html'), page())
     await writeFile(join(folder, 'sheet.svg'), sheetToSvg(sheet()))
+    if (programs) browser = await openBrowser()
   })
-  afterAll(() => rm(folder, { recursive: true }))
-  const programs = ['chromium', 'pdfinfo', 'pdftoppm'].every(hasProgram)
+  afterAll(async () => {
+    await browser?.close()
+    await rm(folder, { recursive: true })
+  })
 
   async function printedSizes(file: string, fragment = ''): Promise<string[]> {
     const pdf = join(folder, 'printed.pdf')
-    await printInChromium(join(folder, file), pdf, fragment)
+    await browser!.printToFile(join(folder, file), pdf, fragment)
     const info = runProgram('pdfinfo', ['-l', '99', pdf])
     return [...info.matchAll(/Page\s+\d+ size:\s+([\d.]+ x [\d.]+) pts/g)].map(match => match[1]!)
   }
