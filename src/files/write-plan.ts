@@ -46,6 +46,8 @@ export interface WriteRequest {
   readonly files?: FileSystem
   readonly host?: Host
   readonly lockTimes?: LockTimes
+  /** How time passes while another program holds a file open; the clock's where left out. */
+  readonly wait?: (ms: number) => Promise<unknown>
 }
 
 export interface WrittenPlan {
@@ -66,7 +68,7 @@ export async function writePlan(request: WriteRequest): Promise<Outcome<WrittenP
   const { stem } = request.printed
   const problems = itemNameProblems(request.printed, folder, files.kind)
   if (hasErrors(problems)) return failWith(problems)
-  const patient = patientFiles(files)
+  const patient = patientFiles(files, request.wait)
   let work: WorkFolder | undefined
   try {
     work = await openWorkFolder({ outFolder, stem, host, files, patient, lockTimes })

@@ -4,21 +4,25 @@ import { dirname, join } from 'node:path'
 import { expect, test } from 'vitest'
 import { installationFolder } from '../../src/installation.js'
 
-const drawing = ['satori', 'harfbuzzjs', 'sharp', '@resvg/resvg-js', 'pdfkit']
+const rendering = ['satori', 'sharp', '@resvg/resvg-js', 'pdfkit']
+const drawing = [...rendering, 'harfbuzzjs']
 
 test.each([
   ['any command', 'src/cli.js', [...drawing, 'yaml', 'csv-parse']],
   ['make with a slip in its command line', 'src/commands/make.js', drawing],
   ['study', 'src/commands/study.js', drawing],
   ['find', 'src/commands/find.js', drawing],
+  ['list', 'src/commands/list.js', rendering],
+  ['help', 'src/commands/help.js', rendering],
+  ['check and make, before the first face', 'src/commands/make-parts.js', rendering],
 ])('%s loads none of what it does not need', (_, start, unneeded) => {
   const loaded = packagesLoadedBy(join(installationFolder, '.build', start))
   expect(unneeded.filter(name => loaded.has(name))).toEqual([])
 })
 
-test('make loads what draws: the check can fail', () => {
-  const loaded = packagesLoadedBy(join(installationFolder, '.build/src/commands/make-parts.js'))
-  expect([...loaded]).toContain('satori')
+test('what writes PNG files loads what draws them: the check can fail', () => {
+  const loaded = packagesLoadedBy(join(installationFolder, '.build/src/files/png/png-writer.js'))
+  expect([...loaded]).toContain('@resvg/resvg-js')
 })
 
 /** By imports at the head of a module; those in the middle are made when they are come to. */
@@ -39,7 +43,9 @@ function packagesLoadedBy(start: string): ReadonlySet<string> {
   return packages
 }
 
+/** What makes trees of boxes is a small module of its own, which loads nothing of satori's layout. */
 function nameOfPackage(name: string): string {
+  if (name.startsWith('satori/jsx')) return 'satori/jsx'
   return name
     .split('/')
     .slice(0, name.startsWith('@') ? 2 : 1)

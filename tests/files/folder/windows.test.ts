@@ -24,6 +24,17 @@ const request = (outFolder: string, stem = 'marsh') => ({
   version: '0.1.0',
 })
 
+/** A clock on which waiting takes no time, and how long was waited by it. */
+function quickClock() {
+  let waitedMs = 0
+  return {
+    wait: async (ms: number) => {
+      waitedMs += ms
+    },
+    waitedMs: () => waitedMs,
+  }
+}
+
 describe('on Windows', () => {
   it.each(['EPERM', 'EACCES', 'EBUSY'])(
     'a file that is let go within seconds (%s) is waited for',
@@ -39,13 +50,15 @@ describe('on Windows', () => {
     },
   )
 
-  it('a set that a viewer holds open stays, and what to do is said', { timeout: 20_000 }, async () => {
+  it('a set that a viewer holds open stays, and what to do is said', async () => {
     const out = folderWith({})
+    const { wait, waitedMs } = quickClock()
     await writePlan(request(out))
     const files = windows((change, path) =>
       change === 'rename' && path.endsWith('marsh') ? 'EPERM' : undefined,
     )
-    const written = await writePlan({ ...request(out), files })
+    const written = await writePlan({ ...request(out), files, wait })
+    expect(waitedMs()).toBe(4000)
     expect(written.problems.map(({ message, advice }) => [message, advice])).toEqual([
       [
         'a file of the last set is open in another program',
@@ -56,13 +69,15 @@ describe('on Windows', () => {
     expect((await writePlan(request(out))).ok).toBe(true)
   })
 
-  it('an old set that cannot be removed yet is removed by a later run', { timeout: 20_000 }, async () => {
+  it('an old set that cannot be removed yet is removed by a later run', async () => {
     const out = folderWith({})
+    const { wait, waitedMs } = quickClock()
     await writePlan(request(out))
     const files = windows((change, path) =>
       change === 'removeFolder' && path.endsWith('.gone') ? 'EBUSY' : undefined,
     )
-    const written = await writePlan({ ...request(out), files })
+    const written = await writePlan({ ...request(out), files, wait })
+    expect(waitedMs()).toBe(4000)
     expect([written.ok, written.problems.map(({ severity }) => severity)]).toEqual([true, ['warning']])
     expect(readdirSync(out)).toHaveLength(2)
     expect(await writePlan(request(out))).toMatchObject({ ok: true, problems: [] })
