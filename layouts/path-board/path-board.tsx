@@ -50,7 +50,7 @@ export const pathBoard = defineLayout({
         id: cardId({ prefix: 'board', number: card.number, copy: index + 1, of: boards }),
       })),
     ).flat()
-    return succeed({ cards, notes: notesOn(words.length, spaces) })
+    return succeed({ ...set, cards, notes: notesOn(words.length, spaces) })
   },
   roomier: shorterTracks,
   faces: pathFaces,

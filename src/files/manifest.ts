@@ -1,5 +1,6 @@
 import type { Box } from '../geometry.js'
 import type { PlacedMark } from '../pieces/piece.js'
+import type { AnswerData } from '../sets/answer-data.js'
 import type { Deal } from '../sets/card-set.js'
 import type { Flip } from '../sheets/flip.js'
 import type { PlacedPiece, Sheet } from '../sheets/sheet.js'
@@ -51,6 +52,8 @@ export interface ManifestItem {
   readonly pdf?: string
   readonly pages: readonly ManifestPage[]
   readonly deal?: Deal
+  /** What its children are to find out, for a machine to check. */
+  readonly answer?: AnswerData
   readonly notes: readonly string[]
   /** In short what it was made from: another text, another item. */
   readonly madeFrom?: string
@@ -109,6 +112,7 @@ export function manifestItem(item: PrintedItem, { formats, dpi, madeFrom }: Mani
       pieces: manifestPieces(sheet),
     })),
     ...(item.deal && { deal: item.deal }),
+    ...(item.answerData !== undefined && { answer: item.answerData }),
     notes: item.notes,
     ...(from !== undefined && { madeFrom: from }),
   }

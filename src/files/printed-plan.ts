@@ -1,5 +1,6 @@
 /** What the files stage takes: a plan's items, each with its sheets, ready to be written in any format. */
 import type { Paper } from '../plan/plan.js'
+import type { AnswerData } from '../sets/answer-data.js'
 import type { Deal } from '../sets/card-set.js'
 import type { Flip } from '../sheets/flip.js'
 import type { Sheet } from '../sheets/sheet.js'
@@ -31,6 +32,8 @@ export interface PrintedItem {
   /** How its backs get onto the paper; left out where nothing is printed on the back. */
   readonly backs?: { readonly flip: Flip; readonly fedByHand: boolean }
   readonly deal?: Deal
+  /** What the children find out with it, for a machine to check. */
+  readonly answerData?: AnswerData
   /** Plain sentences for the teacher: what to print how often, on which stock, in what order. */
   readonly notes: readonly string[]
   /** Those of the notes that say how the words came out in size and the pieces on the sheet. */

@@ -1,5 +1,6 @@
 /** What the sets stage gives: what goes on which card, in set order. Knows nothing of print. */
 import type { Word } from '../words/word.js'
+import type { AnswerData } from './answer-data.js'
 
 export type CardKind = 'card' | 'board' | 'header'
 
@@ -26,6 +27,8 @@ export interface CardSet {
   readonly notes?: readonly string[]
   /** Those of the notes that tell of what was dealt otherwise than the plan says. */
   readonly changes?: readonly string[]
+  /** What the children find out with it, for a machine to check. */
+  readonly answerData?: AnswerData
   /** For a key apart from the cards: which numbers belong together, and as what. */
   readonly answers?: readonly Answer[]
 }

@@ -86,6 +86,11 @@ describe('an item in the manifest', () => {
     expect(made.deal).toEqual(deal)
   })
 
+  it('keeps what a machine can check the children’s work by', () => {
+    const answerData = [['marsh', 'marshes']]
+    expect(manifestItem(item({ answerData }), { formats: [], dpi: 300 }).answer).toEqual(answerData)
+  })
+
   it('holds only what JSON can hold', () => {
     const { made } = entry(180)
     expect(JSON.parse(JSON.stringify(made))).toEqual(made)

@@ -14,7 +14,7 @@ interface Made {
 /** An item as the files stage takes it. */
 export function printedItem(
   { job, layout, grid, studied }: PreparedItem,
-  { deal }: CardSet,
+  { deal, answerData }: CardSet,
   { sheets, notes = [], fittingNotes = [] }: Made,
 ): PrintedItem {
   return {
@@ -28,6 +28,7 @@ export function printedItem(
       ? { backs: { flip: job.item.flip, fedByHand: studied.plan.printer?.handFed !== undefined } }
       : {}),
     ...(deal === undefined ? {} : { deal }),
+    ...(answerData === undefined ? {} : { answerData }),
     notes: [...notes, ...fittingNotes],
     fittingNotes,
   }

@@ -52,6 +52,7 @@ export function chainCards(wanted: ChainWanted): Outcome<CardSet> {
         title,
       })),
     ).flat(),
+    answerData: loop.map(({ word }) => word.text),
     answers: loop.map(({ step, word, title, nextStep }) => ({
       text: `${word.text}, then ${title}: ${loop[nextStep]!.word.text}`,
       numbers: [numberOf.get(step)!, numberOf.get(nextStep)!],

@@ -53,6 +53,7 @@ export function matchingPairs(wanted: PairsWanted): Outcome<CardSet> {
     cards: Array.from({ length: wanted.copies }, (_, copy) =>
       laid.map((half, index) => cardOf(half, index, copy + 1)),
     ).flat(),
+    answerData: pairs.map(({ word, partner, title }) => [word.text, partner?.text ?? title]),
     answers: pairs.map(({ word, partner, title }, pair) => ({
       text: `${word.text} – ${partner?.text ?? title}`,
       numbers: laid.flatMap((half, index) => (half.pair === pair ? [index + 1] : [])),

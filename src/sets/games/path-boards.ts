@@ -1,8 +1,10 @@
 /** Path boards: a track of spaces with words on them, equal words far apart. */
 import type { Word } from '../../words/word.js'
+import { type AnswerData, answerOfEach } from '../answer-data.js'
 import { cardId } from '../card-id.js'
-import type { CardSet } from '../card-set.js'
+import type { Card, CardSet } from '../card-set.js'
 import { type Generator, generatorFor, shuffle } from '../random.js'
+import { expectedTurns, type TrackRules } from './track-turns.js'
 
 export interface PathWanted {
   /** How many words there are, 1 or more. */
@@ -54,17 +56,30 @@ export interface PathBoardsWanted {
 /** Boards `board-01`, … each with one row of cells, its spaces from start to finish; each board's path is its own. */
 export function pathBoards({ words, spaces, boards, seed, label }: PathBoardsWanted): CardSet {
   const generator = generatorFor(seed, `${label}: path`)
+  const rules: TrackRules = { finish: spaces + 1, jumps: [], faces: DIE_FACES, ending: 'over' }
+  const cards = Array.from({ length: boards }, (_, index): Card => {
+    const row = dealPath({ words: words.length, spaces }, generator).map(word => words[word]!)
+    return {
+      id: cardId({ prefix: 'board', number: index + 1, copy: 1, of: boards }),
+      kind: 'board',
+      number: index + 1,
+      copy: 1,
+      words: row,
+      cells: [row],
+    }
+  })
+  return { cards, answerData: answerOfEach(cards.map(({ words: track }) => trackData(track, rules))) }
+}
+
+/** A common die. */
+const DIE_FACES = 6
+
+function trackData(track: readonly Word[], rules: TrackRules): AnswerData {
   return {
-    cards: Array.from({ length: boards }, (_, index) => {
-      const row = dealPath({ words: words.length, spaces }, generator).map(word => words[word]!)
-      return {
-        id: cardId({ prefix: 'board', number: index + 1, copy: 1, of: boards }),
-        kind: 'board',
-        number: index + 1,
-        copy: 1,
-        words: row,
-        cells: [row],
-      }
-    }),
+    track: track.map(word => word.text),
+    jumps: rules.jumps.map(({ from, to }) => ({ from, to })),
+    faces: rules.faces,
+    finish: rules.ending,
+    expectedTurns: Math.round(expectedTurns(rules) * 100) / 100,
   }
 }

@@ -52,6 +52,17 @@ describe('chain cards', () => {
     }
   })
 
+  it('tell a machine the loop in the order in which it is read', () => {
+    const { cards, answerData } = chainFrom(asked)
+    const loop = [answerData].flat()
+    expect(loop).toHaveLength(cards.length)
+    for (const [index, text] of loop.entries()) {
+      const card = cards.find(each => each.words[0]!.text === text)!
+      const next = cards.find(each => each.words[0]!.text === loop[(index + 1) % loop.length])!
+      expect(card.title).toBe(next.words[0]!.clue)
+    }
+  })
+
   it('may ask by the plural', () => {
     const words = wordsByHand(
       { text: 'loaf', plural: { form: 'loaves', rule: 'by hand' } },

@@ -32,6 +32,14 @@ describe('matching pairs', () => {
     ])
   })
 
+  it('tells a machine the pairs', () => {
+    expect(pairsFrom(asked).outcome.value.answerData).toEqual([
+      ['marsh', 'marshes'],
+      ['reed', 'reeds'],
+      ['leaf', 'leaves'],
+    ])
+  })
+
   it('pairs a word with its clue', () => {
     expect(pairsFrom({ ...asked, pair: 'clue' }).pairs[0]).toEqual(['marsh', 'wet, grassy land'])
   })

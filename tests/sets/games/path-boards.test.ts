@@ -1,6 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { dealPath, leastPathGap, pathBoards } from '../../../src/sets/games/path-boards.js'
+import { expectedTurns } from '../../../src/sets/games/track-turns.js'
 import { generatorFor } from '../../../src/sets/random.js'
 import { wordsByHand } from '../words-by-hand.js'
 
@@ -58,5 +59,18 @@ describe('path boards', () => {
     expect(set.cards.every(card => card.cells!.length === 1 && card.cells![0]!.length === 12)).toBe(true)
     const paths = set.cards.map(card => card.words.map(word => word.text).join())
     expect(new Set(paths).size).toBe(3)
+  })
+
+  it('tell a machine each board’s track, and how many throws of a die it takes', () => {
+    const [first, ...others] = [set.answerData].flat()
+    expect(others).toHaveLength(2)
+    expect(first).toEqual({
+      track: set.cards[0]!.words.map(word => word.text),
+      jumps: [],
+      faces: 6,
+      finish: 'over',
+      expectedTurns:
+        Math.round(expectedTurns({ finish: 13, jumps: [], faces: 6, ending: 'over' }) * 100) / 100,
+    })
   })
 })
