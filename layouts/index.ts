@@ -14,6 +14,7 @@ import { soundBoxes } from './sound-boxes/sound-boxes.js'
 import { wordCards } from './word-cards.js'
 import { blankList } from './word-lists/blank-list.js'
 import { markedList } from './word-lists/marked-list.js'
+import { wordSearch } from './word-search/word-search.js'
 import { wordStrips } from './word-strips.js'
 
 /** Every printable, in the order in which `oaktag list layouts` shows them. */
@@ -26,6 +27,7 @@ export const layouts: readonly Layout[] = [
   matchingPairs,
   chainCards,
   pathBoard,
+  wordSearch,
   soundBoxes,
   wordStrips,
   key,

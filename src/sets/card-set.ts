@@ -1,6 +1,7 @@
 /** What the sets stage gives: what goes on which card, in set order. Knows nothing of print. */
 import type { Word } from '../words/word.js'
 import type { AnswerData } from './answer-data.js'
+import type { HiddenWord } from './games/word-search.js'
 
 export type CardKind = 'card' | 'board' | 'header'
 
@@ -18,6 +19,8 @@ export interface Card {
   readonly title?: string
   /** A board's rows of words, `null` for a free space. */
   readonly cells?: readonly (readonly (Word | null)[])[]
+  /** Of a word search: its rows of letters, and where its words stand in them. */
+  readonly letterGrid?: { readonly rows: readonly string[]; readonly hidden: readonly HiddenWord[] }
 }
 
 export interface CardSet {

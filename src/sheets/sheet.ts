@@ -24,6 +24,7 @@ export type SheetKind =
   | 'pieces'
   | 'key'
   | 'caller'
+  | 'rules'
   | 'answers'
   | 'list'
   | 'cover'

@@ -24,6 +24,7 @@ describe('the published package', () => {
       '.build/lexicon.bin',
       '.build/offered-words.txt',
       '.build/tables.bin',
+      '.build/unfit-words.txt',
       'LICENSE',
       'NOTICE',
       'README.md',

@@ -23,6 +23,23 @@ export function Rule({ color = '#8c8c8c' }: { readonly color?: string }) {
   )
 }
 
+/** A line to cut along, across the middle of its parent. */
+export function DashedRule() {
+  const dashes = Array.from({ length: 40 }, () => (
+    <div
+      style={{
+        display: 'flex',
+        flexGrow: 1,
+        flexBasis: 0,
+        marginRight: mm(1.5),
+        height: mm(HAIRLINE_MM),
+        backgroundColor: '#595959',
+      }}
+    />
+  ))
+  return <div style={{ display: 'flex', width: '100%', height: '100%', alignItems: 'center' }}>{dashes}</div>
+}
+
 /** A small empty square to tick. */
 export function TickBox({ sizeMm }: { readonly sizeMm: number }) {
   return <EmptyBox widthMm={sizeMm} heightMm={sizeMm} lineMm={0.35} color="#000000" />

@@ -3,6 +3,7 @@ import { mkdirSync, writeFileSync } from 'node:fs'
 import { dirname } from 'node:path'
 import { gatherNames } from '../fitness/gather-names.js'
 import { gatherNotReadAloud, gatherUnfit } from '../fitness/gather-unfit.js'
+import { unfitPath, writeUnfitWords } from '../fitness/unfit-file.js'
 import { gatherPartsOfSpeech } from '../parts-of-speech/gather.js'
 import { readSenses } from '../parts-of-speech/wordnet.js'
 import { likeAfterPrefix, likeItsBase, likeItsHalves, withWeakPrefix } from '../pronunciation/families.js'
@@ -58,6 +59,7 @@ const lessons = entries.flatMap(({ word, pronunciations: [pronunciation] }) =>
 )
 mkdirSync(dirname(lexiconPath), { recursive: true })
 writeFileSync(lexiconPath, writeLexicon(entries))
+writeFileSync(unfitPath, writeUnfitWords(unfit))
 writeFileSync(jointModelPath, writeJointModel(trainJointModel(lessons)))
 
 /** Also words without a listed pronunciation (cygnet, dragonfly): what else is known of them is kept. */

@@ -1,0 +1,72 @@
+import type { Size } from '../../src/geometry.js'
+import type { Word } from '../../src/words/word.js'
+import type { LayoutRequest } from '../layout.js'
+import { MOST_LETTER_SHARE } from './letter-grid-art.js'
+
+/** How a board is divided between its grid and its list: below it on upright paper, to its right on paper that lies. */
+export interface SearchPlan {
+  readonly list: {
+    readonly at: 'foot' | 'right'
+    readonly columns: number
+    readonly rows: number
+    readonly columnMm: number
+    readonly rowMm: number
+  }
+  /** The room for the grid. */
+  readonly grid: Size
+}
+
+/** White between the grid and its list. */
+export const GAP_MM = 4
+/** A child's pencil needs so much to ring a word: our own judgement, no source. */
+const LEAST_PLACE_MM = 9
+/** Farther apart, letters no longer stand in rows for the eye: our own judgement, no source. */
+const MOST_PLACE_MM = 19
+const MOST_COLUMNS = 5
+
+/** The side of a letter's place at least. */
+export function leastPlace({ mainMinimumMm }: LayoutRequest['type']): number {
+  return Math.max(LEAST_PLACE_MM, mainMinimumMm / MOST_LETTER_SHARE)
+}
+
+/** The side of a letter's place at most. */
+export function mostPlace(type: LayoutRequest['type']): number {
+  return Math.max(MOST_PLACE_MM, leastPlace(type))
+}
+
+/** A board of `room` with a list of at most so many of the words. */
+export function searchPlan(
+  { type, measure }: Pick<LayoutRequest, 'type' | 'measure'>,
+  { words, most, room }: { readonly words: readonly Word[]; readonly most: number; readonly room: Size },
+): SearchPlan {
+  const sizeMm = Math.max(type.mainMinimumMm, type.textMm * 1.4)
+  const rowMm = sizeMm * 1.55
+  const columnMm = Math.max(...words.map(word => measure(word.text, sizeMm))) * 1.12 + 6
+  if (room.widthMm > room.heightMm) {
+    const deep = Math.max(1, Math.floor(room.heightMm / rowMm))
+    const columns = Math.ceil(most / deep)
+    const list = { at: 'right', columns, rows: Math.ceil(most / columns), columnMm, rowMm } as const
+    return { list, grid: { ...room, widthMm: room.widthMm - GAP_MM - columns * columnMm } }
+  }
+  const beside = Math.max(1, Math.min(MOST_COLUMNS, most, Math.floor(room.widthMm / columnMm)))
+  const rows = Math.ceil(most / beside)
+  const columns = Math.ceil(most / rows)
+  const list = { at: 'foot', columns, rows, columnMm: room.widthMm / columns, rowMm } as const
+  return { list, grid: { ...room, heightMm: room.heightMm - GAP_MM - rows * rowMm } }
+}
+
+/** Of a sheet without a margin of its own. */
+const MARGIN_MM = 12.7
+/** The board's frame, the grid's, and the set mark. */
+const FRAME_MM = 13
+
+/** How many letters of the least size have room in a row and in a column of the paper, beside a list of the words. */
+export function mostLetters({ item, type, measure }: LayoutRequest, words: readonly Word[]): number {
+  const [shorter = 0, longer = 0] = [item.paper.widthMm, item.paper.heightMm].sort((a, b) => a - b)
+  const around = 2 * (item.marginMm ?? MARGIN_MM) + FRAME_MM
+  const upright = { widthMm: shorter - around, heightMm: longer - around }
+  const room =
+    item.orientation === 'landscape' ? { widthMm: upright.heightMm, heightMm: upright.widthMm } : upright
+  const { grid } = searchPlan({ type, measure }, { words, most: words.length, room })
+  return Math.min(20, Math.floor(Math.min(grid.widthMm, grid.heightMm) / leastPlace(type)))
+}
