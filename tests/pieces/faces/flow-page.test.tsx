@@ -66,3 +66,37 @@ describe('a list that flows over pages', () => {
     expect(rowsOnPages([])).toEqual([0])
   })
 })
+
+describe('rows that belong together', () => {
+  const cells = { leftsMm: [0], headings: 0 } as const
+  const table = (heights: readonly number[]) =>
+    rows(heights).map((row, index) =>
+      index === 0 ? { ...row, heads: true as const, cells } : { ...row, cells },
+    )
+  const pagesOf = (flowing: readonly Row[]) =>
+    flowPages({ heading, rows: flowing, room }).map(page => Object.keys(page.slots))
+
+  it('have the heads of their columns on every page', () => {
+    expect(pagesOf(table([10, 15, 15, 15, 15]))).toEqual([
+      ['row 0', 'row 1', 'row 2'],
+      ['row 0', 'row 3', 'row 4'],
+    ])
+  })
+
+  it('have no heads alone at the foot of a page', () => {
+    const [above, ...below] = rows([39, 10, 15])
+    const withHeads = below.map((row, at) => ({
+      ...row,
+      cells,
+      ...(at === 0 ? { heads: true as const } : {}),
+    }))
+    expect(pagesOf([above!, ...withHeads])).toEqual([['row 0'], ['row 1', 'row 2']])
+  })
+
+  it('stay together, unless no page is high enough for them', () => {
+    const kept = (heights: readonly number[]) =>
+      rows(heights).map((row, at) => (at === 1 || at === 2 ? { ...row, keepsWithNext: true as const } : row))
+    expect(pagesOf(kept([25, 10, 10, 10, 20]))).toEqual([['row 0'], ['row 1', 'row 2', 'row 3', 'row 4']])
+    expect(pagesOf(kept([20, 25, 20, 10]))).toEqual([['row 0'], ['row 1', 'row 2'], ['row 3']])
+  })
+})
