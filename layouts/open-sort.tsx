@@ -70,7 +70,7 @@ function sortRows(
     ),
   })
   const broken = (text: string) => breakLines(text, widthMm, style, measure)
-  return [
+  const together = [
     row(
       [`${index + 1}. ${sort.name.charAt(0).toUpperCase()}${sort.name.slice(1)}`],
       { ...bold, sizeMm: type.adultTextMm * 1.15 },
@@ -80,4 +80,5 @@ function sortRows(
     ...sort.columns.map(column => row(broken(`${column.title}: ${column.words.join(', ')}`), style, 0)),
     ...(sort.leftovers.length === 0 ? [] : [row(broken(leftoversInWords(sort)), style, 0)]),
   ]
+  return together.map((each, at) => (at + 1 < together.length ? { ...each, keepsWithNext: true } : each))
 }

@@ -42,6 +42,7 @@ function headingRow({ type, measure }: LayoutRequest, widthMm: number): Row {
   const lines = breakLines(says, widthMm, style, measure)
   return {
     heightMm: linesHeight(lines.length, textMm) + textMm * 2,
+    keepsWithNext: true,
     tree: <Lines lines={lines} style={style} box={{ marginTop: mm(textMm) }} />,
   }
 }

@@ -4,24 +4,28 @@ import { breakLines, linesHeight, type TextStyle } from '../../src/pieces/text/b
 import { Lines } from '../../src/pieces/text/lines.js'
 import type { LayoutRequest } from '../layout.js'
 
-/** Short sentences, and only of what the page has. */
-function taskIn({ words, marks }: LayoutRequest): string {
+/** Short sentences, and only of what the page has; the second is left out where it would take a line more. */
+function taskIn({ words, marks }: LayoutRequest): readonly string[] {
   return keyEntries(words, marks).length === 0
-    ? 'Read each word and write it.'
-    : 'Mark each word and write it. Draw each mark.'
+    ? ['Read each word and write it.']
+    : ['Mark each word and write it. Draw each mark.', 'Mark each word and write it.']
 }
 
 function taskLines(request: LayoutRequest, widthMm: number) {
   const style: TextStyle = { sizeMm: request.type.listTextMm }
-  return { style, lines: breakLines(taskIn(request), widthMm, style, request.measure) }
+  const ways = taskIn(request).map(task => breakLines(task, widthMm, style, request.measure))
+  return { style, lines: ways.find(lines => lines.length === 1) ?? ways[0]! }
 }
+
+/** White below the task, in its lines: in large print they are as high as a row. */
+const BELOW = { normal: 0.6, large: 0.3 } as const
 
 /** Height of the row above the words in the children's list and in the marked one, which has its headings there. */
 export function topRowHeight(request: LayoutRequest, widthMm: number): number {
   const { lines, style } = taskLines(request, widthMm)
   return Math.max(
     linesHeight(2, request.type.adultTextMm * 0.9),
-    linesHeight(lines.length + 0.6, style.sizeMm),
+    linesHeight(lines.length + BELOW[request.type.large ? 'large' : 'normal'], style.sizeMm),
   )
 }
 

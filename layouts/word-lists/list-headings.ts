@@ -17,7 +17,9 @@ function marked({ itemTitle, subtitle, type, measure }: LayoutRequest): Heading 
 }
 
 function blank({ plan, type, measure }: LayoutRequest): Heading {
-  return { title: plan.title, subtitle: 'Name', textMm: type.listTextMm, measure, lineAfterSubtitle: true }
+  // In large print a row for the name alone would take the room of a word.
+  const lineAfterSubtitle = type.large ? 'beside the title' : 'below the title'
+  return { title: plan.title, subtitle: 'Name', textMm: type.listTextMm, measure, lineAfterSubtitle }
 }
 
 function asHighAs(heading: Heading, other: Heading, widthMm: number): Heading {

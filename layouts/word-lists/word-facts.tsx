@@ -23,6 +23,8 @@ interface Column {
   /** Whether it is only as wide as its longest line: a broken row of sounds is hard to count. */
   readonly asItsLines?: true
   readonly of: (word: Word) => readonly string[]
+  /** The same on one line, where the column has room for that with every word: rows may then be closer. */
+  readonly inOne?: (word: Word) => string
 }
 
 /** Of a word that is no noun. */
@@ -37,7 +39,7 @@ const columns: readonly Column[] = [
     asItsLines: true,
     of: word => [word.partsOfSpeech.slice(0, 2).join(', ')],
   },
-  { heading: 'plural', share: 0.32, of: pluralOf },
+  { heading: 'plural', share: 0.32, of: pluralOf, inOne: pluralInOne },
   { heading: 'clue', share: 0.28, of: word => [word.clue ?? ''] },
 ]
 
@@ -107,10 +109,19 @@ export function wordFacts({ words, type, measure }: LayoutRequest): WordFacts {
         said.every(part => fits(part, style)) && column.heading.split(' ').every(part => fits(part, bold))
       )
     })
+  const onOneLine = (column: Column, roomMm: number): Column => {
+    const { inOne } = column
+    if (inOne === undefined || words.some(word => measure(inOne(word), style.sizeMm) > roomMm)) return column
+    return { ...column, of: word => [inOne(word)] }
+  }
   const chosen = new Map<number, readonly Column[]>()
   const columnsAt = (widthMm: number) => {
     const shared = sharedOut(columns, { words, widthMm, widest })
-    const known = chosen.get(widthMm) ?? (nothingBreaks(shared, widthMm) ? shared : oneColumn(columns))
+    const known =
+      chosen.get(widthMm) ??
+      (nothingBreaks(shared, widthMm)
+        ? shared.map(column => onOneLine(column, roomOf(column, widthMm)))
+        : oneColumn(columns))
     chosen.set(widthMm, known)
     return known
   }
@@ -155,4 +166,9 @@ function halvesOf(heading: string): readonly string[] {
 function pluralOf({ plural }: Word): readonly string[] {
   if (plural === null) return [NO_PLURAL]
   return [[plural.form, ...(plural.alternatives ?? [])].join(' or '), plural.rule]
+}
+
+function pluralInOne(word: Word): string {
+  const [forms, rule] = pluralOf(word)
+  return rule === undefined ? forms! : `${forms} (${rule})`
 }

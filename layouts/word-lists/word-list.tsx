@@ -53,9 +53,13 @@ export interface WordListRequest {
  */
 export function wordListPages(request: WordListRequest): readonly Face[] {
   const least = leastRoom(request)
-  return fewestPages(keySettings, setting => listWithKey(request, request.keyRows(setting), least))
+  const pages = fewestPages(keySettings, setting => listWithKey(request, request.keyRows(setting), least))
+  if (pages.length < 2) return pages
+  const roomier = listWithKey(request, request.keyRows('roomier'), least)
+  return roomier.length > pages.length ? pages : roomier
 }
 
+/** Rows as high as fill their page; those of a list that runs on, as high as they can be without one page more. */
 function listWithKey(request: WordListRequest, key: readonly Row[], least: Size): readonly Face[] {
   const { words, type, heading, room, topRow } = request
   const headingMm = headingHeight(heading, room.widthMm)
@@ -63,18 +67,33 @@ function listWithKey(request: WordListRequest, key: readonly Row[], least: Size)
   const takenMm = headingMm + topRow.heightMm + rowsHeight(keyRows) + ROUNDING_MM
   const columns = measureColumns(type, room.widthMm, least.widthMm)
   const needs = words.map(word => request.besideHeightMm(word, columns.besideMm) + ROW_PADDING_MM)
-  const measure = { ...columns, heightMm: rowHeight(room.heightMm - takenMm, least.heightMm, needs) }
-  const rows: Row[] = [
-    {
-      heightMm: topRow.heightMm,
-      tree: topRow.tree(measure),
-      ...(topRow.headings ? { cells: cellsOf(request, measure, 'all') } : {}),
-    },
-    ...words.map((word, index) =>
-      wordRow(request, { word, number: index + 1, leastMm: needs[index]! }, measure),
-    ),
-  ]
-  return flowPages({ heading, rows, after: keyRows, room })
+  const pagesAt = (heightMm: number) => {
+    const measure = { ...columns, heightMm }
+    const rows: Row[] = [
+      {
+        heightMm: topRow.heightMm,
+        heads: true,
+        tree: topRow.tree(measure),
+        ...(topRow.headings ? { cells: cellsOf(request, measure, 'all') } : {}),
+      },
+      ...words.map((word, index) =>
+        wordRow(request, { word, number: index + 1, leastMm: needs[index]! }, measure),
+      ),
+    ]
+    return flowPages({ heading, rows, after: keyRows, room })
+  }
+  const heights = rowHeights(least.heightMm)
+  const share = evenShare(room.heightMm - takenMm, needs)
+  if (share >= heights.closest) return pagesAt(Math.min(heights.most, share))
+  const pages = pagesAt(heights.least)
+  let [enough, tooHigh] = [pages, heights.most]
+  for (let low = heights.least; tooHigh - low > 0.2; ) {
+    const middle = (low + tooHigh) / 2
+    const tried = pagesAt(middle)
+    if (tried.length > pages.length) tooHigh = middle
+    else [low, enough] = [middle, tried]
+  }
+  return enough
 }
 
 function cellsOf(
@@ -117,6 +136,7 @@ function keyOnOnePage({ listTextMm }: TypeScale, rows: readonly Row[], pageMm: n
 
 export interface ColumnMeasure {
   readonly numberMm: number
+  /** With the white between a word and what stands beside it. */
   readonly wordMm: number
   readonly besideMm: number
 }
@@ -135,7 +155,8 @@ interface RowMeasure extends ColumnMeasure {
  */
 const LEAST_ROW_MM = 10.5
 const CLOSEST_ROW_MM = 9
-const MOST_ROW_MM = 17
+/** Of the least height: in rows higher still, a word is far from the next. */
+const MOST_ROW = 1.65
 /** Between what stands in a row and the rules above and below, taken together. */
 const ROW_PADDING_MM = 1.5
 
@@ -156,7 +177,7 @@ function leastRoom({ words, marks, typeface, type }: WordListRequest): Size {
   // A hair more than that, because boxes are laid out in whole twentieths of a millimetre.
   const around = 2 * WORD_PADDING_MM + 0.1
   return {
-    widthMm: most(measure => measure.widthMm) + around,
+    widthMm: most(measure => measure.widthMm) + around + WORD_GAP_MM,
     heightMm: most(measure => measure.aboveMm) + most(measure => measure.belowMm) + around,
   }
 }
@@ -168,11 +189,10 @@ function measureColumns(type: TypeScale, widthMm: number, leastWordMm: number): 
   return { numberMm, wordMm, besideMm: widthMm - numberMm - wordMm }
 }
 
-/** Rows as high as fill one page where they can; a longer list runs on over pages. */
-function rowHeight(roomMm: number, leastWordMm: number, needs: readonly number[]): number {
-  const [least, closest] = [LEAST_ROW_MM, CLOSEST_ROW_MM].map(mm => Math.max(mm, leastWordMm))
-  const share = evenShare(roomMm, needs)
-  return share < closest! ? least! : Math.min(Math.max(MOST_ROW_MM, least!), share)
+/** Of rows whose words need this much. */
+function rowHeights(leastWordMm: number) {
+  const least = Math.max(LEAST_ROW_MM, leastWordMm)
+  return { least, closest: Math.max(CLOSEST_ROW_MM, leastWordMm), most: least * MOST_ROW }
 }
 
 /** The height that fills the room when all rows have it, but those that need more than it. */
@@ -186,6 +206,8 @@ function evenShare(roomMm: number, needs: readonly number[]): number {
   return 0
 }
 
+/** Between a word and what stands beside it. */
+const WORD_GAP_MM = 3
 /** White on each side of a word. */
 const WORD_PADDING_MM = 1
 
@@ -229,7 +251,10 @@ function wordRow(
       >
         {beside === undefined ? null : <Rule />}
         <Slot name={`number ${number}`} style={{ width: mm(measure.numberMm), height: '100%' }} />
-        <Slot name={name} style={{ width: mm(measure.wordMm), height: '100%' }} />
+        <Slot
+          name={name}
+          style={{ width: mm(measure.wordMm - WORD_GAP_MM), height: '100%', marginRight: mm(WORD_GAP_MM) }}
+        />
         {beside === undefined ? (
           <Slot name={`line ${number}`} style={{ width: mm(measure.besideMm), height: '100%' }} />
         ) : (

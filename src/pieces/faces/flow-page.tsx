@@ -4,12 +4,11 @@ import { WritingLine } from '../parts/rules.js'
 import type { Band, BandCells } from '../piece.js'
 import { breakLines, linesHeight, type TextMeasure, type TextStyle } from '../text/break-lines.js'
 import { Lines } from '../text/lines.js'
-import { evenPages } from './even-pages.js'
+import { evenPages, type FlowingRow } from './even-pages.js'
 import { type Face, mm, type SlotContent } from './face.js'
 
 /** A row of a list: its height is fixed before it is laid out, so that a page can be filled without trying. */
-export interface Row {
-  readonly heightMm: number
+export interface Row extends FlowingRow {
   readonly tree: JSXNode
   readonly slots?: Readonly<Record<string, SlotContent>>
   /** Of a row of a table. */
@@ -24,9 +23,11 @@ export interface Heading {
   readonly measure: TextMeasure
   /** Room kept for it even where it needs less, so that two lists stand line for line. */
   readonly leastHeightMm?: number
-  /** A line to write on behind the subtitle, for a name. */
-  readonly lineAfterSubtitle?: boolean
+  /** A line to write on behind the subtitle, for a name; in large print both stand beside a title that leaves them room. */
+  readonly lineAfterSubtitle?: LinePlace
 }
+
+type LinePlace = 'below the title' | 'beside the title'
 
 export function rowsHeight(rows: readonly Row[]): number {
   return rows.reduce((sum, row) => sum + row.heightMm, 0)
@@ -128,23 +129,33 @@ function headingLines({ title, subtitle, measure, ...heading }: Heading, widthMm
   const textMm = headingTextMm(heading, widthMm)
   const titleStyle: TextStyle = { sizeMm: titleSizeMm(textMm), weight: 700 }
   const subtitleStyle: TextStyle = { sizeMm: textMm, color: '#404040' }
+  const titleLines = breakLines(title, widthMm, titleStyle, measure)
+  const besideMm = widthMm - Math.max(...titleLines.map(line => measure(line, titleStyle.sizeMm, 700)))
+  const needMm = measure(subtitle, textMm) + NAME_LINE_MM + measure('9 of 9', textMm) + 4 * SPACE_MM
   return {
     titleStyle,
     subtitleStyle,
-    titleLines: breakLines(title, widthMm, titleStyle, measure),
+    titleLines,
     subtitleLines: breakLines(subtitle, widthMm * SUBTITLE_SHARE, subtitleStyle, measure),
+    isOneRow:
+      heading.lineAfterSubtitle === 'beside the title' && titleLines.length === 1 && needMm <= besideMm,
   }
 }
 
+/** A line to write a name on is no shorter where it stands beside the title. */
+const NAME_LINE_MM = 45
+/** Between the things of a row. */
+const SPACE_MM = 2
+
 export function headingHeight(heading: Heading, widthMm: number): number {
-  const { titleLines, titleStyle, subtitleLines, subtitleStyle } = headingLines(heading, widthMm)
-  return Math.max(
-    heading.leastHeightMm ?? 0,
-    linesHeight(Math.max(1, titleLines.length), titleStyle.sizeMm) +
-      linesHeight(Math.max(1, subtitleLines.length), subtitleStyle.sizeMm) +
-      heading.textMm,
-  )
+  const { titleLines, titleStyle, subtitleLines, subtitleStyle, isOneRow } = headingLines(heading, widthMm)
+  const titleMm = linesHeight(Math.max(1, titleLines.length), titleStyle.sizeMm)
+  const subtitleMm = linesHeight(Math.max(1, subtitleLines.length), subtitleStyle.sizeMm)
+  const ownMm = isOneRow ? titleMm + heading.textMm / 2 : titleMm + subtitleMm + heading.textMm
+  return Math.max(heading.leastHeightMm ?? 0, ownMm)
 }
+
+const besideTitle = { flexGrow: 1, marginLeft: mm(2 * SPACE_MM), alignItems: 'flex-end' } as const
 
 /** Title and subtitle of a page, in a box as high as `headingHeight` says. */
 export function PageHeading({
@@ -156,34 +167,40 @@ export function PageHeading({
   readonly widthMm: number
   readonly page: string
 }) {
-  const { textMm, lineAfterSubtitle = false } = heading
-  const { titleLines, titleStyle, subtitleLines, subtitleStyle } = headingLines(heading, widthMm)
+  const { textMm, lineAfterSubtitle } = heading
+  const { titleLines, titleStyle, subtitleLines, subtitleStyle, isOneRow } = headingLines(heading, widthMm)
   return (
     <div
       style={{
         display: 'flex',
-        flexDirection: 'column',
+        flexDirection: isOneRow ? 'row' : 'column',
         height: mm(headingHeight(heading, widthMm)),
         flexShrink: 0,
       }}
     >
       <Lines lines={titleLines} style={titleStyle} />
-      <div style={{ display: 'flex', justifyContent: 'space-between' }}>
+      <div
+        style={{
+          display: 'flex',
+          justifyContent: 'space-between',
+          ...(isOneRow ? { ...besideTitle, height: mm(linesHeight(1, titleStyle.sizeMm)) } : {}),
+        }}
+      >
         <Lines lines={subtitleLines} style={subtitleStyle} />
-        {lineAfterSubtitle ? (
+        {lineAfterSubtitle === undefined ? null : (
           <div
             style={{
               display: 'flex',
-              width: mm(textMm * 20),
+              ...(isOneRow ? { flexGrow: 1 } : { width: mm(textMm * 20) }),
               height: mm(textMm * 1.2),
               alignItems: 'flex-end',
-              marginLeft: mm(2),
-              marginRight: 'auto',
+              marginLeft: mm(SPACE_MM),
+              marginRight: page === '' ? (isOneRow ? 0 : 'auto') : mm(SPACE_MM),
             }}
           >
             <WritingLine />
           </div>
-        ) : null}
+        )}
         <Lines lines={[page]} style={subtitleStyle} />
       </div>
     </div>

@@ -23,7 +23,8 @@ export interface KeyRequest {
 
 /** How close a key is set where its page has little room, the usual first. */
 export const keySettings = ['usual', 'closer', 'one column more'] as const
-export type KeySetting = (typeof keySettings)[number]
+/** The last for a key that has a good part of a page: larger samples or boxes to draw in, further apart. */
+export type KeySetting = (typeof keySettings)[number] | 'roomier'
 
 /** A key beside other things: two marks a row (one in large print), the mark on sample letters and its name. */
 export function keyRows(request: KeyRequest, widthMm: number, setting: KeySetting = 'usual'): readonly Row[] {
@@ -83,8 +84,9 @@ export function blankKeyRows(
 
 function smallKey({ type, marks, words, measure }: KeyRequest, widthMm: number, setting: KeySetting) {
   const columns = (type.large ? 1 : 2) + (setting === 'one column more' ? 1 : 0)
-  const close = setting === 'usual' ? 1 : 0.85
-  const sampleMm = type.listTextMm * (type.large ? 1.3 : 1.7 * close)
+  const close = setting === 'usual' || setting === 'roomier' ? 1 : 0.85
+  const roomier = setting === 'roomier' ? 1.5 : 1
+  const sampleMm = type.listTextMm * (type.large ? 1.3 : 1.7 * close) * roomier
   const cellWidthMm = widthMm / columns
   // No wider than the widest sample, with what an outline or a tag's card adds, so that samples stand by their names.
   const widestEm = Math.max(1.9, ...keyEntries(words, marks).map(entry => keySampleEm(entry, measure, 0.6)))
@@ -95,7 +97,7 @@ function smallKey({ type, marks, words, measure }: KeyRequest, widthMm: number, 
     cellWidthMm,
     boxWidthMm,
     boxHeightMm: sampleMm * (1.8 + roomForTag(type, marks)),
-    rowHeightMm: sampleMm * (1.8 + 0.3 * (close === 1 ? 1 : 0.4) + roomForTag(type, marks)),
+    rowHeightMm: sampleMm * (1.8 + 0.3 * (close === 1 ? roomier : 0.4) + roomForTag(type, marks)),
     labelWidthMm: cellWidthMm - boxWidthMm - 6,
     label: { sizeMm: type.listTextMm, weight: 700 } satisfies TextStyle,
     says: { sizeMm: type.large ? type.listTextMm : type.listTextMm * 0.9 } satisfies TextStyle,
@@ -130,11 +132,15 @@ function KeyText(request: KeyTextRequest) {
   )
 }
 
+/** White between one text of a key and the next, of their em. */
+const BETWEEN_TEXTS = 0.4
+
 /** As high as a sample, or as the longest text of the row. */
 function rowHeight(entries: readonly KeyEntry[], shape: SmallKey, measure: TextMeasure): number {
   const heights = entries.map(entry => {
     const { label, says } = keyLines({ entry, shape, measure })
-    return linesHeight(label.length, shape.label.sizeMm) + linesHeight(says.length, shape.says.sizeMm)
+    const textMm = linesHeight(label.length, shape.label.sizeMm) + linesHeight(says.length, shape.says.sizeMm)
+    return textMm + shape.label.sizeMm * BETWEEN_TEXTS
   })
   return Math.max(shape.rowHeightMm, ...heights)
 }

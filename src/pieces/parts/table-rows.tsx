@@ -45,6 +45,7 @@ function tableRow(
   return {
     heightMm: linesHeight(most, textMm) + textMm * 0.5,
     cells: { leftsMm: leftsOf(widths), headings: weight === 700 ? 'all' : 0 },
+    ...(weight === 700 ? { heads: true } : {}),
     tree: (
       <div
         style={{ display: 'flex', width: '100%', height: '100%', alignItems: 'center', position: 'relative' }}

@@ -31,7 +31,12 @@ export async function settlePieces(
   const askedWell = asked.ok && isRoomy(prepared, asked.value.fronts, fitting)
   const trial = { prepared, set, fitting, fewest }
   if (asked.ok && askedWell && !fewest)
-    return (await withLongWordEased(trial, asked)) ?? (await onFewerSheets(trial, asked)) ?? asked
+    return (
+      (await onPaperTurned(trial, asked)) ??
+      (await withLongWordEased(trial, asked)) ??
+      (await onFewerSheets(trial, asked)) ??
+      asked
+    )
   const { open, asking } = roomierItems(prepared, set)
   const sheets = sheetsFor(prepared, prepared.grid, set)
   const tried = await firstThatFits({
@@ -77,6 +82,28 @@ async function withLongWordEased(
       best = { sizeMm, outcome: tried.outcome }
   }
   return best?.outcome
+}
+
+/** A board alone on its sheet whose words are a good deal larger when the paper is turned, if the plan leaves that open. */
+async function onPaperTurned(
+  { prepared, set, fitting }: Omit<Trial, 'ways' | 'fewest'>,
+  asked: Success<FittedPieces>,
+): Promise<Outcome<FittedPieces> | undefined> {
+  const { grid, request } = prepared
+  const main = asked.value.fronts.fits.get('main')
+  if (main === undefined || grid.columns * grid.rows > 1 || request.type.named) return undefined
+  const way = roomierItems(prepared, set).open.find(
+    ({ changes: { division, orientation }, dealsAnew }) =>
+      !dealsAnew &&
+      orientation !== grid.orientation &&
+      division?.kind === 'count' &&
+      division.across === 1 &&
+      division.down === 1,
+  )
+  if (way === undefined) return undefined
+  const tried = await tryWay(way, { prepared, set, fitting }, 'so that its words are larger')
+  const sizeMm = tried?.outcome.value.fronts.fits.get('main')?.sizeMm ?? 0
+  return tried?.roomy && sizeMm > main.sizeMm * WORTH_IT ? tried.outcome : undefined
 }
 
 /**

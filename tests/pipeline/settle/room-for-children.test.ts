@@ -5,8 +5,9 @@ import { formatProblem } from '../../../src/problems.js'
 import { filesInMemory } from '../../plan/reading.js'
 import { sharedWork } from '../shared-work.js'
 
-async function made(words: string, item: string, more = '') {
-  const text = `words: [${words}]\nprint:\n  - {layout: word-cards, ${item}}\n${more}`
+async function made(words: string, item: string, more = '', layout = 'word-cards') {
+  const keys = [`layout: ${layout}`, item].filter(key => key !== '').join(', ')
+  const text = `words: [${words}]\nprint:\n  - {${keys}}\n${more}`
   const plan = await putPlanOnSheets({
     planFile: 'week.yaml',
     files: filesInMemory({ 'week.yaml': text }),
@@ -54,5 +55,27 @@ describe('the advice of check', () => {
       const { advice } = await made(`${short}, marshmallow, dragonfly, bulrushes`, `size: ${size}`)
       expect(advice.join(' ')).not.toContain('would save')
     }
+  })
+})
+
+describe('a board that is alone on its sheet', () => {
+  const words = short.replace('duck', 'grasshopper')
+  const board = (item: string, of = words) => made(of, item, '', 'path-board')
+
+  it('is turned the way that makes its words a good deal larger, and it is said', async () => {
+    const [open, upright, lying] = [
+      await board(''),
+      await board('orientation: portrait'),
+      await board('orientation: landscape'),
+    ]
+    expect(open.notes).toContain('Laid out with orientation: landscape, so that its words are larger.')
+    expect(open.piece.xHeightMm).toBe(lying.piece.xHeightMm)
+    expect(open.piece.xHeightMm).toBeGreaterThan(upright.piece.xHeightMm! * 1.15)
+  })
+
+  it('stays as the plan has it, or as it is where turning it gains little', async () => {
+    const isUpright = ({ piece }: Awaited<ReturnType<typeof board>>) => piece.heightMm > piece.widthMm
+    expect(isUpright(await board('orientation: portrait'))).toBe(true)
+    expect(isUpright(await board('', short))).toBe(true)
   })
 })
