@@ -7,6 +7,7 @@ import { checklist } from './checklist/checklist.js'
 import { closedSort } from './closed-sort.js'
 import { key } from './key/key.js'
 import type { Layout } from './layout.js'
+import { letterTiles } from './letter-tiles/letter-tiles.js'
 import { matchingPairs } from './matching-pairs.js'
 import { openSort } from './open-sort.js'
 import { pathBoard } from './path-board/path-board.js'
@@ -27,6 +28,7 @@ export const layouts: readonly Layout[] = [
   matchingPairs,
   chainCards,
   pathBoard,
+  letterTiles,
   wordSearch,
   soundBoxes,
   wordStrips,

@@ -8,10 +8,10 @@ import { choice, option } from '../src/plan/values/options.js'
 import type { Outcome } from '../src/problems.js'
 import type { CardSet } from '../src/sets/card-set.js'
 import { matchingPairs as pairedCards } from '../src/sets/games/matching-pairs.js'
-import type { Word } from '../src/words/word.js'
 import { grownUpPages } from './grown-up-pages.js'
 import { defineLayout, type RequestWith } from './layout.js'
 import { wordAloneFace } from './one-card-a-word.js'
+import { plainWord } from './plain-word.js'
 
 const options = {
   pair: option(
@@ -86,22 +86,4 @@ function pairFaces(
     return textCardFace({ ...request, card, set, size, text: card.title, style, border: item.border })
   })
   return succeed(faces)
-}
-
-/** A text to be set as the words of a set are, in their size and on their baseline, with nothing to mark on it. */
-function plainWord(text: string): Word {
-  return {
-    text,
-    known: false,
-    source: 'teacher',
-    pronunciations: [],
-    graphemes: [],
-    soundCount: 0,
-    phonemeCount: 0,
-    pieces: [],
-    syllables: [],
-    patterns: [],
-    partsOfSpeech: [],
-    plural: null,
-  }
 }

@@ -24,6 +24,7 @@ export const examples: Readonly<Record<string, Examples>> = {
     roomForLongTexts: 'across: 1, down: 3',
   },
   'path-board': { keys: ['', 'orientation: landscape, spaces: 11, boards: 2, marks: all'] },
+  'letter-tiles': { keys: ['', 'build: all words at once, border: thick'] },
   'word-search': { keys: ['', 'ways: backwards too, boards: 2'] },
   'sound-boxes': { keys: ['', 'show: word'] },
   'word-strips': { keys: ['', 'write: syllables, border: thick cut', 'write: nothing'] },

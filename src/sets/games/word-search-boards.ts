@@ -48,7 +48,7 @@ export function wordSearchBoards(wanted: SearchBoardsWanted): Outcome<CardSet> {
   const parts = partsThatFit(words, wanted)
   if (parts === undefined) return failWith([...problems, noRoom(all, wanted)])
   const boards = Array.from({ length: wanted.boards }, (_, board) =>
-    parts.map((part, index) => boardOf(part, searchOf(part, wanted, `${board} ${index}`)!)),
+    parts.map((part, index) => boardOf(part, searchWithRoom(part, wanted, `${board} ${index}`))),
   ).flat()
   const set: CardSet = {
     cards: Array.from({ length: wanted.copies }, (_, copy) =>
@@ -138,6 +138,11 @@ function hasRoom(part: Part, wanted: SearchBoardsWanted): boolean {
   return searchOf(part, wanted, 'room') !== undefined
 }
 
+/** Of a part for which there is room; where the chance of its name finds none, that which was tried before. */
+function searchWithRoom(part: Part, wanted: SearchBoardsWanted, name: string): WordSearch {
+  return searchOf(part, wanted, name) ?? searchOf(part, wanted, 'room')!
+}
+
 function searchOf(
   { words, columns, rows }: Part,
   { ways, unfit, seed, label }: SearchBoardsWanted,
@@ -145,7 +150,7 @@ function searchOf(
 ): WordSearch | undefined {
   const letters = words.map(each => each.letters)
   // Where one seed finds no place for a word, another does: there is room, as was tried before.
-  for (let again = 0; again < 20; again++) {
+  for (let again = 0; again < 4; again++) {
     const generator = generatorFor(seed, `${label}: search ${name} ${again}`)
     const found = hideWords({ words: letters, columns, rows, ways, unfit }, generator)
     if (found !== undefined) return found
