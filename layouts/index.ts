@@ -5,6 +5,8 @@ import { callCards } from './call-cards.js'
 import { chainCards } from './chain-cards.js'
 import { checklist } from './checklist/checklist.js'
 import { closedSort } from './closed-sort.js'
+import { diceGrid } from './dice-grid/dice-grid.js'
+import { fourInALine } from './four-in-a-line.js'
 import { key } from './key/key.js'
 import type { Layout } from './layout.js'
 import { letterTiles } from './letter-tiles/letter-tiles.js'
@@ -28,6 +30,8 @@ export const layouts: readonly Layout[] = [
   matchingPairs,
   chainCards,
   pathBoard,
+  diceGrid,
+  fourInALine,
   letterTiles,
   wordSearch,
   soundBoxes,

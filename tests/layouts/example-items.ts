@@ -24,6 +24,14 @@ export const examples: Readonly<Record<string, Examples>> = {
     roomForLongTexts: 'across: 1, down: 3',
   },
   'path-board': { keys: ['', 'orientation: landscape, spaces: 11, boards: 2, marks: all'] },
+  'dice-grid': {
+    keys: [
+      '',
+      'dice: two, numbers: side, words a number: 2, marks: all',
+      'numbers: side, words a number: 3, boards: 2',
+    ],
+  },
+  'four-in-a-line': { keys: ['', 'grid: 5x4, boards: 2, marks: all'] },
   'letter-tiles': { keys: ['', 'build: all words at once, border: thick'] },
   'word-search': { keys: ['', 'ways: backwards too, boards: 2'] },
   'sound-boxes': { keys: ['', 'show: word'] },

@@ -22,6 +22,8 @@ const pictured: Readonly<Record<string, string>> = {
   'matching-pairs': 'layout: matching-pairs, pair: plural, across: 3, down: 3, cover: no',
   'chain-cards': 'layout: chain-cards, across: 2, down: 2, cover: no',
   'path-board': 'layout: path-board, spaces: 6, cover: no',
+  'dice-grid': 'layout: dice-grid, words a number: 2, cover: no',
+  'four-in-a-line': 'layout: four-in-a-line, grid: 4x4, cover: no',
   'letter-tiles': 'layout: letter-tiles, words: [reed, marsh], across: 4, down: 2, cover: no',
   'word-search': 'layout: word-search, cover: no',
   'sound-boxes': 'layout: sound-boxes, across: 1, down: 2, words: [reed, marsh], cover: no',

@@ -1,0 +1,86 @@
+import type { ColumnsAndRows, Size } from '../src/geometry.js'
+import { succeed } from '../src/outcomes.js'
+import { gridSize, option, wholeNumber } from '../src/plan/values/options.js'
+import { wordGridBoards } from '../src/sets/games/word-grid.js'
+import { howToPlayPages } from './how-to-play.js'
+import { defineLayout, type RequestWith, type RoomierOptions } from './layout.js'
+import { wordGridFace } from './word-grid/word-grid-face.js'
+import { shownWithWords, wordOptions } from './word-options.js'
+
+const options = {
+  grid: option('columns x rows of the board', gridSize(4, 9, undefined), {
+    example: '6x6',
+    usual: '6x6, and 5x5 in large print',
+  }),
+  boards: option('how many boards, the words in other places', wholeNumber(1, 40, 1)),
+  ...wordOptions,
+}
+
+type LineRequest = RequestWith<typeof options>
+
+/** A board of words for two, who cover what they have read and try for four beside one another. */
+export const fourInALine = defineLayout({
+  kind: 'pieces',
+  name: 'four-in-a-line',
+  summary: 'a board of words for two players: read a word, cover it, and be the first with four in a line',
+  options,
+  marks: 'none',
+  shownWithWords,
+  perSheet: { columns: 1, rows: 1 },
+  perSheetLarge: { columns: 1, rows: 1 },
+  set: request => {
+    const { words, item, options, itemName, plan } = request
+    const cards = wordGridBoards({
+      ...gridOf(request),
+      words,
+      line: 'none',
+      boards: options.boards,
+      copies: item.copies,
+      seed: plan.seed,
+      label: itemName,
+    })
+    return succeed({ cards })
+  },
+  roomier: smallerGrids,
+  face: (request, card, set, size) => wordGridFace(request, { card, set, size }),
+  pages: (request, _set, room: Size) =>
+    howToPlayPages(
+      request,
+      {
+        play: [
+          'Choose a word that is still free and read it aloud.',
+          'When you have read it right, cover it with one of your counters.',
+          'Now it is the other player’s turn.',
+          'Whoever first has four in a line wins: across, down or on a slant.',
+        ],
+        prepare: 'one board for two players, and about fifteen counters of one kind for each of them.',
+        help: 'a word that was read wrongly is read together, and stays free for the next turn.',
+        easier: 'three in a line win, or read the words of the board together first.',
+        harder: 'say a sentence with the word, or spell it with eyes shut, before it is covered.',
+      },
+      room,
+    ),
+})
+
+const USUAL: Readonly<Record<'normal' | 'large', ColumnsAndRows>> = {
+  normal: { columns: 6, rows: 6 },
+  large: { columns: 5, rows: 5 },
+}
+
+function gridOf({ options, type }: LineRequest): ColumnsAndRows {
+  return options.grid ?? USUAL[type.large ? 'large' : 'normal']
+}
+
+/** Four must still go into a line. */
+function smallerGrids(request: LineRequest): readonly RoomierOptions<LineRequest['options']>[] {
+  const now = gridOf(request)
+  const sides = [8, 7, 6, 5, 4].filter(side => side < Math.max(now.columns, now.rows))
+  return sides.map(side => {
+    const grid = { columns: Math.min(side, now.columns), rows: Math.min(side, now.rows) }
+    return {
+      options: { grid },
+      says: `grid: ${grid.columns}x${grid.rows}`,
+      open: request.options.grid === undefined,
+    }
+  })
+}

@@ -1,0 +1,94 @@
+import type { Size } from '../../src/geometry.js'
+import { type ArtSlot, type CardFace, mm, type SlotContent } from '../../src/pieces/faces/face.js'
+import { OverlaySlot, Slot } from '../../src/pieces/faces/slot.js'
+import { cardFace } from '../../src/pieces/parts/card-face.js'
+import { drawCellLines } from '../../src/pieces/parts/cell-lines.js'
+import type { Card, CardSet } from '../../src/sets/card-set.js'
+import type { LayoutRequest } from '../layout.js'
+import { wordSlot } from '../one-card-a-word.js'
+
+/** Heads of the columns of a grid, or of its rows; drawn to measure. */
+export interface GridHeads {
+  readonly at: 'top' | 'side'
+  readonly heads: readonly ArtSlot['draw'][]
+  /** Height of the heads at the top, or their width at the side. */
+  readonly sizeMm: number
+}
+
+/** White between the board's lines and the set mark below them. */
+const ABOVE_MARK_MM = 1.2
+const LINE_MM = 0.6
+
+/** A board of words in cells, with heads where it has them. */
+export function wordGridFace(
+  request: LayoutRequest,
+  { card, set, size, heads }: { card: Card; set: CardSet; size: Size; heads?: GridHeads },
+): CardFace {
+  const cells = card.cells!
+  const columns = cells[0]!.length
+  const place = { align: 'centre', paddingMm: Math.max(1.6, size.widthMm / columns / 16) } as const
+  const words = cells.flatMap((row, down) =>
+    row.flatMap((word, across): [string, SlotContent][] =>
+      word === null ? [] : [[`cell ${down} ${across}`, wordSlot(request, word, place)]],
+    ),
+  )
+  const grid = (
+    <div
+      style={{ display: 'flex', flexDirection: 'column', flexGrow: 1, flexBasis: 0, position: 'relative' }}
+    >
+      <OverlaySlot name="lines" />
+      {cells.map((row, down) => (
+        <div style={{ display: 'flex', flexGrow: 1, flexBasis: 0 }}>
+          {row.map((_, across) => (
+            <Slot name={`cell ${down} ${across}`} style={{ flexGrow: 1, flexBasis: 0 }} />
+          ))}
+        </div>
+      ))}
+    </div>
+  )
+  return cardFace({
+    ...request,
+    card,
+    set,
+    size,
+    border: undefined,
+    text: card.words.map(word => word.text),
+    cells: cells.map(row => row.map(word => word?.text ?? null)),
+    content: (
+      <div
+        style={{
+          display: 'flex',
+          flexDirection: heads?.at === 'side' ? 'row' : 'column',
+          flexGrow: 1,
+          marginBottom: mm(ABOVE_MARK_MM),
+        }}
+      >
+        {heads === undefined ? null : <Heads heads={heads} />}
+        {grid}
+      </div>
+    ),
+    slots: {
+      lines: {
+        kind: 'art',
+        draw: room => drawCellLines({ room, columns, rows: cells.length, lineMm: LINE_MM }),
+      },
+      ...Object.fromEntries(
+        (heads?.heads ?? []).map((draw, index) => [`head ${index}`, { kind: 'art', draw }]),
+      ),
+      ...Object.fromEntries(words),
+    },
+  })
+}
+
+function Heads({ heads: { at, heads, sizeMm } }: { readonly heads: GridHeads }) {
+  const extent = at === 'top' ? { height: mm(sizeMm) } : { width: mm(sizeMm) }
+  return (
+    <div
+      style={{ display: 'flex', flexDirection: at === 'top' ? 'row' : 'column', flexShrink: 0, ...extent }}
+    >
+      {heads.map((_, index) => (
+        <Slot name={`head ${index}`} style={{ flexGrow: 1, flexBasis: 0 }} />
+      ))}
+    </div>
+  )
+}
