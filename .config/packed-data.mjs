@@ -13,7 +13,14 @@ export const packingModules = [
   'src/words/find/compile.js',
 ]
 /** What they write into the build folder. */
-export const packedFiles = ['tables.bin', 'lexicon.bin', 'guesses.bin', 'homophones.bin', 'offered-words.txt']
+export const packedFiles = [
+  'tables.bin',
+  'lexicon.bin',
+  'guesses.bin',
+  'homophones.bin',
+  'offered-words.txt',
+  'unfit-words.txt',
+]
 /** Holds the hash of what the packed files were made from; written when all of them are. */
 export const fingerprintFile = 'packed-from.txt'
 

@@ -25,11 +25,7 @@ export const examples: Readonly<Record<string, Examples>> = {
   },
   'path-board': { keys: ['', 'orientation: landscape, spaces: 11, boards: 2, marks: all'] },
   'dice-grid': {
-    keys: [
-      '',
-      'dice: two, numbers: side, words a number: 2, marks: all',
-      'numbers: side, words a number: 3, boards: 2',
-    ],
+    keys: ['', 'numbers: side, words a number: 2, boards: 2, marks: all'],
   },
   'four-in-a-line': { keys: ['', 'grid: 5x4, boards: 2, marks: all'] },
   'letter-tiles': { keys: ['', 'build: all words at once, border: thick'] },
