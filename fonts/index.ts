@@ -8,6 +8,8 @@ export interface BundledTypeface {
   readonly summary: string
   /** The shapes of a and g: `schoolbook` as children write them, `book` with two storeys. */
   readonly letterShapes: { readonly a: LetterShape; readonly g: LetterShape }
+  /** How much of the type size the letter x is high: what makes one typeface look larger than another. */
+  readonly xHeight: number
 }
 
 export const bundledTypefaces: readonly BundledTypeface[] = [
@@ -16,18 +18,21 @@ export const bundledTypefaces: readonly BundledTypeface[] = [
     family: 'Andika',
     summary: 'made by SIL for beginning readers; a and g in their schoolbook shapes, letters hard to mistake',
     letterShapes: { a: 'schoolbook', g: 'schoolbook' },
+    xHeight: 0.5,
   },
   {
     name: 'atkinson-hyperlegible',
     family: 'Atkinson Hyperlegible',
     summary: 'made for the Braille Institute for readers with low vision; letters kept far apart in shape',
     letterShapes: { a: 'book', g: 'schoolbook' },
+    xHeight: 0.5,
   },
   {
     name: 'lexend',
     family: 'Lexend',
     summary: 'wide letters and generous spaces between them; words come out long',
     letterShapes: { a: 'schoolbook', g: 'schoolbook' },
+    xHeight: 0.53,
   },
   {
     name: 'opendyslexic',
@@ -35,6 +40,7 @@ export const bundledTypefaces: readonly BundledTypeface[] = [
     summary:
       'heavy feet on the letters, so that none can be turned about; chosen by some readers with dyslexia',
     letterShapes: { a: 'schoolbook', g: 'schoolbook' },
+    xHeight: 0.56,
   },
 ]
 

@@ -1,13 +1,13 @@
-import { existsSync, readdirSync, readFileSync } from 'node:fs'
+import { existsSync, readFileSync } from 'node:fs'
 import { createRequire } from 'node:module'
 import { basename, dirname, extname, isAbsolute, join, resolve } from 'node:path'
 import { closest } from 'fastest-levenshtein'
-import { installationFolder } from '../src/installation.js'
 import { fail, succeed } from '../src/outcomes.js'
 import { openTypeface, type Typeface, type TypefaceFiles } from '../src/pieces/typeface/typeface.js'
 import { disk } from '../src/plan/disk/disk.js'
 import type { FileAccess } from '../src/plan/disk/file-access.js'
 import { errorAt, type Outcome, type Place, type Problem } from '../src/problems.js'
+import { droppedInFiles, droppedInFolder, droppedInTypefaces, fontEnding } from './dropped-in.js'
 import { bundledTypefaces } from './index.js'
 
 export interface TypefaceRequest {
@@ -20,9 +20,6 @@ export interface TypefaceRequest {
   /** How a font file of the teacher's own is read; the machine's own files where left out. */
   readonly files?: FileAccess
 }
-
-const dropInFolder = join(installationFolder, 'fonts')
-const fontEnding = /\.(ttf|otf|woff)$/i
 
 /** More than any font of a school's needs; a larger file is hardly a font. */
 const LARGEST_FONT_BYTES = 50_000_000
@@ -112,18 +109,6 @@ function notFound({ name, place }: TypefaceRequest): Problem {
   )
 }
 
-/** Names of the fonts that a teacher dropped into `fonts/`, without their endings. */
-export function droppedInTypefaces(): readonly string[] {
-  return dropInFiles().map(file => file.replace(fontEnding, ''))
-}
-
-function dropInFiles(): readonly string[] {
-  if (!existsSync(dropInFolder)) return []
-  return readdirSync(dropInFolder)
-    .filter(file => fontEnding.test(file))
-    .sort()
-}
-
 interface FoundFiles {
   readonly key: string
   /** Whether it came with oaktag, and cannot change. */
@@ -134,8 +119,8 @@ interface FoundFiles {
 function findFiles({ name, folder = '.', files = disk }: TypefaceRequest): FoundFiles | undefined {
   const bundled = bundledTypefaces.find(typeface => typeface.name === name.toLowerCase())
   if (bundled !== undefined) return { key: bundled.name, bundled: true, read: () => readBundled(bundled) }
-  const dropped = dropInFiles().find(file => [file, file.replace(fontEnding, '')].includes(name))
-  if (dropped !== undefined) return singleFile(join(dropInFolder, dropped), disk)
+  const dropped = droppedInFiles().find(file => [file, file.replace(fontEnding, '')].includes(name))
+  if (dropped !== undefined) return singleFile(join(droppedInFolder, dropped), disk)
   if (!fontEnding.test(name)) return undefined
   const path = isAbsolute(name) ? name : resolve(folder, name)
   return files.beginning(path, 1).kind === 'missing' ? undefined : singleFile(path, files)

@@ -23,10 +23,15 @@ process.stdout.on('error', endWhenNobodyReads)
 // Where complaints themselves cannot be written there is nobody to tell.
 process.stderr.on('error', () => process.exit(1))
 
-// What is being typed behind `complete` may hold options, which are not its own.
-if (typed.length === 0) await run(Promise.resolve(whatNext()))
-else if (typed[0] === 'complete') await run(completion(typed.slice(1)))
-else await commandLine(typed, { run, refuse: refuseUsage }).parse()
+// No waiting here: the module must be one that `require` can load, too. What is refused is told as uncaught.
+void answer()
+
+async function answer(): Promise<void> {
+  if (typed.length === 0) return run(Promise.resolve(whatNext()))
+  // What is being typed behind `complete` may hold options, which are not its own.
+  if (typed[0] === 'complete') return run(completion(typed.slice(1)))
+  await commandLine(typed, { run, refuse: refuseUsage }).parse()
+}
 
 async function completion(words: readonly string[]): Promise<CommandResult> {
   return (await import('./commands/complete-command.js')).completeCommand(words)

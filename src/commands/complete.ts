@@ -5,30 +5,34 @@ import { listKinds } from './list-kinds.js'
 
 /** Names that take a moment to gather, asked for only where they can stand. */
 export interface CompletionNames {
-  readonly keys: () => readonly string[]
-  readonly layouts: () => readonly string[]
-  readonly patterns: () => readonly string[]
+  readonly keys: () => Promise<readonly string[]>
+  readonly layouts: () => Promise<readonly string[]>
+  readonly patterns: () => Promise<readonly string[]>
   /** What an unfinished or finished plan on the line prints, by name. */
-  readonly itemsOf: (planFile: string) => readonly string[]
+  readonly itemsOf: (planFile: string) => Promise<readonly string[]>
 }
 
 /** @param typed the words behind `oaktag`, the unfinished one last */
-export function completions(typed: readonly string[], names: CompletionNames): readonly string[] {
+export async function completions(
+  typed: readonly string[],
+  names: CompletionNames,
+): Promise<readonly string[]> {
   const unfinished = typed.at(-1) ?? ''
-  return candidates(typed.slice(0, -1), unfinished, names).filter(each => each.startsWith(unfinished))
+  const found = await candidates(typed.slice(0, -1), unfinished, names)
+  return found.filter(each => each.startsWith(unfinished))
 }
 
-function candidates(
+async function candidates(
   before: readonly string[],
   unfinished: string,
   names: CompletionNames,
-): readonly string[] {
+): Promise<readonly string[]> {
   const [command] = before
   if (command === undefined) return unfinished.startsWith('-') ? ['--help', '--version'] : commandNames
   if (unfinished.startsWith('-')) return (optionsOf[command] ?? []).concat('--help')
   const option = before.at(-1)!
   if (option.startsWith('--')) {
-    if (option === '--only') return before.filter(isPlan).flatMap(names.itemsOf)
+    if (option === '--only') return (await Promise.all(before.filter(isPlan).map(names.itemsOf))).flat()
     if (option === '--pattern') return names.patterns()
     const values = valuesOf[option]
     if (values !== undefined) return values
@@ -41,7 +45,12 @@ function candidates(
     case 'schema':
       return ['plan', 'class']
     case 'help':
-      return [...commandNames, ...names.keys(), ...names.layouts(), ...names.patterns()]
+      return [
+        ...commandNames,
+        ...(await names.keys()),
+        ...(await names.layouts()),
+        ...(await names.patterns()),
+      ]
     default:
       return []
   }

@@ -1,5 +1,5 @@
 /** What `help` prints of a key of the plan. */
-import type { ToldKey } from '../door/plans.js'
+import type { ToldKey } from '../door/plan-keys.js'
 import { wrapLine } from './wrap-line.js'
 
 const WIDTH = 80

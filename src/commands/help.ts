@@ -1,4 +1,4 @@
-import { nameAdvice, planKeys, planNames } from '../door/plans.js'
+import { nameAdvice, planKeys, toldNames } from '../door/plan-keys.js'
 import { type CommandResult, resultOf, wrongUsage } from './command-result.js'
 import { describeKey } from './describe-key.js'
 import { findNotes } from './find-notes.js'
@@ -10,7 +10,7 @@ export async function helpCommand({ what }: { readonly what: readonly string[] }
   if (isSame('wishes', name)) return resultOf(findNotes)
   const keys = planKeys()
   const places = keys.filter(key => isSame(key.name, name))
-  const named = describeName(name)
+  const named = await describeName(name)
   const found = [...(places.length > 0 ? [describeKey(places)] : []), ...named]
   if (found.length > 0) return resultOf(found.join('\n\n'))
   return wrongUsage(`"${name}" is no command, no key of a plan and no name in one`, nameAdvice(name))
@@ -26,8 +26,8 @@ const kinds = {
 } as const
 
 /** What `oaktag list` says of the name, and, of a layout, its own keys. */
-function describeName(name: string): readonly string[] {
-  const names = planNames()
+async function describeName(name: string): Promise<readonly string[]> {
+  const names = await toldNames()
   return Object.entries(kinds).flatMap(([kind, what]) => {
     const found = names[kind as keyof typeof kinds].find(each => isSame(each.name, name))
     if (found === undefined) return []

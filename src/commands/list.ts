@@ -1,4 +1,4 @@
-import { planKeys, planNames, type ToldKey } from '../door/plans.js'
+import { planKeys, type ToldKey, toldNames } from '../door/plan-keys.js'
 import { type CommandResult, resultOf } from './command-result.js'
 import type { ListKind } from './list-kinds.js'
 import { wrapLine } from './wrap-line.js'
@@ -14,7 +14,7 @@ export async function listCommand({ kind, json }: ListOptions): Promise<CommandR
     const keys = planKeys()
     return resultOf(json ? JSON.stringify(keys, null, 2) : describeKeys(keys))
   }
-  const names = planNames()
+  const names = await toldNames()
   if (kind !== undefined) {
     return resultOf(json ? JSON.stringify(names[kind], null, 2) : listed(names[kind]).join('\n'))
   }

@@ -1,6 +1,6 @@
 import { writeFile } from 'node:fs/promises'
 import { dirname, join } from 'node:path'
-import { SCHEMA_FILE, starterPlan } from '../door/plans.js'
+import { SCHEMA_FILE, starterPlan } from '../door/plan-keys.js'
 import { errorAt } from '../door/problems.js'
 import { type CommandResult, resultOf } from './command-result.js'
 import { schemaText } from './schema.js'

@@ -1,5 +1,5 @@
 import { writeFile } from 'node:fs/promises'
-import { jsonSchema } from '../door/plans.js'
+import { jsonSchema } from '../door/plan-keys.js'
 import { errorAt } from '../door/problems.js'
 import { type CommandResult, resultOf } from './command-result.js'
 

@@ -1,30 +1,8 @@
-import { bundledTypefaces } from '../../fonts/index.js'
-import { droppedInTypefaces, faultOfFont } from '../../fonts/load-typeface.js'
-import { layouts } from '../../layouts/index.js'
-import { lineStyles, outlineStyles } from '../pieces/marks/styles.js'
-import { borderNames } from '../pieces/parts/card-border.js'
-import { keysInSentences } from '../plan/keys/placed-keys.js'
-import { keysOfPlan } from '../plan/read-plan.js'
+import { faultOfFont } from '../../fonts/load-typeface.js'
 import type { Vocabulary } from '../plan/vocabulary.js'
-import { papers } from '../sheets/papers.js'
-import { pluralRuleNames } from '../words/endings/plural-rule-names.js'
-import { patterns } from '../words/patterns/index.js'
-import { tradeWords } from '../words/trade-words/trade-words.js'
+import { vocabularyOfNames } from './vocabulary-of-names.js'
 
-/** Every name that a plan may use, gathered from the stages that know them. */
+/** Every name that a plan may use, and what is wrong with a font of the teacher's own: all that reading a plan needs. */
 export function planVocabulary(): Vocabulary {
-  const vocabulary: Vocabulary = {
-    layouts: new Map(layouts.map(layout => [layout.name, { options: layout.options }])),
-    patterns: patterns.map(pattern => pattern.name),
-    papers,
-    fonts: [...bundledTypefaces.map(typeface => typeface.name), ...droppedInTypefaces()],
-    faultOfFont,
-    lines: lineStyles.map(style => style.name),
-    borders: borderNames,
-    outlines: outlineStyles.map(style => style.name),
-    plurals: pluralRuleNames,
-    keysElsewhere: () => keysInSentences(keysOfPlan(vocabulary)),
-    tradeWords,
-  }
-  return vocabulary
+  return { ...vocabularyOfNames(), faultOfFont }
 }

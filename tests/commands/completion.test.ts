@@ -5,10 +5,10 @@ import { completionCommand } from '../../src/commands/completion.js'
 import { shells } from '../../src/commands/completion-shells.js'
 
 const names = {
-  keys: () => ['size', 'copies'],
-  layouts: () => ['bingo', 'word-cards'],
-  patterns: () => ['silent-e', 'silent-letters'],
-  itemsOf: (plan: string) => (plan === 'week.yaml' ? ['bingo', 'key'] : []),
+  keys: async () => ['size', 'copies'],
+  layouts: async () => ['bingo', 'word-cards'],
+  patterns: async () => ['silent-e', 'silent-letters'],
+  itemsOf: async (plan: string) => (plan === 'week.yaml' ? ['bingo', 'key'] : []),
 }
 const after = (line: string) => completions(line.split(' '), names)
 
@@ -27,8 +27,8 @@ describe('what is completed', () => {
     ['--v', ['--version']],
     // Files are left to the shell.
     ['make we', []],
-  ])('%s', (line, expected) => {
-    expect(after(line)).toEqual(expected)
+  ])('%s', async (line, expected) => {
+    expect(await after(line)).toEqual(expected)
   })
 })
 

@@ -12,8 +12,9 @@ test.each([
   ['make with a slip in its command line', 'src/commands/make.js', drawing],
   ['study', 'src/commands/study.js', drawing],
   ['find', 'src/commands/find.js', drawing],
-  ['list', 'src/commands/list.js', rendering],
-  ['help', 'src/commands/help.js', rendering],
+  ['list', 'src/commands/list.js', drawing],
+  ['help', 'src/commands/help.js', drawing],
+  ['what the shell asks at the tab key', 'src/commands/complete-command.js', [...drawing, 'yaml']],
   ['check and make, before the first face', 'src/commands/make-parts.js', rendering],
 ])('%s loads none of what it does not need', (_, start, unneeded) => {
   const loaded = packagesLoadedBy(join(installationFolder, '.build', start))

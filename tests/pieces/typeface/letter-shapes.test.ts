@@ -30,3 +30,9 @@ describe('what the list of fonts says of a and g', () => {
     },
   )
 })
+
+describe('what the list of fonts says of the height of x', () => {
+  it.each(bundledTypefaces)('$family', ({ name, xHeight }) => {
+    expect(bundledTypeface(name).metrics.xHeight.toFixed(2)).toBe(xHeight.toFixed(2))
+  })
+})
