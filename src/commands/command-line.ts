@@ -28,198 +28,211 @@ function stopping(): AbortSignal {
 }
 
 export function commandLine(typed: readonly string[], { run, refuse }: CommandLine) {
-  return yargs([...typed])
-    .scriptName('oaktag')
-    .usage('$0 COMMAND\n\nWord-study cards, boards and keys from one plan file.')
-    .command(
-      'make [plan..]',
-      'make every sheet of a plan',
-      command =>
-        command
-          .positional('plan', { ...planFiles, describe: planFile })
-          .option('out', {
-            type: 'string',
-            default: 'out',
-            requiresArg: true,
-            describe: 'folder for the sheets',
-          })
-          .option('only', {
-            type: 'string',
-            array: true,
-            requiresArg: true,
-            describe: 'items to make, by name',
-          })
-          // No array: it would swallow a plan named behind it.
-          .option('format', {
-            type: 'string',
-            requiresArg: true,
-            describe: 'svg, png, pdf, with commas between (default: svg,png)',
-          })
-          .option('dpi', {
-            type: 'number',
-            default: 300,
-            requiresArg: true,
-            describe: 'pixels per inch of PNG sheets',
-          })
-          .option('jobs', {
-            type: 'number',
-            requiresArg: true,
-            describe: 'how many sheets to work on at once',
-          })
-          .option('seed', {
-            type: 'number',
-            requiresArg: true,
-            describe: 'another deal of boards and orders',
-          })
-          .option('quiet', quiet)
-          .example('$0 make week.yaml', 'all its sheets, in out/week')
-          .example('$0 make week.yaml --only bingo --format pdf', 'the bingo alone, as a PDF'),
-      async options => run((await import('./make.js')).makeCommand(options, { signal: stopping() })),
-    )
-    .command(
-      'study [word..]',
-      'what each word shows: sounds, patterns, syllables, plural, other forms',
-      command =>
-        command
-          .positional('word', {
-            type: 'string',
-            array: true,
-            default: [] as string[],
-            describe: 'words to study, or a plan',
-          })
-          .option('file', wordListFile)
-          .option('why', { type: 'boolean', default: false, describe: 'tell which rule found each pattern' })
-          .option('arpabet', { type: 'boolean', default: false, describe: 'write sounds in ARPABET' })
-          .option('json', json)
-          .example('$0 study marsh thrush --why', 'two words, with the reasons')
-          .example('$0 study week.yaml', 'the words of a plan'),
-      async options => run((await import('./study.js')).studyCommand(options)),
-    )
-    .command(
-      'find',
-      'words that fit, the most familiar first',
-      command =>
-        command
-          .option('pattern', { type: 'string', array: true, requiresArg: true, describe: 'pattern it shows' })
-          .option('letters', { type: 'string', requiresArg: true, describe: 'letters it holds' })
-          .option('place', {
-            choices: ['beginning', 'middle', 'end'] as const,
-            requiresArg: true,
-            describe: 'where they stand',
-          })
-          .option('sounds', { type: 'number', requiresArg: true, describe: 'number of sounds, as taught' })
-          .option('syllables', { type: 'number', requiresArg: true, describe: 'number of syllables' })
-          .option('level', {
-            choices: ['easy', 'middle', 'hard'] as const,
-            requiresArg: true,
-            describe: 'how hard',
-          })
-          .option('like', { type: 'string', requiresArg: true, describe: 'a word it is like' })
-          .option('taught', {
-            type: 'string',
-            requiresArg: true,
-            describe: 'list or class file of what is taught',
-          })
-          .option('for', { type: 'string', requiresArg: true, describe: 'plan: words that it could take' })
-          .option('count', { type: 'number', default: 20, requiresArg: true, describe: 'how many' })
-          .option('json', json)
-          .example('$0 find --pattern digraph-blend --place beginning --level easy', '')
-          .epilogue('oaktag help wishes tells what these mean.'),
-      async options => run((await import('./find.js')).findCommand(options)),
-    )
-    .command(
-      'sorts [plan]',
-      'the sorts that the words of a plan or list support',
-      command =>
-        command
-          .positional('plan', { type: 'string', describe: 'plan file' })
-          .option('file', wordListFile)
-          .option('json', json)
-          .example('$0 sorts week.yaml', 'ranked, each with its columns'),
-      async options => run((await import('./sorts.js')).sortsCommand(options)),
-    )
-    .command(
-      'check [plan..]',
-      'read a plan, report problems, count sheets and cuts; make nothing',
-      command =>
-        command
-          .positional('plan', { ...planFiles, describe: planFile })
-          .option('json', json)
-          .option('quiet', quiet)
-          .example('$0 check week.yaml', 'pages, sheets of card, cuts, and how to save some'),
-      async options => run((await import('./check.js')).checkCommand(options)),
-    )
-    .command(
-      'new [file]',
-      'write a commented starter plan; never overwrites',
-      command =>
-        command
-          .positional('file', { type: 'string', default: 'plan.yaml', describe: 'where to write it' })
-          .example('$0 new week-3.yaml', 'then: oaktag make week-3.yaml'),
-      async options => run((await import('./new.js')).newCommand(options)),
-    )
-    .command(
-      'list [kind]',
-      'what may be named in a plan',
-      command =>
-        command
-          .positional('kind', { choices: listKinds, describe: 'one kind of name' })
-          .option('json', json)
-          .example('$0 list layouts', 'all that can be printed')
-          .example('$0 list keys', 'all that can be said in a plan'),
-      async options => run((await import('./list.js')).listCommand(options)),
-    )
-    .command(
-      'help [what..]',
-      'one command, or one key or name of a plan, explained',
-      command =>
-        command
-          .positional('what', {
-            type: 'string',
-            array: true,
-            default: [] as string[],
-            describe: 'KEY or COMMAND',
-          })
-          .example('$0 help part of speech', 'a key of the plan')
-          .example('$0 help bingo', 'a layout, with its own keys'),
-      async ({ what }) => {
-        const [name = ''] = what
-        const isCommand = what.length === 1 && commandNames.includes(name)
-        if (what.length === 0 || isCommand) await commandLine([...what, '--help'], { run, refuse }).parse()
-        else await run((await import('./help.js')).helpCommand({ what }))
-      },
-    )
-    .command(
-      'schema [of]',
-      'the JSON Schema of a plan, for editors',
-      command =>
-        command
-          .positional('of', {
-            choices: ['plan', 'class'] as const,
-            default: 'plan' as const,
-            describe: 'which file',
-          })
-          .option('out', { type: 'string', requiresArg: true, describe: 'file to write it to' })
-          .example('$0 schema --out plan.schema.json', 'for an editor that asks for it'),
-      async options => run((await import('./schema.js')).schemaCommand(options)),
-    )
-    .command(
-      'completion <shell>',
-      'a script with which the shell completes what is typed',
-      command =>
-        command
-          .positional('shell', { choices: shells, demandOption: true, describe: 'which shell' })
-          .example('$0 completion bash >> ~/.bashrc', 'from the next terminal on'),
-      async options => run((await import('./completion.js')).completionCommand(options)),
-    )
-    .demandCommand(1, 'name a command')
-    .recommendCommands()
-    .check(options => optionGivenTwice(options) ?? true, true)
-    .strict()
-    .version(version)
-    .alias('version', 'v')
-    .help()
-    .alias('help', 'h')
-    .wrap(80)
-    .fail(refuse)
+  return (
+    yargs([...typed])
+      .scriptName('oaktag')
+      // What yargs itself says, in the language of all the rest.
+      .locale('en')
+      .usage('$0 COMMAND\n\nWord-study cards, boards and keys from one plan file.')
+      .command(
+        'make [plan..]',
+        'make every sheet of a plan',
+        command =>
+          command
+            .positional('plan', { ...planFiles, describe: planFile })
+            .option('out', {
+              type: 'string',
+              default: 'out',
+              requiresArg: true,
+              describe: 'folder for the sheets',
+            })
+            .option('only', {
+              type: 'string',
+              array: true,
+              requiresArg: true,
+              describe: 'items to make, by name',
+            })
+            // No array: it would swallow a plan named behind it.
+            .option('format', {
+              type: 'string',
+              requiresArg: true,
+              describe: 'svg, png, pdf, with commas between (default: svg,png)',
+            })
+            .option('dpi', {
+              type: 'number',
+              default: 300,
+              requiresArg: true,
+              describe: 'pixels per inch of PNG sheets',
+            })
+            .option('jobs', {
+              type: 'number',
+              requiresArg: true,
+              describe: 'how many sheets to work on at once',
+            })
+            .option('seed', {
+              type: 'number',
+              requiresArg: true,
+              describe: 'another deal of boards and orders',
+            })
+            .option('quiet', quiet)
+            .example('$0 make week.yaml', 'all its sheets, in out/week')
+            .example('$0 make week.yaml --only bingo --format pdf', 'the bingo alone, as a PDF'),
+        async options => run((await import('./make.js')).makeCommand(options, { signal: stopping() })),
+      )
+      .command(
+        'study [word..]',
+        'what each word shows: sounds, patterns, syllables, plural, other forms',
+        command =>
+          command
+            .positional('word', {
+              type: 'string',
+              array: true,
+              default: [] as string[],
+              describe: 'words to study, or a plan',
+            })
+            .option('file', wordListFile)
+            .option('why', {
+              type: 'boolean',
+              default: false,
+              describe: 'tell which rule found each pattern',
+            })
+            .option('arpabet', { type: 'boolean', default: false, describe: 'write sounds in ARPABET' })
+            .option('json', json)
+            .example('$0 study marsh thrush --why', 'two words, with the reasons')
+            .example('$0 study week.yaml', 'the words of a plan'),
+        async options => run((await import('./study.js')).studyCommand(options)),
+      )
+      .command(
+        'find',
+        'words that fit, the most familiar first',
+        command =>
+          command
+            .option('pattern', {
+              type: 'string',
+              array: true,
+              requiresArg: true,
+              describe: 'pattern it shows',
+            })
+            .option('letters', { type: 'string', requiresArg: true, describe: 'letters it holds' })
+            .option('place', {
+              choices: ['beginning', 'middle', 'end'] as const,
+              requiresArg: true,
+              describe: 'where they stand',
+            })
+            .option('sounds', { type: 'number', requiresArg: true, describe: 'number of sounds, as taught' })
+            .option('syllables', { type: 'number', requiresArg: true, describe: 'number of syllables' })
+            .option('level', {
+              choices: ['easy', 'middle', 'hard'] as const,
+              requiresArg: true,
+              describe: 'how hard',
+            })
+            .option('like', { type: 'string', requiresArg: true, describe: 'a word it is like' })
+            .option('taught', {
+              type: 'string',
+              requiresArg: true,
+              describe: 'list or class file of what is taught',
+            })
+            .option('for', { type: 'string', requiresArg: true, describe: 'plan: words that it could take' })
+            .option('count', { type: 'number', default: 20, requiresArg: true, describe: 'how many' })
+            .option('json', json)
+            .example('$0 find --pattern digraph-blend --place beginning --level easy', '')
+            .epilogue('oaktag help wishes tells what these mean.'),
+        async options => run((await import('./find.js')).findCommand(options)),
+      )
+      .command(
+        'sorts [plan]',
+        'the sorts that the words of a plan or list support',
+        command =>
+          command
+            .positional('plan', { type: 'string', describe: 'plan file' })
+            .option('file', wordListFile)
+            .option('json', json)
+            .example('$0 sorts week.yaml', 'ranked, each with its columns'),
+        async options => run((await import('./sorts.js')).sortsCommand(options)),
+      )
+      .command(
+        'check [plan..]',
+        'read a plan, report problems, count sheets and cuts; make nothing',
+        command =>
+          command
+            .positional('plan', { ...planFiles, describe: planFile })
+            .option('json', json)
+            .option('quiet', quiet)
+            .example('$0 check week.yaml', 'pages, sheets of card, cuts, and how to save some'),
+        async options => run((await import('./check.js')).checkCommand(options)),
+      )
+      .command(
+        'new [file]',
+        'write a commented starter plan; never overwrites',
+        command =>
+          command
+            .positional('file', { type: 'string', default: 'plan.yaml', describe: 'where to write it' })
+            .example('$0 new week-3.yaml', 'then: oaktag make week-3.yaml'),
+        async options => run((await import('./new.js')).newCommand(options)),
+      )
+      .command(
+        'list [kind]',
+        'what may be named in a plan',
+        command =>
+          command
+            .positional('kind', { choices: listKinds, describe: 'one kind of name' })
+            .option('json', json)
+            .example('$0 list layouts', 'all that can be printed')
+            .example('$0 list keys', 'all that can be said in a plan'),
+        async options => run((await import('./list.js')).listCommand(options)),
+      )
+      .command(
+        'help [what..]',
+        'one command, or one key or name of a plan, explained',
+        command =>
+          command
+            .positional('what', {
+              type: 'string',
+              array: true,
+              default: [] as string[],
+              describe: 'KEY or COMMAND',
+            })
+            .example('$0 help part of speech', 'a key of the plan')
+            .example('$0 help bingo', 'a layout, with its own keys'),
+        async ({ what }) => {
+          const [name = ''] = what
+          const isCommand = what.length === 1 && commandNames.includes(name)
+          if (what.length === 0 || isCommand) await commandLine([...what, '--help'], { run, refuse }).parse()
+          else await run((await import('./help.js')).helpCommand({ what }))
+        },
+      )
+      .command(
+        'schema [of]',
+        'the JSON Schema of a plan, for editors',
+        command =>
+          command
+            .positional('of', {
+              choices: ['plan', 'class'] as const,
+              default: 'plan' as const,
+              describe: 'which file',
+            })
+            .option('out', { type: 'string', requiresArg: true, describe: 'file to write it to' })
+            .example('$0 schema --out plan.schema.json', 'for an editor that asks for it'),
+        async options => run((await import('./schema.js')).schemaCommand(options)),
+      )
+      .command(
+        'completion <shell>',
+        'a script with which the shell completes what is typed',
+        command =>
+          command
+            .positional('shell', { choices: shells, demandOption: true, describe: 'which shell' })
+            .example('$0 completion bash >> ~/.bashrc', 'from the next terminal on'),
+        async options => run((await import('./completion.js')).completionCommand(options)),
+      )
+      .demandCommand(1, 'name a command')
+      .recommendCommands()
+      .check(options => optionGivenTwice(options) ?? true, true)
+      .strict()
+      .version(version)
+      .alias('version', 'v')
+      .help()
+      .alias('help', 'h')
+      .wrap(80)
+      .fail(refuse)
+  )
 }

@@ -12,7 +12,7 @@ export interface MemoryRow {
   readonly seconds: number
 }
 
-const cli = join(buildFolder, 'src/cli.js')
+const cli = join(buildFolder, 'src/start.cjs')
 
 /** Tells on standard error, when the process ends, what the system has counted. */
 const counting =

@@ -8,7 +8,7 @@ export interface Run {
   readonly err: string
 }
 
-export const commandFile = join(buildFolder, 'src/cli.js')
+export const commandFile = join(buildFolder, 'src/start.cjs')
 
 /** How far a run is: told after a second, so it comes or not as the machine is quick or slow. */
 const progress = /^\d+ of \d+ \S.*: (?:laid out|written)\n/gm

@@ -1,6 +1,7 @@
 /** What `npm pack` would hold: all that runs, README and licences, and nothing else. */
 import { spawnSync } from 'node:child_process'
 import { readFileSync } from 'node:fs'
+import { isBuiltin } from 'node:module'
 import { dirname, posix } from 'node:path'
 import { describe, expect, test } from 'vitest'
 import { installationFolder } from '../../src/installation.js'
@@ -11,14 +12,16 @@ const manifest: {
 } = JSON.parse(readFileSync(`${installationFolder}/package.json`, 'utf8'))
 
 const packed = filesOfThePackage()
-const modules = packed.filter(file => /\.(?:js|d\.ts)$/.test(file))
+const modules = packed.filter(file => /\.(?:c?js|d\.c?ts)$/.test(file))
 
 describe('the published package', () => {
   test('can be published', () => expect(manifest.private).toBeUndefined())
 
-  test('holds compiled modules, the packed word data, README and licences alone', () => {
+  test('holds compiled modules, the bundled command, the packed word data, README and licences alone', () => {
     const others = packed.filter(file => !modules.includes(file))
     expect(others.sort()).toEqual([
+      '.build/command/LICENSES.txt',
+      '.build/command/waiting.json',
       '.build/guesses.bin',
       '.build/homophones.bin',
       '.build/lexicon.bin',
@@ -30,7 +33,7 @@ describe('the published package', () => {
       'README.md',
       'package.json',
     ])
-    expect(modules.filter(file => !/^\.build\/(?:src|layouts|fonts)\//.test(file))).toEqual([])
+    expect(modules.filter(file => !/^\.build\/(?:src|layouts|fonts|command)\//.test(file))).toEqual([])
   })
 
   test('holds every module that one of its modules imports', () => {
@@ -38,27 +41,30 @@ describe('the published package', () => {
       importsOf(file)
         .filter(name => name.startsWith('.'))
         .map(name => posix.join(dirname(file), name))
-        .map(name => (file.endsWith('.d.ts') ? name.replace(/\.js$/, '.d.ts') : name))
+        .map(name => (/\.d\.c?ts$/.test(file) ? name.replace(/\.(c?)js$/, '.d.$1ts') : name))
         .filter(name => !packed.includes(name)),
     )
     expect(missing).toEqual([])
   })
 
   test('imports nothing but Node and its declared packages', () => {
-    const packages = modules.flatMap(importsOf).filter(name => !/^(?:\.|node:)/.test(name))
+    const packages = modules.flatMap(importsOf).filter(name => !name.startsWith('.') && !isBuiltin(name))
     const undeclared = packages.map(nameOfPackage).filter(name => !(name in manifest.dependencies))
     expect([...new Set(undeclared)]).toEqual([])
   })
 
   test('holds no module that only the building uses', () => {
-    const reached = reachedFrom(['.build/src/cli.js', '.build/src/oaktag.js'])
+    const reached = reachedFrom([...started, '.build/src/oaktag.js'])
     const unused = modules.filter(
-      file => file.endsWith('.js') && !reached.has(file) && !holdsTypesAlone(file),
+      file => /\.c?js$/.test(file) && !reached.has(file) && !holdsTypesAlone(file),
     )
     // Parts of the games' odds that no command shows yet.
     expect(unused).toEqual(['.build/src/sets/bingo/fraction.js', '.build/src/sets/bingo/replay.js'])
   })
 })
+
+/** The command, and the chunks that its loader is given by name. */
+const started = ['.build/src/start.cjs', '.build/command/cli.cjs', '.build/command/shaper.cjs']
 
 function filesOfThePackage(): readonly string[] {
   const { stdout } = spawnSync('npm', ['pack', '--dry-run', '--json', '--ignore-scripts'], {
@@ -71,9 +77,11 @@ function filesOfThePackage(): readonly string[] {
 
 function importsOf(file: string): readonly string[] {
   const text = readFileSync(`${installationFolder}/${file}`, 'utf8')
-  return [...text.matchAll(/(?:from\s*|import\s*\(\s*|import\s+)['"]([^'"\n]+)['"]/g)].map(
-    ([, name]) => name!,
-  )
+  // What is bundled holds text of packages, in which these words are words; there `require` and the loader's own call count.
+  const form = file.startsWith('.build/command/')
+    ? /\b(?:require|importChunk)\("([^"\n]+)"\)/g
+    : /(?:from\s*|import\s*\(\s*|import\s+|require\(\s*)['"]([^'"\n]+)['"]/g
+  return [...text.matchAll(form)].map(([, name]) => name!)
 }
 
 function nameOfPackage(name: string): string {

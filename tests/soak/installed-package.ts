@@ -64,7 +64,7 @@ function compareVersionsOfNode(): void {
     const out = join(home, 'out')
     for (const week of ['marsh', 'harbour', 'bakery'])
       run(node, [
-        join(installationFolder, '.build/src/cli.js'),
+        join(installationFolder, '.build/src/start.cjs'),
         'make',
         join(installationFolder, `src/demo/plans/${week}.yaml`),
         '--out',

@@ -4,7 +4,7 @@ import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, watch, writeF
 import { join } from 'node:path'
 import { installationFolder } from '../../src/installation.js'
 
-const program = join(installationFolder, '.build/src/cli.js')
+const program = join(installationFolder, '.build/src/start.cjs')
 
 const planOf = (words: string) => `title: Along the marsh
 words: [reed, marsh, thrush, spring, ${words}]

@@ -90,7 +90,7 @@ try {
   await search('arguments', argumentLists, count('arguments', 200), async typed => {
     const { status, signal, stderr, stdout } = spawnSync(
       process.execPath,
-      [join(installationFolder, '.build/src/cli.js'), ...typed],
+      [join(installationFolder, '.build/src/start.cjs'), ...typed],
       { cwd: home, encoding: 'utf8', input: '', timeout: 60_000 },
     )
     return [

@@ -1,0 +1,54 @@
+// Changes that the bundle makes to packages, so that they do nothing at their start that nobody has asked for yet. What
+// they give stays the same (`tests/house/bundled-command.test.ts`); where a package no longer holds what is changed, the
+// build stops and says so.
+
+export const isShaper = id => /harfbuzzjs[\\/]dist[\\/]index\.mjs$/.test(id)
+
+/**
+ * HarfBuzz is ready only when its WebAssembly is, for which a module may wait, but not what `require` loads: in the bundle
+ * it says what to wait for, and the loader of chunks does.
+ */
+const shaperThatIsWaitedFor = changed('shaper-that-is-waited-for', isShaper, [
+  [
+    'init(await createHarfBuzz());',
+    "export const ready = createHarfBuzz({ locateFile: () => createRequire(import.meta.url).resolve('harfbuzzjs/dist/harfbuzz.wasm') }).then(init);",
+  ],
+  [/^/, "import { createRequire } from 'node:module'\n"],
+])
+
+/** The width of a text takes the rules of all scripts, a fifth of a start; plain ASCII, which is all our help, takes none. */
+const widthsWithoutRules = changed('widths-without-rules', id => /string-width[\\/]index\.js$/.test(id), [
+  [
+    /^const segmenter = new Intl\.Segmenter\(\);$/m,
+    'const segmenter = { segment: text => new Intl.Segmenter().segment(text) };',
+  ],
+  [/^(const rgiEmojiRegex = )(.*);$/m, '$1{ test: text => $2.test(text) };', 'in version 8 alone'],
+  [
+    /^(export default function stringWidth\((\w+), .*)$/m,
+    "$1\n\tif (typeof $2 === 'string' && /^[ -~]*$/.test($2)) return $2.length;",
+  ],
+])
+
+/** yargs writes the whole help page for every command that it calls, to have it at hand for one that fails later. */
+const helpWhenAsked = changed('help-when-asked', id => /yargs[\\/]build[\\/]lib[\\/]command\.js$/.test(id), [
+  ['yargs.getInternalMethods().getUsageInstance().cacheHelpMessage();', ''],
+])
+
+export const quickStarts = [shaperThatIsWaitedFor, widthsWithoutRules, helpWhenAsked]
+
+/** @param changes what is found, what stands there instead, and where it may be missing, why */
+function changed(name, concerns, changes) {
+  return {
+    name,
+    transform(code, id) {
+      if (!concerns(id)) return null
+      return changes.reduce((text, [from, to, mayBeMissing]) => {
+        if (!holds(text, from) && mayBeMissing === undefined)
+          throw new Error(`${id} no longer holds ${from}: see .config/quick-starts.mjs`)
+        return text.replace(from, to)
+      }, code)
+    },
+  }
+}
+
+const holds = (text, part) => (typeof part === 'string' ? text.includes(part) : part.test(text))

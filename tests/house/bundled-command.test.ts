@@ -1,0 +1,114 @@
+/** The command as it is installed, bundled, against the modules that it was bundled from: the same in all that they give. */
+import { spawnSync } from 'node:child_process'
+import { readdirSync, readFileSync, writeFileSync } from 'node:fs'
+import { createRequire } from 'node:module'
+import { join } from 'node:path'
+import { describe, expect, it } from 'vitest'
+import { buildFolder } from '../../src/installation.js'
+import { commandFile } from '../commands/run-oaktag.js'
+import { folderWith, marshPlan } from '../pipeline/plan-folder.js'
+
+const plainFile = join(buildFolder, 'src/cli.js')
+const progress = /^\d+ of \d+ \S.*: (?:laid out|written)\n/gm
+
+function answer(program: string, args: readonly string[], folder: string) {
+  const { status, stdout, stderr } = spawnSync(process.execPath, [program, ...args], {
+    cwd: folder,
+    encoding: 'utf8',
+  })
+  return { status, stdout, stderr: stderr.replace(progress, '') }
+}
+
+const weekPlan = `${marshPlan}  - word-cards\n  - {layout: bingo, boards: 3, grid: 3x3}\n  - key\n`
+
+describe('the bundled command', () => {
+  it.each([
+    'study reed marsh zorpish --why',
+    'study reed --json',
+    'find --pattern digraph-blend --count 5',
+    'find --like reed --taught week.yaml',
+    'sorts week.yaml',
+    'check week.yaml --json',
+    'check wrong.yaml',
+    'list',
+    'list keys --json',
+    'help bingo',
+    'help part of speech',
+    'help nothing of the kind',
+    'make --help',
+    'make --frobnicate',
+    'complete help si',
+    'schema class',
+  ])('answers as the plain one does: %s', line => {
+    const folder = folderWith({ 'week.yaml': weekPlan, 'wrong.yaml': 'words: [reed, a b]\nprint: [bing]\n' })
+    const told = answer(commandFile, line.split(' '), folder)
+    expect(told).toEqual(answer(plainFile, line.split(' '), folder))
+    expect(told.stdout + told.stderr).not.toBe('')
+  })
+
+  it('makes the same sets, byte for byte', () => {
+    const folder = folderWith({ 'week.yaml': weekPlan })
+    const made = [commandFile, plainFile].map((program, index) => {
+      const out = `out-${index}`
+      const args = ['make', 'week.yaml', '--format', 'svg,png,pdf', '--dpi', '72', '--out', out]
+      expect(answer(program, args, folder)).toMatchObject({ status: 0, stderr: '' })
+      return filesIn(join(folder, out))
+    })
+    expect(made[0]!.size).toBeGreaterThan(10)
+    expect(made[0]).toEqual(made[1])
+  })
+
+  it('has beside each chunk of its own what this V8 made of it, and V8 takes it', () => {
+    // In a process as the command's is: what V8 keeps depends on how it was started.
+    const program = `
+      const { readFileSync } = require('node:fs')
+      const { Script } = require('node:vm')
+      const { cacheFile } = require('./src/chunk-loader.cjs')
+      for (const name of process.argv.slice(1)) {
+        const cachedData = readFileSync(cacheFile('./command/' + name))
+        const script = new Script(readFileSync('./command/' + name, 'utf8'), { cachedData })
+        if (script.cachedDataRejected) console.log(name)
+      }`
+    const names = ['cli', 'make', 'list', 'help', 'check', 'pipeline', 'shaper'].map(name => `${name}.cjs`)
+    const run = spawnSync(process.execPath, ['-e', program, ...names], { cwd: buildFolder, encoding: 'utf8' })
+    expect([run.status, run.stdout, run.stderr]).toEqual([0, '', ''])
+  })
+})
+
+describe('the loader of chunks', () => {
+  const { chunkLoader, cacheFile } = createRequire(import.meta.url)(join(buildFolder, 'src/chunk-loader.cjs'))
+  const chunk = (body: string) =>
+    `(function (exports, require, module, __filename, __dirname, importChunk) {${body}\n})`
+  const chunks = {
+    'waiting.json': '{"shaper": "shaper.cjs", "waiting": ["sheet.cjs"]}',
+    'shaper.cjs': chunk(
+      'exports.ready = new Promise(done => setTimeout(() => { exports.open = true; done() }, 5))',
+    ),
+    'sheet.cjs': chunk('exports.drawnWith = require("./shaper.cjs").open'),
+    'word.cjs': chunk('exports.letters = require("node:path").basename("reeds/reed").length'),
+    'list.cjs': chunk('exports.sheet = importChunk("./sheet.cjs")'),
+  }
+
+  it('gives what a chunk exports, packages of Node among what it requires', async () => {
+    expect(await chunkLoader(folderWith(chunks)).load('word.cjs')).toEqual({ letters: 4 })
+  })
+
+  it('lets a chunk that draws wait for the shaper, and another that asks for one', async () => {
+    const { load } = chunkLoader(folderWith(chunks))
+    expect(await load('sheet.cjs')).toEqual({ drawnWith: true })
+    expect(await (await chunkLoader(folderWith(chunks)).load('list.cjs')).sheet).toEqual({ drawnWith: true })
+  })
+
+  it('passes over in silence what another V8 has made', async () => {
+    const folder = folderWith(chunks)
+    writeFileSync(cacheFile(join(folder, 'word.cjs')), 'made by a V8 of another kind')
+    expect(await chunkLoader(folder).load('word.cjs')).toEqual({ letters: 4 })
+  })
+})
+
+function filesIn(folder: string): ReadonlyMap<string, string> {
+  const names = readdirSync(folder, { recursive: true, encoding: 'utf8' }).sort()
+  return new Map(
+    names.filter(name => /\.\w+$/.test(name)).map(name => [name, readFileSync(join(folder, name), 'latin1')]),
+  )
+}
