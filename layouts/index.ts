@@ -11,6 +11,7 @@ import { key } from './key/key.js'
 import type { Layout } from './layout.js'
 import { letterTiles } from './letter-tiles/letter-tiles.js'
 import { matchingPairs } from './matching-pairs.js'
+import { missingLetters } from './missing-letters.js'
 import { openSort } from './open-sort.js'
 import { pathBoard } from './path-board/path-board.js'
 import { soundBoxes } from './sound-boxes/sound-boxes.js'
@@ -33,6 +34,7 @@ export const layouts: readonly Layout[] = [
   diceGrid,
   fourInALine,
   letterTiles,
+  missingLetters,
   wordSearch,
   soundBoxes,
   wordStrips,

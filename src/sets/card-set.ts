@@ -19,6 +19,8 @@ export interface Card {
   readonly title?: string
   /** A board's rows of words, `null` for a free space. */
   readonly cells?: readonly (readonly (Word | null)[])[]
+  /** Letters, one of which belongs into the gap of its word. */
+  readonly choices?: readonly string[]
   /** Of a word search: its rows of letters, and where its words stand in them. */
   readonly letterGrid?: { readonly rows: readonly string[]; readonly hidden: readonly HiddenWord[] }
 }

@@ -29,6 +29,10 @@ export const examples: Readonly<Record<string, Examples>> = {
   },
   'four-in-a-line': { keys: ['', 'grid: 5x4, boards: 2, marks: all'] },
   'letter-tiles': { keys: ['', 'build: all words at once, border: thick'] },
+  'missing-letters': {
+    keys: ['marks: all', 'hint: nothing, choices: 2, border: double round'],
+    roomForLongTexts: 'across: 1, down: 2',
+  },
   'word-search': { keys: ['', 'ways: backwards too, boards: 2'] },
   'sound-boxes': { keys: ['', 'show: word'] },
   'word-strips': { keys: ['', 'write: syllables, border: thick cut', 'write: nothing'] },

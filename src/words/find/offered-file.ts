@@ -9,6 +9,7 @@ import { join } from 'node:path'
 import { buildFolder } from '../../installation.js'
 import { patternNames } from '../patterns/index.js'
 import { placeOf } from '../patterns/spelled-sounds.js'
+import { lazily } from '../tables/installed-tables.js'
 import type { Grapheme } from '../word.js'
 import type { OfferedFinding, OfferedWord } from './offered-word.js'
 
@@ -22,6 +23,11 @@ export function openOfferedWords(path: string = offeredPath): readonly OfferedWo
     throw new Error(`The words to offer are missing (${path}). Run "npm run build" to make them.`)
   return offeredWordsIn(readFileSync(path, 'latin1'))
 }
+
+/** The same words, to ask for one of them. */
+export const offeredTexts: () => ReadonlySet<string> = lazily(
+  () => new Set(openOfferedWords().map(({ text }) => text)),
+)
 
 export function offeredWordsIn(text: string): readonly OfferedWord[] {
   const [head, ...lines] = text.split('\n')
