@@ -1,7 +1,7 @@
 import { cpus } from 'node:os'
 import { pageFonts } from '../fonts/page-fonts.js'
 import type { Format } from './files/folder/item-paths.js'
-import type { PrintedPlan } from './files/printed-plan.js'
+import { drawnItem, type PrintedPlan, type PrintedSheet } from './files/printed-plan.js'
 import { type WrittenPlan, writePlan } from './files/write-plan.js'
 import { version } from './installation.js'
 import { failWith, inReadingOrder, outcomeOf, succeed, type WithProblems, withProblems } from './outcomes.js'
@@ -21,6 +21,7 @@ import type { FileAccess } from './plan/disk/file-access.js'
 import { loadPlan, loadReadablePart } from './plan/load-plan.js'
 import type { Plan } from './plan/plan.js'
 import { aHundredOfAKind, eachOnce, hasErrors, type Outcome, type Problem } from './problems.js'
+import type { SheetToDraw } from './sheets/sheet.js'
 
 /** Where a plan comes from, and the work of earlier runs. */
 export interface PlanRequest {
@@ -51,9 +52,9 @@ export interface PlanOnSheets {
 /** A set as it was written, with what is to be looked at before it is printed. */
 export interface MadePlan extends WrittenPlan, LookedAt {}
 
-/** The whole flow for one plan: read → study → deal → settle → draw → impose → write. */
+/** The whole flow for one plan: read → study → deal → settle → impose → draw and write, sheet by sheet. */
 export async function makePlan(request: MakeRequest): Promise<Outcome<MadePlan>> {
-  const onSheets = await putPlanOnSheets(request)
+  const onSheets = await putEachOnSheets(request, item => item)
   if (!onSheets.ok) return onSheets
   const { outFolder, formats, dpi, only, jobs = cpus().length, watching = {} } = request
   const printed = printedPlan(onSheets.value)
@@ -79,18 +80,18 @@ export async function makePlan(request: MakeRequest): Promise<Outcome<MadePlan>>
   return succeed({ ...written.value, ...toLookAt(onSheets.value) }, problems)
 }
 
-/** The flow up to the sheets. */
+/** The flow up to the sheets, all of them drawn. */
 export function putPlanOnSheets(request: PlanRequest): Promise<Outcome<PlanOnSheets>> {
-  return putEachOnSheets(request, item => item)
+  return putEachOnSheets(request, item => ({ ...item, printed: drawnItem(item.printed) }))
 }
 
 /**
- * The same, with what is taken of each item in turn: the rest of it need not be held. A plan that cannot be read is taken
- * as far as it can, for its problems.
+ * The same before the sheets are drawn, with what is taken of each item in turn. A plan that cannot be read is taken as far
+ * as it can, for its problems.
  */
 export async function putEachOnSheets<T>(
   request: PlanRequest,
-  take: (item: ImposedItem) => T | Promise<T>,
+  take: (item: ImposedItem<SheetToDraw>) => T | Promise<T>,
 ): Promise<Outcome<{ readonly plan: Plan; readonly items: readonly T[] }>> {
   const { files = disk, kept = keepWork(), watching = {} } = request
   const work = { files, kept, watching }
@@ -137,7 +138,10 @@ export async function settlePlanInHand(
 
 /** draw → impose, for a plan that is settled. */
 export async function drawAndImpose(settled: SettledPlan, kept: KeptWork): Promise<Outcome<PrintedPlan>> {
-  const imposed = await imposePlan(settled, kept, item => item)
+  const imposed = await imposePlan(settled, kept, item => ({
+    ...item,
+    printed: drawnItem(item.printed),
+  }))
   kept.endRun()
   const printed = printedPlan({ plan: settled.studied.plan, items: imposed.value })
   return outcomeOf(printed, eachOnce(imposed.problems))
@@ -173,7 +177,7 @@ async function putOnSheets<T>(
   studied: StudiedPlan,
   jobs: ChosenJobs,
   work: Pick<Work, 'kept' | 'watching'>,
-  take: (item: ImposedItem) => T | Promise<T>,
+  take: (item: ImposedItem<SheetToDraw>) => T | Promise<T>,
 ): Promise<WithProblems<readonly T[]>> {
   const settled = await dealAndSettle(studied, jobs, work)
   const imposed = await imposePlan(settled.value, work.kept, take)
@@ -195,7 +199,13 @@ function inSentences(clause: string): string {
   return `${clause.charAt(0).toUpperCase()}${clause.slice(1)}.`
 }
 
-function printedPlan({ plan, items }: PlanOnSheets): PrintedPlan {
+function printedPlan<S extends PrintedSheet>({
+  plan,
+  items,
+}: {
+  readonly plan: Plan
+  readonly items: readonly ImposedItem<S>[]
+}): PrintedPlan<S> {
   const { stem, title, className, seed } = plan
   const itemNames = itemJobs(plan).jobs.map(job => job.name)
   return { stem, title, className, seed, itemNames, items: items.map(item => item.printed) }

@@ -24,7 +24,7 @@ import { callersRows } from './callers-rows.js'
 import { oddsNotes } from './odds-notes.js'
 
 const options = {
-  boards: option('how many boards are dealt, no two alike', wholeNumber(1, 400, 24), { example: '30' }),
+  boards: option('how many boards are dealt, no two alike', wholeNumber(1, 1000, 24), { example: '30' }),
   grid: option('columns x rows of a board', gridSize(2, 9, undefined), {
     usual: 'a square of 3, 4 or 5 that the words fill',
   }),

@@ -37,9 +37,10 @@ export function make({
   out = 'out',
   formats = ['svg', 'png'],
   dpi = 300,
+  kept = workOfOneRun(),
   ...rest
 }: Making): Promise<Outcome<MadePlan>> {
-  return makePlan({ planFile: plan, outFolder: out, formats, dpi, ...rest })
+  return makePlan({ planFile: plan, outFolder: out, formats, dpi, kept, ...rest })
 }
 
 /** What a plan would take (pages, sheets of card, pieces, cuts) and how to save some, as `oaktag check` tells it. */

@@ -7,7 +7,7 @@ import type { PlacedPiece, Sheet } from '../sheets/sheet.js'
 import { type Format, itemPdfPath, printRunPath, sheetPath } from './folder/item-paths.js'
 import { toDecimal } from './page/decimal.js'
 import { blankPages, type Feeding, type PrintRun, type Stock } from './print-runs.js'
-import type { PrintedItem } from './printed-plan.js'
+import type { PrintedItem, PrintedSheet } from './printed-plan.js'
 
 /** manifest.json: what stands where in a plan's folder. Every position is mm from the page's top left corner. */
 export interface Manifest {
@@ -92,7 +92,12 @@ export interface ManifestOptions {
   readonly dpi: number
 }
 
-export function manifestItem(item: PrintedItem, { formats, dpi, madeFrom }: ManifestOptions): ManifestItem {
+/** @param pages of the item's sheets, in their order */
+export function manifestItem(
+  item: PrintedItem<PrintedSheet>,
+  { formats, dpi, madeFrom }: ManifestOptions,
+  pages: readonly ManifestPage[],
+): ManifestItem {
   const from = madeFrom?.get(item.name)
   const { name, widthMm, heightMm } = item.paper
   return {
@@ -102,20 +107,36 @@ export function manifestItem(item: PrintedItem, { formats, dpi, madeFrom }: Mani
     paper: { name, widthMm: toDecimal(widthMm), heightMm: toDecimal(heightMm) },
     dpi,
     ...(formats.includes('pdf') && { pdf: itemPdfPath(item) }),
-    pages: item.sheets.map((sheet, index) => ({
-      page: index + 1,
-      side: sheet.side,
-      kind: sheet.kind,
-      title: sheet.title,
-      ...(formats.includes('svg') && { svg: sheetPath(item, index + 1, 'svg') }),
-      ...(formats.includes('png') && { png: sheetPath(item, index + 1, 'png') }),
-      pieces: manifestPieces(sheet),
-    })),
+    pages,
     ...(item.deal && { deal: item.deal }),
     ...(item.answerData !== undefined && { answer: item.answerData }),
     notes: item.notes,
     ...(from !== undefined && { madeFrom: from }),
   }
+}
+
+/** @param page its number among the item's sheets, from 1 */
+export function manifestPage(
+  item: PrintedItem<PrintedSheet>,
+  page: number,
+  sheet: Sheet,
+  { formats }: Pick<ManifestOptions, 'formats'>,
+): ManifestPage {
+  return {
+    page,
+    side: sheet.side,
+    kind: sheet.kind,
+    title: sheet.title,
+    ...(formats.includes('svg') && { svg: sheetPath(item, page, 'svg') }),
+    ...(formats.includes('png') && { png: sheetPath(item, page, 'png') }),
+    pieces: manifestPieces(sheet),
+  }
+}
+
+/** The same of an item that is drawn. */
+export function manifestOf(item: PrintedItem, options: ManifestOptions): ManifestItem {
+  const pages = item.sheets.map((sheet, index) => manifestPage(item, index + 1, sheet, options))
+  return manifestItem(item, options, pages)
 }
 
 export function manifestPrint(stem: string, run: PrintRun): ManifestPrint {

@@ -1,7 +1,6 @@
 /** What goes through the printer in one go: the sheets of all items that are printed on one stock and fed in one way. */
 import type { Flip } from '../sheets/flip.js'
-import type { Sheet } from '../sheets/sheet.js'
-import type { PrintedItem, PrintedPlan } from './printed-plan.js'
+import type { PrintedItem, PrintedSheet } from './printed-plan.js'
 
 export type Stock = 'card' | 'paper'
 export type Feeding = 'one side' | 'both sides' | 'twice by hand'
@@ -21,14 +20,18 @@ export interface PrintRun {
 /** The sheets of an item that are in a run. */
 export interface PrintRunPart {
   readonly item: string
-  readonly sheets: readonly Sheet[]
+  readonly sheets: readonly PrintedSheet[]
 }
 
 /** In the order in which they are best printed: card before paper, both sides before one. */
 const stocks: readonly Stock[] = ['card', 'paper']
 const feedings: readonly Feeding[] = ['both sides', 'twice by hand', 'one side']
 
-export function printRuns({ items }: Pick<PrintedPlan, 'items'>): readonly PrintRun[] {
+export function printRuns({
+  items,
+}: {
+  readonly items: readonly PrintedItem<PrintedSheet>[]
+}): readonly PrintRun[] {
   const found = new Map<string, PrintRun>()
   for (const item of items)
     for (const part of partsOf(item)) {
@@ -53,8 +56,8 @@ export function printRuns({ items }: Pick<PrintedPlan, 'items'>): readonly Print
 }
 
 /** An item's pieces and labels go on card, its pages on paper. */
-function partsOf({ sheets, paper, backs }: PrintedItem) {
-  const isCard = ({ kind }: Sheet) => kind === 'pieces' || kind === 'labels'
+function partsOf({ sheets, paper, backs }: PrintedItem<PrintedSheet>) {
+  const isCard = ({ kind }: PrintedSheet) => kind === 'pieces' || kind === 'labels'
   const onCard = sheets.filter(isCard)
   const onPaper = sheets.filter(sheet => !isCard(sheet))
   const feeding: Feeding = backs === undefined ? 'one side' : backs.fedByHand ? 'twice by hand' : 'both sides'
@@ -79,16 +82,21 @@ function nameAmong(run: PrintRun, runs: readonly PrintRun[]): string {
   ].join(', ')
 }
 
+/** What of a part decides whether a page is left blank before it. */
+interface SidesOfPart {
+  readonly sheets: readonly { readonly side: 'front' | 'back' }[]
+}
+
 /**
  * How many pages have to be left blank, in a file that goes through a printer of both sides, for each part that is printed on
  * both sides to begin on the front of a sheet.
  */
-export function blankPages(parts: readonly Pick<PrintRunPart, 'sheets'>[]): number {
+export function blankPages(parts: readonly SidesOfPart[]): number {
   return partsWithBlanks(parts).filter(({ blankBefore }) => blankBefore).length
 }
 
 /** The parts, and before which of them a page is left blank. */
-export function partsWithBlanks<P extends Pick<PrintRunPart, 'sheets'>>(
+export function partsWithBlanks<P extends SidesOfPart>(
   parts: readonly P[],
 ): readonly { readonly part: P; readonly blankBefore: boolean }[] {
   let pages = 0

@@ -3,9 +3,9 @@ import type { Paper } from '../plan/plan.js'
 import type { AnswerData } from '../sets/answer-data.js'
 import type { Deal } from '../sets/card-set.js'
 import type { Flip } from '../sheets/flip.js'
-import type { Sheet } from '../sheets/sheet.js'
+import type { Sheet, SheetToDraw } from '../sheets/sheet.js'
 
-export interface PrintedPlan {
+export interface PrintedPlan<S extends PrintedSheet = Sheet> {
   /** Name of the output folder. */
   readonly stem: string
   readonly title: string
@@ -15,10 +15,16 @@ export interface PrintedPlan {
   /** Names of every item of the plan in print order, those included that this run does not make (`--only`). */
   readonly itemNames: readonly string[]
   /** The items that this run makes, or could make. */
-  readonly items: readonly PrintedItem[]
+  readonly items: readonly PrintedItem<S>[]
 }
 
-export interface PrintedItem {
+/** A sheet that is drawn, or one that will be when it is written. */
+export type PrintedSheet = Sheet | SheetToDraw
+
+/** An item on its sheets before they are drawn. */
+export type PlacedItem = PrintedItem<SheetToDraw>
+
+export interface PrintedItem<S extends PrintedSheet = Sheet> {
   /** Name of the item's folder and the beginning of its files' names; unique within the plan. */
   readonly name: string
   /** As people call it: `Word cards`. */
@@ -28,7 +34,7 @@ export interface PrintedItem {
   readonly group: string | null
   /** As the sheets lie: width and height already turned for landscape. */
   readonly paper: Paper
-  readonly sheets: readonly Sheet[]
+  readonly sheets: readonly S[]
   /** How its backs get onto the paper; left out where nothing is printed on the back. */
   readonly backs?: { readonly flip: Flip; readonly fedByHand: boolean }
   readonly deal?: Deal
@@ -38,4 +44,14 @@ export interface PrintedItem {
   readonly notes: readonly string[]
   /** Those of the notes that say how the words came out in size and the pieces on the sheet. */
   readonly fittingNotes: readonly string[]
+}
+
+/** The sheet with all that stands on it. */
+export function drawnSheet(sheet: PrintedSheet): Sheet {
+  return 'draw' in sheet ? sheet.draw() : sheet
+}
+
+/** The item with every sheet drawn. */
+export function drawnItem<S extends PrintedSheet>(item: PrintedItem<S>): PrintedItem {
+  return { ...item, sheets: item.sheets.map(drawnSheet) }
 }

@@ -1,13 +1,16 @@
 import { join } from 'node:path'
+import type { Sheet } from '../sheets/sheet.js'
 import type { FileSystem } from './folder/file-system.js'
-import { runInTurn } from './folder/in-turn.js'
-import { type Format, itemPdfPath, planPdfPath, printRunPath, sheetPath } from './folder/item-paths.js'
+import { runInTurn, type Task } from './folder/in-turn.js'
+import { type Format, sheetPath } from './folder/item-paths.js'
+import { type ManifestPage, manifestPage } from './manifest.js'
 import { sheetToSvg } from './page/svg.js'
-import { printRuns } from './print-runs.js'
-import type { PrintedPlan } from './printed-plan.js'
+import { drawnSheet, type PrintedItem, type PrintedPlan, type PrintedSheet } from './printed-plan.js'
+import { drawProof, type ProofParts } from './proof/proof-parts.js'
+import { type FinishedPdf, noPdfs, type PlanPdfs } from './write-pdfs.js'
 
 export interface ItemWriting {
-  readonly printed: PrintedPlan
+  readonly printed: PrintedPlan<PrintedSheet>
   /** Whether a PDF of the whole plan is to be written too; not so when only some of its items are made. */
   readonly whole: boolean
   readonly folder: string
@@ -20,73 +23,87 @@ export interface ItemWriting {
   readonly writtenOne?: ((item: string, done: number) => Promise<void>) | undefined
 }
 
-/** A file still to be made; its path is from the plan's folder. */
-interface FileToMake {
-  readonly path: string
-  make(): Promise<string | Uint8Array>
+/** What is known of the sheets that were written, when they are no longer held. */
+export interface WrittenItems {
+  /** By the item's name. */
+  readonly pages: ReadonlyMap<string, readonly ManifestPage[]>
+  readonly proof: ProofParts
 }
 
-/** Writes every item's sheets in the formats asked for. The code of PNG and PDF is loaded only for them. */
-export async function writeItems(writing: ItemWriting): Promise<void> {
-  const { printed, folder, formats, jobs, files: disk, writtenOne = async () => {} } = writing
-  for (const item of printed.items) await disk.makeFolder(join(folder, item.name))
-  const files: FileToMake[] = []
-  if (formats.includes('svg')) files.push(...svgFiles(writing))
-  if (formats.includes('png')) files.push(...(await pngFiles(writing)))
-  if (formats.includes('pdf')) files.push(...(await pdfFiles(writing)))
-  const left = new Map<string, number>()
-  for (const { path } of files) left.set(itemOf(path), (left.get(itemOf(path)) ?? 0) + 1)
-  let done = 0
-  const tasks = files.map(file => async () => {
-    await disk.write(join(folder, file.path), await file.make())
-    const item = itemOf(file.path)
-    left.set(item, left.get(item)! - 1)
-    if (left.get(item) === 0 && file.path.includes('/')) await writtenOne(item, ++done)
-  })
-  await runInTurn(tasks, jobs)
+/**
+ * Writes every item's sheets in the formats asked for. A sheet is drawn when there is a hand free to write it, goes into
+ * its own files, into the PDFs of which it is a page and onto the proof page, and is let go: of a set of thousands of cards
+ * no more sheets are held at once than files are under way. The code of PNG and PDF is loaded only for them.
+ */
+export async function writeItems(writing: ItemWriting): Promise<WrittenItems> {
+  const { printed, folder, formats, jobs, files } = writing
+  for (const item of printed.items) await files.makeFolder(join(folder, item.name))
+  const pngOf = formats.includes('png') ? await pngWriting(writing) : undefined
+  const pdfs = formats.includes('pdf') ? await pdfWriting(writing) : noPdfs
+  const proof = drawProof()
+  const pages = new Map<string, readonly ManifestPage[]>()
+  const told = toldWhenWritten(writing)
+
+  /** Each task as soon as somebody is there to do it, so that the sheet of the next is not drawn before. */
+  async function* tasks(): AsyncGenerator<Task> {
+    const writes =
+      (path: string, make: () => Promise<string | Uint8Array>): Task =>
+      async () =>
+        files.write(join(folder, path), await make())
+    const pdf = ({ path, contents }: FinishedPdf): Task => writes(path, contents)
+    for (const item of printed.items) {
+      const section = proof.begin(item)
+      const written: ManifestPage[] = []
+      pages.set(item.name, written)
+      for (const [index, printedSheet] of item.sheets.entries()) {
+        const sheet = drawnSheet(printedSheet)
+        const page = index + 1
+        written.push(manifestPage(item, page, sheet, writing))
+        section.add(sheet)
+        await pdfs.add(item.name, printedSheet, sheet)
+        if (formats.includes('svg'))
+          yield told(
+            item,
+            writes(sheetPath(item, page, 'svg'), async () => sheetToSvg(sheet)),
+          )
+        if (pngOf !== undefined)
+          yield told(
+            item,
+            writes(sheetPath(item, page, 'png'), () => pngOf(sheet)),
+          )
+      }
+      const own = pdfs.endItem(item.name)
+      if (own !== undefined) yield told(item, pdf(own))
+    }
+    for (const each of pdfs.end()) yield pdf(each)
+  }
+
+  await runInTurn(tasks(), jobs)
+  return { pages, proof: proof.parts() }
 }
 
-/** Its folder; a PDF of the whole plan stands in none. */
-function itemOf(path: string): string {
-  return path.split('/', 1)[0]!
-}
-
-function svgFiles({ printed }: ItemWriting): readonly FileToMake[] {
-  return printed.items.flatMap(item =>
-    item.sheets.map((sheet, index) => ({
-      path: sheetPath(item, index + 1, 'svg'),
-      make: async () => sheetToSvg(sheet),
-    })),
-  )
-}
-
-async function pngFiles({ printed, dpi }: ItemWriting): Promise<readonly FileToMake[]> {
+async function pngWriting({ dpi }: ItemWriting): Promise<(sheet: Sheet) => Promise<Uint8Array>> {
   const { createPngWriter } = await import('./png/png-writer.js')
   const writer = createPngWriter(dpi)
-  return printed.items.flatMap(item =>
-    item.sheets.map((sheet, index) => ({
-      path: sheetPath(item, index + 1, 'png'),
-      make: () => writer.write(sheet),
-    })),
-  )
+  return sheet => writer.write(sheet)
 }
 
-async function pdfFiles({ printed, whole }: ItemWriting): Promise<readonly FileToMake[]> {
-  const { sheetsToPdf } = await import('./pdf/pdf.js')
-  const { stem, title } = printed
-  const parts = printed.items.map(item => ({ title: item.name, sheets: item.sheets }))
-  const files = printed.items.map((item, index) => ({
-    path: itemPdfPath(item),
-    make: () => sheetsToPdf({ title: `${title}: ${item.name}`, parts: [parts[index]!] }),
-  }))
-  if (!whole) return files
-  const runs = printRuns(printed).map(run => ({
-    path: printRunPath(stem, run.name),
-    make: () =>
-      sheetsToPdf({
-        title: `${title}: ${run.name}`,
-        parts: run.parts.map(({ item, sheets }) => ({ title: item, sheets })),
-      }),
-  }))
-  return [...files, { path: planPdfPath(stem), make: () => sheetsToPdf({ title, parts }) }, ...runs]
+async function pdfWriting({ printed, whole }: ItemWriting): Promise<PlanPdfs> {
+  const { planPdfs } = await import('./pdf/plan-pdfs.js')
+  return planPdfs(printed, whole)
+}
+
+/** Gives a task of an item back so that, when it is the last of them, the item is told as written. */
+function toldWhenWritten({ formats, writtenOne = async () => {} }: ItemWriting) {
+  const left = new Map<string, number>()
+  let done = 0
+  const filesOf = ({ sheets }: PrintedItem<PrintedSheet>): number =>
+    formats.reduce((sum, format) => sum + (format === 'pdf' ? 1 : sheets.length), 0)
+  return (item: PrintedItem<PrintedSheet>, task: Task): Task =>
+    async () => {
+      await task()
+      const others = (left.get(item.name) ?? filesOf(item)) - 1
+      left.set(item.name, others)
+      if (others === 0) await writtenOne(item.name, ++done)
+    }
 }

@@ -17,15 +17,15 @@ import { swapIn } from './folder/swap-in.js'
 import { openWorkFolder, type WorkFolder } from './folder/work-folder.js'
 import { type Manifest, manifestItem, manifestPrint, manifestText } from './manifest.js'
 import { printRuns } from './print-runs.js'
-import type { PrintedPlan } from './printed-plan.js'
+import type { PrintedPlan, PrintedSheet } from './printed-plan.js'
 import { keptParts } from './proof/kept-parts.js'
 import type { PageFonts } from './proof/page-fonts.js'
-import { proofPage } from './proof/proof-page.js'
-import { joinedParts, proofParts } from './proof/proof-parts.js'
-import { writeItems } from './write-items.js'
+import { proofPageText } from './proof/proof-page.js'
+import { joinedParts } from './proof/proof-parts.js'
+import { type WrittenItems, writeItems } from './write-items.js'
 
 export interface WriteRequest {
-  readonly printed: PrintedPlan
+  readonly printed: PrintedPlan<PrintedSheet>
   readonly outFolder: string
   readonly formats: readonly Format[]
   readonly dpi: number
@@ -100,12 +100,12 @@ async function writeAndSwap(
   const first = await work.alone(() => readPreviousSet(folder, files))
   if (!first.ok) return first
   const whole = request.only === undefined
-  await writeItems({ ...request, printed, whole, folder: work.building, files })
+  const written = await writeItems({ ...request, printed, whole, folder: work.building, files })
   return work.alone(async held => {
     const previous = await readPreviousSet(folder, files)
     if (!previous.ok) return previous
     const kept = whole ? null : previous.value
-    const completed = await completeSet({ ...request, files }, printed, kept, folder, work)
+    const completed = await completeSet({ ...request, files, printed }, written, kept, folder, work)
     if (!completed.ok) return completed
     // A run that was stopped for so long that it was taken for dead no longer has the lock.
     if (!(await held.isOurs())) throw new AnotherRunIsWriting(folder)
@@ -127,7 +127,7 @@ async function writeAndSwap(
 /** Those that this run did not make, and that would come out otherwise now. */
 function olderItems(
   { items }: Manifest,
-  printed: PrintedPlan,
+  printed: PrintedPlan<PrintedSheet>,
   madeFrom: ReadonlyMap<string, string> = new Map(),
 ): readonly string[] {
   const made = new Set(printed.items.map(({ name }) => name))
@@ -140,12 +140,12 @@ function olderItems(
 /** Adds to the new items what is kept of the last set, the proof page and the manifest. */
 async function completeSet(
   request: WriteRequest & { readonly files: FileSystem },
-  printed: PrintedPlan,
+  { pages, proof }: WrittenItems,
   previous: Manifest | null,
   folder: string,
   work: WorkFolder,
 ): Promise<Outcome<Manifest>> {
-  const { files } = request
+  const { files, printed } = request
   const made = printed.items.map(item => item.name)
   const kept = (previous?.items ?? []).filter(item => !made.includes(item.name))
   const problems: Problem[] = []
@@ -155,7 +155,9 @@ async function completeSet(
   if (hasErrors(problems)) return failWith(problems)
   const entries = new Map([
     ...kept.map(item => [item.name, item] as const),
-    ...printed.items.map(item => [item.name, manifestItem(item, request)] as const),
+    ...printed.items.map(
+      item => [item.name, manifestItem(item, request, pages.get(item.name) ?? [])] as const,
+    ),
   ])
   const names = mergedItemNames(
     printed.itemNames,
@@ -174,13 +176,14 @@ async function completeSet(
     items: names.map(name => entries.get(name)!),
   }
   const { warnings = [], pageFonts } = request
-  const parts = joinedParts(await keptParts(kept, folder, files), proofParts(printed.items))
-  await files.write(join(work.building, 'index.html'), proofPage({ manifest, parts, warnings, pageFonts }))
+  const parts = joinedParts(await keptParts(kept, folder, files), proof)
+  const page = proofPageText({ manifest, parts, warnings, pageFonts })
+  await files.write(join(work.building, 'index.html'), page)
   await files.write(join(work.building, 'manifest.json'), manifestText(manifest))
   return succeed(manifest, problems)
 }
 
-function itemsToMake({ printed, only }: WriteRequest): PrintedPlan {
+function itemsToMake({ printed, only }: WriteRequest): PrintedPlan<PrintedSheet> {
   if (only === undefined) return printed
   return { ...printed, items: printed.items.filter(item => only.includes(item.name)) }
 }

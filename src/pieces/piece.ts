@@ -83,20 +83,24 @@ export interface PlacedMark extends Box {
   readonly color?: string
 }
 
-/** One card or board, its size final, its place on paper not yet known. */
-export interface Piece extends Size {
+/** What is known of a card or board before it is drawn: all that its place on paper depends on. */
+export interface PieceOutline extends Size {
   readonly id: string
   readonly kind: CardKind
   readonly number: number
   readonly copy: number
-  readonly art: readonly PlacedArt[]
   /** The words that stand on it, in reading order. */
   readonly text: readonly string[]
   /** The words printed small on it that tell it from every other piece of the plan; a back has none. */
   readonly setMark?: string
+  readonly cells?: readonly (readonly (string | null)[])[]
+}
+
+/** One card or board, its size final, its place on paper not yet known. */
+export interface Piece extends PieceOutline {
+  readonly art: readonly PlacedArt[]
   /** In the coordinates of the piece. */
   readonly marks: readonly PlacedMark[]
-  readonly cells?: readonly (readonly (string | null)[])[]
   /** Height of the main word's letter x, measured from the typeface's own outline. */
   readonly xHeightMm?: number
   readonly fontPt?: number

@@ -1,6 +1,6 @@
 import type { PageFace } from '../../layouts/layout.js'
 import type { PictureExtent } from '../files/page/picture.js'
-import type { PrintedItem } from '../files/printed-plan.js'
+import type { PlacedItem } from '../files/printed-plan.js'
 import type { FittedFaces } from '../pieces/faces/fit-faces.js'
 import { faceLayouter } from '../pieces/faces/lay-out-face.js'
 import type { ImageShape } from '../pieces/piece.js'
@@ -9,9 +9,9 @@ import type { Outcome } from '../problems.js'
 import type { CardSet } from '../sets/card-set.js'
 import { openLexicon } from '../words/lexicon/lexicon.js'
 import type { Word } from '../words/word.js'
-import type { DrawnFacesOfItem } from './draw/draw-item.js'
+import type { FacesOfItem } from './draw/draw-item.js'
 import type { Imposing } from './impose/impose-plan.js'
-import { identities, type KeptStore, keptOutcomes, keptStore, passingStore } from './kept-store.js'
+import { identities, keptOutcomes, keptStore, passingStore } from './kept-store.js'
 import type { Settling } from './settle/settle-plan.js'
 import type { FittedPieces } from './settle/try-ways.js'
 import type { KnownPictures } from './study/materials.js'
@@ -40,7 +40,6 @@ export interface WorkDone {
  * one that holds a plan open passes the same one again, and only what has changed is done anew.
  */
 export interface KeptWork extends WordStudying, Settling, Imposing {
-  readonly faces: KeptStore<DrawnFacesOfItem>
   readonly knownPictures: KnownPictures
   readonly done: () => WorkDone
   /** Lets go of what the run that ends here did not use. */
@@ -63,12 +62,8 @@ function workThat({ keepsWhatIsDrawn }: { readonly keepsWhatIsDrawn: boolean }):
   const sets = keptOutcomes<CardSet>(identify)
   const pieces = keptOutcomes<FittedPieces>(identify)
   const pages = keptOutcomes<FittedFaces<PageFace>>(identify)
-  const faces = keepsWhatIsDrawn
-    ? keptStore<DrawnFacesOfItem>(identify, () => false)
-    : passingStore<DrawnFacesOfItem>()
-  const printed = keepsWhatIsDrawn
-    ? keptOutcomes<PrintedItem>(identify)
-    : passingStore<Outcome<PrintedItem>>()
+  const faces = keepsWhatIsDrawn ? keptStore<FacesOfItem>(identify, () => false) : passingStore<FacesOfItem>()
+  const printed = keepsWhatIsDrawn ? keptOutcomes<PlacedItem>(identify) : passingStore<Outcome<PlacedItem>>()
   const pictures = keptStore<ImageShape | undefined>(identify, () => false)
   const extents = keptStore<PictureExtent | undefined>(identify, () => false)
   return {
@@ -81,6 +76,7 @@ function workThat({ keepsWhatIsDrawn }: { readonly keepsWhatIsDrawn: boolean }):
     pieces,
     pages,
     faces,
+    holdsDrawn: keepsWhatIsDrawn,
     printed,
     pictures,
     extents,

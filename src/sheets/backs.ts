@@ -1,6 +1,6 @@
 /** Backs: placed so that each meets its front when the sheet is turned over. */
 import type { Box, Size } from '../geometry.js'
-import type { Art, Piece, PlacedArt } from '../pieces/piece.js'
+import type { Art, PieceOutline, PlacedArt } from '../pieces/piece.js'
 import { bleedAreas } from './bleed.js'
 import { behind, type Flip, turnedSides, turnOfBack } from './flip.js'
 import { placePageLabel } from './furniture/page-label.js'
@@ -20,10 +20,10 @@ export interface Bleed {
   readonly paint: (area: Box, corner: { readonly xMm: number; readonly yMm: number }) => Art
 }
 
-export interface ImposeBacksRequest {
-  readonly fronts: readonly Sheet[]
+export interface ImposeBacksRequest<F extends PieceOutline, P extends PieceOutline> {
+  readonly fronts: readonly Sheet<F>[]
   /** The back of a front piece, of the same size; it is given its front's id. `undefined` leaves the back blank. */
-  readonly backOf: (front: Piece) => Piece | undefined
+  readonly backOf: (front: F) => P | undefined
   readonly flip: Flip
   readonly shift?: BackShift | undefined
   readonly title: string
@@ -32,18 +32,24 @@ export interface ImposeBacksRequest {
 }
 
 /** One back a front, in the same order and with the same number; `interleave` numbers them for printing. */
-export function imposeBacks(request: ImposeBacksRequest): readonly Sheet[] {
+export function imposeBacks<F extends PieceOutline, P extends PieceOutline>(
+  request: ImposeBacksRequest<F, P>,
+): readonly Sheet<P>[] {
   const { bleed } = request
   const once = bleed && { ...bleed, paint: paintOnce(bleed.paint) }
   return request.fronts.map((front, index) => imposeBack({ ...request, bleed: once }, front, index))
 }
 
-function imposeBack(request: ImposeBacksRequest, front: Sheet, index: number): Sheet {
+function imposeBack<F extends PieceOutline, P extends PieceOutline>(
+  request: ImposeBacksRequest<F, P>,
+  front: Sheet<F>,
+  index: number,
+): Sheet<P> {
   const { backOf, flip, title, label, bleed, fronts } = request
   const shift = request.shift ?? { rightMm: 0, downMm: 0 }
   const size = { widthMm: front.widthMm, heightMm: front.heightMm }
   const sides = turnedSides(flip, size)
-  const pieces = front.pieces.flatMap((placed): readonly PlacedPiece[] => {
+  const pieces = front.pieces.flatMap((placed): readonly PlacedPiece<P>[] => {
     const back = backOf(placed.piece)
     if (back === undefined) return []
     const box = behind(pieceBox(placed), size, sides)

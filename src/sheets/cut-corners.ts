@@ -1,4 +1,5 @@
 /** The corner that is cut off each piece of a set in large print, so that a finger finds which way is up. */
+import type { PieceOutline } from '../pieces/piece.js'
 import { CUT_WIDTH_MM } from './cuts.js'
 import { type CutLine, type PlacedPiece, pieceBox } from './sheet.js'
 
@@ -10,7 +11,7 @@ import { type CutLine, type PlacedPiece, pieceBox } from './sheet.js'
 export const CUT_CORNER_MM = 5.5
 
 /** A slanting line over the top right corner of each piece: which corner, common practice of tactile cards, no source. */
-export function cornerCuts(pieces: readonly PlacedPiece[], dark: boolean): readonly CutLine[] {
+export function cornerCuts(pieces: readonly PlacedPiece<PieceOutline>[], dark: boolean): readonly CutLine[] {
   return pieces.map(pieceBox).map(({ xMm, yMm, widthMm }) => {
     const right = xMm + widthMm
     return {

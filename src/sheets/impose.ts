@@ -1,5 +1,5 @@
 /** Imposition: puts the pieces of a set on sheets in the order asked for, with cut lines and a label a sheet. */
-import type { Piece } from '../pieces/piece.js'
+import type { PieceOutline } from '../pieces/piece.js'
 import type { CardOrder, CutStyle } from '../plan/plan.js'
 import { cornerCuts } from './cut-corners.js'
 import { drawCuts, drawCutsOnDark } from './cuts.js'
@@ -15,9 +15,9 @@ export interface SheetLabel {
   readonly lettering: Lettering
 }
 
-export interface ImposeFrontsRequest {
+export interface ImposeFrontsRequest<P extends PieceOutline> {
   /** In set order, all of one copy before the next, each as large as the grid's places. */
-  readonly pieces: readonly Piece[]
+  readonly pieces: readonly P[]
   readonly grid: Grid
   readonly order: CardOrder
   readonly cut: CutStyle
@@ -31,7 +31,7 @@ export interface ImposeFrontsRequest {
 }
 
 /** Numbered from 1. */
-export function imposeFronts(request: ImposeFrontsRequest): readonly Sheet[] {
+export function imposeFronts<P extends PieceOutline>(request: ImposeFrontsRequest<P>): readonly Sheet<P>[] {
   const { pieces, grid, order, cut, cutCorners = false, dark = false, title, label } = request
   const copies = pieces.map(piece => piece.copy)
   const sheets = orders[order]({ copies, places: placesOf(grid) })
@@ -68,7 +68,7 @@ export function imposeFronts(request: ImposeFrontsRequest): readonly Sheet[] {
   })
 }
 
-function placePiece(piece: Piece, grid: Grid, place: number): PlacedPiece {
+function placePiece<P extends PieceOutline>(piece: P, grid: Grid, place: number): PlacedPiece<P> {
   const box = placeBox(grid, place)
   if (Math.abs(piece.widthMm - box.widthMm) > 1e-3 || Math.abs(piece.heightMm - box.heightMm) > 1e-3) {
     throw new RangeError(

@@ -1,27 +1,36 @@
 /** The order in which sides go through the printer, and what to do with the pile between fronts and backs. */
 import type { Flip } from './flip.js'
-import type { Sheet } from './sheet.js'
 
 /** Which sheet the printer takes first from the pile that is put back for its backs. */
 export type Pile = 'in order' | 'last sheet first'
 
-export interface SidesRequest {
-  readonly fronts: readonly Sheet[]
+/** What is put in order here is told by its number alone. */
+interface Numbered {
+  readonly number: number
+}
+
+export interface SidesRequest<S extends Numbered> {
+  readonly fronts: readonly S[]
   /** One a front, in the same order; none where nothing is printed on the back. */
-  readonly backs: readonly Sheet[]
+  readonly backs: readonly S[]
   readonly flip: Flip
   /** Where the card is fed by hand a second time; left out: the printer turns each sheet itself. */
   readonly pile?: Pile | undefined
 }
 
-export interface PrintedSides {
+export interface PrintedSides<S extends Numbered> {
   /** Numbered from 1 in the order of printing. */
-  readonly sheets: readonly Sheet[]
+  readonly sheets: readonly S[]
   /** How to feed them, in plain sentences; none where nothing is printed on the back. */
   readonly notes: readonly string[]
 }
 
-export function orderSides({ fronts, backs, flip, pile }: SidesRequest): PrintedSides {
+export function orderSides<S extends Numbered>({
+  fronts,
+  backs,
+  flip,
+  pile,
+}: SidesRequest<S>): PrintedSides<S> {
   if (backs.length === 0) return { sheets: numberSheets(fronts), notes: [] }
   if (pile === undefined) {
     const note = `Print on both sides, turned over on the ${flip}: every second page is the back of the page before it.`
@@ -43,7 +52,7 @@ function handFedNote(sheets: number, flip: Flip, pile: Pile): string {
 }
 
 /** Front, its back, next front, …, numbered from 1: for a printer that prints both sides. */
-export function interleave(fronts: readonly Sheet[], backs: readonly Sheet[]): readonly Sheet[] {
+export function interleave<S extends Numbered>(fronts: readonly S[], backs: readonly S[]): readonly S[] {
   return numberSheets(fronts.flatMap((front, index) => [front, ...backs.slice(index, index + 1)]))
 }
 
@@ -51,11 +60,15 @@ export function interleave(fronts: readonly Sheet[], backs: readonly Sheet[]): r
  * All fronts, then all backs: for card that is fed by hand a second time. Printers differ in whether the pile comes
  * back in order or with its last sheet first; `pile` says which.
  */
-export function inTwoPasses(fronts: readonly Sheet[], backs: readonly Sheet[], pile: Pile): readonly Sheet[] {
+export function inTwoPasses<S extends Numbered>(
+  fronts: readonly S[],
+  backs: readonly S[],
+  pile: Pile,
+): readonly S[] {
   return numberSheets([...fronts, ...(pile === 'in order' ? backs : backs.toReversed())])
 }
 
 /** The same sheets, numbered 1, 2, … in this order: for an item that joins pages, fronts and backs. */
-export function numberSheets(sheets: readonly Sheet[]): readonly Sheet[] {
+export function numberSheets<S extends Numbered>(sheets: readonly S[]): readonly S[] {
   return sheets.map((sheet, index) => ({ ...sheet, number: index + 1 }))
 }

@@ -55,7 +55,11 @@ export async function benchFiles(): Promise<readonly FilesBenchRow[]> {
         return (await sheetsToPdf({ title: 'Along the marsh', parts })).length
       }),
       await measure('proof page', sheets.length, async () =>
-        sum([...proofParts(items).sections.values()].map(section => section.length)),
+        sum(
+          [...proofParts(items).sections.values()].map(section =>
+            sum(section.map(text => text.read().length)),
+          ),
+        ),
       ),
     ]
     for (const jobs of new Set([1, 2, cpus().length])) {

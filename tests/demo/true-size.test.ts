@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import sharp from 'sharp'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
-import { manifestItem } from '../../src/files/manifest.js'
+import { manifestOf } from '../../src/files/manifest.js'
 import { sheetToSvg } from '../../src/files/page/svg.js'
 import { sheetsToPdf } from '../../src/files/pdf/pdf.js'
 import type { PrintedItem } from '../../src/files/printed-plan.js'
@@ -122,7 +122,7 @@ describe.each([
     'measure the same when Chromium prints the proof page, on pages of true size',
     async () => {
       const { item, page } = await coverOf(week, name)
-      const entries = [manifestItem(item, { formats: ['svg'], dpi: 300 })]
+      const entries = [manifestOf(item, { formats: ['svg'], dpi: 300 })]
       const manifest = { oaktag: '0.1.0', title: week, class: '', seed: 1, items: entries }
       const index = join(folder, 'index.html')
       writeFileSync(index, proofPage({ manifest, parts: proofParts([item]), warnings: [] }))

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { manifestItem } from '../../src/files/manifest.js'
+import { manifestOf } from '../../src/files/manifest.js'
 import type { PlacedMark } from '../../src/pieces/piece.js'
 import { card, item, marsh, reed, sheet } from './marsh-sheets.js'
 
@@ -18,7 +18,7 @@ const marked = card(2, marsh, { marks: [mark], xHeightMm: 5.12345, fontPt: 28.34
 
 function entry(turn: 0 | 180) {
   const pieces = [{ piece: marked, xMm: 70.00049, yMm: 12.7, turn }]
-  const made = manifestItem(item({ sheets: [sheet({ pieces })] }), { formats: ['svg', 'png'], dpi: 300 })
+  const made = manifestOf(item({ sheets: [sheet({ pieces })] }), { formats: ['svg', 'png'], dpi: 300 })
   return { made, piece: made.pages[0]!.pieces[0]! }
 }
 
@@ -52,7 +52,7 @@ describe('an item in the manifest', () => {
   })
 
   it('names the files of the formats that were written, and no others', () => {
-    const all = manifestItem(item(), { formats: ['svg', 'png', 'pdf'], dpi: 300 })
+    const all = manifestOf(item(), { formats: ['svg', 'png', 'pdf'], dpi: 300 })
     expect(all.pdf).toBe('word-cards/word-cards.pdf')
     expect(all.pages[0]).toMatchObject({
       page: 1,
@@ -60,13 +60,13 @@ describe('an item in the manifest', () => {
       svg: 'word-cards/word-cards-01.svg',
       png: 'word-cards/word-cards-01.png',
     })
-    const vector = manifestItem(item(), { formats: ['svg'], dpi: 300 })
+    const vector = manifestOf(item(), { formats: ['svg'], dpi: 300 })
     expect(vector).not.toHaveProperty('pdf')
     expect(vector.pages[0]).not.toHaveProperty('png')
   })
 
   it('says of a page without pieces what it is', () => {
-    const cover = manifestItem(item({ sheets: [sheet({ kind: 'cover', pieces: [] })] }), {
+    const cover = manifestOf(item({ sheets: [sheet({ kind: 'cover', pieces: [] })] }), {
       formats: [],
       dpi: 300,
     })
@@ -81,7 +81,7 @@ describe('an item in the manifest', () => {
     const board = card(1, reed, { kind: 'board', id: 'board-01', cells })
     const deal = { callOrder: ['marsh', 'reed'], wins: [{ board: 'board-01', call: 2 }] }
     const pieces = [{ piece: board, xMm: 0, yMm: 0, turn: 0 as const }]
-    const made = manifestItem(item({ deal, sheets: [sheet({ pieces })] }), { formats: [], dpi: 300 })
+    const made = manifestOf(item({ deal, sheets: [sheet({ pieces })] }), { formats: [], dpi: 300 })
     expect(made.pages[0]!.pieces[0]!.cells).toEqual(cells)
     expect(made.deal).toEqual(deal)
   })

@@ -1,6 +1,6 @@
 import { type Problem, warningAt } from '../../problems.js'
 import type { Manifest } from '../manifest.js'
-import type { PrintedPlan } from '../printed-plan.js'
+import type { PrintedPlan, PrintedSheet } from '../printed-plan.js'
 
 /**
  * A plan's folder is named after its file alone, so a plan of the same name from elsewhere fills the same one. Where a
@@ -9,7 +9,7 @@ import type { PrintedPlan } from '../printed-plan.js'
  */
 export function anotherPlanWarning(
   last: Manifest,
-  printed: PrintedPlan,
+  printed: PrintedPlan<PrintedSheet>,
   { folder, whole }: { readonly folder: string; readonly whole: boolean },
 ): readonly Problem[] {
   const isOther =
@@ -27,7 +27,7 @@ export function anotherPlanWarning(
   ]
 }
 
-function sharesNoWord(last: Manifest, printed: PrintedPlan): boolean {
+function sharesNoWord(last: Manifest, printed: PrintedPlan<PrintedSheet>): boolean {
   const before = last.items.flatMap(item =>
     item.pages.flatMap(page => page.pieces.flatMap(piece => piece.text)),
   )

@@ -26,7 +26,7 @@ export interface FileSystem {
   /** Names in a folder. */
   readonly list: (folder: string) => Promise<readonly string[]>
   readonly readText: (path: string) => Promise<string>
-  readonly write: (path: string, contents: string | Uint8Array) => Promise<void>
+  readonly write: (path: string, contents: Contents) => Promise<void>
   readonly copy: (from: string, to: string) => Promise<void>
   readonly link: (from: string, to: string) => Promise<void>
   readonly rename: (from: string, to: string) => Promise<void>
@@ -37,6 +37,9 @@ export interface FileSystem {
   /** A folder with all that is in it; nothing where it is not there. */
   readonly removeFolder: (path: string) => Promise<void>
 }
+
+/** Of a file; texts follow one another in it. */
+export type Contents = string | Uint8Array | Iterable<string>
 
 export interface Standing {
   readonly kind: 'file' | 'folder' | 'other'

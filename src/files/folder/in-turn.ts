@@ -1,19 +1,24 @@
+/** Something to be done, begun when there is a hand free. */
+export type Task = () => Promise<void>
+
 /**
- * Runs the tasks, at most `limit` of them under way at once, started in their order. After a failure no other
- * task is started; the failure is thrown when those under way have come to rest.
+ * Does the tasks, at most `limit` of them under way at once, begun in their order. A task is asked for only when there is a
+ * hand free for it, so that what it needs is made no earlier. After a failure no other is asked for; the failure is thrown
+ * when those under way have come to rest.
  */
-export async function runInTurn(tasks: readonly (() => Promise<void>)[], limit: number): Promise<void> {
-  const waiting = [...tasks].reverse()
+export async function runInTurn(tasks: AsyncGenerator<Task>, limit: number): Promise<void> {
+  let failed = false
   async function work(): Promise<void> {
-    for (let task = waiting.pop(); task; task = waiting.pop())
+    while (!failed)
       try {
-        await task()
+        const next = await tasks.next()
+        if (next.done === true) return
+        await next.value()
       } catch (error) {
-        waiting.length = 0
+        failed = true
         throw error
       }
   }
-  const workers = Array.from({ length: Math.max(1, Math.min(limit, tasks.length)) }, work)
-  for (const result of await Promise.allSettled(workers))
-    if (result.status === 'rejected') throw result.reason
+  const results = await Promise.allSettled(Array.from({ length: Math.max(1, limit) }, work))
+  for (const result of results) if (result.status === 'rejected') throw result.reason
 }

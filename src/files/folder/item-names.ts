@@ -1,6 +1,6 @@
 import { errorAt, type Problem } from '../../problems.js'
 import { printRuns } from '../print-runs.js'
-import type { PrintedPlan } from '../printed-plan.js'
+import type { PrintedPlan, PrintedSheet } from '../printed-plan.js'
 import type { FileSystem } from './file-system.js'
 import { planPdfPath, printRunPath } from './item-paths.js'
 
@@ -9,7 +9,7 @@ const reserved = ['index.html', 'manifest.json']
 
 /** Items whose names cannot be folders beside each other, on any common file system, and a plan whose name cannot be one here. */
 export function itemNameProblems(
-  { stem, items }: PrintedPlan,
+  { stem, items }: PrintedPlan<PrintedSheet>,
   folder: string,
   kind: FileSystem['kind'],
 ): readonly Problem[] {

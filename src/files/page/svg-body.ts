@@ -22,9 +22,16 @@ export type OutlineIds = (d: string) => string | undefined
 
 const writtenOut: OutlineIds = () => undefined
 
-export function artDefinitions(ids: ArtIds, outlines: OutlineIds = writtenOut): string {
+export function artDefinitions(ids: ArtIds): string {
   if (ids.size === 0) return ''
-  return `<defs>${[...ids].map(([art, id]) => `<g id="${id}">${artMarkup(art, outlines)}</g>`).join('')}</defs>`
+  return `<defs>${[...ids].map(each => artDefinition(each)).join('')}</defs>`
+}
+
+export function artDefinition(
+  [art, id]: readonly [art: Art, id: string],
+  outlines: OutlineIds = writtenOut,
+): string {
+  return `<g id="${id}">${artMarkup(art, outlines)}</g>`
 }
 
 /** Everything on the sheet as SVG elements, in mm. */

@@ -1,13 +1,16 @@
-import type { Art, TextRun } from '../../pieces/piece.js'
+import type { Art, ImageShape, TextRun } from '../../pieces/piece.js'
 import type { Sheet } from '../../sheets/sheet.js'
 import { toDecimal } from '../page/decimal.js'
 import { inkBox } from '../page/ink-box.js'
-import { sharedArtIds } from '../page/svg-body.js'
+import { sharedArts } from '../page/shared-arts.js'
+import type { ArtIds } from '../page/svg-body.js'
 import { pathOperators } from './pdf-operators.js'
 import { addPicture, type PdfPicture } from './pdf-picture.js'
 import { createUnseenFont, type UnseenFont } from './pdf-unseen-font.js'
 
 export interface ArtStore {
+  /** Before anything of the sheet is drawn. */
+  begin(sheet: Sheet): Promise<void>
   /** The operators that draw the art at its origin on the document's present page. */
   place(art: Art): string
   /** The same without its words. */
@@ -18,17 +21,15 @@ export interface ArtStore {
   end(): void
 }
 
-/** Draws arts for a document: one that stands more than once becomes a form that pages refer to. */
-export async function createArtStore(doc: PDFKit.PDFDocument, sheets: readonly Sheet[]): Promise<ArtStore> {
-  const pictures = await addPictures(doc, sheets)
+/** Draws arts for a document, sheet by sheet: one that comes again becomes a form that pages refer to. */
+export function createArtStore(doc: PDFKit.PDFDocument): ArtStore {
+  const pictures = new Map<Art['shapes'][number], PdfPicture>()
   const font = createUnseenFont(doc)
-  const shared = sharedArtIds(sheets, 'Art')
-  const forms = new Map<Art, PDFKit.PDFKitReference>()
-  const resources = {
-    Font: font.references,
-    XObject: Object.fromEntries([...pictures.values()].map(picture => [picture.name, picture.reference])),
-  }
-  const resourcesReference = doc.ref(resources)
+  const artsOf = sharedArts('Art')
+  let shared: ArtIds = new Map()
+  const forms = new WeakMap<Art, PDFKit.PDFKitReference>()
+  const pictureReferences: Record<string, PDFKit.PDFKitReference> = {}
+  const resourcesReference = doc.ref({ Font: font.references, XObject: pictureReferences })
 
   function formOf(art: Art): PDFKit.PDFKitReference {
     const known = forms.get(art)
@@ -53,6 +54,15 @@ export async function createArtStore(doc: PDFKit.PDFDocument, sheets: readonly S
   }
 
   return {
+    async begin(sheet) {
+      shared = artsOf(sheet).ids
+      for (const image of picturesOf(sheet)) {
+        if (pictures.has(image)) continue
+        const picture = await addPicture(doc, image, `Picture${pictures.size + 1}`)
+        pictures.set(image, picture)
+        pictureReferences[picture.name] = picture.reference
+      }
+    },
     place(art) {
       const id = shared.get(art)
       if (id !== undefined) {
@@ -82,15 +92,9 @@ export async function createArtStore(doc: PDFKit.PDFDocument, sheets: readonly S
 
 type Pictures = ReadonlyMap<Art['shapes'][number], PdfPicture>
 
-async function addPictures(doc: PDFKit.PDFDocument, sheets: readonly Sheet[]): Promise<Pictures> {
-  const arts = sheets.flatMap(sheet => [
-    ...sheet.pieces.flatMap(placed => placed.piece.art),
-    ...sheet.furniture,
-  ])
-  const images = new Set(arts.flatMap(({ art }) => art.shapes.filter(shape => shape.kind === 'image')))
-  const pictures = new Map<Art['shapes'][number], PdfPicture>()
-  for (const image of images) pictures.set(image, await addPicture(doc, image, `Picture${pictures.size + 1}`))
-  return pictures
+function picturesOf({ pieces, furniture }: Sheet): ReadonlySet<ImageShape> {
+  const arts = [...pieces.flatMap(placed => placed.piece.art), ...furniture]
+  return new Set(arts.flatMap(({ art }) => art.shapes.filter(shape => shape.kind === 'image')))
 }
 
 function artOperators(art: Art, pictures: Pictures, font: UnseenFont): string {

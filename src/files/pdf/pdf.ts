@@ -1,5 +1,5 @@
 import PDFDocument from 'pdfkit'
-import { mmToPoints } from '../../geometry.js'
+import { mmToPoints, type Size } from '../../geometry.js'
 import type { Sheet } from '../../sheets/sheet.js'
 import { escapeXml } from '../page/xml.js'
 import { partsWithBlanks } from '../print-runs.js'
@@ -20,38 +20,71 @@ export interface PdfPart {
   readonly sheets: readonly Sheet[]
 }
 
-/**
- * The sheets as one vector PDF of true page sizes, tagged as PDF/UA asks. Every piece is a figure whose alternative text
- * is its words, a list is a table, everything else with words a paragraph; the words lie unseen over their outlines, so
- * that they can be read aloud, searched and copied. Printing is set to no scaling. The creation date is fixed: the same
- * sheets give the same bytes.
- */
+/** The sheets as one PDF file. */
 export async function sheetsToPdf({ title, parts }: PdfRequest): Promise<Buffer> {
+  const writer = createPdfWriter({ title, bookmarks: parts.length > 1 })
+  for (const { part, blankBefore } of partsWithBlanks(parts)) {
+    writer.beginPart({ title: part.title, blankBefore: blankBefore ? part.sheets[0] : undefined })
+    for (const sheet of part.sheets) await writer.add(sheet)
+  }
+  return writer.end()
+}
+
+export interface PdfWriter {
+  /** `blankBefore`: a sheet as large as the blank page that comes before the part; none where left out. */
+  beginPart(part: { readonly title: string; readonly blankBefore?: Size | undefined }): void
+  /** The next sheet of the part; it need not be held any longer. */
+  add(sheet: Sheet): Promise<void>
+  end(): Promise<Buffer>
+}
+
+/**
+ * Writes sheets, one after the other, as one vector PDF of true page sizes, tagged as PDF/UA asks. Every piece is a figure
+ * whose alternative text is its words, a list is a table, everything else with words a paragraph; the words lie unseen over
+ * their outlines, so that they can be read aloud, searched and copied. Printing is set to no scaling. The creation date is
+ * fixed: the same sheets give the same bytes.
+ */
+export function createPdfWriter({
+  title,
+  bookmarks,
+}: {
+  readonly title: string
+  /** Whether the file gets a bookmark to each part. */
+  readonly bookmarks: boolean
+}): PdfWriter {
   const doc = newDocument(title)
-  const store = await createArtStore(
-    doc,
-    parts.flatMap(part => part.sheets),
-  )
+  const chunks: Buffer[] = []
+  doc.on('data', (chunk: Buffer) => chunks.push(chunk))
+  const store = createArtStore(doc)
   const root = doc.struct('Document')
   doc.addStructure(root)
-  for (const { part, blankBefore } of partsWithBlanks(parts)) {
-    if (blankBefore) addBlankPage(doc, part.sheets[0]!)
-    for (const [index, sheet] of part.sheets.entries()) {
+  let bookmark: string | undefined
+  return {
+    beginPart(part) {
+      if (part.blankBefore !== undefined) addBlankPage(doc, part.blankBefore)
+      bookmark = bookmarks ? part.title : undefined
+    },
+    async add(sheet) {
+      await store.begin(sheet)
       doc.addPage({ size: [mmToPoints(sheet.widthMm), mmToPoints(sheet.heightMm)], margin: 0 })
-      if (index === 0 && parts.length > 1) doc.outline.addItem(part.title)
+      if (bookmark !== undefined) doc.outline.addItem(bookmark)
+      bookmark = undefined
       const section = doc.struct('Sect', { title: sheet.title })
       root.add(section)
       addSheet(doc, section, sheet, store)
       section.end()
-    }
+    },
+    async end() {
+      root.end()
+      store.end()
+      await finish(doc)
+      return Buffer.concat(chunks)
+    },
   }
-  root.end()
-  store.end()
-  return finish(doc)
 }
 
 /** Printed on both sides, what follows begins on the front of a sheet. */
-function addBlankPage(doc: PDFKit.PDFDocument, { widthMm, heightMm }: Sheet): void {
+function addBlankPage(doc: PDFKit.PDFDocument, { widthMm, heightMm }: Size): void {
   doc.addPage({ size: [mmToPoints(widthMm), mmToPoints(heightMm)], margin: 0 })
 }
 
@@ -85,11 +118,9 @@ interface PdfkitInside {
   readonly initSubset: (options: { readonly subset: 'PDF/UA' }) => void
 }
 
-function finish(doc: PDFKit.PDFDocument): Promise<Buffer> {
+function finish(doc: PDFKit.PDFDocument): Promise<void> {
   return new Promise((resolve, reject) => {
-    const chunks: Buffer[] = []
-    doc.on('data', (chunk: Buffer) => chunks.push(chunk))
-    doc.on('end', () => resolve(Buffer.concat(chunks)))
+    doc.on('end', resolve)
     doc.on('error', reject)
     doc.end()
   })

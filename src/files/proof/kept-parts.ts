@@ -3,6 +3,7 @@ import type { FileSystem } from '../folder/file-system.js'
 import type { ManifestItem } from '../manifest.js'
 import type { ProofParts } from './proof-parts.js'
 import { sectionEnd, sectionOfLinks, sectionStart } from './proof-section.js'
+import { asSpooled } from './text-spool.js'
 
 /** The parts of items that are kept from the last run, taken from its proof page; where one is not found, links to its files. */
 export async function keptParts(
@@ -12,9 +13,14 @@ export async function keptParts(
 ): Promise<ProofParts> {
   const page = items.length === 0 ? '' : await readProofPage(folder, files)
   return {
-    sections: new Map(items.map(item => [item.name, sectionIn(page, item.name) ?? sectionOfLinks(item)])),
+    sections: new Map(
+      items.map(item => [item.name, [asSpooled(sectionIn(page, item.name) ?? sectionOfLinks(item))]]),
+    ),
     definitions: new Map(
-      [...page.matchAll(/^<(?:path|g) id="([gl][\w-]{6,})".*$/gm)].map(([markup, id]) => [id!, markup]),
+      [...page.matchAll(/^<(?:path|g) id="([gl][\w-]{6,})".*$/gm)].map(([markup, id]) => [
+        id!,
+        asSpooled(markup),
+      ]),
     ),
   }
 }

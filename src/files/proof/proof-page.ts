@@ -2,7 +2,7 @@ import type { Manifest, ManifestPrint } from '../manifest.js'
 import { escapeXml } from '../page/xml.js'
 import type { PageFonts } from './page-fonts.js'
 import { pagePolicy } from './page-policy.js'
-import { definitionsFor, type ProofParts } from './proof-parts.js'
+import { needsOf, type ProofParts } from './proof-parts.js'
 import { proofScript } from './proof-script.js'
 import { fileLink } from './proof-section.js'
 import { proofPageStyle } from './proof-style.js'
@@ -17,12 +17,22 @@ export interface ProofPageRequest {
 }
 
 /** index.html: the whole set to look over and to print, in one file that needs no network and no other file. */
-export function proofPage({ manifest, parts, warnings, pageFonts }: ProofPageRequest): string {
-  const sections = manifest.items.map(item => parts.sections.get(item.name) ?? '')
+export function proofPage(request: ProofPageRequest): string {
+  return [...proofPageText(request)].join('')
+}
+
+/** The same a piece after the other: for a set of thousands of cards it is more than should be held at once. */
+export function* proofPageText({
+  manifest,
+  parts,
+  warnings,
+  pageFonts,
+}: ProofPageRequest): Generator<string, void> {
+  const sections = manifest.items.map(item => parts.sections.get(item.name) ?? [])
+  const { definitions, paperSizes } = needsOf(sections, parts.definitions)
   const title = escapeXml(manifest.title)
-  const style = `\n${proofPageStyle({ sizes: paperSizes(sections), pageFonts })}`
-  const definitions = definitionsFor(sections, parts.definitions)
-  return `${[
+  const style = `\n${proofPageStyle({ sizes: paperSizes, pageFonts })}`
+  yield lines(
     '<!doctype html>',
     '<html lang="en-US">',
     '<head>',
@@ -35,19 +45,22 @@ export function proofPage({ manifest, parts, warnings, pageFonts }: ProofPageReq
     '<body>',
     '<a class="skip" href="#sheets">Skip to the sheets</a>',
     header(manifest, warnings),
-    definitions.length === 0
-      ? ''
-      : `<svg class="defs" width="0" height="0" aria-hidden="true"><defs>\n${definitions.join('\n')}\n</defs></svg>`,
-    '<main id="sheets" tabindex="-1">',
-    ...sections,
-    '</main>',
-    advice(manifest, warnings),
-    `<script>${proofScript}</script>`,
-    '</body>',
-    '</html>',
-  ]
-    .filter(line => line !== '')
-    .join('\n')}\n`
+  )
+  if (definitions.length > 0) {
+    yield '<svg class="defs" width="0" height="0" aria-hidden="true"><defs>\n'
+    for (const definition of definitions) yield lines(definition.read())
+    yield lines('</defs></svg>')
+  }
+  yield lines('<main id="sheets" tabindex="-1">')
+  for (const section of sections) {
+    for (const text of section) yield text.read()
+    yield '\n'
+  }
+  yield lines('</main>', advice(manifest, warnings), `<script>${proofScript}</script>`, '</body>', '</html>')
+}
+
+function lines(...texts: readonly string[]): string {
+  return texts.map(text => `${text}\n`).join('')
 }
 
 function header({ title, class: className, items }: Manifest, warnings: readonly string[]): string {
@@ -114,9 +127,3 @@ const cautions = [
   'A grown-up works the laminator, and rounds laminated corners.',
   'Small pieces are not for children under three.',
 ]
-
-/** `215.9x279.4` for every size of paper that stands in the sections. */
-function paperSizes(sections: readonly string[]): readonly string[] {
-  const found = sections.flatMap(section => [...section.matchAll(/ data-paper="([\d.]+x[\d.]+)"/g)])
-  return [...new Set(found.map(match => match[1]!))]
-}

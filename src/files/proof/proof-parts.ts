@@ -1,19 +1,48 @@
-import type { PrintedItem } from '../printed-plan.js'
-import { proofSection } from './proof-section.js'
+import { drawnSheet, type PrintedItem, type PrintedSheet } from '../printed-plan.js'
+import { type ProofSection, proofSection, type SectionText } from './proof-section.js'
 import { sharedOutlines } from './shared-outlines.js'
+import { type SpooledText, textSpool } from './text-spool.js'
 
 /** What of a proof page belongs to its items, and is taken over where an item is not made anew. */
 export interface ProofParts {
   /** Each item's section, by the item's name. */
-  readonly sections: ReadonlyMap<string, string>
+  readonly sections: ReadonlyMap<string, SectionText>
   /** Outlines that the sections refer to, by their ids. */
-  readonly definitions: ReadonlyMap<string, string>
+  readonly definitions: ReadonlyMap<string, SpooledText>
 }
 
-export function proofParts(items: readonly PrintedItem[]): ProofParts {
+/** The parts of a page whose sheets come one after another. */
+export interface ProofDrawing {
+  /** Begins an item, whose sheets are then added to it. */
+  readonly begin: (item: PrintedItem<PrintedSheet>) => Pick<ProofSection, 'add'>
+  /** After the last sheet of the last item. */
+  readonly parts: () => ProofParts
+}
+
+export function drawProof(): ProofDrawing {
   const outlines = sharedOutlines()
-  const sections = new Map(items.map(item => [item.name, proofSection(item, outlines.idFor)]))
-  return { sections, definitions: outlines.definitions() }
+  const spool = textSpool()
+  const sections = new Map<string, ProofSection>()
+  return {
+    begin: item => {
+      const section = proofSection(item, outlines.idFor, spool)
+      sections.set(item.name, section)
+      return section
+    },
+    parts: () => ({
+      sections: new Map([...sections].map(([name, section]) => [name, section.text()])),
+      definitions: outlines.definitions(),
+    }),
+  }
+}
+
+export function proofParts(items: readonly PrintedItem<PrintedSheet>[]): ProofParts {
+  const drawing = drawProof()
+  for (const item of items) {
+    const section = drawing.begin(item)
+    for (const sheet of item.sheets) section.add(drawnSheet(sheet))
+  }
+  return drawing.parts()
 }
 
 /** Where both have a section, the later one stands. */
@@ -24,20 +53,33 @@ export function joinedParts(kept: ProofParts, made: ProofParts): ProofParts {
   }
 }
 
-/** The definitions that these sections refer to, and those that these refer to, each once, in order of first use. */
-export function definitionsFor(
-  sections: readonly string[],
-  definitions: ReadonlyMap<string, string>,
-): readonly string[] {
-  const used = new Map<string, string>()
+/** What the rest of the page has to have for its sections. */
+export interface PageNeeds {
+  /** The definitions that they refer to, and those that these refer to, each once, in order of first use. */
+  readonly definitions: readonly SpooledText[]
+  /** `215.9x279.4` for every size of paper that stands in them. */
+  readonly paperSizes: readonly string[]
+}
+
+export function needsOf(
+  sections: readonly SectionText[],
+  definitions: ReadonlyMap<string, SpooledText>,
+): PageNeeds {
+  const used = new Map<string, SpooledText>()
+  const sizes = new Set<string>()
   const add = (markup: string): void => {
     for (const [, id] of markup.matchAll(/<use href="#([gl][\w-]{6,})"/g)) {
       const definition = definitions.get(id!)
       if (definition === undefined || used.has(id!)) continue
       used.set(id!, definition)
-      add(definition)
+      // A word's outline refers to nothing.
+      if (id!.startsWith('l')) add(definition.read())
     }
   }
-  for (const section of sections) add(section)
-  return [...used.values()]
+  for (const text of sections.flat()) {
+    const markup = text.read()
+    add(markup)
+    for (const [, size] of markup.matchAll(/ data-paper="([\d.]+x[\d.]+)"/g)) sizes.add(size!)
+  }
+  return { definitions: [...used.values()], paperSizes: [...sizes] }
 }

@@ -1,41 +1,60 @@
 import type { Sheet, SheetKind } from '../../sheets/sheet.js'
 import type { ManifestItem } from '../manifest.js'
 import { toDecimal } from '../page/decimal.js'
+import { sharedArts } from '../page/shared-arts.js'
 import { svgSize } from '../page/svg.js'
-import { type ArtIds, artDefinitions, type OutlineIds, sharedArtIds, sheetBody } from '../page/svg-body.js'
+import { artDefinition, type OutlineIds, sheetBody } from '../page/svg-body.js'
 import { escapeXml } from '../page/xml.js'
-import type { PrintedItem } from '../printed-plan.js'
+import type { PrintedItem, PrintedSheet } from '../printed-plan.js'
 import { sheetsOfStock } from './sheet-counts.js'
+import { asSpooled, type SpooledText, type TextSpool } from './text-spool.js'
 
 /** What gives the game away: printed for the teacher, folded on the proof page. */
 const forTheTeacher: readonly SheetKind[] = ['key', 'answers', 'caller']
 
-interface NumberedSheet {
-  readonly sheet: Sheet
-  readonly page: number
+/** An item's part of the proof page, in pieces of text that follow one another. */
+export type SectionText = readonly SpooledText[]
+
+export interface ProofSection {
+  /** Takes the item's sheets one after another; they need not be held. */
+  readonly add: (sheet: Sheet) => void
+  /** After the last sheet: what the item is, for whom, its sheets drawn in place, what is to be known of it. */
+  readonly text: () => SectionText
 }
 
-/** The item's part of the proof page: what it is, for whom, its sheets drawn in place, what is to be known of it. */
-export function proofSection(item: PrintedItem, outlines: OutlineIds): string {
-  const ids = sharedArtIds(item.sheets, `${anchor(item.name)}-art-`)
-  const numbered = item.sheets.map((sheet, index) => ({ sheet, page: index + 1 }))
+/** The item's part of the proof page. */
+export function proofSection(
+  item: PrintedItem<PrintedSheet>,
+  outlines: OutlineIds,
+  spool: TextSpool,
+): ProofSection {
+  const artsOf = sharedArts(`${anchor(item.name)}-art-`)
   // Where nothing is left in sight, as with a key alone, nothing is folded either.
-  const some = numbered.some(({ sheet }) => !forTheTeacher.includes(sheet.kind))
-  const isFolded = ({ sheet }: NumberedSheet) => some && forTheTeacher.includes(sheet.kind)
-  const drawing = { item, ids, outlines }
-  return [
-    sectionStart(item.name, numbered.filter(sheet => !isFolded(sheet)).length > 1),
-    heading(item),
-    `<svg class="defs" width="0" height="0" aria-hidden="true">${artDefinitions(ids, outlines)}</svg>`,
-    row(
-      drawing,
-      numbered.filter(sheet => !isFolded(sheet)),
-    ),
-    ...noteList(item.notes.filter(note => !item.fittingNotes.includes(note))),
-    ...fold('answers', 'Key and answers', drawing, numbered.filter(isFolded)),
-    ...fittingFold(item.fittingNotes),
-    sectionEnd,
-  ].join('\n')
+  const some = item.sheets.some(({ kind }) => !forTheTeacher.includes(kind))
+  const definitions: SpooledText[] = []
+  const inSight: SpooledText[] = []
+  const folded: SpooledText[] = []
+  let page = 0
+  return {
+    add: sheet => {
+      page += 1
+      const { ids, first } = artsOf(sheet)
+      for (const art of first) definitions.push(spool(artDefinition(art, outlines)))
+      const figures = some && forTheTeacher.includes(sheet.kind) ? folded : inSight
+      const figure = sheetFigure({ item, sheet, page, body: sheetBody(sheet, ids, outlines) })
+      figures.push(spool(`${figure}\n`))
+    },
+    text: () => [
+      asSpooled(`${sectionStart(item.name, inSight.length > 1)}\n${heading(item)}\n`),
+      asSpooled('<svg class="defs" width="0" height="0" aria-hidden="true"><defs>'),
+      ...definitions,
+      asSpooled('</defs></svg>\n'),
+      ...row(inSight),
+      asSpooled(noteList(item.notes.filter(note => !item.fittingNotes.includes(note)))),
+      ...fold('answers', 'Key and answers', item, folded),
+      asSpooled(`${fittingFold(item.fittingNotes)}${sectionEnd}`),
+    ],
+  }
 }
 
 export const sectionEnd = '</section><!-- end of item -->'
@@ -69,7 +88,7 @@ export function fileLink(path: string, words: string): string {
   return `<a href="${href}">${escapeXml(words)}</a>`
 }
 
-function heading({ name, title, group, paper, sheets }: PrintedItem): string {
+function heading({ name, title, group, paper, sheets }: PrintedItem<PrintedSheet>): string {
   const id = itemAnchor(name)
   const told = `${sheetsOfStock(sheets)}, size ${escapeXml(paper.name)}`
   return [
@@ -86,17 +105,18 @@ function printButton(id: string, words: string): string {
   return `<button type="button" data-print="${id}" aria-describedby="${id}-title" hidden>${words}</button>`
 }
 
-interface Drawing {
-  readonly item: PrintedItem
-  readonly ids: ArtIds
-  readonly outlines: OutlineIds
+function row(figures: readonly SpooledText[]): SectionText {
+  return [asSpooled('<ol class="sheets">\n'), ...figures, asSpooled('</ol>\n')]
 }
 
-function row(drawing: Drawing, sheets: readonly NumberedSheet[]): string {
-  return `<ol class="sheets">\n${sheets.map(sheet => sheetFigure(drawing, sheet)).join('\n')}\n</ol>`
+interface Figure {
+  readonly item: PrintedItem<PrintedSheet>
+  readonly sheet: Sheet
+  readonly page: number
+  readonly body: string
 }
 
-function sheetFigure({ item, ids, outlines }: Drawing, { sheet, page }: NumberedSheet): string {
+function sheetFigure({ item, sheet, page, body }: Figure): string {
   const id = `sheet-${anchor(item.name)}-${page}`
   const [width, height] = [toDecimal(sheet.widthMm), toDecimal(sheet.heightMm)]
   const side = sheet.side === 'back' ? ', back' : ''
@@ -105,42 +125,40 @@ function sheetFigure({ item, ids, outlines }: Drawing, { sheet, page }: Numbered
     `<a class="small" href="#${id}" aria-label="${escapeXml(`${sheet.title}, page ${page}${side}: show in true size`)}">`,
     `<svg ${svgSize(sheet)} role="img">`,
     `<title>${escapeXml(sheet.title)}</title>`,
-    sheetBody(sheet, ids, outlines),
+    body,
     '</svg></a>',
     `<p class="page">${item.sheets.length === 1 ? '' : `${page}${side} `}<a class="back" href="#${itemAnchor(item.name)}">make small again</a></p>`,
     '</li>',
   ].join('\n')
 }
 
-function noteList(notes: readonly string[]): readonly string[] {
-  if (notes.length === 0) return []
-  return [`<ul class="notes">${notes.map(note => `<li>${escapeXml(note)}</li>`).join('')}</ul>`]
+function noteList(notes: readonly string[]): string {
+  if (notes.length === 0) return ''
+  return `<ul class="notes">${notes.map(note => `<li>${escapeXml(note)}</li>`).join('')}</ul>\n`
 }
 
 function fold(
   kind: string,
   summary: string,
-  drawing: Drawing,
-  sheets: readonly NumberedSheet[],
-): readonly string[] {
-  if (sheets.length === 0) return []
-  const id = `${kind}-${anchor(drawing.item.name)}`
-  const count = sheets.length === 1 ? '1 page' : `${sheets.length} pages`
+  { name }: PrintedItem<PrintedSheet>,
+  figures: readonly SpooledText[],
+): SectionText {
+  if (figures.length === 0) return []
+  const id = `${kind}-${anchor(name)}`
+  const count = figures.length === 1 ? '1 page' : `${figures.length} pages`
+  const button = printButton(id, 'Print these pages').replace(`${id}-title`, `${itemAnchor(name)}-title`)
   return [
-    `<details id="${id}" class="answers"><summary>${summary}: ${count}</summary>`,
-    `<p class="folded-print">${printButton(id, 'Print these pages').replace(`${id}-title`, `${itemAnchor(drawing.item.name)}-title`)}</p>`,
-    row(drawing, sheets),
-    '</details>',
+    asSpooled(
+      `<details id="${id}" class="answers"><summary>${summary}: ${count}</summary>\n<p class="folded-print">${button}</p>\n`,
+    ),
+    ...row(figures),
+    asSpooled('</details>\n'),
   ]
 }
 
-function fittingFold(notes: readonly string[]): readonly string[] {
-  if (notes.length === 0) return []
-  return [
-    '<details class="fitting"><summary>How large the words came out</summary>',
-    ...noteList(notes),
-    '</details>',
-  ]
+function fittingFold(notes: readonly string[]): string {
+  if (notes.length === 0) return ''
+  return `<details class="fitting"><summary>How large the words came out</summary>\n${noteList(notes)}</details>\n`
 }
 
 /** A name as an id that a link can point to: letters, digits and hyphens stay, the rest becomes `_` and a code. */

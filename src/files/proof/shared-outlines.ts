@@ -5,13 +5,14 @@
  */
 import { createHash } from 'node:crypto'
 import { type PathStep, readPath } from '../page/path-data.js'
+import { type SpooledText, type TextSpool, textSpool } from './text-spool.js'
 import { outlineData, type WordOutline, wordsOf } from './word-outlines.js'
 
 export interface SharedOutlines {
   /** The id of a definition that draws the path, or undefined where sharing saves nothing. */
   readonly idFor: (d: string) => string | undefined
   /** Markup of each definition, by its id. */
-  readonly definitions: () => ReadonlyMap<string, string>
+  readonly definitions: () => ReadonlyMap<string, SpooledText>
 }
 
 /** Shorter paths are as short as a reference. */
@@ -26,19 +27,23 @@ const TOLERANCE_UNITS = 4
 /** Sizes nearer to each other than this are one size: what rounding to a thousandth of a millimetre makes of it. */
 const SAME_SIZE = 0.0004
 
-export function sharedOutlines(): SharedOutlines {
-  const definitions = new Map<string, string>()
+export function sharedOutlines(spool: TextSpool = textSpool()): SharedOutlines {
+  const definitions = new Map<string, SpooledText>()
+  const digests = new Map<string, string>()
+  // By a digest of the path: the paths of thousands of cards are longer than all the rest.
   const lines = new Map<string, string | undefined>()
   const known = new Map<string, KnownWord[]>()
   const sizes: number[] = []
 
   const define = (prefix: string, markup: (id: string) => string): string => {
-    const digest = createHash('sha1').update(markup('')).digest('base64url')
+    const digest = digestOf(markup(''))
     for (let length = 6; ; length += 1) {
       const id = `${prefix}${digest.slice(0, length)}`
-      const already = definitions.get(id)
-      if (already !== undefined && already !== markup(id)) continue
-      definitions.set(id, markup(id))
+      const already = digests.get(id)
+      if (already === digest) return id
+      if (already !== undefined) continue
+      digests.set(id, digest)
+      definitions.set(id, spool(markup(id)))
       return id
     }
   }
@@ -56,10 +61,12 @@ export function sharedOutlines(): SharedOutlines {
     const references = words.map(word => {
       const points = word.points.map(point => Math.round(point / mmPerUnit))
       const alike = known.get(word.shape) ?? []
-      const found = alike.find(each => isSame(each.points, points))
+      const found = alike.find(each => isSame(unpacked(each.points), points))
       const id =
         found?.id ?? define('g', name => `<path id="${name}" d="${outlineData(word.shape, points)}"/>`)
-      if (found === undefined) known.set(word.shape, [...alike, { id, points }])
+      const packedPoints = packed(points)
+      if (found === undefined && packedPoints !== undefined)
+        known.set(word.shape, [...alike, { id, points: packedPoints }])
       const [x, y] = [word.xMm, word.yMm].map(mm => Math.round(mm / mmPerUnit))
       return `<use href="#${id}" x="${x}" y="${y}"/>`
     })
@@ -70,19 +77,38 @@ export function sharedOutlines(): SharedOutlines {
   return {
     idFor: d => {
       if (d.length < LEAST_LENGTH || !/[QC]/.test(d)) return undefined
-      if (!lines.has(d)) {
+      const key = digestOf(d)
+      if (!lines.has(key)) {
         const steps = readPath(d)
-        lines.set(d, isClosed(steps) ? line(wordsOf(steps)) : undefined)
+        lines.set(key, isClosed(steps) ? line(wordsOf(steps)) : undefined)
       }
-      return lines.get(d)
+      return lines.get(key)
     },
     definitions: () => definitions,
   }
 }
 
+function digestOf(text: string): string {
+  return createHash('sha1').update(text).digest('base64url')
+}
+
 interface KnownWord {
   readonly id: string
-  readonly points: readonly number[]
+  /** In units, packed. */
+  readonly points: string
+}
+
+/** A sign of a string takes two bytes where a number in a list takes eight. */
+const MIDDLE = 0x8000
+
+/** Undefined where a number is too large for that: thirty times as wide as high is no word. */
+function packed(points: readonly number[]): string | undefined {
+  if (points.some(point => Math.abs(point) >= MIDDLE)) return undefined
+  return points.map(point => String.fromCharCode(point + MIDDLE)).join('')
+}
+
+function unpacked(points: string): readonly number[] {
+  return Array.from({ length: points.length }, (_, index) => points.charCodeAt(index) - MIDDLE)
 }
 
 /** What is filled without being closed would be closed otherwise by another division. */
@@ -98,10 +124,12 @@ function sizeOf(
   known: ReadonlyMap<string, readonly KnownWord[]>,
 ): number | undefined {
   const found = words.flatMap(word =>
-    (known.get(word.shape) ?? []).flatMap(({ points }) => {
-      const size = word.lengthMm / lengthOf(points)
-      return isSame(points, word.points, size) ? [size] : []
-    }),
+    (known.get(word.shape) ?? [])
+      .map(({ points }) => unpacked(points))
+      .flatMap(points => {
+        const size = word.lengthMm / lengthOf(points)
+        return isSame(points, word.points, size) ? [size] : []
+      }),
   )
   return found.toSorted((a, b) => a - b)[Math.floor(found.length / 2)]
 }

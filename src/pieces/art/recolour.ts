@@ -23,7 +23,8 @@ export function recolourer(
   const ink = contrast?.ink ?? BLACK_ON_WHITE.ink
   const ground = contrast === undefined || contrast.stock ? BLACK_ON_WHITE.ground : contrast.ground
   if (ink === BLACK_ON_WHITE.ink && ground === BLACK_ON_WHITE.ground) return art => art
-  const known = new Map<Art, Art>()
+  // Only as long as somebody holds the art as it was.
+  const known = new WeakMap<Art, Art>()
   const recoloured = (art: Art): Art => {
     const made = known.get(art) ?? {
       ...art,

@@ -3,6 +3,7 @@ import { succeed } from '../../outcomes.js'
 import type { Contrast } from '../../plan/plan.js'
 import type { Outcome } from '../../problems.js'
 import { recolourer } from '../art/recolour.js'
+import { keptOfLate } from '../kept-of-late.js'
 import type { PlacedArt, PlacedMark } from '../piece.js'
 import { wordRules } from '../text/type-scale.js'
 import { type CornerTags, drawCornerTags } from '../word/corner-tags.js'
@@ -13,6 +14,7 @@ import { textDrawer } from './face-texts.js'
 import {
   cornerTagsOf,
   type FaceFitting,
+  type FittedFace,
   type FittedFaces,
   fitFaces,
   type GroupFit,
@@ -20,12 +22,16 @@ import {
 } from './fit-faces.js'
 import { levelWithWords } from './level-with-words.js'
 import { type SlotWord, slotWordFinder } from './slot-words.js'
+import { type WidenedWord, widenedWords } from './widened-words.js'
 
 export type { GroupFit } from './fit-faces.js'
+export type { WidenedWord } from './widened-words.js'
 
 export interface FaceDrawing extends FaceFitting {
   /** Ink and ground; black on white where left out. */
   readonly contrast?: Contrast | undefined
+  /** Whether each face, once drawn, is held and given again. */
+  readonly holdsDrawn?: boolean
 }
 
 /** A face drawn: its art in paint order, its marks in the face's own coordinates. */
@@ -43,11 +49,6 @@ export interface DrawnFaces<F extends Face> {
   readonly widened: readonly WidenedWord[]
 }
 
-export interface WidenedWord {
-  readonly word: string
-  readonly addedMm: number
-}
-
 /**
  * Draws the faces of one set: each template laid out once, one size for all words of a size group, each word
  * drawn once however often it stands.
@@ -62,18 +63,49 @@ export async function drawFaces<F extends Face>(
 }
 
 /** The same for faces whose sizes are found already. */
-export function drawFitted<F extends Face>(
-  { faces, fits }: FittedFaces<F>,
+export function drawFitted<F extends Face>(fitted: FittedFaces<F>, drawing: FaceDrawing): DrawnFaces<F> {
+  const { faces, fits, widened, draw } = facesToDraw(fitted, drawing)
+  return { faces: faces.map((_, index) => draw(index)), fits, widened }
+}
+
+/** Faces whose sizes are found, to be drawn one by one. */
+export interface FacesToDraw<F extends Face> extends Omit<DrawnFaces<F>, 'faces'> {
+  readonly faces: readonly F[]
+  /** The face with this index; what is drawn on it is shared with the faces drawn of late. */
+  readonly draw: (index: number) => DrawnFace<F>
+}
+
+export function facesToDraw<F extends Face>(fitted: FittedFaces<F>, drawing: FaceDrawing): FacesToDraw<F> {
+  const drawFace = faceDrawer(fitted, drawing)
+  const draw = (index: number) => drawFace(fitted.faces[index]!)
+  return {
+    faces: fitted.faces.map(({ face }) => face),
+    fits: [...fitted.fits.values()],
+    widened: widenedWords(fitted, drawing),
+    draw: drawing.holdsDrawn === true ? heldOnceMade(draw) : draw,
+  }
+}
+
+function heldOnceMade<T>(make: (index: number) => T): (index: number) => T {
+  const made: T[] = []
+  return index => {
+    const value = made[index] ?? make(index)
+    made[index] = value
+    return value
+  }
+}
+
+function faceDrawer<F extends Face>(
+  { fits }: FittedFaces<F>,
   drawing: FaceDrawing,
-): DrawnFaces<F> {
+): (face: FittedFace<F>) => DrawnFace<F> {
   const drawn = wordDrawer(drawing)
   const tagsFor = cornerDrawer(drawing)
   const drawText = textDrawer(drawing.typeface)
   // Found again: the marks may have other colours than when the sizes were found.
   const show = slotWordFinder(drawing.marks)
   const recolour = recolourer(drawing.contrast)
-  const widened = new Map<string, number>()
-  const done = faces.map(({ face, art, slots, words, texts }): DrawnFace<F> => {
+  return ({ face, art, slots, words, texts }) => {
     const placed: PlacedArt[] = [{ art, xMm: 0, yMm: 0 }]
     for (const [name, slot] of Object.entries(face.slots)) {
       const box = slotBox(slots, name)
@@ -98,40 +130,33 @@ export function drawFitted<F extends Face>(
         placed.push({ art: corner.art, ...tagsAt })
         marks.push(...corner.marks.map(mark => ({ ...mark, ...moveBox(mark, tagsAt.xMm, tagsAt.yMm) })))
       }
-      if (word.widenedEm > 0) widened.set(shown.word, word.widenedEm * fit.sizeMm)
       if (slot.sizeGroup === 'main') mainWord = { sizeMm: fit.sizeMm, xHeightMm: word.xHeightMm }
     }
     placed.push(...levelWithWords({ face, slots, baselines, typeface: drawing.typeface }))
     const seen = placed.filter(({ art: { shapes, text } }) => shapes.length + text.length > 0)
     return { face, art: recolour(seen, face), marks, ...(mainWord === undefined ? {} : { mainWord }) }
-  })
-  return {
-    faces: done,
-    fits: [...fits.values()],
-    widened: [...widened].map(([word, addedMm]) => ({ word, addedMm })),
   }
 }
 
+/** How many words are held drawn at least, a few kilobytes each; a week's set has fewer. */
+const HELD = 150
+
 /** Draws a word once and gives the same art whenever it stands again in the same size. */
 function wordDrawer({ typeface, type }: FaceDrawing) {
-  const known = new Map<string, WordArt>()
-  return ({ word, spans, syllableBreaks, key }: SlotWord, sizeMm: number): WordArt => {
-    const name = `${key} ${sizeMm}`
-    const art =
-      known.get(name) ?? drawWord({ typeface, word, spans, syllableBreaks, sizeMm, ...wordRules(type) })
-    known.set(name, art)
-    return art
-  }
+  const known = keptOfLate<string, WordArt>(HELD)
+  return ({ word, spans, syllableBreaks, key }: SlotWord, sizeMm: number): WordArt =>
+    known(`${key} ${sizeMm}`, () =>
+      drawWord({ typeface, word, spans, syllableBreaks, sizeMm, ...wordRules(type) }),
+    )
 }
 
 /** Draws the tags in a word's corner once for all slots alike. */
 function cornerDrawer(drawing: FaceDrawing) {
-  const known = new Map<string, CornerTags | undefined>()
+  const known = keptOfLate<string, CornerTags | undefined>(HELD)
   return (shown: SlotWord, slot: WordSlot, box: Box): CornerTags | undefined => {
     const roomHeightMm = box.heightMm - 2 * slot.paddingMm
     const name = `${shown.key} ${slot.align} ${roomHeightMm.toFixed(2)}`
-    if (!known.has(name)) known.set(name, drawCornerTags(cornerTagsOf(shown, slot, roomHeightMm, drawing)))
-    return known.get(name)
+    return known(name, () => drawCornerTags(cornerTagsOf(shown, slot, roomHeightMm, drawing)))
   }
 }
 

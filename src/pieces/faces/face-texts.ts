@@ -1,4 +1,5 @@
 import type { Box } from '../../geometry.js'
+import { keptOfLate } from '../kept-of-late.js'
 import type { Art, PlacedArt, TextRun } from '../piece.js'
 import { drawTextBlock, layTextBlock, type TextBlock } from '../text/text-block.js'
 import type { Typeface } from '../typeface/typeface.js'
@@ -16,15 +17,16 @@ export function findText(slot: TextSlot, box: Box, typeface: Typeface): FoundTex
   return { slot, box, runs: layTextBlock(blockOf(slot, box, typeface)) }
 }
 
+/** How many texts are held drawn at least, a few kilobytes each. */
+const HELD = 100
+
 /** Draws a text once and gives the same art wherever it stands again in a slot of the same size. */
 export function textDrawer(typeface: Typeface): (text: FoundText) => PlacedArt {
-  const known = new Map<string, Art>()
+  const known = keptOfLate<string, Art>(HELD)
   return ({ slot, box }) => {
     const { xMm, yMm, widthMm, heightMm } = box
     const key = JSON.stringify([slot.lines, slot.style, widthMm, heightMm])
-    const art = known.get(key) ?? drawTextBlock(blockOf(slot, box, typeface))
-    known.set(key, art)
-    return { art, xMm, yMm }
+    return { art: known(key, () => drawTextBlock(blockOf(slot, box, typeface))), xMm, yMm }
   }
 }
 

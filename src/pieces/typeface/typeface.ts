@@ -1,3 +1,4 @@
+import { keptOfLate } from '../kept-of-late.js'
 import { type FontFile, openFontFile } from './font-file.js'
 import { faultOfLetters } from './font-letters.js'
 import { type ShapedRun, type ShapeOptions, shapeText, type Weight } from './shaped-run.js'
@@ -54,8 +55,8 @@ export interface UnreadableFont {
   readonly unreadable: string
 }
 
-/** Some ten megabytes; a week's plan takes a fifth of it. */
-const MANY_RUNS = 5000
+/** How many are held at least, three kilobytes each: a week's plan has as many. */
+const MANY_RUNS = 1000
 
 /** The typeface, or why its files cannot be used. */
 export function openTypeface(files: TypefaceFiles): Typeface | UnreadableFont {
@@ -70,7 +71,7 @@ export function openTypeface(files: TypefaceFiles): Typeface | UnreadableFont {
     bold: [bold, extendedBold].filter(font => font !== undefined),
   }
   if (bold === undefined) sources.bold = sources.regular
-  const runs = new Map<string, ShapedRun>()
+  const runs = keptOfLate<string, ShapedRun>(MANY_RUNS)
   return {
     name: files.name,
     family: files.family,
@@ -86,12 +87,7 @@ export function openTypeface(files: TypefaceFiles): Typeface | UnreadableFont {
     shape(text, options = {}) {
       const { weight = 'regular', letterSpacingEm = 0, splitLigaturesAt = [] } = options
       const key = `${weight}|${letterSpacingEm}|${splitLigaturesAt.join(' ')}|${text}`
-      const known = runs.get(key)
-      if (known !== undefined) return known
-      const run = shapeText(sources[weight], text, options)
-      if (runs.size >= MANY_RUNS) runs.clear()
-      runs.set(key, run)
-      return run
+      return runs(key, () => shapeText(sources[weight], text, options))
     },
   }
 }

@@ -10,18 +10,24 @@ const MANY = 50_000
 
 export function wordMeasurer(): WordMeasurer {
   const known = new Map<string, WordMeasure>()
-  const spanKeys = new WeakMap<readonly MarkSpan[], string>()
+  // Marks by number: told in full they are longer than all the rest of a key.
+  const spanNumbers = new WeakMap<readonly MarkSpan[], number>()
+  const numbers = new Map<string, number>()
   const typefaces = new Map<Typeface, number>()
-  const keyOf = (spans: readonly MarkSpan[]): string => {
-    const key = spanKeys.get(spans) ?? JSON.stringify(spans)
-    spanKeys.set(spans, key)
-    return key
+  const numberOf = (spans: readonly MarkSpan[]): number => {
+    const known = spanNumbers.get(spans)
+    if (known !== undefined) return known
+    const key = JSON.stringify(spans)
+    const number = numbers.get(key) ?? numbers.size
+    numbers.set(key, number)
+    spanNumbers.set(spans, number)
+    return number
   }
   return request => {
     const { typeface, word, spans, sizeMm, large = false, leastTextMm, syllableBreaks = [] } = request
     const face = typefaces.get(typeface) ?? typefaces.size
     typefaces.set(typeface, face)
-    const key = `${face} ${word} ${sizeMm} ${large} ${leastTextMm} ${syllableBreaks.join()} ${keyOf(spans)}`
+    const key = `${face} ${word} ${sizeMm} ${large} ${leastTextMm} ${syllableBreaks.join()} ${numberOf(spans)}`
     const found = known.get(key) ?? measureWord(request)
     if (known.size >= MANY) known.clear()
     known.set(key, found)

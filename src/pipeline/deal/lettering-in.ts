@@ -1,3 +1,4 @@
+import { keptOfLate } from '../../pieces/kept-of-late.js'
 import type { Art } from '../../pieces/piece.js'
 import { drawTextLine, measureTextLine } from '../../pieces/text/text-line.js'
 import type { Typeface } from '../../pieces/typeface/typeface.js'
@@ -11,9 +12,7 @@ export function letteringIn(typeface: Typeface): Lettering {
     const name = JSON.stringify([line.text, line.sizeMm, line.color, line.weight])
     const found = drawn.get(name)
     if (found !== undefined) return found
-    const shared = known.get(name) ?? drawTextLine({ typeface, ...line }).art
-    if (known.size >= MANY_LINES) known.clear()
-    known.set(name, shared)
+    const shared = known(name, () => drawTextLine({ typeface, ...line }).art)
     // An art of its own: what two items have in common is no one's to share in a file.
     const art = { ...shared }
     drawn.set(name, art)
@@ -23,13 +22,15 @@ export function letteringIn(typeface: Typeface): Lettering {
 }
 
 /** Every cover says the same cautions: outlines of lines drawn in a typeface, as long as that is in use. */
-const linesOfTypefaces = new WeakMap<Typeface, Map<string, Art>>()
+const linesOfTypefaces = new WeakMap<Typeface, KnownLines>()
 
-/** Some ten megabytes; a week's plan takes a tenth of it. */
-const MANY_LINES = 1000
+type KnownLines = (name: string, draw: () => Art) => Art
 
-function linesIn(typeface: Typeface): Map<string, Art> {
-  const known = linesOfTypefaces.get(typeface) ?? new Map<string, Art>()
+/** How many are held at least, a few kilobytes each: a week's plan has as many. */
+const HELD = 150
+
+function linesIn(typeface: Typeface): KnownLines {
+  const known = linesOfTypefaces.get(typeface) ?? keptOfLate<string, Art>(HELD)
   linesOfTypefaces.set(typeface, known)
   return known
 }

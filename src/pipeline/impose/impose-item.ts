@@ -1,7 +1,7 @@
-import type { PrintedItem } from '../../files/printed-plan.js'
+import type { PlacedItem } from '../../files/printed-plan.js'
 import { printsDark } from '../../pieces/art/recolour.js'
-import { pieceOf } from '../../pieces/faces/piece-of.js'
-import type { Piece } from '../../pieces/piece.js'
+import { drawPiece, type PieceToDraw, piecesToDraw } from '../../pieces/faces/piece-of.js'
+import type { PlacedArt } from '../../pieces/piece.js'
 import { type Bleed, imposeBacks } from '../../sheets/backs.js'
 import { DEFAULT_BLEED_MM } from '../../sheets/bleed.js'
 import { drawLattice } from '../../sheets/furniture/lattice.js'
@@ -9,19 +9,19 @@ import { pageRoom } from '../../sheets/grid.js'
 import { imposeFronts } from '../../sheets/impose.js'
 import { pageSheet } from '../../sheets/page-sheet.js'
 import { orderSides } from '../../sheets/print-order.js'
-import type { Sheet } from '../../sheets/sheet.js'
+import { asToDraw, type Sheet, type SheetToDraw } from '../../sheets/sheet.js'
 import { contrastOf } from '../deal/prepare-item.js'
-import type { DrawnItem } from '../draw/draw-item.js'
+import type { ItemToDraw } from '../draw/draw-item.js'
 import { itemCover, letteringFor, wasteNote } from './item-cover.js'
 import { printedItem } from './printed-item.js'
 import { sizeNotes } from './size-notes.js'
 import { withKeyStrip } from './with-key-strip.js'
 
 /** An item's sheets: its pieces with their backs first, then the pages that go with them, then the cover. */
-export function imposeItem(item: DrawnItem): PrintedItem {
+export function imposeItem(item: ItemToDraw): PlacedItem {
   const { prepared, set, notes, ofWords } = item.settled
   const pages = pageSheets(item)
-  const pageNotes = [...ofWords, ...item.drawn.pages.faces.flatMap(({ face: { note } }) => note ?? [])]
+  const pageNotes = [...ofWords, ...item.drawing.pages.faces.flatMap(({ note }) => note ?? [])]
   if (prepared.layout.kind !== 'pieces')
     return printedItem(prepared, set, { sheets: pages, notes: pageNotes })
   const { request, studied, job } = prepared
@@ -32,16 +32,19 @@ export function imposeItem(item: DrawnItem): PrintedItem {
   const sides = orderSides({ fronts, backs, flip: job.item.flip, pile })
   const cover = job.item.cover ? itemCover(prepared, set, fronts.length) : []
   return printedItem(prepared, set, {
-    sheets: [...sides.sheets, ...pages, ...cover],
+    sheets: [...sides.sheets.map(toDraw), ...pages, ...cover.map(asToDraw)],
     notes: [...sides.notes, ...(set.notes ?? []), ...pageNotes],
-    fittingNotes: [...notes, ...wasteNote(prepared), ...sizeNotes(item.drawn.fronts, request.type)],
+    fittingNotes: [...notes, ...wasteNote(prepared), ...sizeNotes(item.drawing.fronts, request.type)],
   })
 }
 
-function frontSheets({ settled: { prepared }, drawn }: DrawnItem, title: string): readonly Sheet[] {
+function frontSheets(
+  { settled: { prepared }, drawing }: ItemToDraw,
+  title: string,
+): readonly Sheet<PieceToDraw>[] {
   const { job, grid, request } = prepared
   return imposeFronts({
-    pieces: drawn.fronts.faces.map(pieceOf),
+    pieces: piecesToDraw(drawing.fronts),
     grid,
     order: job.item.order,
     cut: job.item.cut,
@@ -54,14 +57,14 @@ function frontSheets({ settled: { prepared }, drawn }: DrawnItem, title: string)
 
 /** The backs of an item's sheets, in the order of their fronts; none where the teacher asked for none. */
 function backSheets(
-  { settled: { prepared }, drawn }: DrawnItem,
-  fronts: readonly Sheet[],
+  { settled: { prepared }, drawing }: ItemToDraw,
+  fronts: readonly Sheet<PieceToDraw>[],
   title: string,
-): readonly Sheet[] {
+): readonly Sheet<PieceToDraw>[] {
   const { job, grid, studied } = prepared
   const { back, flip } = job.item
   if (back === 'none') return []
-  const pieces = new Map<string, Piece>(drawn.backs.faces.map(face => [face.face.id, pieceOf(face)]))
+  const pieces = new Map(piecesToDraw(drawing.backs).map(piece => [piece.id, piece]))
   const shift = studied.plan.printer?.backShift
   const bleed: Bleed = {
     widthMm: DEFAULT_BLEED_MM,
@@ -78,10 +81,22 @@ function backSheets(
   })
 }
 
-function pageSheets({ settled: { prepared }, drawn }: DrawnItem): readonly Sheet[] {
+function pageSheets({ settled: { prepared }, drawing }: ItemToDraw): readonly SheetToDraw[] {
   const { sheetSize } = prepared.grid
   const room = pageRoom(prepared.grid)
-  return drawn.pages.faces.map(({ face: { kind, title, bands }, art }) =>
-    pageSheet({ art, bands, room, sheetSize, kind, title }),
-  )
+  const { faces, draw } = drawing.pages
+  return faces.map(({ kind, title, bands }, index) => {
+    const sheet = (art: readonly PlacedArt[]) => pageSheet({ art, bands, room, sheetSize, kind, title })
+    return { ...asToDraw(sheet([])), draw: () => sheet(draw(index).art) }
+  })
+}
+
+/** A sheet of pieces, each drawn when it is. */
+function toDraw(sheet: Sheet<PieceToDraw>): SheetToDraw {
+  const { widthMm, heightMm, number, side, kind, title, pieces } = sheet
+  const draw = () => ({
+    ...sheet,
+    pieces: pieces.map(placed => ({ ...placed, piece: drawPiece(placed.piece) })),
+  })
+  return { widthMm, heightMm, number, side, kind, title, pieces, draw }
 }

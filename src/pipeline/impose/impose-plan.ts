@@ -1,10 +1,11 @@
-import type { PrintedItem } from '../../files/printed-plan.js'
+import type { PlacedItem, PrintedItem, PrintedSheet } from '../../files/printed-plan.js'
 import { succeed, type WithProblems, withProblems } from '../../outcomes.js'
 import type { Outcome, Problem } from '../../problems.js'
 import type { CardSet } from '../../sets/card-set.js'
+import type { Sheet, SheetToDraw } from '../../sheets/sheet.js'
 import { placesOf } from '../deal/made-from.js'
 import type { PreparedItem } from '../deal/prepare-item.js'
-import { type DrawnFacesOfItem, type DrawnItem, drawItem } from '../draw/draw-item.js'
+import { type FaceDrawers, type ItemToDraw, itemToDraw } from '../draw/draw-item.js'
 import { byIdentity, type KeptStore } from '../kept-store.js'
 import type { SettledItem, SettledPlan } from '../settle/settle-plan.js'
 import { imposeItem } from './impose-item.js'
@@ -12,30 +13,29 @@ import { type PicturePreparing, withPrintablePictures } from './printable-pictur
 import { setsToldOf, wholeSheets } from './whole-sheets.js'
 
 /** An item on its sheets, with what `check` tells of it. */
-export interface ImposedItem {
+export interface ImposedItem<S extends PrintedSheet = Sheet> {
   readonly prepared: PreparedItem
   readonly set: CardSet
-  readonly printed: PrintedItem
+  readonly printed: PrintedItem<S>
 }
 
-export interface Imposing extends PicturePreparing {
-  readonly faces: KeptStore<DrawnFacesOfItem>
-  readonly printed: KeptStore<Outcome<PrintedItem>>
+export interface Imposing extends PicturePreparing, FaceDrawers {
+  readonly printed: KeptStore<Outcome<PlacedItem>>
 }
 
 /**
- * sizes → pieces → sheets: draws every item, and puts its pieces and pages on paper, with covers, labels and checklists.
- * Each is drawn when the one before was taken, so that whoever takes of it only what he needs holds one at a time.
+ * sizes → sheets: puts the pieces and pages of every item on paper, with covers, labels and checklists. A sheet is drawn when
+ * somebody asks for it, so that whoever writes one after the other holds one at a time.
  */
 export async function imposePlan<T>(
   { items: settled }: SettledPlan,
   imposing: Imposing,
-  take: (item: ImposedItem) => T | Promise<T>,
+  take: (item: ImposedItem<SheetToDraw>) => T | Promise<T>,
 ): Promise<WithProblems<readonly T[]>> {
   const problems: Problem[] = []
   const taken: T[] = []
   for (const each of settled.filter(item => item.wanted)) {
-    const item = drawItem(each, imposing.faces)
+    const item = itemToDraw(each, imposing)
     const { prepared, set } = each
     const outcome = await imposing.printed.onceAsync(madeFrom(item, settled), () =>
       onPaper(item, settled, imposing),
@@ -47,26 +47,29 @@ export async function imposePlan<T>(
 }
 
 async function onPaper(
-  item: DrawnItem,
+  item: ItemToDraw,
   settled: readonly SettledItem[],
   imposing: Imposing,
-): Promise<Outcome<PrintedItem>> {
+): Promise<Outcome<PlacedItem>> {
   const { prepared } = item.settled
   const printed =
     prepared.layout.kind === 'sheets' ? wholeSheets(prepared, settled) : succeed(imposeItem(item))
   return printed.ok ? withPrintablePictures(printed, prepared, imposing) : printed
 }
 
-function madeFrom({ settled: { prepared, notes, ofWords }, drawn }: DrawnItem, all: readonly SettledItem[]) {
+function madeFrom(
+  { settled: { prepared, notes, ofWords }, drawing }: ItemToDraw,
+  all: readonly SettledItem[],
+) {
   const { request, grid, job, studied } = prepared
   const told =
     prepared.layout.kind === 'sheets'
       ? setsToldOf(prepared, all).map(({ set, words: _, ...about }) => [byIdentity(set), about])
       : []
   const parts = [
-    byIdentity(drawn.fronts),
-    byIdentity(drawn.backs),
-    byIdentity(drawn.pages),
+    byIdentity(drawing.fronts),
+    byIdentity(drawing.backs),
+    byIdentity(drawing.pages),
     byIdentity(request.typeface),
     { ...request, words: request.words.map(word => byIdentity(word)), typeface: null },
     grid,

@@ -4,11 +4,11 @@ import {
   type PictureExtent,
   printablePicture,
 } from '../../files/page/picture.js'
-import type { PrintedItem } from '../../files/printed-plan.js'
+import { drawnSheet, type PlacedItem } from '../../files/printed-plan.js'
 import { failWith, succeed } from '../../outcomes.js'
 import type { Art, ImageShape, Piece, PlacedArt, Shape } from '../../pieces/piece.js'
 import { errorAt, type Outcome, type Problem, type Success } from '../../problems.js'
-import type { Sheet } from '../../sheets/sheet.js'
+import { asToDraw, type Sheet } from '../../sheets/sheet.js'
 import type { PreparedItem } from '../deal/prepare-item.js'
 import { byIdentity, type KeptStore } from '../kept-store.js'
 
@@ -25,11 +25,13 @@ export interface PicturePreparing {
  * no file carries megabytes that nobody sees. Arts and pieces that were shared stay shared.
  */
 export async function withPrintablePictures(
-  printed: Success<PrintedItem>,
+  printed: Success<PlacedItem>,
   prepared: PreparedItem,
   { pictures, extents }: PicturePreparing,
-): Promise<Outcome<PrintedItem>> {
-  const { sheets } = printed.value
+): Promise<Outcome<PlacedItem>> {
+  if (![...prepared.studied.words.keys()].some(({ picture }) => picture !== undefined)) return printed
+  // How large a picture is depends on all the others, so an item that has some is held drawn.
+  const sheets = printed.value.sheets.map(drawnSheet)
   const ready = new Map<Shape, ImageShape>()
   const problems: Problem[] = []
   const measured: MeasuredPicture[] = []
@@ -48,7 +50,7 @@ export async function withPrintablePictures(
   }
   if (problems.length > 0) return failWith([...printed.problems, ...problems])
   if (ready.size === 0) return printed
-  return succeed({ ...printed.value, sheets: withPictures(sheets, ready) }, printed.problems)
+  return succeed({ ...printed.value, sheets: withPictures(sheets, ready).map(asToDraw) }, printed.problems)
 }
 
 interface MeasuredPicture {

@@ -1,12 +1,12 @@
-import type { PrintedItem } from '../../files/printed-plan.js'
+import type { PlacedItem } from '../../files/printed-plan.js'
 import { itemTitle } from '../../plan/items/item-title.js'
 import type { CardSet } from '../../sets/card-set.js'
 import { numberSheets } from '../../sheets/print-order.js'
-import type { Sheet } from '../../sheets/sheet.js'
+import type { SheetToDraw } from '../../sheets/sheet.js'
 import type { PreparedItem } from '../deal/prepare-item.js'
 
 interface Made {
-  readonly sheets: readonly Sheet[]
+  readonly sheets: readonly SheetToDraw[]
   readonly notes?: readonly string[]
   readonly fittingNotes?: readonly string[]
 }
@@ -16,14 +16,17 @@ export function printedItem(
   { job, layout, grid, studied }: PreparedItem,
   { deal, answerData }: CardSet,
   { sheets, notes = [], fittingNotes = [] }: Made,
-): PrintedItem {
+): PlacedItem {
   return {
     name: job.name,
     title: itemTitle(job.item),
     layout: layout.name,
     group: job.group?.name ?? null,
     paper: { name: job.item.paper.name, ...grid.sheetSize },
-    sheets: numberSheets(sheets),
+    sheets: numberSheets(sheets).map(sheet => ({
+      ...sheet,
+      draw: () => ({ ...sheet.draw(), number: sheet.number }),
+    })),
     ...(sheets.some(({ side }) => side === 'back')
       ? { backs: { flip: job.item.flip, fedByHand: studied.plan.printer?.handFed !== undefined } }
       : {}),

@@ -1,3 +1,4 @@
+import type { PrintedSheet } from '../../files/printed-plan.js'
 import { type AdviceRequest, adviseOnSheets, sizesToTry } from '../../sheets/advice.js'
 import { type Estimate, estimateSheets } from '../../sheets/estimate.js'
 import type { ImposedItem } from '../impose/impose-plan.js'
@@ -23,7 +24,10 @@ export interface ItemReport {
   readonly advice: readonly string[]
 }
 
-export async function reportItem(drawn: ImposedItem, fitting: FacesFitting): Promise<ItemReport> {
+export async function reportItem(
+  drawn: ImposedItem<PrintedSheet>,
+  fitting: FacesFitting,
+): Promise<ItemReport> {
   const { prepared, set, printed } = drawn
   const { item } = prepared.job
   const cards = cardsOnce(set)
@@ -46,7 +50,7 @@ export async function reportItem(drawn: ImposedItem, fitting: FacesFitting): Pro
 }
 
 async function adviceFor(
-  drawn: ImposedItem,
+  drawn: ImposedItem<PrintedSheet>,
   request: AdviceRequest,
   fitting: FacesFitting,
 ): Promise<readonly string[]> {

@@ -1,3 +1,4 @@
+import type { PrintedSheet } from '../../files/printed-plan.js'
 import type { ImposedItem } from '../impose/impose-plan.js'
 
 /** What to look at twice, beside the problems. */
@@ -8,7 +9,7 @@ export interface LookedAt {
   readonly changedGames: readonly { readonly item: string; readonly note: string }[]
 }
 
-export function toLookAt({ items }: { readonly items: readonly ImposedItem[] }): LookedAt {
+export function toLookAt({ items }: { readonly items: readonly ImposedItem<PrintedSheet>[] }): LookedAt {
   const words = items.flatMap(({ prepared }) => prepared.request.words)
   const guessed = words.filter(({ source }) => source === 'guess').map(({ text }) => text)
   return {

@@ -12,7 +12,7 @@ export type FacesFitting = Pick<PieceFitting, 'layOut' | 'measureWord'>
  * holds for every layout, whatever stands beside its words.
  */
 export async function wordsOnPieces(
-  { prepared, set }: ImposedItem,
+  { prepared, set }: Pick<ImposedItem, 'prepared' | 'set'>,
   sizes: readonly Size[],
   fitting: FacesFitting,
 ): Promise<NonNullable<AdviceRequest['wordsOn']>> {

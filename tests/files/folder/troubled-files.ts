@@ -1,4 +1,4 @@
-import { type FileSystem, machineFiles } from '../../../src/files/folder/file-system.js'
+import { type Contents, type FileSystem, machineFiles } from '../../../src/files/folder/file-system.js'
 
 /** As Node's file system reports it. */
 export function systemError(code: string, syscall = 'write'): Error {
@@ -47,11 +47,17 @@ export function troubledFiles(
       asked('write', path).then(
         () => write(path, contents),
         async (error: unknown) => {
-          await write(path, contents.slice(0, contents.length / 2)).catch(() => undefined)
+          await write(path, firstHalf(contents)).catch(() => undefined)
           throw error
         },
       ),
   }
+}
+
+function firstHalf(contents: Contents): string | Uint8Array {
+  const whole =
+    typeof contents === 'string' || contents instanceof Uint8Array ? contents : [...contents].join('')
+  return whole.slice(0, whole.length / 2)
 }
 
 /** Why a process that was killed does no more: no system says this. */

@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { pageFonts } from '../../../fonts/page-fonts.js'
-import { manifestItem } from '../../../src/files/manifest.js'
+import { manifestOf } from '../../../src/files/manifest.js'
 import { proofPage } from '../../../src/files/proof/proof-page.js'
 import { proofParts } from '../../../src/files/proof/proof-parts.js'
 import { type Browser, openBrowser } from '../browser.js'
@@ -44,7 +44,7 @@ const html = proofPage({
     class: hostile[1]!,
     seed: 12,
     pdf: 'marsh.pdf',
-    items: items.map(made => manifestItem({ ...made, paper: letter }, { formats: ['svg'], dpi: 300 })),
+    items: items.map(made => manifestOf({ ...made, paper: letter }, { formats: ['svg'], dpi: 300 })),
   },
   parts: proofParts(items),
   warnings: hostile,

@@ -5,7 +5,7 @@ import { join } from 'node:path'
 import sharp from 'sharp'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { machineFiles } from '../../../src/files/folder/file-system.js'
-import { type Manifest, manifestItem } from '../../../src/files/manifest.js'
+import { type Manifest, manifestOf } from '../../../src/files/manifest.js'
 import { sheetToSvg } from '../../../src/files/page/svg.js'
 import type { PrintedItem } from '../../../src/files/printed-plan.js'
 import { keptParts } from '../../../src/files/proof/kept-parts.js'
@@ -39,7 +39,7 @@ function size({ widthMm, heightMm }: { widthMm: number; heightMm: number }) {
 }
 
 function manifest(items: readonly PrintedItem[]): Manifest {
-  const entries = items.map(made => manifestItem(made, { formats: ['svg'], dpi: 300 }))
+  const entries = items.map(made => manifestOf(made, { formats: ['svg'], dpi: 300 }))
   return {
     oaktag: '0.1.0',
     title: 'Along the <marsh>',
@@ -148,7 +148,12 @@ describe('the proof page', () => {
 
   it('links to an item’s files where the last run’s page is gone', async () => {
     const { sections } = await keptParts(manifest([cards]).items, join(tmpdir(), 'nowhere'), machineFiles)
-    expect(sections.get('word-cards')).toContain('<a href="word-cards/word-cards-01.svg">')
+    expect(
+      sections
+        .get('word-cards')!
+        .map(text => text.read())
+        .join(''),
+    ).toContain('<a href="word-cards/word-cards-01.svg">')
   })
 })
 

@@ -1,0 +1,49 @@
+import { deflateRawSync, inflateRawSync } from 'node:zlib'
+
+/** A text put aside. */
+export interface SpooledText {
+  readonly read: () => string
+}
+
+/** Puts texts aside, packed, until they are read: best in the order in which they came. */
+export type TextSpool = (text: string) => SpooledText
+
+/** A week's proof page fits into two or three blocks. */
+const BLOCK_BYTES = 2 ** 20
+
+interface Block {
+  texts: string[]
+  packed?: Buffer
+}
+
+/**
+ * The proof page of thousands of cards is fifty megabytes of text, of which packing leaves a tenth. A page that is small
+ * is never packed.
+ */
+export function textSpool(): TextSpool {
+  let block: Block = { texts: [] }
+  let bytes = 0
+  let open: { readonly block: Block; readonly texts: readonly string[] } | undefined
+  const textsOf = (of: Block): readonly string[] => {
+    if (of.packed === undefined) return of.texts
+    if (open?.block !== of) open = { block: of, texts: JSON.parse(inflateRawSync(of.packed).toString()) }
+    return open.texts
+  }
+  return text => {
+    const own = block
+    const at = own.texts.push(text) - 1
+    bytes += text.length
+    if (bytes >= BLOCK_BYTES) {
+      own.packed = deflateRawSync(JSON.stringify(own.texts), { level: 1 })
+      own.texts = []
+      block = { texts: [] }
+      bytes = 0
+    }
+    return { read: () => textsOf(own)[at]! }
+  }
+}
+
+/** A text that is short, or at hand anyway. */
+export function asSpooled(text: string): SpooledText {
+  return { read: () => text }
+}
