@@ -42,9 +42,12 @@ class GroupSchemas {
     return { $ref: `#/$defs/${name}` }
   }
 
-  private group({ keys, needed, synonyms = {} }: KeysTaken, name: string): Schema {
+  private group({ keys, needed, synonyms = {}, cutOff }: KeysTaken, name: string): Schema {
     const properties = this.properties(keys())
-    return { ...closed(properties, `#/$defs/${name}/properties`, synonyms), ...allNeeded(needed) }
+    const shape = closed(properties, `#/$defs/${name}/properties`, synonyms)
+    const others = cutOff === undefined ? {} : { [anyCase(`^\\s*${cutOff}\\s*$`)]: { type: 'null' } }
+    const patternProperties = { ...shape.patternProperties, ...others }
+    return { ...shape, patternProperties, ...allNeeded(needed) }
   }
 
   /** The keys of an item depend on its layout. */
@@ -133,7 +136,11 @@ function ofForm({ pattern, plain = [], samples }: FormTaken): Schema {
 }
 
 /** Keys in any spelling, and no others. */
-function closed(properties: Schema, pointer: string, synonyms: Readonly<Record<string, string>>): Schema {
+function closed(
+  properties: Schema,
+  pointer: string,
+  synonyms: Readonly<Record<string, string>>,
+): Schema & { readonly patternProperties: Schema } {
   const names = Object.keys(properties)
   const spelled = [...names.map(name => [name, name]), ...Object.entries(synonyms)] as const
   const others = spelled.map(([written = '', name = '']) => {

@@ -58,6 +58,11 @@ export interface KeysTaken {
   readonly beside?: string
   /** Other spellings of keys, each with the key it stands for. */
   readonly synonyms?: Readonly<Record<string, string>>
+  /**
+   * The form (ECMA-262) of what YAML cuts off one of the values and takes for a key with nothing behind it: between braces a
+   * value ends at its comma.
+   */
+  readonly cutOff?: string
   /** Of an item: its layouts, each with the keys that it takes beside the others. */
   readonly layouts?: () => ReadonlyMap<string, Readonly<Record<string, Key<unknown>>>>
 }

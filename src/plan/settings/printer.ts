@@ -52,11 +52,13 @@ function partOfShift(text: string): { readonly axis: keyof Shift; readonly mm: n
   return direction && mm !== null ? { axis: direction.axis, mm: direction.sign * mm } : null
 }
 
+const shiftForm = String.raw`\d.*\b(?:right|left|up|down)\b`
+
 const shiftTaken: Takes = {
   kind: 'form',
   what: 'how far the backs are moved, as read off the calibration sheet',
   samples: ['1.2 mm right, 0.8 mm down'],
-  pattern: String.raw`\d.*\b(?:right|left|up|down)\b`,
+  pattern: shiftForm,
 }
 
 const readBackShift = reading<Shift>(shiftTaken, (entry): Outcome<Shift> => {
@@ -87,10 +89,16 @@ const printerKeys = {
   ),
 }
 
-/** In one line; a comma between braces wants quotes. */
+/** In one line; without the quotes it is read as well, but coloured by editors as two keys. */
 export const printerExample = '{back shift: "1.2 mm right, 0.8 mm down"}'
 
-const printerTaken: Takes = { kind: 'keys', what: 'the printer', keys: () => printerKeys, needed: [] }
+const printerTaken: Takes = {
+  kind: 'keys',
+  what: 'the printer',
+  keys: () => printerKeys,
+  needed: [],
+  cutOff: shiftForm,
+}
 
 /** `printer: {back shift: 1.2 mm right, 0.8 mm down, passes: two, pile: last sheet first}` */
 export const readPrinter = reading<PrinterSetting>(printerTaken, entry => {

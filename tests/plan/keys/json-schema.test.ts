@@ -48,6 +48,10 @@ describe('the JSON Schema of a plan', () => {
     ['keys in other spellings', 'Words: [reed]\nPRINT:\n  - Layout: Word_Cards\n    BACK: Name\n'],
     ['words that YAML takes for something else', 'words: [no, true, null, yes, on]\nprint: [key]\n'],
     ['no marks and no groups', 'words: [reed]\nmarks:\ngroups:\nprint: key\n'],
+    [
+      'a shift that its comma cuts in two between braces',
+      'words: [reed]\nprinter: {back shift: 1.2 mm right, 0.8 mm down, passes: two}\nprint: [key]\n',
+    ],
     ['words in a file', 'words: week-3.TXT\nprint: [key]\n'],
   ]
 
