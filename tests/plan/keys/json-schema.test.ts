@@ -73,7 +73,7 @@ describe('the JSON Schema of a plan', () => {
     ['an option of another layout', 'words: [reed]\nprint: [{layout: key, boards: 3}]\n'],
     ['an unknown pattern', 'words: [reed]\nmarks: [{pattern: digraph}]\nprint: [key]\n'],
     ['an outline as a line', 'words: [reed]\nmarks: [{letters: ee, line: rounded}]\nprint: [key]\n'],
-    ['a number out of range', 'words: [reed]\nprint: [{layout: bingo, boards: 1000}]\n'],
+    ['a number out of range', 'words: [reed]\nprint: [{layout: bingo, boards: 1001}]\n'],
     ['a length that is none', 'words: [reed]\nprint: [{layout: key, margin: wide}]\n'],
     ['a size that is none', 'words: [reed]\nprint: [{layout: key, size: 20/200}]\n'],
     [
