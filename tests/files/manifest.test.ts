@@ -88,7 +88,7 @@ describe('an item in the manifest', () => {
 
   it('keeps what a machine can check the children’s work by', () => {
     const answerData = [['marsh', 'marshes']]
-    expect(manifestItem(item({ answerData }), { formats: [], dpi: 300 }).answer).toEqual(answerData)
+    expect(manifestOf(item({ answerData }), { formats: [], dpi: 300 }).answer).toEqual(answerData)
   })
 
   it('holds only what JSON can hold', () => {
