@@ -5,6 +5,7 @@ import { callCards } from './call-cards.js'
 import { chainCards } from './chain-cards.js'
 import { checklist } from './checklist/checklist.js'
 import { closedSort } from './closed-sort.js'
+import { crossword } from './crossword/crossword.js'
 import { diceGrid } from './dice-grid/dice-grid.js'
 import { fourInALine } from './four-in-a-line.js'
 import { key } from './key/key.js'
@@ -36,6 +37,7 @@ export const layouts: readonly Layout[] = [
   letterTiles,
   missingLetters,
   wordSearch,
+  crossword,
   soundBoxes,
   wordStrips,
   key,

@@ -1,5 +1,6 @@
 import type { Size } from '../../src/geometry.js'
 import type { Word } from '../../src/words/word.js'
+import { boardRoom } from '../board-room.js'
 import type { LayoutRequest } from '../layout.js'
 import { MOST_LETTER_SHARE } from './letter-grid-art.js'
 
@@ -55,18 +56,8 @@ export function searchPlan(
   return { list, grid: { ...room, heightMm: room.heightMm - GAP_MM - rows * rowMm } }
 }
 
-/** Of a sheet without a margin of its own. */
-const MARGIN_MM = 12.7
-/** The board's frame, the grid's, and the set mark. */
-const FRAME_MM = 13
-
 /** How many letters of the least size have room in a row and in a column of the paper, beside a list of the words. */
-export function mostLetters({ item, type, measure }: LayoutRequest, words: readonly Word[]): number {
-  const [shorter = 0, longer = 0] = [item.paper.widthMm, item.paper.heightMm].sort((a, b) => a - b)
-  const around = 2 * (item.marginMm ?? MARGIN_MM) + FRAME_MM
-  const upright = { widthMm: shorter - around, heightMm: longer - around }
-  const room =
-    item.orientation === 'landscape' ? { widthMm: upright.heightMm, heightMm: upright.widthMm } : upright
-  const { grid } = searchPlan({ type, measure }, { words, most: words.length, room })
-  return Math.min(20, Math.floor(Math.min(grid.widthMm, grid.heightMm) / leastPlace(type)))
+export function mostLetters(request: LayoutRequest, words: readonly Word[]): number {
+  const { grid } = searchPlan(request, { words, most: words.length, room: boardRoom(request) })
+  return Math.min(20, Math.floor(Math.min(grid.widthMm, grid.heightMm) / leastPlace(request.type)))
 }

@@ -1,6 +1,7 @@
 /** What the sets stage gives: what goes on which card, in set order. Knows nothing of print. */
 import type { Word } from '../words/word.js'
 import type { AnswerData } from './answer-data.js'
+import type { CrosswordOnCard } from './games/crossword-boards.js'
 import type { HiddenWord } from './games/word-search.js'
 
 export type CardKind = 'card' | 'board' | 'header'
@@ -19,6 +20,8 @@ export interface Card {
   readonly title?: string
   /** A board's rows of words, `null` for a free space. */
   readonly cells?: readonly (readonly (Word | null)[])[]
+  /** Of a crossword: where its words stand, and its clues. */
+  readonly crossword?: CrosswordOnCard
   /** Letters, one of which belongs into the gap of its word. */
   readonly choices?: readonly string[]
   /** Of a word search: its rows of letters, and where its words stand in them. */

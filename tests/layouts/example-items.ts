@@ -29,6 +29,7 @@ export const examples: Readonly<Record<string, Examples>> = {
   },
   'four-in-a-line': { keys: ['', 'grid: 5x4, boards: 2, marks: all'] },
   'letter-tiles': { keys: ['', 'build: all words at once, border: thick'] },
+  crossword: { keys: ['', 'help: first letters'] },
   'missing-letters': {
     keys: ['marks: all', 'hint: nothing, choices: 2, border: double round'],
     roomForLongTexts: 'across: 1, down: 2',

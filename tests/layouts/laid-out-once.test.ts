@@ -22,11 +22,14 @@ function shapesOf({ sheets }: PrintedItem): number {
   return new Set(shapes).size
 }
 
-/** A board alone on its sheet is laid out once more, to see whether its words are larger on paper that is turned. */
+/** A board of words alone on its sheet is laid out once more, to see whether its words are larger on paper that is turned. */
 function turnsTried({ sheets }: PrintedItem, item: string): number {
   if (item.includes('orientation')) return 0
   const fronts = sheets.filter(({ side, pieces }) => side === 'front' && pieces.length > 0)
-  return fronts.length > 0 && fronts.every(({ pieces }) => pieces.length === 1) ? 1 : 0
+  const isAlone = fronts.every(
+    ({ pieces: [first, second] }) => first?.piece.fontPt !== undefined && second === undefined,
+  )
+  return fronts.length > 0 && isAlone ? 1 : 0
 }
 
 /** Pages that a layout makes; the cover is put together without satori. */

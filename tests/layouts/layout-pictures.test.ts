@@ -26,6 +26,7 @@ const pictured: Readonly<Record<string, string>> = {
   'four-in-a-line': 'layout: four-in-a-line, grid: 4x4, cover: no',
   'letter-tiles': 'layout: letter-tiles, words: [reed, marsh], across: 4, down: 2, cover: no',
   'missing-letters': 'layout: missing-letters, words: [reed, marsh, perch], across: 2, down: 2, cover: no',
+  crossword: 'layout: crossword, cover: no',
   'word-search': 'layout: word-search, cover: no',
   'sound-boxes': 'layout: sound-boxes, across: 1, down: 2, words: [reed, marsh], cover: no',
   'word-strips': 'layout: word-strips, across: 1, down: 3, cover: no',

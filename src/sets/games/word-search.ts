@@ -16,7 +16,7 @@ export const searchWays = ['across and down', 'slanting too', 'backwards too'] a
 export type SearchWays = (typeof searchWays)[number]
 
 export interface SearchWanted {
-  /** In letters a to z alone, none inside another: see `wordsToHide`. */
+  /** In small letters, none inside another: see `wordsToHide`. */
   readonly words: readonly string[]
   readonly columns: number
   readonly rows: number
@@ -178,13 +178,12 @@ function placeAlong({ row, column, down, across }: Run, steps: number): string {
   return `${row + down * steps} ${column + across * steps}`
 }
 
-/** The letters of a text that a grid holds: can't becomes cant. */
-export function lettersOf(text: string): string {
-  return text
-    .toLowerCase()
-    .normalize('NFD')
-    .replace(/[^a-z]/g, '')
+/** Whether every sign of it has a place of its own in a grid. */
+export function isLettersAlone(text: string): boolean {
+  return /^\p{L}+$/u.test(text)
 }
+
+export const noPlaceForSigns = 'a grid has no place for an apostrophe or a hyphen'
 
 /** Of a text's letters; fewer would be found everywhere. */
 const LEAST_LETTERS = 3
@@ -200,8 +199,9 @@ export function wordsToHide(texts: readonly string[]): {
   readonly words: readonly { readonly text: string; readonly letters: string }[]
   readonly leftOut: readonly LeftOut[]
 } {
-  const all = texts.map(text => ({ text, letters: lettersOf(text) }))
+  const all = texts.map(text => ({ text, letters: text.toLowerCase() }))
   const whyNot = (letters: string, index: number): string | undefined => {
+    if (!isLettersAlone(letters)) return noPlaceForSigns
     if (letters.length < LEAST_LETTERS) return `it has fewer than ${LEAST_LETTERS} letters`
     const readable = [letters, [...letters].reverse().join('')]
     const around = all.find(

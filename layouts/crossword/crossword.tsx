@@ -1,0 +1,212 @@
+import type { Size } from '../../src/geometry.js'
+import { type CardFace, mm, type SlotContent } from '../../src/pieces/faces/face.js'
+import type { Row } from '../../src/pieces/faces/flow-page.js'
+import { Slot } from '../../src/pieces/faces/slot.js'
+import { cardFace } from '../../src/pieces/parts/card-face.js'
+import { textRow } from '../../src/pieces/parts/table-rows.js'
+import { LINE_HEIGHT } from '../../src/pieces/text/break-lines.js'
+import { Lines } from '../../src/pieces/text/lines.js'
+import { choice, option } from '../../src/plan/values/options.js'
+import type { Card, CardSet } from '../../src/sets/card-set.js'
+import { crosswordBoards } from '../../src/sets/games/crossword-boards.js'
+import { boardRoom } from '../board-room.js'
+import { grownUpPages } from '../grown-up-pages.js'
+import { howToPlayPages } from '../how-to-play.js'
+import { defineLayout, type PageFace, type RequestWith } from '../layout.js'
+import { clueLists, cluesOf } from './clue-lists.js'
+import { cellSide, drawCrossword, leastCell } from './crossword-art.js'
+
+const options = {
+  help: option('what stands in the grid beforehand', choice(['nothing', 'first letters'], 'nothing'), {
+    example: 'first letters',
+  }),
+}
+
+type CrosswordRequest = RequestWith<typeof options>
+
+const MOST_CELL_MM = 14
+const MOST_COLUMNS = 20
+
+/** The words laid across one another, to be found from their clues. */
+export const crossword = defineLayout({
+  kind: 'pieces',
+  name: 'crossword',
+  summary:
+    'your words laid across one another in a grid, to be found from your clues; answers on a page of their own',
+  options,
+  marks: 'none',
+  perSheet: { columns: 1, rows: 1 },
+  perSheetLarge: { columns: 1, rows: 1 },
+  set: request => {
+    const { words, item, itemName, plan, type } = request
+    const room = boardRoom(request)
+    const fitting = (lengthMm: number) =>
+      Math.min(MOST_COLUMNS, Math.floor(lengthMm / leastCell(type, givenLetters(request))))
+    return crosswordBoards({
+      words,
+      most: { columns: fitting(room.widthMm), rows: fitting(room.heightMm) },
+      copies: item.copies,
+      seed: plan.seed,
+      label: itemName,
+      place: item.place,
+    })
+  },
+  face: crosswordFace,
+  pages: crosswordPages,
+})
+
+const GUTTER_MM = 6
+/** White between the board's content and the set mark below it. */
+const ABOVE_MARK_MM = 1.2
+
+function givenLetters({ options }: CrosswordRequest): 'none' | 'first' {
+  return options.help === 'first letters' ? 'first' : 'none'
+}
+
+function textStyle({ type }: CrosswordRequest) {
+  return { sizeMm: type.textMm, align: 'left' } as const
+}
+
+/** The clues' room below the grids, the same on each board; undefined where the cells of some would come out too small. */
+function cluesBelow(request: CrosswordRequest, set: CardSet): number | undefined {
+  const room = boardRoom(request)
+  const heights = set.cards.map(card => {
+    const clues = clueLists(request, card.crossword!, { style: textStyle(request), columnMm: columnOf(room) })
+    return clues.heightMm + GUTTER_MM
+  })
+  const heightMm = Math.max(...heights)
+  const left = { ...room, heightMm: room.heightMm - heightMm }
+  const least = leastCell(request.type, givenLetters(request))
+  const fits = set.cards.every(card => cellSide(card.crossword!, left, MOST_CELL_MM) >= least)
+  return fits && left.heightMm > 0 ? heightMm : undefined
+}
+
+function columnOf({ widthMm }: Size): number {
+  return (widthMm - GUTTER_MM) / 2
+}
+
+function crosswordFace(request: CrosswordRequest, card: Card, set: CardSet, size: Size): CardFace {
+  const { type, typeface } = request
+  const belowMm = cluesBelow(request, set)
+  const style = textStyle(request)
+  const columnMm = columnOf(boardRoom(request))
+  const clues = clueLists(request, card.crossword!, { style, columnMm })
+  const text = (lines: readonly string[]): SlotContent => ({ kind: 'text', lines, style })
+  const column = (heading: string, name: string, lines: readonly string[]) => ({
+    tree: (
+      <div style={{ display: 'flex', flexDirection: 'column', width: mm(columnMm) }}>
+        <Lines lines={[heading]} style={{ ...style, weight: 700 }} />
+        <Slot name={name} style={{ width: '100%', height: mm(lines.length * style.sizeMm * LINE_HEIGHT) }} />
+      </div>
+    ),
+    slots: { [name]: text(lines) },
+  })
+  const columns =
+    belowMm === undefined
+      ? []
+      : [column('Across', 'across', clues.across), column('Down', 'down', clues.down)]
+  const mostMm = Math.max(MOST_CELL_MM, leastCell(type, givenLetters(request)))
+  return cardFace({
+    ...request,
+    card,
+    set,
+    size,
+    border: request.item.border,
+    text: card.crossword!.entries.map(({ clue }) => clue),
+    content: (
+      <div style={{ display: 'flex', flexDirection: 'column', flexGrow: 1, marginBottom: mm(ABOVE_MARK_MM) }}>
+        <Slot name="grid" style={{ flexGrow: 1, width: '100%' }} />
+        {belowMm === undefined ? null : (
+          <div
+            style={{
+              display: 'flex',
+              justifyContent: 'space-between',
+              height: mm(belowMm),
+              paddingTop: mm(GUTTER_MM),
+            }}
+          >
+            {columns.map(({ tree }) => tree)}
+          </div>
+        )}
+      </div>
+    ),
+    slots: {
+      grid: {
+        kind: 'art',
+        draw: room =>
+          drawCrossword({
+            crossword: card.crossword!,
+            room,
+            typeface,
+            leastMm: type.large ? type.textMm : 0,
+            mostMm,
+            letters: givenLetters(request),
+          }),
+      },
+      ...Object.assign({}, ...columns.map(({ slots }) => slots)),
+    },
+  })
+}
+
+/** Height of a solved grid on the answer page. */
+const ANSWER_MM = 96
+
+function crosswordPages(request: CrosswordRequest, set: CardSet, room: Size): readonly PageFace[] {
+  const { type, typeface, measure } = request
+  const first = set.cards.filter(card => card.copy === 1)
+  const row = (text: string, sizeMm: number, weight: 400 | 700 = 400): Row =>
+    textRow(text, { style: { sizeMm, weight }, widthMm: room.widthMm, measure })
+  const named = (number: number) => (first.length > 1 ? ` of number ${number}` : '')
+  const clueRows = first.flatMap(({ number, crossword }) => [
+    row(`Across${named(number)}`, type.listTextMm, 700),
+    ...cluesOf(crossword!.entries, false).map(clue => row(clue, type.listTextMm)),
+    row(`Down${named(number)}`, type.listTextMm, 700),
+    ...cluesOf(crossword!.entries, true).map(clue => row(clue, type.listTextMm)),
+  ])
+  const answers = first.map(({ number, crossword }): Row => {
+    const name = `answer ${number}`
+    const draw = (box: Size) =>
+      drawCrossword({ crossword: crossword!, room: box, typeface, leastMm: 0, mostMm: 9, letters: 'all' })
+    return {
+      heightMm: ANSWER_MM + 8,
+      slots: { [name]: { kind: 'art', draw } },
+      tree: (
+        <div style={{ display: 'flex', width: '100%', height: '100%' }}>
+          <Slot name={name} style={{ width: mm(ANSWER_MM), height: mm(ANSWER_MM) }} />
+          <Lines
+            lines={[
+              ...(first.length > 1 ? [`Number ${number}`] : []),
+              ...crossword!.entries.map(
+                entry => `${entry.number} ${entry.down ? 'down' : 'across'}: ${entry.word.text}`,
+              ),
+            ]}
+            style={{ sizeMm: type.adultTextMm }}
+            box={{ marginLeft: mm(6) }}
+          />
+        </div>
+      ),
+    }
+  })
+  return [
+    ...(cluesBelow(request, set) === undefined
+      ? grownUpPages(request, { kind: 'list', what: 'clues', rows: clueRows, room })
+      : []),
+    ...howToPlayPages(
+      request,
+      {
+        play: [
+          'Read a clue. The number in brackets tells how many letters its word has.',
+          'Find the same number in the grid.',
+          'Write the word across or down, one letter in each box.',
+          'Words that cross share a letter. It helps you with the next one.',
+        ],
+        prepare: 'one sheet for each child or pair, and a pencil.',
+        help: 'the answer page shows the grid filled in.',
+        easier: 'give the list of words beside it, or print the item with help: first letters.',
+        harder: 'cover the numbers in brackets, or let the children write new clues for each other.',
+      },
+      room,
+    ),
+    ...grownUpPages(request, { kind: 'answers', what: 'answers', rows: answers, room }),
+  ]
+}

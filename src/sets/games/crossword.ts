@@ -1,0 +1,202 @@
+/** Crosswords: the words of a list laid across one another, found by search. */
+import { type Generator, shuffle } from '../random.js'
+
+export interface CrosswordEntry {
+  readonly word: string
+  /** From 0. */
+  readonly row: number
+  readonly column: number
+  /** From top to bottom, or else from left to right. */
+  readonly down: boolean
+  /** As the clues are numbered: from 1, in reading order of where words begin. */
+  readonly number: number
+}
+
+export interface Crossword {
+  readonly columns: number
+  readonly rows: number
+  readonly entries: readonly CrosswordEntry[]
+  /** Words that cross none of the others. */
+  readonly left: readonly string[]
+}
+
+export interface CrosswordWanted {
+  /** In small letters, each once. */
+  readonly words: readonly string[]
+  /** No grid is wider or higher. */
+  readonly most: { readonly columns: number; readonly rows: number }
+  /** How often the words are laid out anew; the best layout is taken. */
+  readonly attempts?: number
+}
+
+const ATTEMPTS = 80
+
+/** The layout that holds most words; of those, the one of least extent and most crossings. */
+export function packCrossword(
+  { words, most, attempts = ATTEMPTS }: CrosswordWanted,
+  generator: Generator,
+): Crossword {
+  let best: Packing | undefined
+  for (let attempt = 0; attempt < attempts; attempt++) {
+    const packing = pack(words, most, generator)
+    if (best === undefined || isBetter(packing, best)) best = packing
+  }
+  return crosswordOf(best!, words)
+}
+
+interface Placed {
+  readonly word: string
+  readonly row: number
+  readonly column: number
+  readonly down: boolean
+}
+
+interface Packing {
+  readonly placed: readonly Placed[]
+  readonly crossings: number
+  readonly extent: Extent
+}
+
+interface Extent {
+  readonly top: number
+  readonly left: number
+  readonly bottom: number
+  readonly right: number
+}
+
+/** Letters by place, `row column`; the grid grows in every direction, so places may be negative. */
+type Letters = Map<string, string>
+
+function pack(words: readonly string[], most: CrosswordWanted['most'], generator: Generator): Packing {
+  const letters: Letters = new Map()
+  const placed: Placed[] = []
+  let crossings = 0
+  // Long words first, but not always in the same order.
+  let waiting = shuffle(words, generator).sort((a, b) => b.length - a.length + (generator.below(5) - 2))
+  for (let isGrowing = true; isGrowing; ) {
+    isGrowing = false
+    for (const word of waiting) {
+      const places = placed.length === 0 ? [firstPlace(word)] : crossingPlaces(word, placed, letters)
+      const fitting = places.filter(place => hasRoom([...placed, place], most))
+      if (fitting.length === 0) continue
+      const chosen = bestPlace(fitting, placed, letters, generator)
+      crossings += crossedBy(chosen, letters)
+      put(chosen, letters)
+      placed.push(chosen)
+      isGrowing = true
+    }
+    waiting = waiting.filter(word => !placed.some(each => each.word === word))
+  }
+  return { placed, crossings, extent: extentOf(placed) }
+}
+
+function firstPlace(word: string): Placed {
+  return { word, row: 0, column: 0, down: false }
+}
+
+/** Where the word can cross one that stands, touching no other. */
+function crossingPlaces(word: string, placed: readonly Placed[], letters: Letters): readonly Placed[] {
+  const places = placed.flatMap(other =>
+    [...other.word].flatMap((letter, at) =>
+      [...word].flatMap((own, index): Placed[] => {
+        if (own !== letter) return []
+        const [row, column] = [other.row + (other.down ? at : 0), other.column + (other.down ? 0 : at)]
+        const down = !other.down
+        return [{ word, row: row - (down ? index : 0), column: column - (down ? 0 : index), down }]
+      }),
+    ),
+  )
+  return places.filter(place => canStand(place, letters))
+}
+
+function canStand(place: Placed, letters: Letters): boolean {
+  const { word, down } = place
+  const at = (along: number, beside: number): string | undefined => {
+    const [row, column] = down
+      ? [place.row + along, place.column + beside]
+      : [place.row + beside, place.column + along]
+    return letters.get(`${row} ${column}`)
+  }
+  if (at(-1, 0) !== undefined || at(word.length, 0) !== undefined) return false
+  return [...word].every((letter, index) => {
+    const standing = at(index, 0)
+    if (standing !== undefined) return standing === letter
+    return at(index, -1) === undefined && at(index, 1) === undefined
+  })
+}
+
+/** Of least extent, then with most crossings; one of the best by chance. */
+function bestPlace(
+  places: readonly Placed[],
+  placed: readonly Placed[],
+  letters: Letters,
+  generator: Generator,
+): Placed {
+  const rated = places.map(place => ({
+    place,
+    cost: sizeOf(extentOf([...placed, place])) - 3 * crossedBy(place, letters),
+  }))
+  const least = Math.min(...rated.map(({ cost }) => cost))
+  const good = rated.filter(({ cost }) => cost <= least + 1)
+  return good[generator.below(good.length)]!.place
+}
+
+function crossedBy({ word, row, column, down }: Placed, letters: Letters): number {
+  return [...word].filter((_, index) =>
+    letters.has(`${row + (down ? index : 0)} ${column + (down ? 0 : index)}`),
+  ).length
+}
+
+function put({ word, row, column, down }: Placed, letters: Letters): void {
+  for (const [index, letter] of [...word].entries())
+    letters.set(`${row + (down ? index : 0)} ${column + (down ? 0 : index)}`, letter)
+}
+
+function extentOf(placed: readonly Placed[]): Extent {
+  return {
+    top: Math.min(...placed.map(({ row }) => row)),
+    left: Math.min(...placed.map(({ column }) => column)),
+    bottom: Math.max(...placed.map(({ row, word, down }) => row + (down ? word.length : 1))),
+    right: Math.max(...placed.map(({ column, word, down }) => column + (down ? 1 : word.length))),
+  }
+}
+
+/** The side of a square around it counts more than its area: a long thin grid has small cells on any page. */
+function sizeOf({ top, left, bottom, right }: Extent): number {
+  const [height, width] = [bottom - top, right - left]
+  return 2 * Math.max(height, width) + Math.min(height, width)
+}
+
+function hasRoom(placed: readonly Placed[], { columns, rows }: CrosswordWanted['most']): boolean {
+  const { top, left, bottom, right } = extentOf(placed)
+  return right - left <= columns && bottom - top <= rows
+}
+
+function isBetter(a: Packing, b: Packing): boolean {
+  const byWords = a.placed.length - b.placed.length
+  const bySize = sizeOf(b.extent) - sizeOf(a.extent)
+  return byWords > 0 || (byWords === 0 && (bySize > 0 || (bySize === 0 && a.crossings > b.crossings)))
+}
+
+function crosswordOf({ placed, extent }: Packing, words: readonly string[]): Crossword {
+  const { top, left, bottom, right } = extent
+  const moved = placed
+    .map(place => ({ ...place, row: place.row - top, column: place.column - left }))
+    .sort((a, b) => a.row - b.row || a.column - b.column || Number(a.down) - Number(b.down))
+  const starts = [...new Set(moved.map(({ row, column }) => `${row} ${column}`))]
+  return {
+    columns: right - left,
+    rows: bottom - top,
+    entries: moved.map(place => ({ ...place, number: starts.indexOf(`${place.row} ${place.column}`) + 1 })),
+    left: words.filter(word => !placed.some(each => each.word === word)),
+  }
+}
+
+/** The letters of the grid, row by row, `.` where none stands. */
+export function crosswordRows({ columns, rows, entries }: Crossword): readonly string[] {
+  const letters: Letters = new Map()
+  for (const entry of entries) put(entry, letters)
+  return Array.from({ length: rows }, (_, row) =>
+    Array.from({ length: columns }, (_cell, column) => letters.get(`${row} ${column}`) ?? '.').join(''),
+  )
+}

@@ -1,0 +1,83 @@
+import { describe, expect, it } from 'vitest'
+import {
+  kindsOf,
+  linesOn,
+  marshWithClues,
+  marshWords,
+  piecesOf,
+  printItem,
+  problemsOf,
+} from './print-item.js'
+
+interface Told {
+  readonly grid: readonly string[]
+  readonly entries: readonly {
+    number: number
+    row: number
+    column: number
+    down: boolean
+    word: string
+    clue: string
+  }[]
+}
+const toldOf = (data: unknown) => data as Told
+
+/** Numbers and letters that stand in the grid of a board. */
+function inGrid(board: ReturnType<typeof piecesOf>[number]): readonly string[] {
+  return board.art
+    .flatMap(({ art }) => art.text.map(run => run.text))
+    .filter(text => /^(\d+|[a-z])$/.test(text))
+}
+
+describe('a crossword', () => {
+  it('tells each word’s place, and its letters stand there', async () => {
+    const { grid, entries } = toldOf((await printItem('{layout: crossword}')).answerData)
+    expect(entries.map(({ word }) => word).sort()).toEqual([...marshWords].sort())
+    for (const { word, row, column, down } of entries)
+      expect(
+        [...word].map((_, step) => grid[row + (down ? step : 0)]![column + (down ? 0 : step)]).join(''),
+      ).toBe(word)
+  })
+
+  it('prints a number where a word begins, no letter, and each clue with how many letters it asks for', async () => {
+    const printed = await printItem('{layout: crossword}')
+    const [board] = piecesOf(printed)
+    const { entries } = toldOf(printed.answerData)
+    expect(new Set(inGrid(board!))).toEqual(new Set(entries.map(({ number }) => String(number))))
+    const said = board!.art.flatMap(({ art }) => art.text.map(run => run.text)).join(' ')
+    for (const { clue, word, number } of entries) expect(said).toContain(`${number} ${clue} (${word.length})`)
+  })
+
+  it('gives the first letters away where the teacher wants it', async () => {
+    const printed = await printItem('{layout: crossword, help: first letters}')
+    const letters = inGrid(piecesOf(printed)[0]!).filter(text => /[a-z]/.test(text))
+    const starts = new Map(toldOf(printed.answerData).entries.map(({ number, word }) => [number, word[0]]))
+    expect([...letters].sort()).toEqual([...starts.values()].sort())
+  })
+
+  it('has its clues on a page of their own in large print', async () => {
+    const large = await printItem('{layout: crossword, size: large}')
+    expect(kindsOf(large)).toEqual(['pieces', 'list', 'rules', 'answers', 'cover'])
+    expect(linesOn(large, 'list').join(' ')).toContain('wet, grassy land (5)')
+    expect(kindsOf(await printItem('{layout: crossword}'))).toEqual(['pieces', 'rules', 'answers', 'cover'])
+  })
+
+  it('goes into several grids where the cells must be large', async () => {
+    const printed = await printItem('{layout: crossword, size: x-height 9 mm}')
+    const grids = [printed.answerData].flat().map(toldOf)
+    expect(grids.length).toBeGreaterThan(1)
+    expect(piecesOf(printed)).toHaveLength(grids.length)
+  })
+
+  it('says which words are not in it, and why', async () => {
+    const plan = marshWithClues.replace('marks:', "  - pond\n  - {word: can't, clue: is not able to}\nmarks:")
+    const told = await problemsOf('{layout: crossword}', plan)
+    expect(told).toContain('"pond" is not in the crossword: it has no clue\nGive it a clue')
+    expect(told).toContain('"can\'t" is not in the crossword: a grid has no place for an apostrophe')
+  })
+
+  it('is not made from words that share no letter', async () => {
+    const plan = 'title: A\nwords: [{word: cup, clue: to drink from}, {word: shed, clue: a hut}]\nprint:\n'
+    expect(await problemsOf('{layout: crossword}', plan)).toContain('no two words with clues cross')
+  })
+})

@@ -1,0 +1,110 @@
+import { describe, expect, it } from 'vitest'
+import { crosswordRows, packCrossword } from '../../../src/sets/games/crossword.js'
+import { generatorFor } from '../../../src/sets/random.js'
+
+const week = ['marsh', 'heron', 'pond', 'thread', 'knot', 'shell', 'boat', 'frog', 'nest', 'crane']
+const most = { columns: 14, rows: 14 }
+const pack = (seed: number, words = week) => packCrossword({ words, most }, generatorFor(seed, 'crossword'))
+
+/** Every run of two letters or more that can be read across or down, with where it begins. */
+function runsIn(rows: readonly string[]): readonly string[] {
+  const columns = [...rows[0]!].map((_, column) => rows.map(row => row[column]).join(''))
+  const runs = (line: string, name: (start: number) => string) =>
+    [...line.matchAll(/[^.]{2,}/g)].map(match => `${name(match.index)} ${match[0]}`)
+  return [
+    ...rows.flatMap((row, index) => runs(row, start => `${index},${start} across`)),
+    ...columns.flatMap((column, index) => runs(column, start => `${start},${index} down`)),
+  ]
+}
+
+const seeds = Array.from({ length: 1000 }, (_, seed) => seed)
+/** Two attempts each: what holds of the best layout holds of any. */
+const crosswords = seeds.map(seed =>
+  packCrossword({ words: week, most, attempts: 2 }, generatorFor(seed, 'crossword')),
+)
+
+describe('a crossword', () => {
+  it('can be read across and down in its entries alone', () => {
+    for (const crossword of crosswords) {
+      const told = crossword.entries.map(
+        ({ row, column, down, word }) => `${row},${column} ${down ? 'down' : 'across'} ${word}`,
+      )
+      expect([...runsIn(crosswordRows(crossword))].sort()).toEqual(told.sort())
+    }
+  })
+
+  it('holds each word once, all of them in one piece', () => {
+    for (const { entries, left, ...grid } of crosswords) {
+      expect([...left, ...entries.map(({ word }) => word)].sort()).toEqual([...week].sort())
+      expect(isOnePiece(crosswordRows({ ...grid, entries, left }))).toBe(true)
+    }
+  })
+
+  it('is numbered in reading order, words that begin together sharing a number', () => {
+    for (const { entries, columns } of crosswords) {
+      const starts = [...new Set(entries.map(({ row, column }) => row * columns + column))].sort(
+        (a, b) => a - b,
+      )
+      for (const { row, column, number } of entries)
+        expect(number).toBe(starts.indexOf(row * columns + column) + 1)
+    }
+  })
+
+  it('stays within the room that it is given', () => {
+    for (const seed of seeds.slice(0, 20)) {
+      const { columns, rows } = packCrossword(
+        { words: week, most: { columns: 9, rows: 8 } },
+        generatorFor(seed, 'small'),
+      )
+      expect(columns).toBeLessThanOrEqual(9)
+      expect(rows).toBeLessThanOrEqual(8)
+    }
+  })
+
+  it('has room for all of a week’s words', () => {
+    for (const seed of seeds.slice(0, 20)) expect(pack(seed).left).toEqual([])
+  })
+
+  it('tells the words that share no letter with the others', () => {
+    const { left, entries } = pack(1, ['pond', 'knot', 'fly'])
+    expect(left).toEqual(['fly'])
+    expect(entries).toHaveLength(2)
+  })
+
+  it('is the same for the same seed', () => {
+    expect(pack(4)).toEqual(pack(4))
+  })
+
+  it('has no empty row or column at its edges', () => {
+    for (const crossword of crosswords) {
+      const rows = crosswordRows(crossword)
+      for (const edge of [
+        rows[0]!,
+        rows.at(-1)!,
+        rows.map(row => row[0]).join(''),
+        rows.map(row => row.at(-1)).join(''),
+      ])
+        expect(edge).toMatch(/[a-z]/)
+    }
+  })
+})
+
+function isOnePiece(rows: readonly string[]): boolean {
+  const places = rows.flatMap((row, down) =>
+    [...row].flatMap((letter, across) => (letter === '.' ? [] : [`${down} ${across}`])),
+  )
+  const reached = new Set([places[0]!])
+  for (const place of reached) {
+    const [down, across] = place.split(' ').map(Number) as [number, number]
+    for (const [stepDown, stepAcross] of [
+      [0, 1],
+      [1, 0],
+      [0, -1],
+      [-1, 0],
+    ] as const) {
+      const next = `${down + stepDown} ${across + stepAcross}`
+      if (places.includes(next)) reached.add(next)
+    }
+  }
+  return reached.size === places.length
+}
