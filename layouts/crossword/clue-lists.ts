@@ -1,5 +1,5 @@
 import { breakLines, linesHeight, type TextStyle } from '../../src/pieces/text/break-lines.js'
-import type { CluedEntry, CrosswordOnCard } from '../../src/sets/games/crossword-boards.js'
+import type { CluedEntry, CrosswordOnCard } from '../../src/sets/games/crossword.js'
 import type { LayoutRequest } from '../layout.js'
 
 /** Clues in lines, those across and those down. */

@@ -4,7 +4,7 @@ import { pathText, rectangle } from '../../src/pieces/art/path-text.js'
 import type { Art, PathShape } from '../../src/pieces/piece.js'
 import { drawTextLine } from '../../src/pieces/text/text-line.js'
 import type { Typeface } from '../../src/pieces/typeface/typeface.js'
-import type { CrosswordOnCard } from '../../src/sets/games/crossword-boards.js'
+import type { CrosswordOnCard } from '../../src/sets/games/crossword.js'
 
 export interface CrosswordArt {
   readonly crossword: CrosswordOnCard

@@ -1,7 +1,7 @@
 /** What the sets stage gives: what goes on which card, in set order. Knows nothing of print. */
 import type { Word } from '../words/word.js'
 import type { AnswerData } from './answer-data.js'
-import type { CrosswordOnCard } from './games/crossword-boards.js'
+import type { CrosswordOnCard } from './games/crossword.js'
 import type { HiddenWord } from './games/word-search.js'
 
 export type CardKind = 'card' | 'board' | 'header'

@@ -6,23 +6,15 @@ import { type AnswerData, answerOfEach } from '../answer-data.js'
 import { cardId } from '../card-id.js'
 import type { Card, CardSet } from '../card-set.js'
 import { generatorFor } from '../random.js'
-import { type Crossword, type CrosswordWanted, crosswordRows, packCrossword } from './crossword.js'
+import {
+  type CluedEntry,
+  type Crossword,
+  type CrosswordOnCard,
+  type CrosswordWanted,
+  crosswordRows,
+  packCrossword,
+} from './crossword.js'
 import { isLettersAlone, noPlaceForSigns } from './word-search.js'
-
-export interface CluedEntry {
-  readonly number: number
-  readonly row: number
-  readonly column: number
-  readonly down: boolean
-  readonly word: Word
-  readonly clue: string
-}
-
-export interface CrosswordOnCard {
-  /** `.` where no letter stands. */
-  readonly rows: readonly string[]
-  readonly entries: readonly CluedEntry[]
-}
 
 export interface CrosswordsWanted {
   readonly words: readonly Word[]

@@ -1,4 +1,5 @@
 /** Crosswords: the words of a list laid across one another, found by search. */
+import type { Word } from '../../words/word.js'
 import { type Generator, shuffle } from '../random.js'
 
 export interface CrosswordEntry {
@@ -18,6 +19,21 @@ export interface Crossword {
   readonly entries: readonly CrosswordEntry[]
   /** Words that cross none of the others. */
   readonly left: readonly string[]
+}
+
+export interface CluedEntry {
+  readonly number: number
+  readonly row: number
+  readonly column: number
+  readonly down: boolean
+  readonly word: Word
+  readonly clue: string
+}
+
+export interface CrosswordOnCard {
+  /** `.` where no letter stands. */
+  readonly rows: readonly string[]
+  readonly entries: readonly CluedEntry[]
 }
 
 export interface CrosswordWanted {
