@@ -34,7 +34,20 @@ const helpWhenAsked = changed('help-when-asked', id => /yargs[\\/]build[\\/]lib[
   ['yargs.getInternalMethods().getUsageInstance().cacheHelpMessage();', ''],
 ])
 
-export const quickStarts = [shaperThatIsWaitedFor, widthsWithoutRules, helpWhenAsked]
+/** Node's own `assert` opens the streams of the terminal when it is loaded: here, only where something is wrong. */
+const assertionsThatFail = changed(
+  'assertions-that-fail',
+  id => /yargs[\\/]lib[\\/]platform-shims[\\/]esm\.mjs$/.test(id),
+  [
+    [
+      /^import \{ notStrictEqual, strictEqual \} from 'assert';?$/m,
+      `const notStrictEqual = (...args) => { if (Object.is(args[0], args[1])) process.getBuiltinModule('node:assert').notStrictEqual(...args); };
+const strictEqual = (...args) => { if (!Object.is(args[0], args[1])) process.getBuiltinModule('node:assert').strictEqual(...args); };`,
+    ],
+  ],
+)
+
+export const quickStarts = [shaperThatIsWaitedFor, widthsWithoutRules, helpWhenAsked, assertionsThatFail]
 
 /** @param changes what is found, what stands there instead, and where it may be missing, why */
 function changed(name, concerns, changes) {
