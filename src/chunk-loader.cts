@@ -74,6 +74,27 @@ function cacheFile(filename: string): string {
   return `${filename}.${process.versions.v8}-${process.arch}.cache`
 }
 
+/**
+ * Writes what this V8 has compiled of chunks of which nothing is kept yet: where oaktag came as a package, which is made with
+ * one version of Node, it starts sooner from its second run on. Where nobody may write to the installation, nothing is said.
+ */
+function keepCompiled(folder: string, scripts: ReadonlyMap<string, vm.Script>): void {
+  const missing = [...scripts].filter(([name]) => !fs.existsSync(cacheFile(path.join(folder, name))))
+  if (missing.length === 0) return
+  try {
+    fs.accessSync(folder, fs.constants.W_OK)
+    for (const [name, script] of missing) {
+      const file = cacheFile(path.join(folder, name))
+      // Another run may read it at any time: it is there whole, or not at all.
+      const begun = `${file}.${process.pid}.cache`
+      fs.writeFileSync(begun, script.createCachedData())
+      fs.renameSync(begun, file)
+    }
+  } catch {
+    return
+  }
+}
+
 function cachedData(file: string): { readonly cachedData?: Buffer } {
   try {
     return { cachedData: fs.readFileSync(file) }
@@ -82,4 +103,4 @@ function cachedData(file: string): { readonly cachedData?: Buffer } {
   }
 }
 
-export = { chunkLoader, cacheFile }
+export = { chunkLoader, cacheFile, keepCompiled }

@@ -3,6 +3,7 @@ import { spawnSync } from 'node:child_process'
 import { readdirSync, readFileSync, writeFileSync } from 'node:fs'
 import { createRequire } from 'node:module'
 import { join } from 'node:path'
+import { Script } from 'node:vm'
 import { describe, expect, it } from 'vitest'
 import { buildFolder } from '../../src/installation.js'
 import { commandFile } from '../commands/run-oaktag.js'
@@ -69,7 +70,9 @@ describe('the bundled command', () => {
 })
 
 describe('the loader of chunks', () => {
-  const { chunkLoader, cacheFile } = createRequire(import.meta.url)(join(buildFolder, 'src/chunk-loader.cjs'))
+  const { chunkLoader, cacheFile, keepCompiled } = createRequire(import.meta.url)(
+    join(buildFolder, 'src/chunk-loader.cjs'),
+  )
   const chunk = (body: string) =>
     `(function (exports, require, module, __filename, __dirname, importChunk) {${body}\n})`
   const chunks = {
@@ -90,6 +93,26 @@ describe('the loader of chunks', () => {
     const { load } = chunkLoader(folderWith(chunks))
     expect(await load('sheet.cjs')).toEqual({ drawnWith: true })
     expect(await (await chunkLoader(folderWith(chunks)).load('list.cjs')).sheet).toEqual({ drawnWith: true })
+  })
+
+  it('keeps what it compiled for the next run, and keeps what is there', async () => {
+    const folder = folderWith(chunks)
+    const scripts = new Map()
+    await chunkLoader(folder, scripts).load('word.cjs')
+    const kept = cacheFile(join(folder, 'word.cjs'))
+    keepCompiled(folder, scripts)
+    const first = readFileSync(kept)
+    const script = new Script(chunks['word.cjs'], { cachedData: first })
+    expect([script.cachedDataRejected, readdirSync(folder).length]).toEqual([false, 6])
+    writeFileSync(kept, 'there before')
+    keepCompiled(folder, scripts)
+    expect(readFileSync(kept, 'utf8')).toBe('there before')
+  })
+
+  it('says nothing where nobody may write', async () => {
+    const scripts = new Map()
+    await chunkLoader(folderWith(chunks), scripts).load('word.cjs')
+    expect(() => keepCompiled('/nowhere/at/all', scripts)).not.toThrow()
   })
 
   it('passes over in silence what another V8 has made', async () => {
