@@ -25,6 +25,8 @@ export default defineConfig({
     sequence: { sequencer: LongestFirst },
     // All cores: vitest would leave one to itself, and on two cores that is half the machine.
     maxWorkers: '100%',
+    // Sheets and their pixels leave much behind that is young: more room for it took 6 to 14 % off two files' processor time.
+    execArgv: ['--min-semi-space-size=32', '--max-semi-space-size=64'],
     testTimeout: 120_000,
     hookTimeout: 300_000,
   },
