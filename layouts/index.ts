@@ -16,6 +16,7 @@ import { missingLetters } from './missing-letters.js'
 import { openSort } from './open-sort.js'
 import { pathBoard } from './path-board/path-board.js'
 import { soundBoxes } from './sound-boxes/sound-boxes.js'
+import { soundMat } from './sound-boxes/sound-mat.js'
 import { wordCards } from './word-cards.js'
 import { blankList } from './word-lists/blank-list.js'
 import { markedList } from './word-lists/marked-list.js'
@@ -39,6 +40,7 @@ export const layouts: readonly Layout[] = [
   wordSearch,
   crossword,
   soundBoxes,
+  soundMat,
   wordStrips,
   key,
   markedList,

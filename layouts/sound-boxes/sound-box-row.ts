@@ -15,6 +15,9 @@ export interface SoundBoxRow {
 }
 
 const LINE_MM = 0.7
+/** A child's finger end still has room: our own judgement, no source. */
+export const LEAST_BOX_MM = 12
+export const MOST_BOX_MM = 32
 /** Below the boxes: white, the arrow, white. */
 export const ARROW_MM = 7
 

@@ -13,7 +13,7 @@ import { grownUpPages } from '../grown-up-pages.js'
 import { defineLayout, type RequestWith } from '../layout.js'
 import { oneCardAWord, wordSlot } from '../one-card-a-word.js'
 import { stripAnswers } from '../strip-answers.js'
-import { ARROW_MM, drawSoundBoxes } from './sound-box-row.js'
+import { ARROW_MM, drawSoundBoxes, LEAST_BOX_MM, MOST_BOX_MM } from './sound-box-row.js'
 
 const options = {
   show: option('what stands above the boxes', choice(['picture', 'word', 'nothing'], undefined), {
@@ -63,9 +63,6 @@ function shown({ options, words }: SoundBoxRequest): 'picture' | 'word' | 'nothi
 
 /** For a counter and the finger that pushes it: common practice, no source. */
 const GOOD_BOX_MM = 18
-/** A child's finger end still has room: our own judgement, no source. */
-const LEAST_BOX_MM = 12
-const MOST_BOX_MM = 32
 /** Between what is shown and the boxes. */
 const GUTTER_MM = 4
 /** Of the strip's width, for its word. */

@@ -35,6 +35,7 @@ export const examples: Readonly<Record<string, Examples>> = {
     roomForLongTexts: 'across: 1, down: 2',
   },
   'word-search': { keys: ['', 'ways: backwards too, boards: 2'] },
+  'sound-mat': { keys: ['', 'border: double'] },
   'sound-boxes': { keys: ['', 'show: word'] },
   'word-strips': { keys: ['', 'write: syllables, border: thick cut', 'write: nothing'] },
   key: { keys: ['', 'for: desk'] },

@@ -28,6 +28,7 @@ const pictured: Readonly<Record<string, string>> = {
   'missing-letters': 'layout: missing-letters, words: [reed, marsh, perch], across: 2, down: 2, cover: no',
   crossword: 'layout: crossword, cover: no',
   'word-search': 'layout: word-search, cover: no',
+  'sound-mat': 'layout: sound-mat, cover: no',
   'sound-boxes': 'layout: sound-boxes, across: 1, down: 2, words: [reed, marsh], cover: no',
   'word-strips': 'layout: word-strips, across: 1, down: 3, cover: no',
   key: 'layout: key',
