@@ -103,14 +103,17 @@ const PROMPT_SHARE = 0.56
 function chainFaces(request: ChainRequest, set: CardSet, size: Size): Outcome<readonly CardFace[]> {
   const { type, item, options, measure } = request
   const part = promptPart(request, size)
+  // A sentence larger than this only makes more lines; a plural is one word, no larger than the words that answer it.
+  const mostMm = Math.min(size.heightMm / (options.ask === 'clue' ? 9 : 5), type.wordMaximumMm)
+  const fitting = { weight: 400, measure, place: item.place, minimumMm: type.textMm } as const
+  const oneLine = { widthMm: part.room.widthMm, heightMm: linesHeight(1, part.leadInMm) }
+  const leadIn = { text: part.leadIn, on: 'each card', room: oneLine }
+  const led = fitTexts({ ...fitting, texts: [leadIn], maximumMm: type.textMm })
+  if (!led.ok) return led
   const fit = fitTexts({
+    ...fitting,
     texts: titlesInRoom(set.cards, part.room),
-    minimumMm: type.textMm,
-    // A sentence larger than this only makes more lines; a plural is one word.
-    maximumMm: Math.max(type.textMm, size.heightMm / (options.ask === 'clue' ? 9 : 5)),
-    weight: 400,
-    measure,
-    place: item.place,
+    maximumMm: Math.max(type.textMm, mostMm),
   })
   if (!fit.ok) return fit
   const faces = set.cards.map(card => chainFace(request, card, set, { size, part, textMm: fit.value }))

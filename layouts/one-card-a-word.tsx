@@ -26,11 +26,16 @@ export function oneCardAWord({ words, item, itemName, plan }: LayoutRequest): Ou
 }
 
 /** How a word stands in its slot. */
-export type WordPlace = Pick<WordSlot, 'align' | 'paddingMm' | 'loweredMm'>
+export type WordPlace = Pick<WordSlot, 'align' | 'paddingMm' | 'paddingAboveMm' | 'loweredMm'>
 
 /** A word as the item shows its words; all of a set are of one size. */
 export function wordSlot({ marked, shownWithWords }: LayoutRequest, word: Word, place: WordPlace): WordSlot {
   return { kind: 'word', word, marked, ...shownWithWords, sizeGroup: 'main', ...place }
+}
+
+/** Kept free around the word of a card: above and below a wide one no more than its height has to give. */
+export function whiteAround({ widthMm, heightMm }: Size): Pick<WordPlace, 'paddingMm' | 'paddingAboveMm'> {
+  return { paddingMm: widthMm / 22, paddingAboveMm: Math.min(widthMm, heightMm) / 22 }
 }
 
 export interface WordCard {
@@ -66,7 +71,7 @@ export function wordAloneFace(request: LayoutRequest, card: Card, set: CardSet, 
     size,
     place: {
       align: 'centre',
-      paddingMm: size.widthMm / 22,
+      ...whiteAround(size),
       loweredMm: setMarkHeightMm(request.type) / 2,
     },
     content: <Slot name="word" style={{ flexGrow: 1, width: '100%' }} />,

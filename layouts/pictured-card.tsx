@@ -8,7 +8,7 @@ import { pictureSlot } from '../src/pieces/parts/picture-slot.js'
 import { type Outcome, warningAt } from '../src/problems.js'
 import type { Card, CardSet } from '../src/sets/card-set.js'
 import type { RequestWith } from './layout.js'
-import { wordAloneFace, wordCardFace } from './one-card-a-word.js'
+import { whiteAround, wordAloneFace, wordCardFace } from './one-card-a-word.js'
 import type { pictureOption } from './word-options.js'
 
 type PicturedRequest = RequestWith<typeof pictureOption>
@@ -22,7 +22,7 @@ export function wordFace(request: PicturedRequest, card: Card, set: CardSet, siz
     card,
     set,
     size,
-    place: { align: 'centre', paddingMm: size.widthMm / 22 },
+    place: { align: 'centre', ...whiteAround(size) },
     content: picture === 'above' ? pictureAbove(size) : pictureBeside(size),
     moreSlots: { picture: pictureSlot(request.pictureOf(word), word.text) },
   })

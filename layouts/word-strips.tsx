@@ -44,6 +44,8 @@ export const wordStrips = defineLayout({
 
 /** White between the strip's left edge, or its border, and the room for the word. */
 const BESIDE_MM = 2
+/** White between the word and what to write, in ems of that. */
+const WHITE_EM = 0.4
 /** Of the strip's width. */
 const WORD_SHARE = 0.42
 
@@ -80,7 +82,15 @@ function stripFace(request: StripRequest, card: Card, set: CardSet, size: Size):
 /** What to write, and a line to write on, level with the word: both have one baseline. */
 function WritingRoom({ task, type }: { readonly task: string; readonly type: TypeScale }) {
   return (
-    <div style={{ display: 'flex', flexDirection: 'column', flexGrow: 1, padding: mm(1.5) }}>
+    <div
+      style={{
+        display: 'flex',
+        flexDirection: 'column',
+        flexGrow: 1,
+        padding: mm(1.5),
+        paddingLeft: mm(Math.max(1.5, type.textMm * WHITE_EM)),
+      }}
+    >
       <Lines lines={[task]} style={{ sizeMm: type.textMm, color: '#404040' }} />
       <Slot name="line" style={{ flexGrow: 1, width: '100%' }} />
     </div>

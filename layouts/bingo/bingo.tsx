@@ -164,7 +164,11 @@ function boardFace(request: BingoRequest, card: Card, set: CardSet, size: Size):
   const { type } = request
   const cells = card.cells!
   const columns = cells[0]!.length
-  const place = { align: 'centre', paddingMm: Math.max(2, size.widthMm / columns / 14) } as const
+  const cell = { widthMm: size.widthMm / columns, heightMm: size.heightMm / cells.length }
+  const [paddingMm, paddingAboveMm] = [cell.widthMm, Math.min(cell.widthMm, cell.heightMm)].map(mm =>
+    Math.max(2, mm / 14),
+  )
+  const place = { align: 'centre', paddingMm: paddingMm!, paddingAboveMm: paddingAboveMm! } as const
   const words = cells.flatMap((row, rowIndex) =>
     row.flatMap((word, column): [string, SlotContent][] =>
       word === null ? [] : [[cellName(rowIndex, column), wordSlot(request, word, place)]],

@@ -10,11 +10,11 @@ import {
   rowsHeight,
 } from '../../src/pieces/faces/flow-page.js'
 import { canBeTooNote } from '../../src/pieces/marks/can-be-too.js'
+import { keyTextMm } from '../../src/pieces/parts/key-rows.js'
 import { choice, option } from '../../src/plan/values/options.js'
 import { defineLayout, type LayoutRequest, type PageFace } from '../layout.js'
 import {
   hasBrokenNames,
-  keyTextMm,
   type LargeKey,
   largeKeyRows,
   SAMPLE_SHARE,
@@ -58,12 +58,24 @@ function forWhom({ plan, group }: LayoutRequest): string {
 const WALL = { least: 13, most: 40 } as const
 const DESK_SAMPLE_MM = 7
 
+/** In print so large that the heading would be a good part of the page, it is as short as it can be. */
+function wallHeading(request: LayoutRequest, room: Size): Heading {
+  const { type, measure, plan, group } = request
+  const words = { textMm: Math.max(type.textMm, type.adultTextMm * 1.5), measure }
+  const heading = { title: titleOf(request), subtitle: forWhom(request), ...words }
+  if (headingHeight(heading, room.widthMm) <= room.heightMm * MOST_FOR_HEADING) return heading
+  return { title: 'Our key', subtitle: group?.name ?? plan.className ?? '', ...words }
+}
+
+/** Of a page. */
+const MOST_FOR_HEADING = 0.3
+
 /** As large as fills the page, so that it can be read from a distance. */
 function wallKey(request: LayoutRequest, room: Size): readonly PageFace[] {
-  const { type, measure } = request
-  const [title, subtitle] = [titleOf(request), forWhom(request)]
-  const heading: Heading = { title, subtitle, textMm: Math.max(type.textMm, type.adultTextMm * 1.5), measure }
-  const least = Math.max(WALL.least, keyTextMm(type, room.widthMm) * 1.6)
+  const { type } = request
+  const title = titleOf(request)
+  const heading = wallHeading(request, room)
+  const least = Math.max(WALL.least, keyTextMm(type.textMm, room.widthMm) * 1.6)
   const freeMm = room.heightMm - headingHeight(heading, room.widthMm)
   // No larger than lets the widest sample stand in its column, so that all are of one size.
   const widestMm = (room.widthMm * SAMPLE_SHARE) / widestSampleEm(request)
@@ -110,7 +122,7 @@ interface DeskKey {
 
 function deskKeyFor(request: LayoutRequest, widthMm: number): DeskKey {
   const { type, measure } = request
-  const textMm = keyTextMm(type, widthMm)
+  const textMm = keyTextMm(type.textMm, widthMm)
   const heading: Heading = { title: titleOf(request), subtitle: forWhom(request), textMm, measure }
   const size = { widthMm, sampleMm: Math.max(DESK_SAMPLE_MM, textMm * (type.large ? 1.3 : 1)) }
   return {

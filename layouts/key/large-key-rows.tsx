@@ -3,7 +3,7 @@ import type { Row } from '../../src/pieces/faces/flow-page.js'
 import { Slot } from '../../src/pieces/faces/slot.js'
 import { type KeyEntry, keyEntries } from '../../src/pieces/marks/key-entries.js'
 import { drawKeySample, keySampleEm } from '../../src/pieces/marks/key-sample.js'
-import { type KeyRequest, roomForTag } from '../../src/pieces/parts/key-rows.js'
+import { type KeyRequest, keyTextMm, roomForTag } from '../../src/pieces/parts/key-rows.js'
 import {
   breakLines,
   linesHeight,
@@ -11,7 +11,7 @@ import {
   wholeWordsWithin,
 } from '../../src/pieces/text/break-lines.js'
 import { Lines } from '../../src/pieces/text/lines.js'
-import { type TypeScale, wordRules } from '../../src/pieces/text/type-scale.js'
+import { wordRules } from '../../src/pieces/text/type-scale.js'
 
 /** How large a key is that is a page of its own. */
 export interface LargeKey {
@@ -32,14 +32,6 @@ const EXAMPLES = 0.71
 const GAP_MM = 6
 /** The samples take no more of the width. */
 export const SAMPLE_SHARE = 0.4
-
-/** Of the width: a key in larger print would not hold a mark's name on its page. */
-const TEXT_SHARE = 1 / 10
-
-/** The least em of a key's text on a page this wide. */
-export function keyTextMm({ textMm }: TypeScale, widthMm: number): number {
-  return Math.min(textMm, widthMm * TEXT_SHARE)
-}
 
 /** The widest sample in ems, with what an outline or an arc adds to its letters. */
 export function widestSampleEm({ words, marks, measure }: KeyRequest): number {
@@ -172,7 +164,7 @@ function textBeside(
   }: Pick<KeyRequest, 'type' | 'measure'> & { readonly widthMm: number; readonly pageMm: number },
 ) {
   const sizeFor = (text: string, wishedMm: number, weight?: 700) => {
-    const leastMm = Math.max(keyTextMm(type, pageMm), wishedMm)
+    const leastMm = Math.max(keyTextMm(type.textMm, pageMm), wishedMm)
     const widest = Math.max(...text.split(/\s+/).map(word => measure(word, 1, weight)), 0.1)
     // A hair less, lest rounding break the word.
     return { sizeMm: Math.min(leastMm, (widthMm * 0.995) / widest), broken: widest * leastMm > widthMm }

@@ -129,7 +129,9 @@ function boardFace(
   set: CardSet,
   { size, insetMm, room, track, endsMm }: BoardPlan,
 ): CardFace {
-  const place = { align: 'centre', paddingMm: Math.max(2, track.spaces[0]!.widthMm / 10) } as const
+  const { widthMm, heightMm } = track.spaces[0]!
+  const [paddingMm, paddingAboveMm] = [widthMm, Math.min(widthMm, heightMm)].map(mm => Math.max(2, mm / 10))
+  const place = { align: 'centre', paddingMm: paddingMm!, paddingAboveMm: paddingAboveMm! } as const
   const words = card.words.map((word, index): [string, SlotContent] => [
     `space ${index + 1}`,
     wordSlot(request, word, place),

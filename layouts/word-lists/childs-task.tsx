@@ -1,4 +1,5 @@
 /** One line on the children's copy that tells them what to do. */
+import { headingTextMm } from '../../src/pieces/faces/flow-page.js'
 import { keyEntries } from '../../src/pieces/marks/key-entries.js'
 import { breakLines, linesHeight, type TextStyle } from '../../src/pieces/text/break-lines.js'
 import { Lines } from '../../src/pieces/text/lines.js'
@@ -12,9 +13,9 @@ function taskIn({ words, marks }: LayoutRequest): readonly string[] {
 }
 
 function taskLines(request: LayoutRequest, widthMm: number) {
-  const style: TextStyle = { sizeMm: request.type.listTextMm }
+  const style: TextStyle = { sizeMm: headingTextMm({ textMm: request.type.listTextMm }, widthMm) }
   const ways = taskIn(request).map(task => breakLines(task, widthMm, style, request.measure))
-  return { style, lines: ways.find(lines => lines.length === 1) ?? ways[0]! }
+  return { style, lines: ways.reduce((fewest, lines) => (lines.length < fewest.length ? lines : fewest)) }
 }
 
 /** White below the task, in its lines: in large print they are as high as a row. */

@@ -72,7 +72,7 @@ function listWithKey(request: WordListRequest, key: readonly Row[], least: Size)
     const rows: Row[] = [
       {
         heightMm: topRow.heightMm,
-        heads: true,
+        ...(topRow.heightMm <= room.heightMm * MOST_REPEATED ? { heads: true } : {}),
         tree: topRow.tree(measure),
         ...(topRow.headings ? { cells: cellsOf(request, measure, 'all') } : {}),
       },
@@ -140,6 +140,9 @@ export interface ColumnMeasure {
   readonly wordMm: number
   readonly besideMm: number
 }
+
+/** Of a page: a higher row above the words stands on the first page alone. */
+const MOST_REPEATED = 0.12
 
 /** Kept free, so that rows that share a page exactly are not held to be too high for it. */
 const ROUNDING_MM = 0.01

@@ -154,7 +154,7 @@ function wordDrawer({ typeface, type }: FaceDrawing) {
 function cornerDrawer(drawing: FaceDrawing) {
   const known = keptOfLate<string, CornerTags | undefined>(HELD)
   return (shown: SlotWord, slot: WordSlot, box: Box): CornerTags | undefined => {
-    const roomHeightMm = box.heightMm - 2 * slot.paddingMm
+    const roomHeightMm = box.heightMm - 2 * (slot.paddingAboveMm ?? slot.paddingMm)
     const name = `${shown.key} ${slot.align} ${roomHeightMm.toFixed(2)}`
     return known(name, () => drawCornerTags(cornerTagsOf(shown, slot, roomHeightMm, drawing)))
   }
@@ -163,12 +163,12 @@ function cornerDrawer(drawing: FaceDrawing) {
 /** In the upper right corner of the slot; beside a word that stands at the left, level with the top of its ink. */
 function placeCorner(
   { art }: CornerTags,
-  { align, paddingMm }: WordSlot,
+  { align, paddingMm, paddingAboveMm = paddingMm }: WordSlot,
   box: Box,
   word: { readonly xMm: number; readonly yMm: number; readonly widthMm: number },
 ): { readonly xMm: number; readonly yMm: number } {
   const rightMm = box.xMm + box.widthMm - paddingMm - art.widthMm
-  if (align === 'centre') return { xMm: rightMm, yMm: box.yMm + paddingMm }
+  if (align === 'centre') return { xMm: rightMm, yMm: box.yMm + paddingAboveMm }
   return { xMm: Math.min(rightMm, word.xMm + word.widthMm + BESIDE_MM), yMm: word.yMm }
 }
 
@@ -181,12 +181,13 @@ const BESIDE_MM = 1.2
  */
 function placeWord(word: WordArt, fit: Fit, slot: WordSlot, box: Box): { xMm: number; yMm: number } {
   const { letters, aboveMm, belowMm } = fit
+  const { paddingMm, paddingAboveMm = paddingMm } = slot
   const middleMm = box.yMm + box.heightMm / 2 + (slot.loweredMm ?? 0)
   const wishedMm = middleMm + (letters.aboveMm - letters.belowMm) / 2
-  const lowestMm = box.yMm + box.heightMm - slot.paddingMm - belowMm
-  const baselineMm = Math.max(box.yMm + slot.paddingMm + aboveMm, Math.min(wishedMm, lowestMm))
-  const leftMm = box.xMm + slot.paddingMm
-  const freeMm = box.widthMm - 2 * slot.paddingMm - word.art.widthMm
+  const lowestMm = box.yMm + box.heightMm - paddingAboveMm - belowMm
+  const baselineMm = Math.max(box.yMm + paddingAboveMm + aboveMm, Math.min(wishedMm, lowestMm))
+  const leftMm = box.xMm + paddingMm
+  const freeMm = box.widthMm - 2 * paddingMm - word.art.widthMm
   const letterShift = word.letterBox.xMm + word.letterBox.widthMm / 2 - word.art.widthMm / 2
   const xMm =
     slot.align === 'left' ? leftMm : leftMm + Math.min(freeMm, Math.max(0, freeMm / 2 - letterShift))

@@ -39,6 +39,8 @@ export interface WordSlot {
   readonly align: 'centre' | 'left'
   /** Kept free on each side of the word, in mm. */
   readonly paddingMm: number
+  /** Kept free above and below it, where that is not as much as beside it. */
+  readonly paddingAboveMm?: number
   /**
    * How far below the middle of its slot the word's letters have their middle, as far as there is room: what else
    * stands above or below the slot is not to push them off the middle of the card.

@@ -142,7 +142,8 @@ function groupsToFit(
     let maximumMm = type.wordMaximumMm
     for (const { slot, box } of found.filter(each => each.slot.sizeGroup === sizeGroup)) {
       maximumMm = Math.min(maximumMm, slot.maximumMm ?? maximumMm)
-      const room = { widthMm: box.widthMm - 2 * slot.paddingMm, heightMm: box.heightMm - 2 * slot.paddingMm }
+      const { paddingMm, paddingAboveMm = paddingMm } = slot
+      const room = { widthMm: box.widthMm - 2 * paddingMm, heightMm: box.heightMm - 2 * paddingAboveMm }
       const shown = show({ ...slot, marked: slot.marked || slot.sizedAsMarked === true })
       const key = `${shown.key} ${room.widthMm.toFixed(2)} ${room.heightMm.toFixed(2)}`
       if (words.has(key)) continue

@@ -6,6 +6,7 @@ import type { Word } from '../../words/word.js'
 import { type CardFace, faceOf, mm, type SlotContent } from '../faces/face.js'
 import { Slot } from '../faces/slot.js'
 import type { Art } from '../piece.js'
+import { balancedLines } from '../text/balanced-lines.js'
 import {
   breakAtCommas,
   breakLinesWithin,
@@ -72,7 +73,11 @@ function textContent({ type, measure, size, textMm }: CardBackRequest, text: str
   const style: TextStyle = { sizeMm: textMm ?? type.textMm, align: 'centre' }
   const room = textRoom(size, undefined, type)
   const maximum = Math.max(1, Math.floor(room.heightMm / linesHeight(1, style.sizeMm)))
-  const lines = breakLinesWithin(text, { widthMm: room.widthMm, maximum }, style, measure)
+  const balanced = balancedLines(text, room.widthMm, style, measure)
+  const lines =
+    balanced.length <= maximum
+      ? balanced
+      : breakLinesWithin(text, { widthMm: room.widthMm, maximum }, style, measure)
   return {
     tree: (
       <CardFrame type={type} border={undefined}>

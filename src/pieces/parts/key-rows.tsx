@@ -82,15 +82,42 @@ export function blankKeyRows(
   }))
 }
 
-function smallKey({ type, marks, words, measure }: KeyRequest, widthMm: number, setting: KeySetting) {
+/** Set as asked, unless the words of the key would have to be smaller for that. */
+function smallKey(request: KeyRequest, widthMm: number, setting: KeySetting) {
+  const asked = keyShape(request, widthMm, setting)
+  const isSmaller = asked.label.sizeMm < keyTextMm(request.type.listTextMm, widthMm)
+  return isSmaller && setting !== 'closer' ? keyShape(request, widthMm, 'usual') : asked
+}
+
+/** Of the width: a key in larger print would not hold a mark's name on its page. */
+const TEXT_SHARE = 1 / 10
+
+/** The em of a key's text on a page this wide. */
+export function keyTextMm(textMm: number, widthMm: number): number {
+  return Math.min(textMm, widthMm * TEXT_SHARE)
+}
+
+/** The samples take no more of a column's width. */
+const SAMPLE_SHARE = 0.4
+/** Of a key's text where a word of it has no room beside the samples; a longer one is broken. */
+const LEAST_SHARE = 0.7
+
+function keyShape({ type, marks, words, measure }: KeyRequest, widthMm: number, setting: KeySetting) {
   const columns = (type.large ? 1 : 2) + (setting === 'one column more' ? 1 : 0)
   const close = setting === 'usual' || setting === 'roomier' ? 1 : 0.85
   const roomier = setting === 'roomier' ? 1.5 : 1
-  const sampleMm = type.listTextMm * (type.large ? 1.3 : 1.7 * close) * roomier
   const cellWidthMm = widthMm / columns
   // No wider than the widest sample, with what an outline or a tag's card adds, so that samples stand by their names.
-  const widestEm = Math.max(1.9, ...keyEntries(words, marks).map(entry => keySampleEm(entry, measure, 0.6)))
-  const boxWidthMm = sampleMm * Math.min(4.2, widestEm)
+  const entries = keyEntries(words, marks)
+  const widestEm = Math.min(4.2, Math.max(1.9, ...entries.map(entry => keySampleEm(entry, measure, 0.6))))
+  const wishedMm = type.listTextMm * (type.large ? 1.3 : 1.7 * close) * roomier
+  const sampleMm = Math.min(wishedMm, (cellWidthMm * SAMPLE_SHARE) / widestEm)
+  const boxWidthMm = sampleMm * widestEm
+  const labelWidthMm = cellWidthMm - boxWidthMm - 6
+  const textOf = ({ label, says = '' }: KeyEntry) => `${label} ${says}`.split(/\s+/)
+  const widestWord = Math.max(0.1, ...entries.flatMap(textOf).map(word => measure(word, 1, 700)))
+  const usualMm = keyTextMm(type.listTextMm, widthMm)
+  const textMm = Math.min(usualMm, Math.max(usualMm * LEAST_SHARE, (labelWidthMm * 0.995) / widestWord))
   return {
     columns,
     sampleMm,
@@ -98,13 +125,13 @@ function smallKey({ type, marks, words, measure }: KeyRequest, widthMm: number, 
     boxWidthMm,
     boxHeightMm: sampleMm * (1.8 + roomForTag(type, marks)),
     rowHeightMm: sampleMm * (1.8 + 0.3 * (close === 1 ? roomier : 0.4) + roomForTag(type, marks)),
-    labelWidthMm: cellWidthMm - boxWidthMm - 6,
-    label: { sizeMm: type.listTextMm, weight: 700 } satisfies TextStyle,
-    says: { sizeMm: type.large ? type.listTextMm : type.listTextMm * 0.9 } satisfies TextStyle,
+    labelWidthMm,
+    label: { sizeMm: textMm, weight: 700 } satisfies TextStyle,
+    says: { sizeMm: type.large ? textMm : textMm * 0.9 } satisfies TextStyle,
   }
 }
 
-type SmallKey = ReturnType<typeof smallKey>
+type SmallKey = ReturnType<typeof keyShape>
 
 interface KeyTextRequest {
   readonly entry: KeyEntry
