@@ -22,14 +22,18 @@ function shapesOf({ sheets }: PrintedItem): number {
   return new Set(shapes).size
 }
 
-/** A board of words alone on its sheet is laid out once more, to see whether its words are larger on paper that is turned. */
-function turnsTried({ sheets }: PrintedItem, item: string): number {
+/**
+ * A board alone on its sheet is laid out once more, to see whether its words are larger on paper that is turned, unless
+ * they are large enough.
+ */
+function turnsTried({ sheets, notes }: PrintedItem, item: string): number {
   if (item.includes('orientation')) return 0
+  if (notes.some(note => note.endsWith('so that its words are larger.'))) return 1
   const fronts = sheets.filter(({ side, pieces }) => side === 'front' && pieces.length > 0)
-  const isAlone = fronts.every(
-    ({ pieces: [first, second] }) => first?.piece.fontPt !== undefined && second === undefined,
+  const isSmall = fronts.every(
+    ({ pieces: [first, ...more] }) => more.length === 0 && (first?.piece.xHeightMm ?? 99) <= 6,
   )
-  return fronts.length > 0 && isAlone ? 1 : 0
+  return fronts.length > 0 && isSmall ? 1 : 0
 }
 
 /** Pages that a layout makes; the cover is put together without satori. */

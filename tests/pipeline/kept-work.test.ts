@@ -41,9 +41,9 @@ const nothing: WorkDone = { words: 0, sets: 0, layouts: 0, pieces: 0, pages: 0, 
 /**
  * Twelve words and two of the group's own; three sets for the class, three for the group; a list for each; labels for
  * all. Cards and the open sort's are of one shape, for class and group; so are backs. Boards are not, because the class's
- * have no free space; nor are pages. Each group's boards are laid out once more, on paper that is turned.
+ * have no free space; nor are pages.
  */
-const everything: WorkDone = { words: 14, sets: 6, layouts: 12, pieces: 6, pages: 8, faces: 9, printed: 9 }
+const everything: WorkDone = { words: 14, sets: 6, layouts: 10, pieces: 6, pages: 8, faces: 9, printed: 9 }
 
 describe('a plan that is held open', () => {
   // One for all: whatever a test left it with, each begins by bringing it back to the week.

@@ -29,7 +29,7 @@ export function* proofPageText({
   pageFonts,
 }: ProofPageRequest): Generator<string, void> {
   const sections = manifest.items.map(item => parts.sections.get(item.name) ?? [])
-  const { definitions, paperSizes } = needsOf(sections, parts.definitions)
+  const { definitions, paperSizes, placed } = needsOf(sections, parts.definitions)
   const title = escapeXml(manifest.title)
   const style = `\n${proofPageStyle({ sizes: paperSizes, pageFonts })}`
   yield lines(
@@ -48,12 +48,12 @@ export function* proofPageText({
   )
   if (definitions.length > 0) {
     yield '<svg class="defs" width="0" height="0" aria-hidden="true"><defs>\n'
-    for (const definition of definitions) yield lines(definition.read())
+    for (const definition of definitions) yield lines(definition())
     yield lines('</defs></svg>')
   }
   yield lines('<main id="sheets" tabindex="-1">')
   for (const section of sections) {
-    for (const text of section) yield text.read()
+    for (const text of section) yield placed(text.read())
     yield '\n'
   }
   yield lines('</main>', advice(manifest, warnings), `<script>${proofScript}</script>`, '</body>', '</html>')

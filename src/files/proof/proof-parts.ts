@@ -1,4 +1,5 @@
 import { drawnSheet, type PrintedItem, type PrintedSheet } from '../printed-plan.js'
+import { asOneOutline, countLines, linePlace, withLinesInPlace } from './lines-in-place.js'
 import { type ProofSection, proofSection, type SectionText } from './proof-section.js'
 import { sharedOutlines } from './shared-outlines.js'
 import { type SpooledText, textSpool } from './text-spool.js'
@@ -56,7 +57,9 @@ export function joinedParts(kept: ProofParts, made: ProofParts): ProofParts {
 /** What the rest of the page has to have for its sections. */
 export interface PageNeeds {
   /** The definitions that they refer to, and those that these refer to, each once, in order of first use. */
-  readonly definitions: readonly SpooledText[]
+  readonly definitions: readonly (() => string)[]
+  /** A text of theirs with its lines as the page has them. */
+  readonly placed: (text: string) => string
   /** `215.9x279.4` for every size of paper that stands in them. */
   readonly paperSizes: readonly string[]
 }
@@ -65,21 +68,30 @@ export function needsOf(
   sections: readonly SectionText[],
   definitions: ReadonlyMap<string, SpooledText>,
 ): PageNeeds {
-  const used = new Map<string, SpooledText>()
+  const used = new Map<string, () => string>()
   const sizes = new Set<string>()
+  const definitionOf = (id: string) => definitions.get(id)?.read()
+  const uses = countLines(readEach(sections))
+  const placed = (text: string) => withLinesInPlace(text, uses, definitionOf)
   const add = (markup: string): void => {
     for (const [, id] of markup.matchAll(/<use href="#([gl][\w-]{6,})"/g)) {
       const definition = definitions.get(id!)
       if (definition === undefined || used.has(id!)) continue
-      used.set(id!, definition)
+      const isOften = id!.startsWith('l') && linePlace(uses.get(id!) ?? 0) === 'one outline'
+      const read = () => (isOften ? asOneOutline(definition.read(), definitionOf) : definition.read())
+      used.set(id!, read)
       // A word's outline refers to nothing.
-      if (id!.startsWith('l')) add(definition.read())
+      if (id!.startsWith('l')) add(read())
     }
   }
-  for (const text of sections.flat()) {
-    const markup = text.read()
-    add(markup)
+  for (const markup of readEach(sections)) {
+    add(placed(markup))
     for (const [, size] of markup.matchAll(/ data-paper="([\d.]+x[\d.]+)"/g)) sizes.add(size!)
   }
-  return { definitions: [...used.values()], paperSizes: [...sizes] }
+  return { definitions: [...used.values()], paperSizes: [...sizes], placed }
+}
+
+/** One at a time, so that no more is held. */
+function* readEach(sections: readonly SectionText[]): Generator<string, void> {
+  for (const text of sections.flat()) yield text.read()
 }

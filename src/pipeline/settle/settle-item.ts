@@ -84,6 +84,9 @@ async function withLongWordEased(
   return best?.outcome
 }
 
+/** Words so many times larger than is good for a child need not be larger still: our own judgement, no source. */
+const LARGE_ENOUGH = 2
+
 /** A board alone on its sheet whose words are a good deal larger when the paper is turned, if the plan leaves that open. */
 async function onPaperTurned(
   { prepared, set, fitting }: Omit<Trial, 'ways' | 'fewest'>,
@@ -92,6 +95,7 @@ async function onPaperTurned(
   const { grid, request } = prepared
   const main = asked.value.fronts.fits.get('main')
   if (main === undefined || grid.columns * grid.rows > 1 || request.type.named) return undefined
+  if (main.sizeMm > request.type.roomyMm * LARGE_ENOUGH) return undefined
   const way = roomierItems(prepared, set).open.find(
     ({ changes: { division, orientation }, dealsAnew }) =>
       !dealsAnew &&

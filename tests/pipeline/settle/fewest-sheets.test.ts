@@ -11,6 +11,7 @@ import { sharedWork } from '../shared-work.js'
 const lists = {
   short: 'mud pond frog wet reed mat sun pit hop den',
   middling: 'reed marsh thrush stream gnat wren leaf moth frog perch snake duck',
+  many: 'reed marsh thrush stream gnat wren leaf moth frog perch snake duck heron otter bulrush spring pond fern nest twig shore tide crab gull',
   long: 'grasshopper dragonfly woodpecker kingfisher watermelon butterfly caterpillar marshland',
 } as const
 type List = keyof typeof lists
@@ -48,11 +49,11 @@ function closer(sheets: number, cards: number): readonly string[] {
 
 describe('cards in large print', () => {
   it.each<[List, string]>([
-    ['middling', 'layout: word-cards, size: x-height 12 mm'],
-    ['middling', 'layout: open-sort, size: 72 pt'],
+    ['many', 'layout: word-cards, size: x-height 12 mm'],
+    ['many', 'layout: open-sort, size: 72 pt'],
     ['long', 'layout: word-cards, size: 60 pt, paper: a4'],
     ['short', 'layout: matching-pairs, pair: plural, size: 60 pt'],
-    ['middling', 'layout: word-cards, size: {for: {acuity: 20/200, distance: 25 cm}}, paper: 5 x 8 card'],
+    ['many', 'layout: word-cards, size: {for: {acuity: 20/200, distance: 25 cm}}, paper: 5 x 8 card'],
   ])(
     'of a size that the teacher names stand on the fewest sheets that hold it: %s words, %s',
     async (list, keys) => {

@@ -60,22 +60,38 @@ describe('the advice of check', () => {
 
 describe('a board that is alone on its sheet', () => {
   const words = short.replace('duck', 'grasshopper')
-  const board = (item: string, of = words) => made(of, item, '', 'path-board')
+  const board = (item: string, of = words, layout = 'bingo') =>
+    made(
+      of,
+      [layout === 'bingo' ? 'boards: 1, grid: 3x3' : '', item].filter(key => key !== '').join(', '),
+      '',
+      layout,
+    )
 
   it('is turned the way that makes its words a good deal larger, and it is said', async () => {
-    const [open, upright, lying] = [
-      await board(''),
-      await board('orientation: portrait'),
-      await board('orientation: landscape'),
-    ]
+    const [open, upright] = [await board(''), await board('orientation: portrait')]
     expect(open.notes).toContain('Laid out with orientation: landscape, so that its words are larger.')
-    expect(open.piece.xHeightMm).toBe(lying.piece.xHeightMm)
     expect(open.piece.xHeightMm).toBeGreaterThan(upright.piece.xHeightMm! * 1.15)
+  })
+
+  it.each(['bingo', 'path-board'])(
+    'has words hardly smaller than on paper turned by hand: %s',
+    async layout => {
+      const sizes = ['', 'orientation: portrait', 'orientation: landscape'].map(
+        async item => (await board(item, words, layout)).piece.xHeightMm!,
+      )
+      const [open, ...turned] = await Promise.all(sizes)
+      expect(open! * 1.15).toBeGreaterThanOrEqual(Math.max(...turned))
+    },
+  )
+
+  it('has words of 25 pt on a path with one long word, upright or lying', async () => {
+    expect((await board('', words, 'path-board')).piece.fontPt).toBeGreaterThan(25)
   })
 
   it('stays as the plan has it, or as it is where turning it gains little', async () => {
     const isUpright = ({ piece }: Awaited<ReturnType<typeof board>>) => piece.heightMm > piece.widthMm
     expect(isUpright(await board('orientation: portrait'))).toBe(true)
-    expect(isUpright(await board('', short))).toBe(true)
+    expect(isUpright(await board('', 'moth, frog, duck, pond, gnat, wren, leaf, nest, fern'))).toBe(true)
   })
 })

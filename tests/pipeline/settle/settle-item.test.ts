@@ -32,8 +32,8 @@ describe('words that do not fit', () => {
   it('get larger cards where the plan leaves their number open, with a note', async () => {
     const drawn = await draw('{layout: word-cards, size: x-height 11 mm}')
     expect(drawn.problems).toEqual([])
-    expect(noteOf(drawn)).toBe('Laid out with 1 across and 5 down, so that words in large print have room.')
-    expect(placesOn(drawn.items[0]!)).toBe(5)
+    expect(noteOf(drawn)).toBe('Laid out with 1 across and 6 down, so that words in large print have room.')
+    expect(placesOn(drawn.items[0]!)).toBe(6)
     expect(drawn.items[0]!.sheets[0]!.pieces[0]!.piece.xHeightMm).toBeCloseTo(11, 2)
   })
 
