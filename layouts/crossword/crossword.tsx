@@ -156,36 +156,32 @@ function crosswordPages(request: CrosswordRequest, set: CardSet, room: Size): re
   const first = set.cards.filter(card => card.copy === 1)
   const row = (text: string, sizeMm: number, weight: 400 | 700 = 400): Row =>
     textRow(text, { style: { sizeMm, weight }, widthMm: room.widthMm, measure })
-  const named = (number: number) => (first.length > 1 ? ` of number ${number}` : '')
+  const named = (number: number, way: 'across' | 'down') =>
+    first.length > 1 ? `Number ${number}, ${way}` : way === 'across' ? 'Across' : 'Down'
   const clueRows = first.flatMap(({ number, crossword }) => [
-    row(`Across${named(number)}`, type.listTextMm, 700),
+    row(named(number, 'across'), type.listTextMm, 700),
     ...cluesOf(crossword!.entries, false).map(clue => row(clue, type.listTextMm)),
-    row(`Down${named(number)}`, type.listTextMm, 700),
+    row(named(number, 'down'), type.listTextMm, 700),
     ...cluesOf(crossword!.entries, true).map(clue => row(clue, type.listTextMm)),
   ])
-  const answers = first.map(({ number, crossword }): Row => {
+  const answers = first.flatMap(({ number, crossword }): Row[] => {
     const name = `answer ${number}`
     const draw = (box: Size) =>
       drawCrossword({ crossword: crossword!, room: box, typeface, leastMm: 0, mostMm: 9, letters: 'all' })
-    return {
-      heightMm: ANSWER_MM + 8,
-      slots: { [name]: { kind: 'art', draw } },
-      tree: (
-        <div style={{ display: 'flex', width: '100%', height: '100%' }}>
-          <Slot name={name} style={{ width: mm(ANSWER_MM), height: mm(ANSWER_MM) }} />
-          <Lines
-            lines={[
-              ...(first.length > 1 ? [`Number ${number}`] : []),
-              ...crossword!.entries.map(
-                entry => `${entry.number} ${entry.down ? 'down' : 'across'}: ${entry.word.text}`,
-              ),
-            ]}
-            style={{ sizeMm: type.adultTextMm }}
-            box={{ marginLeft: mm(6) }}
-          />
-        </div>
-      ),
-    }
+    const solved = (down: boolean) =>
+      crossword!.entries
+        .filter(entry => entry.down === down)
+        .map(entry => `${entry.number} ${entry.word.text}`)
+        .join(', ')
+    return [
+      {
+        heightMm: ANSWER_MM + 4,
+        slots: { [name]: { kind: 'art', draw } },
+        tree: <Slot name={name} style={{ width: '100%', height: mm(ANSWER_MM) }} />,
+      },
+      row(`${named(number, 'across')}: ${solved(false)}`, type.adultTextMm),
+      row(`${named(number, 'down')}: ${solved(true)}`, type.adultTextMm),
+    ]
   })
   return [
     ...(cluesBelow(request, set) === undefined

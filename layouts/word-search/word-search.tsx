@@ -5,7 +5,7 @@ import type { Row } from '../../src/pieces/faces/flow-page.js'
 import { Slot } from '../../src/pieces/faces/slot.js'
 import { cardFace } from '../../src/pieces/parts/card-face.js'
 import { contentRoom } from '../../src/pieces/parts/card-frame.js'
-import { Lines } from '../../src/pieces/text/lines.js'
+import { textRow } from '../../src/pieces/parts/table-rows.js'
 import { choice, gridSize, option, wholeNumber } from '../../src/plan/values/options.js'
 import { errorAt, type Outcome, type Problem } from '../../src/problems.js'
 import type { Card, CardSet } from '../../src/sets/card-set.js'
@@ -151,35 +151,25 @@ function WordList({ list, count }: { readonly list: SearchPlan['list']; readonly
 const ANSWER_MM = 92
 
 function searchPages(request: SearchRequest, set: CardSet, room: Size): readonly PageFace[] {
-  const { type, typeface, options } = request
+  const { type, typeface, measure, options } = request
   const first = set.cards.filter(card => card.copy === 1)
-  const rows = first.map((card): Row => {
+  const style = { sizeMm: type.adultTextMm }
+  const rows = first.flatMap((card): Row[] => {
     const { rows: letters, hidden } = card.letterGrid!
     const name = `answer ${card.number}`
-    return {
-      heightMm: ANSWER_MM + 8,
-      slots: {
-        [name]: {
-          kind: 'art',
-          draw: box => drawLetterGrid({ rows: letters, room: box, typeface, shown: hidden }),
-        },
+    const draw = (box: Size) => drawLetterGrid({ rows: letters, room: box, typeface, shown: hidden })
+    const places = hidden.map(
+      ({ row, column }, index) => `${card.words[index]!.text}: row ${row + 1}, place ${column + 1}`,
+    )
+    const told = first.length > 1 ? `Number ${card.number} · ${places.join(' · ')}` : places.join(' · ')
+    return [
+      {
+        heightMm: ANSWER_MM + 4,
+        slots: { [name]: { kind: 'art', draw } },
+        tree: <Slot name={name} style={{ width: '100%', height: mm(ANSWER_MM) }} />,
       },
-      tree: (
-        <div style={{ display: 'flex', width: '100%', height: '100%' }}>
-          <Slot name={name} style={{ width: mm(ANSWER_MM), height: mm(ANSWER_MM) }} />
-          <Lines
-            lines={[
-              ...(first.length > 1 ? [`Number ${card.number}`] : []),
-              ...hidden.map(
-                ({ row, column }, index) => `${card.words[index]!.text}: row ${row + 1}, place ${column + 1}`,
-              ),
-            ]}
-            style={{ sizeMm: Math.min(type.adultTextMm, ANSWER_MM / (hidden.length + 1) / 1.5) }}
-            box={{ marginLeft: mm(6) }}
-          />
-        </div>
-      ),
-    }
+      textRow(told, { style, widthMm: room.widthMm, measure }),
+    ]
   })
   return [
     ...howToPlayPages(

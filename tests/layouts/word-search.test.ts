@@ -30,7 +30,7 @@ describe('a word search', () => {
 
   it('tells for each word where it begins, counted from one', async () => {
     const printed = await printItem('{layout: word-search}')
-    const told = linesOn(printed, 'answers').join('\n')
+    const told = linesOn(printed, 'answers').join(' ')
     const { placed } = printed.answerData as unknown as {
       placed: readonly { word: string; row: number; column: number }[]
     }

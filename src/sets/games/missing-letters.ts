@@ -70,9 +70,8 @@ function filled({ text }: Word, { ranges }: Gap, letters: string): string | unde
 export function missingLetters(wanted: MissingWanted): Outcome<CardSet> {
   const { words, copies, seed, label, place } = wanted
   const gapped = words.flatMap(({ word, gap, alike }) => (gap === undefined ? [] : [{ word, gap, alike }]))
-  const problems: Problem[] = words.flatMap(({ word, gap }) =>
-    gap === undefined ? [nothingMarked(word, place)] : [],
-  )
+  const unmarked = words.flatMap(({ word, gap }) => (gap === undefined ? [word.text] : []))
+  const problems: Problem[] = unmarked.length === 0 ? [] : [nothingMarked(unmarked, place)]
   if (gapped.length === 0) return failWith([...problems, noGaps(place)])
   const all = [...new Set(gapped.map(({ word, gap }) => lettersOfGap(word, gap)))]
   const generator = generatorFor(seed, `${label}: choices`)
@@ -120,11 +119,14 @@ function misleads(
   return isUnfit(spelled) || (isWord(spelled) && !isTold(word))
 }
 
-function nothingMarked({ text }: Word, place: Place): Problem {
+function nothingMarked(texts: readonly string[], place: Place): Problem {
+  const named = texts.map(text => `"${text}"`).join(', ')
   return warningAt(
     place,
-    `"${text}" shows nothing that the plan marks: it gets no card`,
-    'Add a mark for what it shows, or leave it out of this item with words.',
+    texts.length === 1
+      ? `${named} shows nothing that the plan marks: it gets no card`
+      : `${named} show nothing that the plan marks: they get no card`,
+    'Add marks for what they show, or leave them out of this item with words.',
   )
 }
 
