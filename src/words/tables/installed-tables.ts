@@ -20,6 +20,11 @@ export function rowsOf(name: string): Rows {
   return installed().rowsOf(name)
 }
 
+/** The row of a table that begins with this field, without reading the others. */
+export function rowBeginning(name: string, first: string): readonly string[] | undefined {
+  return installed().rowBeginning(name, first)
+}
+
 /** The names of all tables that begin so, for one that lies in several files: `senses/drafts-` */
 export function tablesBeginning(beginning: string): readonly string[] {
   return installed().names.filter(name => name.startsWith(beginning))
@@ -33,13 +38,20 @@ export function wordsOf(name: string): readonly string[] {
 /** The words of a table whose second column names the groups that each is in, by group. */
 export function groupsOf(name: string): ReadonlyMap<string, ReadonlySet<string>> {
   const groups = new Map<string, Set<string>>()
+  // Most rows name the same few groups.
+  const groupsNamed = new Map<string, readonly Set<string>[]>()
   for (const [word = '', named = ''] of rowsOf(name)) {
-    for (const group of named.split(', ')) {
-      const words = groups.get(group) ?? new Set()
-      groups.set(group, words.add(word))
-    }
+    const known = groupsNamed.get(named) ?? named.split(', ').map(group => groupIn(groups, group))
+    groupsNamed.set(named, known)
+    for (const words of known) words.add(word)
   }
   return groups
+}
+
+function groupIn(groups: Map<string, Set<string>>, group: string): Set<string> {
+  const words = groups.get(group) ?? new Set()
+  groups.set(group, words)
+  return words
 }
 
 /** Made when first asked for, so that a command waits for no table that it does not need. */

@@ -21,6 +21,8 @@ export function packTables(tables: ReadonlyMap<string, Rows>): Buffer {
 export interface PackedTables {
   /** @throws Error where no table has this name */
   readonly rowsOf: (name: string) => Rows
+  /** The first row that begins with this field and has others, found where it lies: for a few words of a long table. */
+  readonly rowBeginning: (name: string, first: string) => readonly string[] | undefined
   /** The first field of each row, for a table that is a list. */
   readonly wordsOf: (name: string) => readonly string[]
   readonly names: readonly string[]
@@ -39,15 +41,27 @@ export function tablesIn(bytes: Buffer): PackedTables {
     places.set(name, [start, start + Number(length)])
     start += Number(length)
   }
-  const linesOf = (name: string): readonly string[] => {
+  const bodyOf = (name: string): Buffer => {
     const place = places.get(name)
     if (place === undefined) throw new Error(`There is no table "${name}". Run "npm run build" to pack it.`)
-    const text = bytes.toString('utf8', place[0], place[1])
+    return bytes.subarray(place[0], place[1])
+  }
+  const linesOf = (name: string): readonly string[] => {
+    const text = bodyOf(name).toString('utf8')
     return text === '' ? [] : text.split('\n')
   }
   return {
     names: [...places.keys()],
     rowsOf: name => linesOf(name).map(line => line.split('\t')),
+    rowBeginning: (name, first) => {
+      const body = bodyOf(name)
+      const beginning = Buffer.from(`${first}\t`)
+      const isAtOnce = body.subarray(0, beginning.length).equals(beginning)
+      const start = isAtOnce ? 0 : body.indexOf(`\n${first}\t`) + 1
+      if (start === 0 && !isAtOnce) return undefined
+      const end = body.indexOf('\n', start)
+      return body.toString('utf8', start, end < 0 ? body.length : end).split('\t')
+    },
     wordsOf: name =>
       linesOf(name).map(line => (line.includes('\t') ? line.slice(0, line.indexOf('\t')) : line)),
   }

@@ -1,6 +1,6 @@
 import { describe, expect, it, test } from 'vitest'
 import { openLexicon } from '../../../src/words/lexicon/lexicon.js'
-import { allDrafts, draftOf } from '../../../src/words/senses/drafts.js'
+import { allDrafts, draftInTables, draftOf } from '../../../src/words/senses/drafts.js'
 import { faultsOf } from './faults-of-a-draft.js'
 
 describe('a draft of a clue', () => {
@@ -8,6 +8,11 @@ describe('a draft of a clue', () => {
     expect(draftOf('frog')).toBe(allDrafts().get('frog'))
     expect(draftOf('Frog')).toBe(draftOf('frog'))
     expect(draftOf('mudflatless')).toBeUndefined()
+  })
+
+  it('is the same, whether it is searched in the tables or they are read', () => {
+    const drafts = [...allDrafts()]
+    expect(drafts.map(([word]) => [word, draftInTables(word)])).toEqual(drafts)
   })
 })
 

@@ -17,10 +17,35 @@ describe('packed tables', () => {
           for (const [each, written] of tables) {
             expect(packed.rowsOf(each)).toEqual(written)
             expect(packed.wordsOf(each)).toEqual(written.map(([word]) => word))
+            for (const [word = ''] of written) {
+              const longer = written.find(([first, ...more]) => first === word && more.length > 0)
+              expect(packed.rowBeginning(each, word)).toEqual(longer)
+            }
           }
         },
       ),
     )
+  })
+
+  test('find a row by its first field as a whole', () => {
+    const birds = [
+      ['teal', 'a small duck'],
+      ['swan', 'large, and white'],
+      ['teal-like', 'none'],
+    ]
+    const packed = tablesIn(
+      packTables(
+        new Map([
+          ['birds/ducks', birds],
+          ['birds/geese', [['swan', 'no']]],
+        ]),
+      ),
+    )
+    expect(packed.rowBeginning('birds/ducks', 'swan')).toEqual(birds[1])
+    expect(packed.rowBeginning('birds/ducks', 'teal-like')).toEqual(birds[2])
+    expect(packed.rowBeginning('birds/ducks', 'tea')).toBeUndefined()
+    expect(packed.rowBeginning('birds/ducks', 'wan')).toBeUndefined()
+    expect(packed.rowBeginning('birds/geese', 'teal')).toBeUndefined()
   })
 
   test('a table that is not there says what to do', () => {
