@@ -60,8 +60,13 @@ export function layTextLine(request: Omit<TextLineRequest, 'color'>): LaidTextLi
 }
 
 /** Width in mm of `text` set on one line. */
-export function measureTextLine(request: Omit<TextLineRequest, 'color'>): number {
-  return runOf(request).widthEm * request.sizeMm
+export function measureTextLine({
+  typeface,
+  text,
+  weight,
+  sizeMm,
+}: Omit<TextLineRequest, 'color'>): number {
+  return typeface.widthEm(text, weight) * sizeMm
 }
 
 function runOf({ typeface, text, weight = 'regular' }: Omit<TextLineRequest, 'color'>): ShapedRun {

@@ -37,10 +37,10 @@ export function shapeText(fonts: readonly FontFile[], text: string, options: Sha
   let penEm = 0
   for (const part of divideByFont(fonts, text)) {
     const raw = shapePart(part, spacing === 0 ? splits : 'everywhere')
+    const ends = endsOf(raw, part.text.length)
     raw.forEach((glyph, index) => {
       const start = part.start + glyph.start
-      const next = raw.slice(index + 1).find(later => later.start > glyph.start)
-      const end = part.start + (next?.start ?? part.text.length)
+      const end = part.start + ends[index]!
       const outline = part.font.outline(glyph.glyph)
       glyphs.push({ outline, xEm: penEm + glyph.xOffsetEm, yEm: glyph.yOffsetEm, start, end })
       const lastOfCluster = raw[index + 1]?.start !== glyph.start
@@ -48,6 +48,17 @@ export function shapeText(fonts: readonly FontFile[], text: string, options: Sha
     })
   }
   return { text, glyphs, widthEm: penEm }
+}
+
+/** Where the text that a glyph draws ends: where the next one that begins further on begins. */
+function endsOf(raw: readonly RawGlyph[], length: number): readonly number[] {
+  const ends: number[] = []
+  for (let index = raw.length - 1; index >= 0; index--) {
+    const next = raw[index + 1]
+    const further = next !== undefined && next.start > raw[index]!.start
+    ends[index] = further ? next.start : (ends[index + 1] ?? length)
+  }
+  return ends
 }
 
 interface Part {

@@ -48,6 +48,8 @@ export interface Typeface {
   missing(text: string): readonly string[]
   /** Characters without a glyph leave nothing behind: ask `missing` first. */
   shape(text: string, options?: ShapeOptions): ShapedRun
+  /** How wide it would be, in em: remembered for many more texts than can be held shaped. */
+  widthEm(text: string, weight?: Weight): number
 }
 
 export interface UnreadableFont {
@@ -57,6 +59,9 @@ export interface UnreadableFont {
 
 /** How many are held at least, three kilobytes each: a week's plan has as many. */
 const MANY_RUNS = 1000
+
+/** A width takes a hundred bytes; a set of thousands of cards asks for those of all its small texts, over and over. */
+const MANY_WIDTHS = 20_000
 
 /** The typeface, or why its files cannot be used. */
 export function openTypeface(files: TypefaceFiles): Typeface | UnreadableFont {
@@ -72,6 +77,12 @@ export function openTypeface(files: TypefaceFiles): Typeface | UnreadableFont {
   }
   if (bold === undefined) sources.bold = sources.regular
   const runs = keptOfLate<string, ShapedRun>(MANY_RUNS)
+  const widths = keptOfLate<string, number>(MANY_WIDTHS)
+  const shape = (text: string, options: ShapeOptions = {}): ShapedRun => {
+    const { weight = 'regular', letterSpacingEm = 0, splitLigaturesAt = [] } = options
+    const key = `${weight}|${letterSpacingEm}|${splitLigaturesAt.join(' ')}|${text}`
+    return runs(key, () => shapeText(sources[weight], text, options))
+  }
   return {
     name: files.name,
     family: files.family,
@@ -84,11 +95,8 @@ export function openTypeface(files: TypefaceFiles): Typeface | UnreadableFont {
       [...new Set(text)].filter(
         character => !sources.regular.some(font => font.draws(character.codePointAt(0)!)),
       ),
-    shape(text, options = {}) {
-      const { weight = 'regular', letterSpacingEm = 0, splitLigaturesAt = [] } = options
-      const key = `${weight}|${letterSpacingEm}|${splitLigaturesAt.join(' ')}|${text}`
-      return runs(key, () => shapeText(sources[weight], text, options))
-    },
+    shape,
+    widthEm: (text, weight = 'regular') => widths(`${weight}|${text}`, () => shape(text, { weight }).widthEm),
   }
 }
 
