@@ -5,6 +5,7 @@ import { drawnItem, type PrintedPlan, type PrintedSheet } from './files/printed-
 import { type WrittenPlan, writePlan } from './files/write-plan.js'
 import { version } from './installation.js'
 import { failWith, inReadingOrder, outcomeOf, succeed, type WithProblems, withProblems } from './outcomes.js'
+import { collectSoonerFor } from './pipeline/collect-sooner.js'
 import { dealPlan } from './pipeline/deal/deal-plan.js'
 import { type ChosenJobs, chooseJobs, itemJobs } from './pipeline/deal/item-jobs.js'
 import { type ImposedItem, imposePlan } from './pipeline/impose/impose-plan.js'
@@ -59,6 +60,7 @@ export async function makePlan(request: MakeRequest): Promise<Outcome<MadePlan>>
   const { outFolder, formats, dpi, only, jobs = cpus().length, watching = {} } = request
   const printed = printedPlan(onSheets.value)
   const of = printed.items.length
+  collectSoonerFor(printed.items.reduce((sum, { sheets }) => sum + sheets.length, 0))
   const written = await writePlan({
     printed,
     outFolder,

@@ -42,6 +42,8 @@ export function benchMemory(): readonly MemoryRow[] {
       row('make, 60 words in 150 copies', ['make'], 60, ['{layout: word-cards, copies: 150}']),
       row('make, 9,000 word cards', ['make'], 9000, ['word-cards']),
       row('make, 200 sets of 12 cards', ['make'], 3012, items(200)),
+      row('make, 100 bingo boards', ['make'], 30, ['{layout: bingo, boards: 100}']),
+      row('make, 1,000 bingo boards', ['make'], 30, ['{layout: bingo, boards: 1000}']),
       row('check, 500 sets of 12 cards', ['check'], 3012, items(500)),
     ]
   } finally {

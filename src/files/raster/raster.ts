@@ -42,7 +42,11 @@ export function createRasterizer(dpi: number): Rasterizer {
 
   async function prepare(sheet: Sheet): Promise<PreparedSheet> {
     const placed = placedShapes(sheet)
-    const sprites = await Promise.all(placed.map(({ shape, turn }) => store.spriteOf(shape, turn)))
+    // Pictures are made ready beside one another; what is drawn here is drawn one by one.
+    const pictures = placed.filter(({ shape }) => shape.kind === 'image')
+    await Promise.all(pictures.map(({ shape, turn }) => store.spriteOf(shape, turn)))
+    const sprites: Sprite[] = []
+    for (const { shape, turn } of placed) sprites.push(await store.spriteOf(shape, turn))
     return { sheet, placed, sprites }
   }
 

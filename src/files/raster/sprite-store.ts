@@ -10,7 +10,13 @@ export interface SpriteStore {
 }
 
 /** As much of what was drawn as is kept, twice: a page's own shapes take a few megabytes. */
-const KEPT_BYTES = 16 * 2 ** 20
+const KEPT_BYTES = 6 * 2 ** 20
+
+/**
+ * After as much as this the event loop gets its turn: resvg's own memory of what it drew is given back in that turn alone, so
+ * that a page of running text would else be held three times over.
+ */
+const BYTES_A_TURN = 4 * 2 ** 20
 
 /**
  * Keeps what was drawn at one resolution: a shape that looks the same is drawn once, whether the same word stands on
@@ -20,9 +26,16 @@ const KEPT_BYTES = 16 * 2 ** 20
 export function createSpriteStore(dpi: number, keptBytes = KEPT_BYTES): SpriteStore {
   const shelves = { 0: spriteShelf(keptBytes), 180: spriteShelf(keptBytes) }
 
+  let bytes = 0
+
   async function draw(shape: Shape, turn: 0 | 180): Promise<Sprite> {
     const fitted = shape.kind === 'image' ? await fitPicture(shape, dpi) : shape
+    if (bytes > BYTES_A_TURN) {
+      bytes = 0
+      await new Promise(resolve => setImmediate(resolve))
+    }
     const pixels = drawShape(fitted, turn, dpi)
+    bytes += pixels?.rgba.byteLength ?? 0
     return pixels === undefined ? blankSprite : spriteFromPixels(pixels)
   }
 

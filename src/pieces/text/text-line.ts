@@ -60,12 +60,7 @@ export function layTextLine(request: Omit<TextLineRequest, 'color'>): LaidTextLi
 }
 
 /** Width in mm of `text` set on one line. */
-export function measureTextLine({
-  typeface,
-  text,
-  weight,
-  sizeMm,
-}: Omit<TextLineRequest, 'color'>): number {
+export function measureTextLine({ typeface, text, weight, sizeMm }: Omit<TextLineRequest, 'color'>): number {
   return typeface.widthEm(text, weight) * sizeMm
 }
 
