@@ -117,7 +117,12 @@ function callRow(
   }
 }
 
+/** So many have room in a row; with more boards nearly all of them win at the last calls, and nobody looks them up there. */
+const MOST_NAMED = 80
+
 function winnersText(winners: readonly string[]): string {
   if (winners.length === 0) return ''
-  return `${winners.length === 1 ? 'board' : 'boards'} ${winners.join(', ')}`
+  const named = winners.slice(0, MOST_NAMED).join(', ')
+  const others = winners.length - MOST_NAMED
+  return `${winners.length === 1 ? 'board' : 'boards'} ${named}${others > 0 ? ` and ${others} more` : ''}`
 }

@@ -179,7 +179,11 @@ async function completeSet(
   const parts = joinedParts(await keptParts(kept, folder, files), proof)
   const page = proofPageText({ manifest, parts, warnings, pageFonts })
   await files.write(join(work.building, 'index.html'), page)
-  await files.write(join(work.building, 'manifest.json'), manifestText(manifest))
+  const manifestPath = join(work.building, 'manifest.json')
+  await files.write(manifestPath, manifestText(manifest))
+  // A name may reach the disk before what it stands for: after a power cut the plan's folder would hold an empty manifest.
+  await files.settle(manifestPath)
+  await files.settle(work.building)
   return succeed(manifest, problems)
 }
 

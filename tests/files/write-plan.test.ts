@@ -13,8 +13,9 @@ import {
   writeFile,
 } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
-import { join } from 'node:path'
+import { basename, join } from 'node:path'
 import { afterEach, beforeEach, describe, expect, it } from 'vitest'
+import { type FileSystem, machineFiles } from '../../src/files/folder/file-system.js'
 import { runFile } from '../../src/files/folder/run-files.js'
 import { thisHost } from '../../src/files/folder/running-process.js'
 import type { Manifest } from '../../src/files/manifest.js'
@@ -75,6 +76,32 @@ describe('a plan’s folder', () => {
       'marsh/manifest.json',
       'marsh/word-cards/word-cards-01.png',
       'marsh/word-cards/word-cards-01.svg',
+    ])
+  })
+
+  it('is on the disk itself before it takes its place, its manifest last', async () => {
+    const told: string[] = []
+    const files: FileSystem = {
+      ...machineFiles,
+      write: async (path, contents) => {
+        told.push(`write ${basename(path)}`)
+        await machineFiles.write(path, contents)
+      },
+      settle: async path => {
+        told.push(`settle ${basename(path).replace(/^.*new.*$/, 'folder')}`)
+        await machineFiles.settle(path)
+      },
+      rename: async (from, to) => {
+        if (to === join(out, 'marsh')) told.push('take its place')
+        await machineFiles.rename(from, to)
+      },
+    }
+    await writePlan(request({ files }))
+    expect(told.slice(-4)).toEqual([
+      'write manifest.json',
+      'settle manifest.json',
+      'settle folder',
+      'take its place',
     ])
   })
 

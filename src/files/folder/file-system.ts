@@ -3,6 +3,7 @@ import {
   link,
   lstat,
   mkdir,
+  open,
   readdir,
   readFile,
   rename,
@@ -27,6 +28,8 @@ export interface FileSystem {
   readonly list: (folder: string) => Promise<readonly string[]>
   readonly readText: (path: string) => Promise<string>
   readonly write: (path: string, contents: Contents) => Promise<void>
+  /** Returns when the file, or the names in the folder, are on the disk itself, as far as the system can say. */
+  readonly settle: (path: string) => Promise<void>
   readonly copy: (from: string, to: string) => Promise<void>
   readonly link: (from: string, to: string) => Promise<void>
   readonly rename: (from: string, to: string) => Promise<void>
@@ -56,6 +59,7 @@ export const machineFiles: FileSystem = {
   list: folder => readdir(folder),
   readText: path => readFile(path, 'utf8'),
   write: (path, contents) => writeFile(path, contents),
+  settle: settleOnDisk,
   copy: (from, to) => copyFile(from, to),
   link: (from, to) => link(from, to),
   rename: (from, to) => rename(from, to),
@@ -63,6 +67,23 @@ export const machineFiles: FileSystem = {
   removeFile: path => unlink(path),
   removeEmptyFolder: path => rmdir(path),
   removeFolder: path => rm(path, { recursive: true, force: true }),
+}
+
+/** What a disk says that is full or broken; a system that cannot tell of folders, or at all, says something else. */
+const notWritten = ['EIO', 'ENOSPC', 'EDQUOT']
+
+async function settleOnDisk(path: string): Promise<void> {
+  try {
+    const handle = await open(path, process.platform === 'win32' ? 'r+' : 'r')
+    try {
+      await handle.sync()
+    } finally {
+      await handle.close()
+    }
+  } catch (error) {
+    const code = systemCode(error)
+    if (code === undefined || notWritten.includes(code)) throw error
+  }
 }
 
 async function standing(looking: ReturnType<typeof stat>): Promise<Standing | undefined> {
