@@ -40,7 +40,7 @@ describe('whatever happens', () => {
   it('speaks one language, whatever the machine speaks', () => {
     const env = { LC_ALL: 'de_DE.UTF-8', LANG: 'de_DE.UTF-8' }
     expect(oaktag(['make', '--frobnicate'], empty(), { env }).err).toMatch(
-      /^oaktag: frobnicate is not understood\n/,
+      /^oaktag: frobnicate is not understood here\n/,
     )
   })
 
