@@ -159,6 +159,32 @@ describe('outlines', () => {
     expect(added[0]! + added[2]!).toBeCloseTo(boxed.widenedEm * 10, 6)
   })
 
+  describe.each(bundledTypefaces)('in $family', typeface => {
+    const edges = [
+      [0, 2],
+      [2, 4],
+      [7, 9],
+      [9, 11],
+    ] as const
+    const widest = (points: number, large: boolean) =>
+      Math.max(
+        ...outlineStyles.flatMap(({ name }) => {
+          const spans = edges.map(range => span({ outline: name }, range))
+          const { openings } = draw('wheelbarrowed', spans, { typeface, sizeMm: (points * 25.4) / 72, large })
+          return [...openings.values()]
+        }),
+      )
+
+    it('open no place by more than nine tenths of an em, however small the word', () => {
+      for (const points of [4, 6, 9]) expect(widest(points, true)).toBeLessThanOrEqual(0.9)
+      expect(widest(4, true)).toBe(0.9)
+    })
+
+    it('need less than that from 14 pt on', () => {
+      for (const points of [14, 24, 48]) expect(widest(points, true)).toBeLessThan(0.85)
+    })
+  })
+
   it('leave a word as it is where they have room', () => {
     expect(draw('reed', [span({ outline: 'box' }, [0, 4])]).widenedEm).toBe(0)
   })
