@@ -85,13 +85,17 @@ interface PromptPart {
 const PADDING_MM = 2.5
 
 function promptPart(request: ChainRequest, size: Size): PromptPart {
-  const { type, item, options } = request
+  const { type, item, options, measure } = request
   const inside = contentRoom(size, item.border, type)
+  const widthMm = inside.widthMm - 2 * PADDING_MM
+  // In large print the short one, before it takes a wider card.
+  const leadIns = [options.ask === 'clue' ? 'Next clue:' : 'Next plural:', 'Next:']
+  const leadIn = leadIns.find(text => measure(text, type.textMm) <= widthMm) ?? leadIns[0]!
   return {
-    leadIn: options.ask === 'clue' ? 'Next clue:' : 'Next plural:',
+    leadIn,
     leadInMm: type.textMm,
     room: {
-      widthMm: inside.widthMm - 2 * PADDING_MM,
+      widthMm,
       heightMm: inside.heightMm * PROMPT_SHARE - linesHeight(1, type.textMm) - 1,
     },
   }

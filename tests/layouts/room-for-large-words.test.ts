@@ -26,6 +26,27 @@ describe('cards of a size named in large print', () => {
   })
 })
 
+describe('chain cards of a size at which their prompt is wider than half a page', () => {
+  const shortWords = longWords.replace(
+    /words: .*/,
+    'words: [reed, moth, duck, leaf, fish, cake, bee, path, chin, pond]',
+  )
+  const chain = () => printItem(`{layout: chain-cards, ask: plural, ${X_12}}`, shortWords)
+
+  it('stand three to a sheet, with a short prompt that keeps off the cuts', async () => {
+    const item = await chain()
+    expect(sheetsOf(item)).toBe(4)
+    for (const { art, widthMm } of piecesOf(item)) {
+      const runs = art.flatMap(each => each.art.text.map(run => ({ ...run, xMm: run.xMm + each.xMm })))
+      expect(runs.map(({ text }) => text)).toContain('Next:')
+      for (const { xMm, widthMm: runMm } of runs) {
+        expect(xMm).toBeGreaterThan(3)
+        expect(xMm + runMm).toBeLessThan(widthMm - 3)
+      }
+    }
+  })
+})
+
 describe('a path board in large print', () => {
   it('holds as many long words as stand on low spaces', async () => {
     const [board] = piecesOf(await printItem('{layout: path-board, size: large}', longWords))
