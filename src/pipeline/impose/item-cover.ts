@@ -44,7 +44,7 @@ export function itemCover(prepared: PreparedItem, set: CardSet, sheetsOfCard: nu
         plan: planCuts({ grid, order: item.order, cut: item.cut, cutCorners: request.type.large, used }),
       },
     ],
-    words: request.words.map(word => word.text),
+    words: wordsNamed(request.words.map(word => word.text)),
     key: setting =>
       item.key === 'cover'
         ? keyBlocks({
@@ -60,6 +60,14 @@ export function itemCover(prepared: PreparedItem, set: CardSet, sheetsOfCard: nu
     sheetSize: grid.sheetSize,
     room,
   })
+}
+
+/** Set as one text, thousands of words fill page after page that nobody reads, and take more memory than all the cards. */
+const MOST_NAMED = 600
+
+function wordsNamed(words: readonly string[]): readonly string[] {
+  if (words.length <= MOST_NAMED) return words
+  return [...words.slice(0, MOST_NAMED), `and ${words.length - MOST_NAMED} more`]
 }
 
 /** How many different cards the set has. */
