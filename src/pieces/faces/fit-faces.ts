@@ -30,6 +30,8 @@ export interface FaceFitting {
   readonly type: TypeScale
   /** Where the item stands in the plan. */
   readonly place: Place
+  /** What the faces are; pieces of a sheet where left out. */
+  readonly on?: 'piece' | 'page'
 }
 
 /** How the words of one size group came out. */
@@ -121,7 +123,7 @@ function fitGroups(
   for (const { sizeGroup, request } of groupsToFit(found, fitting)) {
     const fit = fitWords(request)
     if (isFit(fit)) fits.set(sizeGroup, { ...fit, sizeGroup })
-    else problems.push(noFitProblem(fit, fitting.type, fitting.place))
+    else problems.push(noFitProblem(fit, fitting))
   }
   return problems.length > 0 ? failWith(problems) : succeed(fits)
 }

@@ -7,20 +7,31 @@ import type { NoFit } from '../word/fit-words.js'
 /** A size below this helps nobody, so it is not told. */
 const LEGIBLE_POINTS = 4
 
+export interface NoFitPlace {
+  readonly type: TypeScale
+  readonly place: Place
+  readonly on?: 'piece' | 'page'
+}
+
+const advice = {
+  piece:
+    'Print fewer on a sheet (a smaller across or down, a larger card), turn the paper, or leave that word out.',
+  page: 'Turn the paper, take larger paper, choose a smaller size, or leave that word out.',
+} as const
+
 /** The longest word does not fit its place at the smallest size that may be printed. */
-export function noFitProblem({ tooLong, wouldFitMm, room }: NoFit, type: TypeScale, place: Place): Problem {
+export function noFitProblem(
+  { tooLong, wouldFitMm, room }: NoFit,
+  { type, place, on = 'piece' }: NoFitPlace,
+): Problem {
   const least = `${Math.ceil(mmToPoints(type.wordMinimumMm) * 10 - 1e-6) / 10} pt`
   const wanted = type.named ? `the ${least} asked for` : `${least}, the smallest allowed here`
   const wouldFitPoints = Math.floor(mmToPoints(wouldFitMm) * 4 + 1e-6) / 4
   const message =
     wouldFitPoints < LEGIBLE_POINTS
-      ? `"${tooLong}" has next to no room on a piece as small as this`
+      ? `"${tooLong}" has next to no room on a ${on} as small as this`
       : `"${tooLong}" needs more room than the ${saySize(room)} it has: it would fit at ${wouldFitPoints} pt, not at ${wanted}`
-  return errorAt(
-    place,
-    message,
-    'Print fewer on a sheet (a smaller across or down, a larger card), turn the paper, or leave that word out.',
-  )
+  return errorAt(place, message, advice[on])
 }
 
 /** A page or a card is too small for the running text that stands on it. */

@@ -163,6 +163,6 @@ async function fittedPages(
     const faces = layout.kind === 'pages' ? layout.pages(request, room) : layout.pages(request, set, room)
     return faces.length === 0
       ? succeed(nothingFitted)
-      : fitFaces(faces, { ...request, place: job.item.place, layOut, measureWord })
+      : fitFaces(faces, { ...request, place: job.item.place, on: 'page', layOut, measureWord })
   })
 }

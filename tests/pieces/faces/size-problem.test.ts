@@ -1,16 +1,23 @@
 import { describe, expect, it } from 'vitest'
 import { loadTypeface } from '../../../fonts/load-typeface.js'
 import { pointsToMm } from '../../../src/geometry.js'
+import { present } from '../../../src/outcomes.js'
 import { noFitProblem } from '../../../src/pieces/faces/size-problem.js'
 import { typeScale } from '../../../src/pieces/text/type-scale.js'
 import { fitWords, type NoFit } from '../../../src/pieces/word/fit-words.js'
+import type { Problem } from '../../../src/problems.js'
 
 const loaded = loadTypeface({ name: 'andika', place: { file: 'plan.yaml' } })
 if (!loaded.ok) throw new Error('andika does not load')
 const typeface = loaded.value
 const type = typeScale({ kind: 'normal' }, typeface)
 
-function messageFor(words: readonly string[], widthMm: number, heightMm: number): string {
+function problemFor(
+  words: readonly string[],
+  widthMm: number,
+  heightMm: number,
+  on?: 'piece' | 'page',
+): Problem {
   const fit = fitWords({
     typeface,
     large: false,
@@ -18,10 +25,19 @@ function messageFor(words: readonly string[], widthMm: number, heightMm: number)
     minimumMm: type.wordMinimumMm,
     maximumMm: type.wordMaximumMm,
   })
-  return noFitProblem(fit as NoFit, type, { file: 'plan.yaml' }).message
+  return noFitProblem(fit as NoFit, { type, place: { file: 'plan.yaml' }, ...present({ on }) })
 }
 
+const messageFor = (...asked: Parameters<typeof problemFor>): string => problemFor(...asked).message
+
 describe('a word without room', () => {
+  it('is told what helps: fewer pieces on a sheet, but a page is one already', () => {
+    expect(problemFor(['marshmallow'], 20, 20).advice).toMatch(/^Print fewer on a sheet/)
+    expect(problemFor(['marshmallow'], 20, 20, 'page').advice).toBe(
+      'Turn the paper, take larger paper, choose a smaller size, or leave that word out.',
+    )
+  })
+
   it('is told with the size at which it would fit', () => {
     expect(messageFor(['reed', 'marshmallow'], 20, 20)).toMatch(
       /^"marshmallow" needs more room than the 20 × 20 mm it has: it would fit at [\d.]+ pt, not at 14\.1 pt/,
