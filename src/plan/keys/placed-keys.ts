@@ -1,5 +1,6 @@
 /** All keys that can stand in a plan or a class file, each once for every place where it can stand. */
 import { foldName } from '../values/fold-name.js'
+import { inWords } from '../values/in-words.js'
 import type { Key, KeysTaken, Takes } from './takes.js'
 
 export interface PlacedKey {
@@ -12,6 +13,8 @@ export interface PlacedKey {
 export interface KeyPlace {
   /** With its article: `a mark`, `an item of bingo`. */
   readonly what: string
+  /** Of a key that items of this layout alone take. */
+  readonly layout?: string
   readonly taken: KeysTaken
   /** A key with its value that stands beside most others there; empty where none is needed. */
   readonly beside: string
@@ -29,7 +32,12 @@ export function placedKeys(top: KeysTaken): readonly PlacedKey[] {
     const keys = Object.entries(place.taken.keys())
     found.push(...keys.map(([name, key]) => ({ name, key, place })))
     for (const [layout, options] of place.taken.layouts?.() ?? []) {
-      const ofLayout: KeyPlace = { ...place, what: `an item of ${layout}`, beside: `layout: ${layout}` }
+      const ofLayout: KeyPlace = {
+        ...place,
+        what: `an item of ${layout}`,
+        layout,
+        beside: `layout: ${layout}`,
+      }
       found.push(...Object.entries(options).map(([name, key]) => ({ name, key, place: ofLayout })))
     }
     for (const [name, key] of keys)
@@ -102,7 +110,16 @@ export function keysInSentences(keys: readonly PlacedKey[]): ReadonlyMap<string,
 }
 
 function sentenceOf(placed: readonly PlacedKey[]): string {
-  const places = [...new Set(placed.map(({ place }) => placeInWords(place)))]
+  const elsewhere = placed.filter(({ place }) => place.layout === undefined)
+  const ofLayouts = placed.filter(({ place }) => place.layout !== undefined)
+  const layouts = inWords(ofLayouts.map(({ place }) => place.layout!))
+  // Layouts that take it are named together: there may be many.
+  const places = [
+    ...new Set([
+      ...elsewhere.map(({ place }) => placeInWords(place)),
+      ...ofLayouts.slice(0, 1).map(({ place }) => placeInWords({ ...place, what: `an item of ${layouts}` })),
+    ]),
+  ]
   const listed =
     places.length < 2 ? places.join('') : `${places.slice(0, -1).join(', of ')} and of ${places.at(-1)}`
   return `"${placed[0]!.name}" is a key of ${listed}.`
