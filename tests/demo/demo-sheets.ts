@@ -1,5 +1,6 @@
 import { join } from 'node:path'
 import { installationFolder } from '../../src/installation.js'
+import { present } from '../../src/outcomes.js'
 import type { ImposedItem } from '../../src/pipeline/impose/impose-plan.js'
 import { putPlanOnSheets } from '../../src/pipeline.js'
 import { formatProblem } from '../../src/problems.js'
@@ -20,8 +21,16 @@ export function drawDemoWeek(week: (typeof demoWeeks)[number]): Promise<readonly
   return items
 }
 
-async function drawWeek(week: (typeof demoWeeks)[number]): Promise<readonly ImposedItem[]> {
-  const made = await putPlanOnSheets({ planFile: demoPlanFile(week), kept: sharedWork })
+/** One item of a demo week, as `make --only` would write it. */
+export async function drawDemoItem(week: (typeof demoWeeks)[number], name: string): Promise<ImposedItem> {
+  return (await drawWeek(week, [name])).find(({ printed }) => printed.name === name)!
+}
+
+async function drawWeek(
+  week: (typeof demoWeeks)[number],
+  only?: readonly string[],
+): Promise<readonly ImposedItem[]> {
+  const made = await putPlanOnSheets({ planFile: demoPlanFile(week), kept: sharedWork, ...present({ only }) })
   if (!made.ok) throw new Error(made.problems.map(formatProblem).join('\n'))
   return made.value.items
 }

@@ -18,7 +18,7 @@ import { wholePng } from '../files/png/whole-png.js'
 import { expectSameInk } from '../files/same-ink.js'
 import { hasProgram, runProgram } from '../files/system-program.js'
 import type { Coverage } from '../pieces/pixels.js'
-import { type demoWeeks, drawDemoWeek } from './demo-sheets.js'
+import { type demoWeeks, drawDemoItem } from './demo-sheets.js'
 import { measureRulers } from './ruler-pixels.js'
 
 const folder = mkdtempSync(join(tmpdir(), 'oaktag-true-size-'))
@@ -39,7 +39,7 @@ interface Cover {
 
 /** The page with the rulers of a demo item. */
 async function coverOf(week: (typeof demoWeeks)[number], name: string): Promise<Cover> {
-  const { printed } = (await drawDemoWeek(week)).find(each => each.printed.name === name)!
+  const { printed } = await drawDemoItem(week, name)
   const hasRuler = ({ furniture }: Sheet) =>
     furniture.some(({ art }) => art.text.some(run => run.text.startsWith('Measure this: 100 mm')))
   const page = printed.sheets.findIndex(hasRuler) + 1
