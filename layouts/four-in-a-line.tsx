@@ -4,6 +4,7 @@ import { gridSize, option, wholeNumber } from '../src/plan/values/options.js'
 import { wordGridBoards } from '../src/sets/games/word-grid.js'
 import { howToPlayPages } from './how-to-play.js'
 import { defineLayout, type RequestWith, type RoomierOptions } from './layout.js'
+import { smallerGrids } from './word-grid/smaller-grids.js'
 import { wordGridFace } from './word-grid/word-grid-face.js'
 import { shownWithWords, wordOptions } from './word-options.js'
 
@@ -41,7 +42,7 @@ export const fourInALine = defineLayout({
     })
     return succeed({ cards })
   },
-  roomier: smallerGrids,
+  roomier: roomierGrids,
   face: (request, card, set, size) => wordGridFace(request, { card, set, size }),
   pages: (request, _set, room: Size) =>
     howToPlayPages(
@@ -72,15 +73,10 @@ function gridOf({ options, type }: LineRequest): ColumnsAndRows {
 }
 
 /** Four must still go into a line. */
-function smallerGrids(request: LineRequest): readonly RoomierOptions<LineRequest['options']>[] {
-  const now = gridOf(request)
-  const sides = [8, 7, 6, 5, 4].filter(side => side < Math.max(now.columns, now.rows))
-  return sides.map(side => {
-    const grid = { columns: Math.min(side, now.columns), rows: Math.min(side, now.rows) }
-    return {
-      options: { grid },
-      says: `grid: ${grid.columns}x${grid.rows}`,
-      open: request.options.grid === undefined,
-    }
-  })
+function roomierGrids(request: LineRequest): readonly RoomierOptions<LineRequest['options']>[] {
+  return smallerGrids(gridOf(request), 4).map(grid => ({
+    options: { grid },
+    says: `grid: ${grid.columns}x${grid.rows}`,
+    open: request.options.grid === undefined,
+  }))
 }

@@ -1,14 +1,10 @@
 import type { ColumnsAndRows, Size } from '../../src/geometry.js'
 import { fail, present, succeed } from '../../src/outcomes.js'
-import { type CardFace, mm, type SlotContent } from '../../src/pieces/faces/face.js'
-import { OverlaySlot, Slot } from '../../src/pieces/faces/slot.js'
-import { cardFace } from '../../src/pieces/parts/card-face.js'
-import { drawCellLines } from '../../src/pieces/parts/cell-lines.js'
 import { choice, gridSize, option, wholeNumber, yesNo } from '../../src/plan/values/options.js'
 import { errorAt, type Outcome, type Problem, warningAt } from '../../src/problems.js'
 import { settleBingo } from '../../src/sets/bingo/bingo-game.js'
 import { winRules } from '../../src/sets/bingo/win-rule.js'
-import type { Card, CardSet, Round } from '../../src/sets/card-set.js'
+import type { CardSet, Round } from '../../src/sets/card-set.js'
 import { boardSet } from '../../src/sets/word-set.js'
 import { grownUpPages } from '../grown-up-pages.js'
 import {
@@ -18,7 +14,8 @@ import {
   type RequestWith,
   type RoomierOptions,
 } from '../layout.js'
-import { wordSlot } from '../one-card-a-word.js'
+import { smallerGrids } from '../word-grid/smaller-grids.js'
+import { wordGridFace } from '../word-grid/word-grid-face.js'
 import { shownWithWords, wordOptions } from '../word-options.js'
 import { callersRows } from './callers-rows.js'
 import { oddsNotes } from './odds-notes.js'
@@ -67,7 +64,7 @@ export const bingo = defineLayout({
   perSheetLarge: { columns: 1, rows: 1 },
   set: bingoSet,
   roomier: smallerBoards,
-  face: boardFace,
+  face: (request, card, set, size) => wordGridFace(request, { card, set, size }),
   pages: callersPages,
 })
 
@@ -150,82 +147,9 @@ function gridFor(words: number): ColumnsAndRows {
 function smallerBoards({ words, options }: BingoRequest): readonly RoomierOptions<BingoRequest['options']>[] {
   const { grid: asked } = options
   const now = asked ?? gridFor(words.length)
-  const sides = [8, 7, 6, 5, 4, 3, 2].filter(side => side < Math.max(now.columns, now.rows))
-  return sides.map(side => {
-    const grid: ColumnsAndRows = { columns: Math.min(side, now.columns), rows: Math.min(side, now.rows) }
-    return { options: { grid }, says: `grid: ${grid.columns}x${grid.rows}`, open: asked === undefined }
-  })
-}
-
-/** White between the board's lines and the set mark below them. */
-const ABOVE_MARK_MM = 1.2
-
-function boardFace(request: BingoRequest, card: Card, set: CardSet, size: Size): CardFace {
-  const { type } = request
-  const cells = card.cells!
-  const columns = cells[0]!.length
-  const cell = { widthMm: size.widthMm / columns, heightMm: size.heightMm / cells.length }
-  const [paddingMm, paddingAboveMm] = [cell.widthMm, Math.min(cell.widthMm, cell.heightMm)].map(mm =>
-    Math.max(2, mm / 14),
-  )
-  const place = { align: 'centre', paddingMm: paddingMm!, paddingAboveMm: paddingAboveMm! } as const
-  const words = cells.flatMap((row, rowIndex) =>
-    row.flatMap((word, column): [string, SlotContent][] =>
-      word === null ? [] : [[cellName(rowIndex, column), wordSlot(request, word, place)]],
-    ),
-  )
-  return cardFace({
-    ...request,
-    card,
-    set,
-    size,
-    border: undefined,
-    text: card.words.map(word => word.text),
-    cells: cells.map(row => row.map(word => word?.text ?? null)),
-    content: (
-      <div
-        style={{
-          display: 'flex',
-          flexDirection: 'column',
-          flexGrow: 1,
-          position: 'relative',
-          marginBottom: mm(ABOVE_MARK_MM),
-        }}
-      >
-        <OverlaySlot name="lines" />
-        {cells.map((row, rowIndex) => (
-          <div style={{ display: 'flex', flexGrow: 1, flexBasis: 0 }}>
-            {row.map((word, column) =>
-              word === null ? (
-                <FreeSpace sizeMm={Math.max(type.textMm, size.widthMm / columns / 6)} />
-              ) : (
-                <Slot name={cellName(rowIndex, column)} style={{ flexGrow: 1, flexBasis: 0 }} />
-              ),
-            )}
-          </div>
-        ))}
-      </div>
-    ),
-    slots: {
-      lines: {
-        kind: 'art',
-        draw: room => drawCellLines({ room, columns, rows: cells.length, lineMm: 0.6 }),
-      },
-      ...Object.fromEntries(words),
-    },
-  })
-}
-
-function cellName(row: number, column: number): string {
-  return `cell ${row} ${column}`
-}
-
-function FreeSpace({ sizeMm }: { readonly sizeMm: number }) {
-  return (
-    <div
-      style={{ display: 'flex', flexGrow: 1, flexBasis: 0, alignItems: 'center', justifyContent: 'center' }}
-    >
-      <div style={{ display: 'flex', fontSize: mm(sizeMm), fontWeight: 700, lineHeight: 1.3 }}>free</div>
-    </div>
-  )
+  return smallerGrids(now, 2).map(grid => ({
+    options: { grid },
+    says: `grid: ${grid.columns}x${grid.rows}`,
+    open: asked === undefined,
+  }))
 }

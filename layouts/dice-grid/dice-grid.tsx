@@ -50,7 +50,8 @@ export const diceGrid = defineLayout({
     return succeed({ cards })
   },
   roomier: widerCells,
-  face: (request, card, set, size) => wordGridFace(request, { card, set, size, heads: headsOf(request) }),
+  face: (request, card, set, size) =>
+    wordGridFace(request, { card, set, size, heads: headsOf(request), leastPaddingMm: 1.6 }),
   pages: (request, _set, room: Size) => {
     const dice = request.options.dice === 'one' ? 'the die' : 'both dice and add the numbers'
     const place = numbersOf(request) === 'top' ? 'under that number' : 'beside that number'

@@ -19,14 +19,24 @@ export interface GridHeads {
 const ABOVE_MARK_MM = 1.2
 const LINE_MM = 0.6
 
-/** A board of words in cells, with heads where it has them. */
+/** A board of words in cells, with heads where it has them; a cell without a word is free. */
 export function wordGridFace(
   request: LayoutRequest,
-  { card, set, size, heads }: { card: Card; set: CardSet; size: Size; heads?: GridHeads },
+  {
+    card,
+    set,
+    size,
+    heads,
+    leastPaddingMm = 2,
+  }: { card: Card; set: CardSet; size: Size; heads?: GridHeads; leastPaddingMm?: number },
 ): CardFace {
   const cells = card.cells!
   const columns = cells[0]!.length
-  const place = { align: 'centre', paddingMm: Math.max(1.6, size.widthMm / columns / 16) } as const
+  const cell = { widthMm: size.widthMm / columns, heightMm: size.heightMm / cells.length }
+  const [paddingMm, paddingAboveMm] = [cell.widthMm, Math.min(cell.widthMm, cell.heightMm)].map(mm =>
+    Math.max(leastPaddingMm, mm / 14),
+  )
+  const place = { align: 'centre', paddingMm: paddingMm!, paddingAboveMm: paddingAboveMm! } as const
   const words = cells.flatMap((row, down) =>
     row.flatMap((word, across): [string, SlotContent][] =>
       word === null ? [] : [[`cell ${down} ${across}`, wordSlot(request, word, place)]],
@@ -39,9 +49,13 @@ export function wordGridFace(
       <OverlaySlot name="lines" />
       {cells.map((row, down) => (
         <div style={{ display: 'flex', flexGrow: 1, flexBasis: 0 }}>
-          {row.map((_, across) => (
-            <Slot name={`cell ${down} ${across}`} style={{ flexGrow: 1, flexBasis: 0 }} />
-          ))}
+          {row.map((word, across) =>
+            word === null ? (
+              <FreeSpace sizeMm={Math.max(request.type.textMm, cell.widthMm / 6)} />
+            ) : (
+              <Slot name={`cell ${down} ${across}`} style={{ flexGrow: 1, flexBasis: 0 }} />
+            ),
+          )}
         </div>
       ))}
     </div>
@@ -89,6 +103,16 @@ function Heads({ heads: { at, heads, sizeMm } }: { readonly heads: GridHeads }) 
       {heads.map((_, index) => (
         <Slot name={`head ${index}`} style={{ flexGrow: 1, flexBasis: 0 }} />
       ))}
+    </div>
+  )
+}
+
+function FreeSpace({ sizeMm }: { readonly sizeMm: number }) {
+  return (
+    <div
+      style={{ display: 'flex', flexGrow: 1, flexBasis: 0, alignItems: 'center', justifyContent: 'center' }}
+    >
+      <div style={{ display: 'flex', fontSize: mm(sizeMm), fontWeight: 700, lineHeight: 1.3 }}>free</div>
     </div>
   )
 }

@@ -1,7 +1,6 @@
 import type { JSXNode } from 'satori/jsx'
 import type { Size } from '../../src/geometry.js'
-import { type ArtSlot, type Face, mm, type WordSlot } from '../../src/pieces/faces/face.js'
-import { cornerTagsOf } from '../../src/pieces/faces/fit-faces.js'
+import { type ArtSlot, type Face, mm } from '../../src/pieces/faces/face.js'
 import {
   flowPages,
   type Heading,
@@ -10,24 +9,25 @@ import {
   rowsHeight,
 } from '../../src/pieces/faces/flow-page.js'
 import { Slot } from '../../src/pieces/faces/slot.js'
-import { slotWordFinder } from '../../src/pieces/faces/slot-words.js'
-import type { StyledMark } from '../../src/pieces/marks/styled-mark.js'
 import { type KeySetting, keySettings } from '../../src/pieces/parts/key-rows.js'
 import { drawWritingLine, Rule } from '../../src/pieces/parts/rules.js'
 import type { BandCells } from '../../src/pieces/piece.js'
 import { fewestPages } from '../../src/pieces/text/fewest-pages.js'
-import { type TypeScale, wordRules } from '../../src/pieces/text/type-scale.js'
-import type { Typeface } from '../../src/pieces/typeface/typeface.js'
-import { cornerRoom } from '../../src/pieces/word/corner-tags.js'
-import { measureWord } from '../../src/pieces/word/word-art.js'
+import type { TypeScale } from '../../src/pieces/text/type-scale.js'
 import type { Word } from '../../src/words/word.js'
 import type { LayoutRequest } from '../layout.js'
+import {
+  type ColumnMeasure,
+  evenShare,
+  type ListedWords,
+  leastRoom,
+  listSlot,
+  measureColumns,
+  rowHeights,
+  WORD_GAP_MM,
+} from './list-measure.js'
 
-export interface WordListRequest {
-  readonly words: readonly Word[]
-  readonly marks: readonly StyledMark[]
-  readonly typeface: Typeface
-  readonly type: TypeScale
+export interface WordListRequest extends ListedWords {
   readonly marked: boolean
   readonly heading: Heading
   readonly room: Size
@@ -134,13 +134,6 @@ function keyOnOnePage({ listTextMm }: TypeScale, rows: readonly Row[], pageMm: n
   return [whole]
 }
 
-export interface ColumnMeasure {
-  readonly numberMm: number
-  /** With the white between a word and what stands beside it. */
-  readonly wordMm: number
-  readonly besideMm: number
-}
-
 /** Of a page: a higher row above the words stands on the first page alone. */
 const MOST_REPEATED = 0.12
 
@@ -152,79 +145,8 @@ interface RowMeasure extends ColumnMeasure {
   readonly heightMm: number
 }
 
-/**
- * Rows are no closer than this, so that a pencil can work between them; where the whole list and its key then stand on
- * one page, as close as the second: our own judgement, no source.
- */
-const LEAST_ROW_MM = 10.5
-const CLOSEST_ROW_MM = 9
-/** Of the least height: in rows higher still, a word is far from the next. */
-const MOST_ROW = 1.65
 /** Between what stands in a row and the rules above and below, taken together. */
 const ROW_PADDING_MM = 1.5
-
-/** Of the list's width, at most, for the words: beside them there is more to say, or room to write. */
-const MOST_FOR_WORDS = 0.6
-
-/** What the words need with their marks at the smallest size that may be printed, on one baseline. */
-function leastRoom({ words, marks, typeface, type }: WordListRequest): Size {
-  const show = slotWordFinder(marks)
-  const measures = words.map(word => {
-    const slot = listSlot(word, true)
-    const shown = show(slot)
-    const measure = measureWord({ typeface, sizeMm: type.wordMinimumMm, ...shown, ...wordRules(type) })
-    const tags = cornerRoom(cornerTagsOf(shown, slot, LEAST_ROW_MM, { typeface, type }))
-    return { ...measure, widthMm: measure.widthMm + (tags?.widthMm ?? 0) }
-  })
-  const most = (of: (measure: (typeof measures)[number]) => number) => Math.max(0, ...measures.map(of))
-  // A hair more than that, because boxes are laid out in whole twentieths of a millimetre.
-  const around = 2 * WORD_PADDING_MM + 0.1
-  return {
-    widthMm: most(measure => measure.widthMm) + around + WORD_GAP_MM,
-    heightMm: most(measure => measure.aboveMm) + most(measure => measure.belowMm) + around,
-  }
-}
-
-function measureColumns(type: TypeScale, widthMm: number, leastWordMm: number): ColumnMeasure {
-  const numberMm = type.listTextMm * 2.4
-  const usual = widthMm * (type.large ? 0.42 : 0.28)
-  const wordMm = Math.max(usual, Math.min(leastWordMm, widthMm * MOST_FOR_WORDS))
-  return { numberMm, wordMm, besideMm: widthMm - numberMm - wordMm }
-}
-
-/** Of rows whose words need this much. */
-function rowHeights(leastWordMm: number) {
-  const least = Math.max(LEAST_ROW_MM, leastWordMm)
-  return { least, closest: Math.max(CLOSEST_ROW_MM, leastWordMm), most: least * MOST_ROW }
-}
-
-/** The height that fills the room when all rows have it, but those that need more than it. */
-function evenShare(roomMm: number, needs: readonly number[]): number {
-  let leftMm = roomMm
-  for (const [index, need] of [...needs].sort((a, b) => b - a).entries()) {
-    const share = leftMm / (needs.length - index)
-    if (need <= share) return share
-    leftMm -= need
-  }
-  return 0
-}
-
-/** Between a word and what stands beside it. */
-const WORD_GAP_MM = 3
-/** White on each side of a word. */
-const WORD_PADDING_MM = 1
-
-function listSlot(word: Word, marked: boolean): WordSlot {
-  return {
-    kind: 'word',
-    word,
-    marked,
-    sizedAsMarked: true,
-    sizeGroup: 'list',
-    align: 'left',
-    paddingMm: WORD_PADDING_MM,
-  }
-}
 
 function wordRow(
   request: WordListRequest,
