@@ -16,6 +16,7 @@ export function describeMade(made: MadePlan, planFile: string): string {
     `${manifest.title}: made in ${shown(folder)}`,
     ...lines,
     sheetsInAll(made),
+    ...goneWithLastSet(made),
     ...lookTwice(made, planFile),
     `Look it over and print: ${shown(indexFile)}`,
   ].join('\n')
@@ -30,6 +31,16 @@ function sheetsInAll({ manifest }: MadePlan): string {
     ...(fronts.length === card ? [] : [`${fronts.length - card} of paper`]),
   ]
   return `In all: ${told.join(', ')}`
+}
+
+function goneWithLastSet({ gone }: MadePlan): readonly string[] {
+  const { items, words } = gone
+  const told = [
+    ...(items.length === 0 ? [] : [`${items.length === 1 ? 'the item' : 'the items'} ${shortened(items)}`]),
+    ...(words.length === 0 ? [] : [`${words.length === 1 ? 'the word' : 'the words'} ${shortened(words)}`]),
+  ]
+  if (told.length === 0) return []
+  return wrapLine(`The set that stood here was replaced; no longer in it: ${told.join('; ')}.`, 80)
 }
 
 /** A line for each kind; `check` tells more. */

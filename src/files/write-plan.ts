@@ -1,7 +1,7 @@
 import { join } from 'node:path'
 import { fail, failWith, succeed } from '../outcomes.js'
 import { hasErrors, type Outcome, type Problem, warningAt } from '../problems.js'
-import { anotherPlanWarning } from './folder/another-plan.js'
+import { anotherPlanWarning, type GoneFromSet, goneFromSet } from './folder/another-plan.js'
 import { carryOver } from './folder/carry-over.js'
 import { AnotherRunIsWriting, fileProblem } from './folder/file-problem.js'
 import { type FileSystem, machineFiles, systemCode } from './folder/file-system.js'
@@ -53,6 +53,8 @@ export interface WriteRequest {
 export interface WrittenPlan {
   /** Items of the last set that stand as they were, though the plan now makes them otherwise; by name. */
   readonly older: readonly string[]
+  /** What went with the set that stood there; nothing where none did. */
+  readonly gone: GoneFromSet
   readonly folder: string
   readonly indexFile: string
   readonly manifest: Manifest
@@ -119,7 +121,8 @@ async function writeAndSwap(
     ]
     const manifest = completed.value
     const older = olderItems(manifest, printed, request.madeFrom)
-    const value = { folder, indexFile: join(folder, 'index.html'), manifest, older }
+    const gone = goneFromSet(previous.value ?? manifest, manifest)
+    const value = { folder, indexFile: join(folder, 'index.html'), manifest, older, gone }
     return succeed(value, warnings)
   })
 }

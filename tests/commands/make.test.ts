@@ -54,6 +54,26 @@ describe('what make says at the end', () => {
     expect((await made(folder, ['key'])).output).not.toContain('older')
   })
 
+  it('names what went with the set of another plan of this name, title and class', async () => {
+    const out = folderWith({})
+    const plans = {
+      reading: folderWith({ 'week.yaml': week('marsh, thrush') }),
+      writing: folderWith({ 'week.yaml': week('marsh, moth').replace('key', 'bag-labels') }),
+    }
+    const from = (place: keyof typeof plans) =>
+      makeCommand(
+        { plan: [join(plans[place], 'week.yaml')], out, format: 'svg', dpi: 72 },
+        { stream: silent },
+      )
+    expect((await from('reading')).output).not.toContain('replaced')
+    const { output, problems } = await from('writing')
+    expect(problems).toBe('')
+    expect(output.replaceAll(/\n */g, ' ')).toContain(
+      'The set that stood here was replaced; no longer in it: the item key; the word thrush.',
+    )
+    expect((await from('writing')).output).not.toContain('replaced')
+  })
+
   it('warns of copies that a page does not take', async () => {
     const folder = folderWith({ 'week.yaml': week('marsh, thrush', '    copies: 3\n') })
     expect((await made(folder)).problems).toContain(

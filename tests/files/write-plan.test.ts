@@ -354,6 +354,32 @@ describe('a set that was made from another plan of the same name', () => {
   })
 })
 
+describe('a set that takes the place of the last one', () => {
+  const gone = async (change: Partial<WriteRequest>) => {
+    const written = await writePlan(request(change))
+    return written.ok ? written.value.gone : undefined
+  }
+  const withText = (text: string) => {
+    const piece = { ...card(1, marsh), text: [text] }
+    return item({ sheets: [sheet({ pieces: [{ piece, xMm: 10, yMm: 10, turn: 0 }] })] })
+  }
+
+  it('says which items and words are gone with it', async () => {
+    await writePlan(request({ printed: plan({ items: twoItems }) }))
+    const items = [{ ...withText('fog'), name: 'strips' }]
+    const names = twoItems.map(({ name }) => name)
+    const printed = plan({ items, itemNames: ['strips'] })
+    expect(await gone({ printed })).toEqual({ items: names, words: ['reed', 'marsh'] })
+  })
+
+  it('has nothing gone where it is the first, the same again, or one item of it alone', async () => {
+    const nothing = { items: [], words: [] }
+    expect(await gone({})).toEqual(nothing)
+    expect(await gone({})).toEqual(nothing)
+    expect(await gone({ only: ['bingo'] })).toEqual(nothing)
+  })
+})
+
 describe('an output folder that cannot be written', () => {
   it('is a problem with advice when it is a link that leads nowhere', async () => {
     await symlink(join(out, 'nowhere'), join(out, 'link'))

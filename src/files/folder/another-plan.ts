@@ -27,10 +27,32 @@ export function anotherPlanWarning(
   ]
 }
 
+/** What the last set had and the new one has not. */
+export interface GoneFromSet {
+  readonly items: readonly string[]
+  /** Words of its pieces. */
+  readonly words: readonly string[]
+}
+
+/**
+ * A plan of the same name, title and class from another folder cannot be told from this week's change of one plan: so
+ * what went with the last set is told each time, and a mistake is seen at once.
+ */
+export function goneFromSet(last: Manifest, now: Manifest): GoneFromSet {
+  const itemsNow = new Set(now.items.map(({ name }) => name))
+  const wordsNow = new Set(wordsOf(now))
+  return {
+    items: last.items.map(({ name }) => name).filter(name => !itemsNow.has(name)),
+    words: [...new Set(wordsOf(last))].filter(word => !wordsNow.has(word)),
+  }
+}
+
+function wordsOf({ items }: Manifest): readonly string[] {
+  return items.flatMap(({ pages }) => pages.flatMap(({ pieces }) => pieces.flatMap(({ text }) => text)))
+}
+
 function sharesNoWord(last: Manifest, printed: PrintedPlan<PrintedSheet>): boolean {
-  const before = last.items.flatMap(item =>
-    item.pages.flatMap(page => page.pieces.flatMap(piece => piece.text)),
-  )
+  const before = wordsOf(last)
   const now = printed.items.flatMap(item =>
     item.sheets.flatMap(sheet => sheet.pieces.flatMap(({ piece }) => piece.text)),
   )
