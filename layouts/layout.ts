@@ -95,6 +95,8 @@ interface LayoutBasics {
 interface WordsShown<O> {
   /** What its options say shall stand with the words of an item. */
   readonly shownWithWords: (options: O) => ShownWithWords
+  /** Whether they have some of its words marked, whatever `marks` says. */
+  readonly marksSome: (options: O) => boolean
 }
 
 interface PieceLayoutBasics<O> extends LayoutBasics {
@@ -182,20 +184,23 @@ export function defineLayout<R extends OptionReaders>(layout: LayoutWith<R>): La
     throw new Error(`the options of an item of ${name} are not those that its readers give`)
   }
   const withOwn = (request: LayoutRequest) => ({ ...request, options: own(request.options) })
-  const shownWithWords = (options: unknown) => layout.shownWithWords?.(own(options)) ?? {}
+  const shown: WordsShown<unknown> = {
+    shownWithWords: options => layout.shownWithWords?.(own(options)) ?? {},
+    marksSome: options => layout.marksSome?.(own(options)) ?? false,
+  }
   switch (layout.kind) {
     case 'sheets':
-      return { ...layout, shownWithWords, sheets: (request, room) => layout.sheets(withOwn(request), room) }
+      return { ...layout, ...shown, sheets: (request, room) => layout.sheets(withOwn(request), room) }
     case 'pages':
       return {
         ...layout,
-        shownWithWords,
+        ...shown,
         pages: (request: LayoutRequest, room: Size) => layout.pages(withOwn(request), room),
       }
     case 'pieces': {
       return {
         ...layout,
-        shownWithWords,
+        ...shown,
         roomier: request => layout.roomier?.(withOwn(request)) ?? [],
         set: request => layout.set(withOwn(request)),
         faces: (request, set, size) => {

@@ -18,6 +18,8 @@ export interface Card {
   readonly words: readonly Word[]
   /** What a header says, or any text that stands on the card beside its words. */
   readonly title?: string
+  /** What of its word stands on it, where the cards of a set show this or that; `form`: its title is a word too. */
+  readonly shows?: 'marks' | 'picture' | 'form'
   /** A board's rows of words, `null` for a free space. */
   readonly cells?: readonly (readonly (Word | null)[])[]
   /** Of a crossword: where its words stand, and its clues. */

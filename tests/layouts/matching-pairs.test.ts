@@ -46,10 +46,39 @@ describe('matching pairs', () => {
 
   it('tell the pairs on a page of its own, by the numbers on the cards', async () => {
     const printed = await printItem('{layout: matching-pairs, pair: plural}')
-    expect(kindsOf(printed)).toEqual(['pieces', 'answers', 'cover'])
+    expect(kindsOf(printed)).toEqual(['pieces', 'rules', 'answers', 'cover'])
     const numberOf = (text: string) => piecesOf(printed).find(piece => piece.text[0] === text)!.number
     const numbers = [numberOf('leaf'), numberOf('leaves')].sort((a, b) => a - b)
     expect(linesOn(printed, 'answers')).toContain(`${numbers.join(' and ')} | leaf – leaves`)
+  })
+
+  it('are any two of what there is to show of a word', async () => {
+    const printed = await printItem('{layout: matching-pairs, pair: clue and plural}')
+    const answers = linesOn(printed, 'answers').join('\n')
+    expect(answers).toContain('it flies to the lamp at night – moths')
+    const sizeOf = (text: string) => piecesOf(printed).find(piece => piece.text[0] === text)!.fontPt
+    expect(sizeOf('moths')).toBeDefined()
+  })
+
+  it('show the marks on one of two cards alone', async () => {
+    const printed = await printItem('{layout: matching-pairs, pair: marked word, words: [marsh, moth, reed]}')
+    const marked = piecesOf(printed).map(({ text, marks }) => [text[0], marks.length])
+    expect(marked.toSorted()).toEqual([
+      ['marsh', 0],
+      ['marsh', 1],
+      ['moth', 0],
+      ['moth', 1],
+    ])
+    expect(
+      await problemsOf('{layout: matching-pairs, pair: marked word, words: [marsh, moth, reed]}'),
+    ).toContain('"reed" has no shown mark')
+  })
+
+  it('say to children what makes a pair', async () => {
+    const rules = async (pair: string) =>
+      linesOn(await printItem(`{layout: matching-pairs, pair: ${pair}}`), 'rules').join(' ')
+    expect(await rules('plural')).toContain('A pair is a word and a word for more than one.')
+    expect(await rules('same word')).toContain('The same card twice is a pair.')
   })
 
   it('say which clue has no room on its card', async () => {

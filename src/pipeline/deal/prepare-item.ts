@@ -49,7 +49,7 @@ export function prepareItem(studied: StudiedPlan, job: ItemJob): Outcome<Prepare
     subtitle: [plan.title, plan.className].filter(part => part !== '').join(' · '),
     words: job.words.map(word => words.get(word)!),
     marks,
-    marked: (item.marks ?? layout.marks) === 'all',
+    marked: (item.marks ?? layout.marks) === 'all' || layout.marksSome(item.options),
     shownWithWords: layout.shownWithWords(item.options),
     typeface,
     type,

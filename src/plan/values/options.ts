@@ -4,11 +4,13 @@
  */
 
 import type { ColumnsAndRows } from '../../geometry.js'
-import { fail, present, succeed } from '../../outcomes.js'
+import { andThen, fail, present, succeed } from '../../outcomes.js'
 import { errorAt, type Outcome } from '../../problems.js'
 import { type Key, key, reading } from '../keys/key.js'
 import type { Takes } from '../keys/takes.js'
 import { type Entry, misfit } from '../yaml/entry.js'
+import { foldName } from './fold-name.js'
+import { inWords } from './in-words.js'
 import { choiceReader } from './names.js'
 import { wholeNumberReader } from './numbers.js'
 import { textReader } from './texts.js'
@@ -133,6 +135,52 @@ export function choice<const C extends string, const T extends C | undefined>(
     fallback,
     read: choiceReader('a choice', choices, synonyms),
     gives: (value): value is C | T => choices.some(each => each === value) || value === fallback,
+  }
+}
+
+/**
+ * `clue and plural`: two of the names; one alone goes with `usual`.
+ * @param named are taken too, each for its two
+ */
+export function twoOf<const C extends string>(
+  names: readonly C[],
+  usual: NoInfer<C>,
+  named: Readonly<Record<string, readonly [NoInfer<C>, NoInfer<C>]>>,
+  fallback: readonly [NoInfer<C>, NoInfer<C>],
+): OptionReader<readonly [C, C]> {
+  const whole = new Map(Object.entries(named).map(([name, two]) => [foldName(name), two]))
+  const one = choiceReader('a choice', names)
+  const isOne = (value: unknown): boolean => names.some(name => name === value)
+  return {
+    takes: {
+      kind: 'any of',
+      ways: [
+        { kind: 'names', what: 'a choice', names: [...Object.keys(named), ...names] },
+        {
+          kind: 'form',
+          what: 'two of these with “and” between',
+          samples: [`${names.at(-2)} and ${names.at(-1)}`],
+          pattern: String.raw`^\S.*\sand\s.*\S$`,
+        },
+      ],
+    },
+    fallback,
+    read: entry => {
+      if (entry.kind !== 'text') return misfit(entry, 'a choice', `It can be ${inWords(names)}.`)
+      const known = whole.get(foldName(entry.text))
+      if (known !== undefined) return succeed(known)
+      const parts = entry.text.split(/\s+and\s+/i)
+      if (parts.length > 2)
+        return fail(
+          errorAt(entry.place, `"${entry.text}" names more than two`, 'Name two, with “and” between.'),
+        )
+      const [first, second] = parts.map(text => one({ ...entry, text }))
+      if (first === undefined || !first.ok) return first ?? misfit(entry, 'a choice', '')
+      if (second === undefined) return succeed([usual, first.value])
+      return andThen(second, value => succeed([first.value, value]))
+    },
+    gives: (value): value is readonly [C, C] =>
+      Array.isArray(value) && value.length === 2 && value.every(isOne),
   }
 }
 

@@ -6,14 +6,20 @@ import { cardId } from '../card-id.js'
 import type { Card, CardSet } from '../card-set.js'
 import { generatorFor } from '../random.js'
 import { shuffleApart } from './keep-apart.js'
-import { type PromptKind, promptFor, sharedPrompts } from './prompt.js'
-
-/** What makes a pair: the word twice, the word and its plural or clue, or two words of the list that sound alike. */
-export type PairKind = 'same word' | 'sound alike' | PromptKind
+import {
+  type PairSide,
+  type ShownSide,
+  shownSide,
+  sideNoun,
+  sideWording,
+  type WordAtHand,
+} from './pair-sides.js'
 
 export interface PairsWanted {
   readonly words: readonly Word[]
-  readonly pair: PairKind
+  /** What one card of a pair shows, and what the other. */
+  readonly sides: readonly [PairSide, PairSide]
+  readonly atHand: WordAtHand
   readonly copies: number
   readonly seed: number
   readonly label: string
@@ -21,112 +27,158 @@ export interface PairsWanted {
 }
 
 /**
- * Cards in an order in which no pair lies side by side; numbers follow that order, so that they tell no pair. A word
- * that makes no pair is left out with a warning; fewer than two pairs are an error.
+ * Cards in an order in which no pair lies side by side; numbers follow that order, so that they tell no pair. No card
+ * has two right partners: a word that makes no pair, or one that another has made already, is left out with a warning.
+ * Fewer than two pairs are an error.
  */
 export function matchingPairs(wanted: PairsWanted): Outcome<CardSet> {
-  const pairs = pairsOf(wanted)
-  const paired = new Set(
-    pairs.flatMap(pair => [pair.word, ...(pair.partner === undefined ? [] : [pair.partner])]),
-  )
-  const unpaired = wanted.words.filter(word => !paired.has(word))
-  const problems = [...unpaired.map(word => noPair(word, wanted)), ...ambiguities(wanted)]
+  const made = wanted.sides.includes('sound alike') ? soundAlikes(wanted) : pairsOfSides(wanted)
+  const { pairs, problems: leftOut } = apart(made.pairs, wanted)
+  const problems = [...made.problems, ...leftOut]
   if (pairs.length < 2) return failWith([...problems, tooFewPairs(wanted, pairs.length)])
 
   const generator = generatorFor(wanted.seed, `${wanted.label}: pairs`)
-  const halves = pairs.flatMap((pair, index): Half[] => [
-    { pair: index, words: [pair.word] },
-    pair.partner === undefined
-      ? { pair: index, words: [], title: pair.title }
-      : { pair: index, words: [pair.partner] },
-  ])
+  const halves = pairs.flatMap(({ sides }, pair) => sides.map(side => ({ pair, side })))
   const laid = shuffleApart(halves, (a, b) => a.pair === b.pair, generator)
-  const cardOf = ({ words, title }: Half, index: number, copy: number): Card => ({
+  const cardOf = ({ word, title, shows }: ShownSide, index: number, copy: number): Card => ({
     id: cardId({ prefix: 'card', number: index + 1, copy, of: laid.length }),
     kind: 'card',
     number: index + 1,
     copy,
-    words,
+    words: word === undefined ? [] : [word],
     ...(title === undefined ? {} : { title }),
+    ...(shows === undefined ? {} : { shows }),
   })
   const set: CardSet = {
     cards: Array.from({ length: wanted.copies }, (_, copy) =>
-      laid.map((half, index) => cardOf(half, index, copy + 1)),
+      laid.map(({ side }, index) => cardOf(side, index, copy + 1)),
     ).flat(),
-    answerData: pairs.map(({ word, partner, title }) => [word.text, partner?.text ?? title]),
-    answers: pairs.map(({ word, partner, title }, pair) => ({
-      text: `${word.text} – ${partner?.text ?? title}`,
+    answerData: pairs.map(({ sides }) => sides.map(({ text }) => text)),
+    answers: pairs.map(({ sides: [one, other] }, pair) => ({
+      text: `${one.text} – ${other.text}`,
       numbers: laid.flatMap((half, index) => (half.pair === pair ? [index + 1] : [])),
     })),
   }
   return succeed(set, problems)
 }
 
-/** A word with another word, or with a text. */
 interface Pair {
+  /** The word of the list that it is made for. */
   readonly word: Word
-  readonly partner?: Word
-  readonly title: string
+  readonly sides: readonly [ShownSide, ShownSide]
 }
 
-interface Half {
-  readonly pair: number
-  readonly words: readonly Word[]
-  readonly title?: string
+interface MadePairs {
+  readonly pairs: readonly Pair[]
+  readonly problems: readonly Problem[]
 }
 
-function pairsOf({ words, pair }: PairsWanted): readonly Pair[] {
-  switch (pair) {
-    case 'same word':
-      return words.map(word => ({ word, partner: word, title: word.text }))
-    case 'sound alike':
-      return soundAlikes(words)
-    default:
-      return words.flatMap(word => {
-        const title = promptFor(word, pair)
-        return title === undefined ? [] : [{ word, title }]
-      })
+function pairsOfSides({ words, sides, atHand, place }: PairsWanted): MadePairs {
+  const [one, other] = sides
+  const lacking = new Map<PairSide, Word[]>()
+  const shown = (word: Word, side: PairSide): ShownSide | undefined => {
+    const found = side === 'sound alike' ? undefined : shownSide(word, side, atHand)
+    if (found === undefined) lacking.set(side, [...(lacking.get(side) ?? []), word])
+    return found
   }
+  const pairs = words.flatMap((word): Pair[] => {
+    const first = shown(word, one)
+    const second = one === other ? first : shown(word, other)
+    return first === undefined || second === undefined ? [] : [{ word, sides: [first, second] }]
+  })
+  return { pairs, problems: [...lacking].map(([side, without]) => noSide(side, without, place)) }
 }
 
 /** Each word with the next of the list that has its first pronunciation, stress apart, no word in two pairs. */
-function soundAlikes(words: readonly Word[]): readonly Pair[] {
+function soundAlikes({ words, place }: PairsWanted): MadePairs {
   const taken = new Set<Word>()
   const heard = (word: Word): string => (word.pronunciations[0] ?? '').replace(/\d/g, '')
-  return words.flatMap((word, index): Pair[] => {
+  const pairs = words.flatMap((word, index): Pair[] => {
     if (taken.has(word) || heard(word) === '') return []
     const partner = words.slice(index + 1).find(other => !taken.has(other) && heard(other) === heard(word))
     if (partner === undefined) return []
     taken.add(word).add(partner)
-    return [{ word, partner, title: partner.text }]
+    return [
+      {
+        word,
+        sides: [
+          { text: word.text, word },
+          { text: partner.text, word: partner },
+        ],
+      },
+    ]
   })
-}
-
-function noPair(word: Word, { pair, place }: PairsWanted): Problem {
-  return pair === 'sound alike'
-    ? warningAt(
+  const problems = words
+    .filter(word => !taken.has(word))
+    .map(word =>
+      warningAt(
         place,
         `no other word of the list sounds like "${word.text}"`,
         'It gets no card; add its partner to the words.',
-      )
-    : warningAt(place, `"${word.text}" has no ${pair}`, `It gets no card; give it a ${pair} in the words.`)
+      ),
+    )
+  return { pairs, problems }
 }
 
-function ambiguities({ words, pair, place }: PairsWanted): readonly Problem[] {
-  if (pair === 'same word' || pair === 'sound alike') return []
-  return [...sharedPrompts(words, pair)].map(([prompt, sharers]) =>
+/**
+ * The pairs without those of which a card would be right beside a card of an earlier pair: it reads as that card does, or
+ * some word of the list has both.
+ */
+function apart(made: readonly Pair[], { sides: [one, other], place }: PairsWanted): MadePairs {
+  const belongsTo = new Map<string, Map<string, Word>>()
+  const link = (from: string, to: string, word: Word) =>
+    belongsTo.set(from, (belongsTo.get(from) ?? new Map<string, Word>()).set(to, word))
+  for (const { word, sides } of made) {
+    link(sides[0].text, sides[1].text, word)
+    link(sides[1].text, sides[0].text, word)
+  }
+  const ownerOf = new Map<string, Word>()
+  /** The word whose card stands there already, or by which such a card would belong to this text. */
+  const rivals: readonly ((text: string) => Word | undefined)[] = [
+    text => ownerOf.get(text),
+    text => [...belongsTo.get(text)!].find(([to]) => ownerOf.has(to))?.[1],
+  ]
+  const shared = new Map<string, { readonly side: PairSide; readonly words: Word[] }>()
+  const pairs = made.filter(({ word, sides }) => {
+    for (const rival of rivals) {
+      const index = sides.findIndex(({ text }) => rival(text) !== undefined)
+      if (index === -1) continue
+      const { text } = sides[index]!
+      const known = shared.get(text) ?? { side: index === 0 ? one : other, words: [rival(text)!] }
+      shared.set(text, { ...known, words: [...known.words, word] })
+      return false
+    }
+    for (const { text } of sides) ownerOf.set(text, word)
+    return true
+  })
+  const problems = [...shared].map(([text, { side, words }]) =>
     warningAt(
       place,
-      `the ${pair} "${prompt}" goes with ${sharers.map(word => `"${word.text}"`).join(' and ')}`,
-      `Children cannot tell which card is meant; give each its own ${pair}.`,
+      `the ${sideNoun(side)} "${text}" goes with ${named([...new Set(words)])}`,
+      `Children could not tell which card is meant, so ${named(words.slice(1))} ${words.length === 2 ? 'gets' : 'get'} no card.`,
     ),
   )
+  return { pairs, problems }
 }
 
-function tooFewPairs({ place, pair }: PairsWanted, count: number): Problem {
+function noSide(side: PairSide, words: readonly Word[], place: Place): Problem {
+  const { lacks, advice } = sideWording(side)
+  const [has, gets] = words.length === 1 ? ['has', 'It gets'] : ['have', 'They get']
+  return warningAt(place, `${named(words)} ${has} no ${lacks}`, `${gets} no card. ${advice}`)
+}
+
+const MOST_NAMED = 12
+
+function named(words: readonly Word[]): string {
+  const shown = words.slice(0, MOST_NAMED).map(({ text }) => `"${text}"`)
+  if (words.length > MOST_NAMED) return `${shown.join(', ')} and ${words.length - MOST_NAMED} more`
+  return shown.length === 1 ? shown[0]! : `${shown.slice(0, -1).join(', ')} and ${shown.at(-1)}`
+}
+
+function tooFewPairs({ place, sides: [one, other] }: PairsWanted, count: number): Problem {
   return errorAt(
     place,
-    `the words make ${count === 0 ? 'no pair' : 'one pair'} by "${pair}", and a game needs two or more`,
+    `the words make ${count === 0 ? 'no pair' : 'one pair'} of ${one} and ${other}, and a game needs two or more`,
     'Add words, or choose another kind of pair.',
   )
 }

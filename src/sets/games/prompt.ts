@@ -1,7 +1,8 @@
-/** What stands for a word on another card: its plural, its clue. */
+/** What stands for a word on another card: its plural, its clue, how many sounds it has. */
+import { verbFormsOf } from '../../words/endings/verb-forms.js'
 import type { Word } from '../../words/word.js'
 
-export const promptKinds = ['plural', 'clue'] as const
+export const promptKinds = ['plural', 'clue', 'past form', 'ing form', 'sounds'] as const
 export type PromptKind = (typeof promptKinds)[number]
 
 /** Undefined where the word has none; a noun that is not counted (mud) has a plural in the dictionary alone. */
@@ -11,7 +12,18 @@ export function promptFor(word: Word, kind: PromptKind): string | undefined {
       return word.plural?.rule.startsWith('not counted') ? undefined : word.plural?.form
     case 'clue':
       return word.clue
+    case 'past form':
+      return verbFormsOf(word)?.past.form
+    case 'ing form':
+      return verbFormsOf(word)?.ing.form
+    case 'sounds':
+      return word.soundCount === 1 ? '1 sound' : `${word.soundCount} sounds`
   }
+}
+
+/** Whether a prompt of the kind is one word, written as words are. */
+export function isWord(kind: PromptKind): boolean {
+  return kind !== 'clue' && kind !== 'sounds'
 }
 
 /** Words by prompt, where two words or more share one; such a prompt has no single answer. */

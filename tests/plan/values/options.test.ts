@@ -29,6 +29,31 @@ describe('ready-made options', () => {
     expect(takenInWords(options.choice(['wall', 'desk', 'door'], 'desk').takes)).toBe('wall, desk or door')
   })
 
+  describe('that are two of some names', () => {
+    const sides = options.twoOf(['word', 'clue', 'plural'], 'word', { 'same word': ['word', 'word'] }, [
+      'word',
+      'word',
+    ])
+
+    it('take two with “and” between, one alone, and a name for both', () => {
+      expect(read(sides, 'Clue and plural')).toEqual(['clue', 'plural'])
+      expect(read(sides, 'clue')).toEqual(['word', 'clue'])
+      expect(read(sides, 'same-word')).toEqual(['word', 'word'])
+    })
+
+    it('refuse a name that is none, and more than two', () => {
+      expect(read(sides, 'clue and tune')).toBe('unknown choice "tune"')
+      expect(read(sides, 'tune and clue')).toBe('unknown choice "tune"')
+      expect(read(sides, 'word and clue and plural')).toBe('"word and clue and plural" names more than two')
+    })
+
+    it('know their values from others', () => {
+      expect([['word', 'clue'], ['word'], ['word', 'tune'], 'word'].map(value => sides.gives(value))).toEqual(
+        [true, false, false, false],
+      )
+    })
+  })
+
   it('know the values that they give from others, and their fallback', () => {
     const readers = {
       boards: options.option('x', options.wholeNumber(1, 30, 6)),

@@ -1,6 +1,8 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { matchingPairs, type PairsWanted } from '../../../src/sets/games/matching-pairs.js'
+import type { PairSide } from '../../../src/sets/games/pair-sides.js'
+import type { Word } from '../../../src/words/word.js'
 import { wordByHand, wordsByHand } from '../words-by-hand.js'
 
 const place = { file: 'week.yaml', line: 14, column: 5 }
@@ -10,7 +12,17 @@ const marsh = wordsByHand(
   { text: 'reed', plural: plural('reeds'), clue: 'a tall water plant' },
   { text: 'leaf', plural: plural('leaves'), clue: 'the flat part of a plant' },
 )
-const asked: PairsWanted = { words: marsh, pair: 'plural', copies: 1, seed: 12, label: 'pairs', place }
+const atHand = { hasPicture: () => false, isMarked: () => false }
+const sides = (one: PairSide, other: PairSide): Pick<PairsWanted, 'sides'> => ({ sides: [one, other] })
+const asked: PairsWanted = {
+  words: marsh,
+  ...sides('word', 'plural'),
+  atHand,
+  copies: 1,
+  seed: 12,
+  label: 'pairs',
+  place,
+}
 
 function pairsFrom(wanted: PairsWanted) {
   const outcome = matchingPairs(wanted)
@@ -41,11 +53,96 @@ describe('matching pairs', () => {
   })
 
   it('pairs a word with its clue', () => {
-    expect(pairsFrom({ ...asked, pair: 'clue' }).pairs[0]).toEqual(['marsh', 'wet, grassy land'])
+    expect(pairsFrom({ ...asked, ...sides('word', 'clue') }).pairs[0]).toEqual(['marsh', 'wet, grassy land'])
   })
 
   it('pairs a word with itself', () => {
-    expect(pairsFrom({ ...asked, pair: 'same word' }).pairs[1]).toEqual(['reed', 'reed'])
+    expect(pairsFrom({ ...asked, ...sides('word', 'word') }).pairs[1]).toEqual(['reed', 'reed'])
+  })
+
+  it('pairs any two of what there is to show of a word', () => {
+    expect(pairsFrom({ ...asked, ...sides('clue', 'plural') }).pairs[1]).toEqual([
+      'a tall water plant',
+      'reeds',
+    ])
+  })
+
+  it('pairs a word with its number of sounds, one word for each number', () => {
+    const words = wordsByHand(
+      { text: 'marsh', sounds: 'm:M ar:AA,R sh:SH' },
+      { text: 'ox', sounds: 'o:AA x:K' },
+      { text: 'hut', sounds: 'h:HH u:AH t:T' },
+    )
+    const { pairs, outcome } = pairsFrom({ ...asked, words, ...sides('word', 'sounds') })
+    expect(pairs).toEqual([
+      ['3 sounds', 'marsh'],
+      ['2 sounds', 'ox'],
+    ])
+    expect(outcome.problems).toMatchObject([
+      {
+        message: 'the number of sounds "3 sounds" goes with "marsh" and "hut"',
+        advice: 'Children could not tell which card is meant, so "hut" gets no card.',
+      },
+    ])
+  })
+
+  it('pairs verbs with their past form and their form in -ing, whatever the rule', () => {
+    const words = wordsByHand(
+      { text: 'hop', sounds: 'h:HH o:AA p:P', partsOfSpeech: ['verb'] },
+      { text: 'run', sounds: 'r:R u:AH n:N', partsOfSpeech: ['verb'] },
+      'reed',
+    )
+    const { pairs, outcome } = pairsFrom({ ...asked, words, ...sides('past form', 'ing form') })
+    expect(pairs).toEqual([
+      ['hopped', 'hopping'],
+      ['ran', 'running'],
+    ])
+    expect(outcome.problems.map(problem => problem.message)).toEqual([
+      '"reed" has no past form',
+      '"reed" has no ing form',
+    ])
+  })
+
+  it('takes pictures and marks from what is at hand', () => {
+    const { cards, outcome } = pairsFrom({
+      ...asked,
+      ...sides('picture', 'marked word'),
+      atHand: { hasPicture: ({ text }) => text !== 'leaf', isMarked: () => true },
+    })
+    expect(cards.map(({ shows, words }) => `${words[0]!.text} ${shows}`).toSorted()).toEqual([
+      'marsh marks',
+      'marsh picture',
+      'reed marks',
+      'reed picture',
+    ])
+    expect(outcome.problems.map(problem => problem.message)).toEqual(['"leaf" has no picture'])
+  })
+
+  it('has one right partner for every card, whatever words share', () => {
+    const texts = fc.constantFrom('fen', 'fens', 'bog', 'bogs', 'a wet place', 'a nest')
+    const words = fc.uniqueArray(fc.record({ text: texts, plural: texts.map(plural), clue: texts }), {
+      selector: ({ text }) => text,
+      minLength: 2,
+    })
+    const kinds = fc.constantFrom<PairSide>('word', 'plural', 'clue')
+    fc.assert(
+      fc.property(words, kinds, kinds, fc.integer(), (given, one, other, seed) => {
+        const list = given.map(word => wordByHand(word))
+        const outcome = matchingPairs({ ...asked, words: list, seed, ...sides(one, other) })
+        if (!outcome.ok) return
+        const { cards } = outcome.value
+        const textOf = (card: (typeof cards)[number]) => card.title ?? card.words[0]!.text
+        const said = (word: Word, side: PairSide) =>
+          side === 'word' ? word.text : side === 'plural' ? word.plural!.form : word.clue
+        const belong = (a: string, b: string) =>
+          list.some(word => said(word, one) === a && said(word, other) === b) ||
+          list.some(word => said(word, one) === b && said(word, other) === a)
+        for (const card of cards) {
+          const partners = cards.filter(each => each !== card && belong(textOf(card), textOf(each)))
+          expect(partners.length).toBe(1)
+        }
+      }),
+    )
   })
 
   it('pairs words of the list that sound alike, whatever their stress marks', () => {
@@ -56,7 +153,7 @@ describe('matching pairs', () => {
       { ...wordByHand('key'), pronunciations: ['K IY1'] },
       { ...wordByHand('mud'), pronunciations: ['M AH1 D'] },
     ]
-    const { pairs, outcome } = pairsFrom({ ...asked, words, pair: 'sound alike' })
+    const { pairs, outcome } = pairsFrom({ ...asked, words, ...sides('word', 'sound alike') })
     expect(pairs).toEqual([
       ['sea', 'see'],
       ['key', 'quay'],
@@ -109,13 +206,13 @@ describe('words that make no pair', () => {
     const outcome = matchingPairs({ ...asked, words: marsh.slice(0, 1) })
     expect(outcome.ok).toBe(false)
     expect(outcome.problems.at(-1)!.message).toBe(
-      'the words make one pair by "plural", and a game needs two or more',
+      'the words make one pair of word and plural, and a game needs two or more',
     )
   })
 
   it('are named where two share a partner', () => {
     const twin = wordByHand({ text: 'fen', plural: plural('fens'), clue: 'wet, grassy land' })
-    const { outcome } = pairsFrom({ ...asked, words: [...marsh, twin], pair: 'clue' })
+    const { outcome } = pairsFrom({ ...asked, words: [...marsh, twin], ...sides('word', 'clue') })
     expect(outcome.problems[0]!.message).toBe('the clue "wet, grassy land" goes with "marsh" and "fen"')
   })
 })
