@@ -175,10 +175,15 @@ function named(words: readonly Word[]): string {
   return shown.length === 1 ? shown[0]! : `${shown.slice(0, -1).join(', ')} and ${shown.at(-1)}`
 }
 
-function tooFewPairs({ place, sides: [one, other] }: PairsWanted, count: number): Problem {
+function tooFewPairs({ place, sides: [one, other], words }: PairsWanted, count: number): Problem {
+  const numbers = new Set(words.map(({ soundCount }) => soundCount)).size
+  const why =
+    (one === 'sounds' || other === 'sounds') && numbers < words.length
+      ? `The ${words.length} words have ${numbers === 1 ? 'one number' : `${numbers} different numbers`} of sounds, and each makes one pair. `
+      : ''
   return errorAt(
     place,
     `the words make ${count === 0 ? 'no pair' : 'one pair'} of ${one} and ${other}, and a game needs two or more`,
-    'Add words, or choose another kind of pair.',
+    `${why}Add words, or choose another kind of pair.`,
   )
 }

@@ -210,6 +210,17 @@ describe('words that make no pair', () => {
     )
   })
 
+  it('are explained where they share their number of sounds', () => {
+    const words = wordsByHand(
+      { text: 'marsh', sounds: 'm:M ar:AA,R sh:SH' },
+      { text: 'hut', sounds: 'h:HH u:AH t:T' },
+    )
+    const outcome = matchingPairs({ ...asked, words, ...sides('sounds', 'word') })
+    expect(outcome.problems.at(-1)!.advice).toBe(
+      'The 2 words have one number of sounds, and each makes one pair. Add words, or choose another kind of pair.',
+    )
+  })
+
   it('are named where two share a partner', () => {
     const twin = wordByHand({ text: 'fen', plural: plural('fens'), clue: 'wet, grassy land' })
     const { outcome } = pairsFrom({ ...asked, words: [...marsh, twin], ...sides('word', 'clue') })
