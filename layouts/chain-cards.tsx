@@ -10,25 +10,29 @@ import { balancedLines } from '../src/pieces/text/balanced-lines.js'
 import { linesHeight } from '../src/pieces/text/break-lines.js'
 import { fitTexts } from '../src/pieces/text/fit-texts.js'
 import { Lines } from '../src/pieces/text/lines.js'
-import { choice, option } from '../src/plan/values/options.js'
+import { choice, option, wholeNumber } from '../src/plan/values/options.js'
 import type { Outcome } from '../src/problems.js'
 import type { Card, CardSet } from '../src/sets/card-set.js'
-import { chainCards as chainOfCards } from '../src/sets/games/chain-cards.js'
-import { promptKinds } from '../src/sets/games/prompt.js'
+import { chainCards as chainOfCards, END_OF_CHAIN } from '../src/sets/games/chain-cards.js'
+import { isPrompt, type LinkKind, linkKinds } from '../src/sets/games/chain-links.js'
+import { isWord } from '../src/sets/games/prompt.js'
 import { grownUpPages } from './grown-up-pages.js'
-import { defineLayout, type RequestWith } from './layout.js'
+import { howToPlayPages } from './how-to-play.js'
+import { defineLayout, type PageFace, type RequestWith } from './layout.js'
 import { wordCardFace } from './one-card-a-word.js'
 
-const options = { ask: option('what a card asks for its next one by', choice(promptKinds, 'clue')) }
+const options = {
+  ask: option('what a card asks for its next one by', choice(linkKinds, 'clue')),
+  loops: option('into how many loops the words are dealt, each for a group of its own', wholeNumber(1, 6, 1)),
+}
 
 type ChainRequest = RequestWith<typeof options>
 
-/** Cards that answer one another round in a loop: each has a word, and the clue or plural of the next one. */
+/** Cards that answer one another round in a loop: each has a word, and what leads to the next one. */
 export const chainCards = defineLayout({
   kind: 'pieces',
   name: 'chain-cards',
-  summary:
-    'cards that call one another round the class: a word, and the clue or plural of the next card’s word',
+  summary: 'cards that call one another round the class: a word, and what leads to the next card’s word',
   options,
   marks: 'none',
   perSheet: { columns: 2, rows: 4 },
@@ -38,6 +42,7 @@ export const chainCards = defineLayout({
     return chainOfCards({
       words,
       ask: options.ask,
+      loops: options.loops,
       copies: item.copies,
       seed: plan.seed,
       label: itemName,
@@ -45,34 +50,70 @@ export const chainCards = defineLayout({
     })
   },
   faces: chainFaces,
-  pages: (request, set, room) => {
-    const { options, type, measure } = request
-    const cards = new Map(set.cards.filter(card => card.copy === 1).map(card => [card.number, card]))
-    const named = (number: number) => `${number} ${cards.get(number)!.words[0]!.text}`
-    const rows = [
-      textRow(
-        'Hand out all the cards. Whoever begins reads the foot of the card; the child with the word for it reads on. The last card leads back to the first.',
-        { style: { sizeMm: type.adultTextMm }, widthMm: room.widthMm, measure },
-      ),
-      ...tableRows({
-        columns: [
-          { heading: 'card', share: 0.25 },
-          { heading: `reads the ${options.ask}`, share: 0.5 },
-          { heading: 'which calls', share: 0.25 },
-        ],
-        cells: (set.answers ?? []).map(({ numbers: [from = 0, to = 0] }) => [
-          named(from),
-          cards.get(from)!.title!,
-          named(to),
-        ]),
-        widthMm: room.widthMm,
-        textMm: type.adultTextMm,
-        measure,
-      }),
-    ]
-    return grownUpPages(request, { kind: 'answers', what: 'answers', rows, room })
-  },
+  pages: chainPages,
 })
+
+/** What the child listens for, as the foot of the card introduces it and as the rules say it. */
+const wording: Readonly<Record<LinkKind, { readonly leadIn: string; readonly listen: string }>> = {
+  clue: { leadIn: 'Next clue:', listen: 'Does your word answer the clue?' },
+  plural: { leadIn: 'Next plural:', listen: 'Is that the word for more than one of yours?' },
+  'past form': { leadIn: 'Next, yesterday:', listen: 'Is that your word for yesterday?' },
+  'ing form': { leadIn: 'Next with ing:', listen: 'Is that your word with ing?' },
+  'sound change': { leadIn: 'Next:', listen: 'Change that one sound. Is it your word?' },
+  'last letters': { leadIn: 'Next:', listen: 'Does your word begin like that?' },
+}
+
+function chainPages(request: ChainRequest, set: CardSet, room: Size): readonly PageFace[] {
+  const { options, type, measure } = request
+  const first = set.cards.filter(card => card.copy === 1)
+  const cards = new Map(first.map(card => [card.number, card]))
+  const named = (number: number) => `${number} ${cards.get(number)!.words[0]!.text}`
+  const rows = [
+    ...(set.notes ?? []).map(note =>
+      textRow(note, { style: { sizeMm: type.adultTextMm }, widthMm: room.widthMm, measure }),
+    ),
+    ...tableRows({
+      columns: [
+        { heading: 'card', share: 0.25 },
+        { heading: isPrompt(options.ask) ? `reads the ${options.ask}` : 'reads', share: 0.5 },
+        { heading: 'which calls', share: 0.25 },
+      ],
+      cells: (set.answers ?? []).map(({ numbers: [from = 0, to] }) => [
+        named(from),
+        cards.get(from)!.title!,
+        to === undefined ? '' : named(to),
+      ]),
+      widthMm: room.widthMm,
+      textMm: type.adultTextMm,
+      measure,
+    }),
+  ]
+  const ends = first.some(({ title }) => title === END_OF_CHAIN)
+  return [
+    ...howToPlayPages(
+      request,
+      {
+        play: [
+          ends
+            ? 'Take your cards. The first card of the chain begins.'
+            : 'Take your cards. Anyone may begin.',
+          'Read aloud what stands at the foot of your card.',
+          `Listen. ${wording[options.ask].listen} Then say the word and read on.`,
+          ends ? 'The card with “the end” ends the chain.' : 'Back at the first card? You did it together.',
+        ],
+        prepare:
+          options.loops === 1
+            ? `one set of ${first.length} cards for a class or a group, dealt out until none is left; copies prints more sets.`
+            : `one set of ${first.length} cards for ${options.loops} groups. ${set.notes?.[0] ?? ''}`,
+        help: 'the answer page has the order. Where the chain stops, read the foot of the last card once more and ask who has the word.',
+        easier: 'lay the cards open on a table and build the chain there, one card after another.',
+        harder: 'mix the cards, take the time, and beat it next week.',
+      },
+      room,
+    ),
+    ...grownUpPages(request, { kind: 'answers', what: 'answers', rows, room }),
+  ]
+}
 
 /** How the lower half of a card divides its room. */
 interface PromptPart {
@@ -89,7 +130,7 @@ function promptPart(request: ChainRequest, size: Size): PromptPart {
   const inside = contentRoom(size, item.border, type)
   const widthMm = inside.widthMm - 2 * PADDING_MM
   // In large print the short one, before it takes a wider card.
-  const leadIns = [options.ask === 'clue' ? 'Next clue:' : 'Next plural:', 'Next:']
+  const leadIns = [wording[options.ask].leadIn, 'Next:']
   const leadIn = leadIns.find(text => measure(text, type.textMm) <= widthMm) ?? leadIns[0]!
   return {
     leadIn,
@@ -107,8 +148,9 @@ const PROMPT_SHARE = 0.56
 function chainFaces(request: ChainRequest, set: CardSet, size: Size): Outcome<readonly CardFace[]> {
   const { type, item, options, measure } = request
   const part = promptPart(request, size)
-  // A sentence larger than this only makes more lines; a plural is one word, no larger than the words that answer it.
-  const mostMm = Math.min(size.heightMm / (options.ask === 'clue' ? 9 : 5), type.wordMaximumMm)
+  // A sentence larger than this only makes more lines; a form is one word, no larger than the words that answer it.
+  const isForm = isPrompt(options.ask) && isWord(options.ask)
+  const mostMm = Math.min(size.heightMm / (isForm ? 5 : 9), type.wordMaximumMm)
   const fitting = { weight: 400, measure, place: item.place, minimumMm: type.textMm } as const
   const oneLine = { widthMm: part.room.widthMm, heightMm: linesHeight(1, part.leadInMm) }
   const leadIn = { text: part.leadIn, on: 'each card', room: oneLine }

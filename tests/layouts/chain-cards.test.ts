@@ -22,7 +22,7 @@ describe('chain cards', () => {
 
   it('have their loop on a page of its own: every card once, the last leading back to the first', async () => {
     const printed = await printItem('{layout: chain-cards}')
-    expect(kindsOf(printed)).toEqual(['pieces', 'answers', 'cover'])
+    expect(kindsOf(printed)).toEqual(['pieces', 'rules', 'answers', 'cover'])
     const steps = linesOn(printed, 'answers')
       .map(line => /^(\d+ \w+) \| .* \| (\d+ \w+)$/.exec(line))
       .filter(match => match !== null)

@@ -6,6 +6,7 @@ import { cardId } from '../card-id.js'
 import type { Card, CardSet } from '../card-set.js'
 import { generatorFor } from '../random.js'
 import { shuffleApart } from './keep-apart.js'
+import { namedWords } from './named-words.js'
 import {
   type PairSide,
   type ShownSide,
@@ -154,8 +155,8 @@ function apart(made: readonly Pair[], { sides: [one, other], place }: PairsWante
   const problems = [...shared].map(([text, { side, words }]) =>
     warningAt(
       place,
-      `the ${sideNoun(side)} "${text}" goes with ${named([...new Set(words)])}`,
-      `Children could not tell which card is meant, so ${named(words.slice(1))} ${words.length === 2 ? 'gets' : 'get'} no card.`,
+      `the ${sideNoun(side)} "${text}" goes with ${namedWords([...new Set(words)])}`,
+      `Children could not tell which card is meant, so ${namedWords(words.slice(1))} ${words.length === 2 ? 'gets' : 'get'} no card.`,
     ),
   )
   return { pairs, problems }
@@ -164,15 +165,7 @@ function apart(made: readonly Pair[], { sides: [one, other], place }: PairsWante
 function noSide(side: PairSide, words: readonly Word[], place: Place): Problem {
   const { lacks, advice } = sideWording(side)
   const [has, gets] = words.length === 1 ? ['has', 'It gets'] : ['have', 'They get']
-  return warningAt(place, `${named(words)} ${has} no ${lacks}`, `${gets} no card. ${advice}`)
-}
-
-const MOST_NAMED = 12
-
-function named(words: readonly Word[]): string {
-  const shown = words.slice(0, MOST_NAMED).map(({ text }) => `"${text}"`)
-  if (words.length > MOST_NAMED) return `${shown.join(', ')} and ${words.length - MOST_NAMED} more`
-  return shown.length === 1 ? shown[0]! : `${shown.slice(0, -1).join(', ')} and ${shown.at(-1)}`
+  return warningAt(place, `${namedWords(words)} ${has} no ${lacks}`, `${gets} no card. ${advice}`)
 }
 
 function tooFewPairs({ place, sides: [one, other], words }: PairsWanted, count: number): Problem {

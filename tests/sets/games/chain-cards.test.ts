@@ -8,7 +8,15 @@ const clued = (count: number) =>
   Array.from({ length: count }, (_, index) =>
     wordByHand({ text: `word${'abcdefghijklmnop'[index]}`, clue: `clue ${index + 1}` }),
   )
-const asked: ChainWanted = { words: clued(8), ask: 'clue', copies: 1, seed: 12, label: 'chain', place }
+const asked: ChainWanted = {
+  words: clued(8),
+  ask: 'clue',
+  loops: 1,
+  copies: 1,
+  seed: 12,
+  label: 'chain',
+  place,
+}
 
 function chainFrom(wanted: ChainWanted) {
   const outcome = chainCards(wanted)
@@ -71,6 +79,113 @@ describe('chain cards', () => {
     )
     const { cards } = chainFrom({ ...asked, words, ask: 'plural' })
     expect(cards.map(card => card.title).sort()).toEqual(['buns', 'dishes', 'loaves'])
+  })
+})
+
+describe('a chain in several loops', () => {
+  it('deals its words to loops of equal length, each closed and with numbers of its own', () => {
+    fc.assert(
+      fc.property(fc.integer(), fc.integer({ min: 9, max: 16 }), (seed, count) => {
+        const { cards, answerData, notes } = chainFrom({ ...asked, words: clued(count), loops: 3, seed })
+        const loops = answerData as readonly (readonly string[])[]
+        const lengths = loops.map(loop => loop.length)
+        expect(Math.max(...lengths) - Math.min(...lengths)).toBeLessThanOrEqual(1)
+        expect(loops.flat().toSorted()).toEqual(cards.map(({ words }) => words[0]!.text).toSorted())
+        let first = 1
+        for (const loop of loops) {
+          const own = cards.filter(({ words }) => loop.includes(words[0]!.text))
+          const numbers = own.map(({ number }) => number)
+          expect([Math.min(...numbers), Math.max(...numbers)]).toEqual([first, first + loop.length - 1])
+          const clues = own.map(({ words }) => words[0]!.clue)
+          expect(own.map(({ title }) => title).toSorted()).toEqual(clues.toSorted())
+          first += loop.length
+        }
+        expect(notes![0]).toContain(`cards 1 to ${lengths[0]},`)
+      }),
+    )
+  })
+
+  it('needs three words for each', () => {
+    expect(chainCards({ ...asked, loops: 3 }).problems[0]).toMatchObject({
+      message: '3 loops need 9 words with a clue, and there are 8',
+      advice: 'Give more words a clue, or ask for fewer loops.',
+    })
+  })
+})
+
+describe('a chain by last letters', () => {
+  const words = wordsByHand(
+    { text: 'marsh', sounds: 'm:M ar:AA,R sh:SH' },
+    { text: 'shell', sounds: 'sh:SH e:EH ll:L' },
+    { text: 'llama', sounds: 'll:L a:AA m:M a:AH' },
+    { text: 'reed', sounds: 'r:R ee:IY d:D' },
+  )
+  const byLetters: ChainWanted = { ...asked, words, ask: 'last letters' }
+
+  it('goes from a word to one that begins as it ends, a team of letters counting as one', () => {
+    const { answerData, cards } = chainFrom(byLetters)
+    expect(answerData).toEqual(['marsh', 'shell', 'llama'])
+    expect(cards.map(({ words: [word], title }) => `${word!.text}: ${title}`).toSorted()).toEqual([
+      'llama: the end',
+      'marsh: begins with sh',
+      'shell: begins with ll',
+    ])
+  })
+
+  it('says where it begins and ends where it does not close, and what has no place in it', () => {
+    expect(chainFrom(byLetters).notes).toEqual(['The chain begins with marsh and ends with llama.'])
+    expect(chainCards(byLetters).problems).toMatchObject([
+      {
+        severity: 'warning',
+        message: '"reed" has no place in the chain by last letters',
+        advice:
+          'It gets no card; add a word that begins with the last letters of one card and ends with the first of another.',
+      },
+    ])
+  })
+
+  it('is an error where no three words follow one another, where loops are asked, or where words are too many', () => {
+    const said = (change: Partial<ChainWanted>) =>
+      chainCards({ ...byLetters, ...change }).problems.at(-1)!.message
+    expect(said({ words: words.slice(0, 2) })).toBe(
+      'a chain needs three words, and by last letters only two of the list follow one another',
+    )
+    expect(said({ words: [words[0]!, words[3]!] })).toBe(
+      'a chain needs three words, and by last letters no word leads to another',
+    )
+    expect(said({ loops: 2 })).toBe('a chain by last letters is one, not 2 loops')
+    expect(said({ words: clued(16).flatMap(word => Array.from({ length: 13 }, () => word)) })).toBe(
+      'a chain by last letters is searched among 200 words, and there are 208',
+    )
+  })
+})
+
+describe('a chain by sound change', () => {
+  const words = wordsByHand(
+    { text: 'cat', sounds: 'c:K a:AE t:T' },
+    { text: 'kit', sounds: 'k:K i:IH t:T' },
+    { text: 'ship', sounds: 'sh:SH i:IH p:P' },
+    { text: 'kip', sounds: 'k:K i:IH p:P' },
+    { text: 'skip', sounds: 's:S k:K i:IH p:P' },
+  )
+
+  it('goes from word to word by one sound, however the words are spelled, and says which', () => {
+    const { cards } = chainFrom({ ...asked, words: words.slice(0, 4), ask: 'sound change' })
+    const chain = new Map(cards.map(({ words: [word], title }) => [word!.text, title]))
+    expect([...chain.keys()].toSorted()).toEqual(['cat', 'kip', 'kit', 'ship'])
+    const forwards = chain.get('ship') === 'the end'
+    expect(chain.get(forwards ? 'cat' : 'kit')).toBe(
+      forwards ? 'change a sound in the middle to i' : 'change a sound in the middle to a',
+    )
+    expect(chain.get('kip')).toBe(forwards ? 'change the first sound to sh' : 'change the last sound to t')
+  })
+
+  it('adds a sound and takes one away too', () => {
+    const { cards } = chainFrom({ ...asked, words: words.slice(2), ask: 'sound change' })
+    const titles = cards.map(({ title }) => title)
+    expect(
+      titles.some(title => title === 'add s at the beginning' || title === 'take the first sound away'),
+    ).toBe(true)
   })
 })
 
