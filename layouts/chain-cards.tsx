@@ -19,6 +19,7 @@ import { isWord } from '../src/sets/games/prompt.js'
 import { grownUpPages } from './grown-up-pages.js'
 import { howToPlayPages } from './how-to-play.js'
 import { defineLayout, type PageFace, type RequestWith } from './layout.js'
+import { offeredPrompts } from './offered-prompts.js'
 import { wordCardFace } from './one-card-a-word.js'
 
 const options = {
@@ -43,6 +44,7 @@ export const chainCards = defineLayout({
       words,
       ask: options.ask,
       loops: options.loops,
+      promptOf: offeredPrompts,
       copies: item.copies,
       seed: plan.seed,
       label: itemName,

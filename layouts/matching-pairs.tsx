@@ -16,6 +16,7 @@ import { type PairSide, pairSides } from '../src/sets/games/pair-sides.js'
 import { grownUpPages } from './grown-up-pages.js'
 import { howToPlayPages } from './how-to-play.js'
 import { defineLayout, type PageFace, type RequestWith } from './layout.js'
+import { offeredPrompts } from './offered-prompts.js'
 import { whiteAround, wordAloneFace } from './one-card-a-word.js'
 import { plainWord } from './plain-word.js'
 
@@ -44,6 +45,7 @@ export const matchingPairs = defineLayout({
       words,
       sides: options.pair,
       atHand: {
+        promptOf: offeredPrompts,
         hasPicture: word => pictureOf(word) !== undefined,
         isMarked: word => targetsOf(word, marks).length > 0,
       },

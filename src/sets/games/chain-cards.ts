@@ -10,12 +10,13 @@ import { isPrompt, type LinkKind, linkBetween } from './chain-links.js'
 import { shuffleApart } from './keep-apart.js'
 import { longestChain } from './longest-chain.js'
 import { namedWords } from './named-words.js'
-import { type PromptKind, promptFor, sharedPrompts } from './prompt.js'
+import { type PromptKind, type PromptOf, sharedPrompts } from './prompt.js'
 
 export interface ChainWanted {
   readonly words: readonly Word[]
   /** What a card asks for the next word by. */
   readonly ask: LinkKind
+  readonly promptOf: PromptOf
   /** Into how many loops the words are dealt, each for children of its own. */
   readonly loops: number
   readonly copies: number
@@ -51,7 +52,7 @@ export function chainCards(wanted: ChainWanted): Outcome<CardSet> {
   const made = isPrompt(ask) ? loopsOfPrompts(wanted, ask, generator) : chainOfLinks(wanted, generator)
   if (!made.ok) return made
   const chains = made.value
-  const laid = chains.map(chain => layOut(chain, ask, generator))
+  const laid = chains.map(chain => layOut(chain, wanted, generator))
   const of = laid.reduce((sum, { links }) => sum + links.length, 0)
   const firstNumbers = laid.map((_, index) =>
     laid.slice(0, index).reduce((sum, { links }) => sum + links.length, 1),
@@ -99,7 +100,7 @@ interface Link {
 
 function layOut(
   { words, closed }: Chain,
-  ask: LinkKind,
+  { ask, promptOf }: ChainWanted,
   generator: Generator,
 ): { readonly links: readonly Link[] } {
   const links = words.map((word, step): Link => {
@@ -107,7 +108,7 @@ function layOut(
     if (isLast && !closed) return { step, word, title: END_OF_CHAIN, nextStep: undefined }
     const nextStep = isLast ? 0 : step + 1
     const next = words[nextStep]!
-    const title = isPrompt(ask) ? promptFor(next, ask) : linkBetween(word, next, ask)
+    const title = isPrompt(ask) ? promptOf(next, ask) : linkBetween(word, next, ask)
     return { step, word, title: title!, nextStep }
   })
   return { links: shuffleApart(links, (a, b) => a.nextStep === b.step, generator) }
@@ -119,8 +120,8 @@ function loopsOfPrompts(
   ask: PromptKind,
   generator: Generator,
 ): Outcome<readonly Chain[]> {
-  const { words, loops } = wanted
-  const asked = words.filter(word => promptFor(word, ask) !== undefined)
+  const { words, loops, promptOf } = wanted
+  const asked = words.filter(word => promptOf(word, ask) !== undefined)
   const without = words.filter(word => !asked.includes(word))
   const problems = [
     ...(without.length === 0 ? [] : [noPrompt(without, wanted)]),
@@ -185,8 +186,8 @@ function noPrompt(without: readonly Word[], { ask, place }: ChainWanted): Proble
   return warningAt(place, `${namedWords(without)} ${has} no ${ask}`, `${gets} no card; ${advice}`)
 }
 
-function broken({ words, place }: ChainWanted, ask: PromptKind): readonly Problem[] {
-  return [...sharedPrompts(words, ask)].map(([prompt, sharers]) =>
+function broken({ words, place, promptOf }: ChainWanted, ask: PromptKind): readonly Problem[] {
+  return [...sharedPrompts(words, ask, promptOf)].map(([prompt, sharers]) =>
     errorAt(
       place,
       `the ${ask} "${prompt}" goes with ${namedWords(sharers)}, which breaks the chain`,

@@ -15,8 +15,8 @@ export function isPrompt(kind: LinkKind): kind is Extract<LinkKind, PromptKind> 
 /** What leads from a word to one that may follow it; undefined where it may not. */
 export function linkBetween(from: Word, to: Word, kind: Exclude<LinkKind, PromptKind>): string | undefined {
   if (kind === 'last letters') {
-    const letters = lastLetters(from)
-    return to.text.toLowerCase().startsWith(letters) ? `begins with ${letters}` : undefined
+    const begun = lastLetters(from).find(letters => to.text.toLowerCase().startsWith(letters))
+    return begun === undefined ? undefined : `begins with ${begun}`
   }
   const change = soundChange(soundsOf(from), soundsOf(to))
   return change === undefined ? undefined : changeInWords(change, from, to)
@@ -26,10 +26,10 @@ function soundsOf({ graphemes }: Word): readonly string[] {
   return graphemes.flatMap(({ sounds }) => sounds)
 }
 
-/** A team counts as one, since it spells one sound: shell may follow marsh. */
-function lastLetters({ text, graphemes }: Word): string {
-  const last = graphemes.at(-1)?.letters ?? text.slice(-1)
-  return last.toLowerCase()
+/** A team counts as one, since it spells one sound: shell may follow marsh; doubled letters may count as one of them. */
+function lastLetters({ text, graphemes }: Word): readonly string[] {
+  const last = (graphemes.at(-1)?.letters ?? text.slice(-1)).toLowerCase()
+  return /^(.)\1$/.test(last) ? [last, last.slice(1)] : [last]
 }
 
 function changeInWords({ kind, at }: SoundChange, from: Word, to: Word): string {

@@ -1,6 +1,6 @@
 /** What the two cards of a pair show. */
 import type { Word } from '../../words/word.js'
-import { isWord, type PromptKind, promptFor, promptKinds } from './prompt.js'
+import { isWord, type PromptKind, type PromptOf, promptKinds } from './prompt.js'
 
 export const pairSides = ['word', 'marked word', 'picture', ...promptKinds, 'sound alike'] as const
 /** `sound alike`: another word of the list that is said the same. */
@@ -8,6 +8,7 @@ export type PairSide = (typeof pairSides)[number]
 
 /** What only the plan and its files tell of a word. */
 export interface WordAtHand {
+  readonly promptOf: PromptOf
   readonly hasPicture: (word: Word) => boolean
   /** Whether it shows any of the plan's marks. */
   readonly isMarked: (word: Word) => boolean
@@ -27,7 +28,7 @@ export interface ShownSide {
 export function shownSide(
   word: Word,
   side: Exclude<PairSide, 'sound alike'>,
-  { hasPicture, isMarked }: WordAtHand,
+  { promptOf, hasPicture, isMarked }: WordAtHand,
 ): ShownSide | undefined {
   switch (side) {
     case 'word':
@@ -37,7 +38,7 @@ export function shownSide(
     case 'picture':
       return hasPicture(word) ? { text: `picture of ${word.text}`, word, shows: 'picture' } : undefined
     default:
-      return titled(promptFor(word, side), side)
+      return titled(promptOf(word, side), side)
   }
 }
 

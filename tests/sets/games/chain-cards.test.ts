@@ -1,6 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { type ChainWanted, chainCards } from '../../../src/sets/games/chain-cards.js'
+import { promptsWith } from '../../../src/sets/games/prompt.js'
 import { wordByHand, wordsByHand } from '../words-by-hand.js'
 
 const place = { file: 'week.yaml', line: 14, column: 5 }
@@ -11,6 +12,7 @@ const clued = (count: number) =>
 const asked: ChainWanted = {
   words: clued(8),
   ask: 'clue',
+  promptOf: promptsWith(() => true),
   loops: 1,
   copies: 1,
   seed: 12,
@@ -130,6 +132,15 @@ describe('a chain by last letters', () => {
       'marsh: begins with sh',
       'shell: begins with ll',
     ])
+  })
+
+  it('counts doubled letters as one of them too', () => {
+    const birds = wordsByHand(
+      { text: 'goose', sounds: 'g:G oo:UW s:S e:' },
+      { text: 'egg', sounds: 'e:EH gg:G' },
+      { text: 'gull', sounds: 'g:G u:AH ll:L' },
+    )
+    expect(chainFrom({ ...byLetters, words: birds }).answerData).toEqual(['goose', 'egg', 'gull'])
   })
 
   it('says where it begins and ends where it does not close, and what has no place in it', () => {

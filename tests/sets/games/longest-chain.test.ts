@@ -14,15 +14,13 @@ function longestByTrial(count: number, follows: (from: number, to: number) => bo
   return longestFrom([])
 }
 
-const graphs = fc
-  .integer({ min: 0, max: 7 })
-  .chain(count =>
-    fc.record({
-      count: fc.constant(count),
-      edges: fc.array(fc.nat(48), { maxLength: 20 }),
-      seed: fc.integer(),
-    }),
-  )
+const graphs = fc.integer({ min: 0, max: 7 }).chain(count =>
+  fc.record({
+    count: fc.constant(count),
+    edges: fc.array(fc.nat(48), { maxLength: 20 }),
+    seed: fc.integer(),
+  }),
+)
 
 describe('the longest chain', () => {
   it('is as long as the longest of all orders', () => {

@@ -2,6 +2,7 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { matchingPairs, type PairsWanted } from '../../../src/sets/games/matching-pairs.js'
 import type { PairSide } from '../../../src/sets/games/pair-sides.js'
+import { promptsWith } from '../../../src/sets/games/prompt.js'
 import type { Word } from '../../../src/words/word.js'
 import { wordByHand, wordsByHand } from '../words-by-hand.js'
 
@@ -12,7 +13,7 @@ const marsh = wordsByHand(
   { text: 'reed', plural: plural('reeds'), clue: 'a tall water plant' },
   { text: 'leaf', plural: plural('leaves'), clue: 'the flat part of a plant' },
 )
-const atHand = { hasPicture: () => false, isMarked: () => false }
+const atHand = { promptOf: promptsWith(() => true), hasPicture: () => false, isMarked: () => false }
 const sides = (one: PairSide, other: PairSide): Pick<PairsWanted, 'sides'> => ({ sides: [one, other] })
 const asked: PairsWanted = {
   words: marsh,
@@ -107,7 +108,7 @@ describe('matching pairs', () => {
     const { cards, outcome } = pairsFrom({
       ...asked,
       ...sides('picture', 'marked word'),
-      atHand: { hasPicture: ({ text }) => text !== 'leaf', isMarked: () => true },
+      atHand: { ...atHand, hasPicture: ({ text }) => text !== 'leaf', isMarked: () => true },
     })
     expect(cards.map(({ shows, words }) => `${words[0]!.text} ${shows}`).toSorted()).toEqual([
       'marsh marks',
