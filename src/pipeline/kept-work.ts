@@ -1,5 +1,5 @@
 import type { PageFace } from '../../layouts/layout.js'
-import type { PictureExtent } from '../files/page/picture.js'
+import type { DecodedPicture } from '../files/page/decode-picture.js'
 import type { PlacedItem } from '../files/printed-plan.js'
 import type { FittedFaces } from '../pieces/faces/fit-faces.js'
 import { faceLayouter } from '../pieces/faces/lay-out-face.js'
@@ -33,6 +33,8 @@ export interface WorkDone {
   readonly faces: number
   /** Items put on sheets. */
   readonly printed: number
+  /** Pictures decoded from their files. */
+  readonly decoded: number
 }
 
 /**
@@ -64,8 +66,8 @@ function workThat({ keepsWhatIsDrawn }: { readonly keepsWhatIsDrawn: boolean }):
   const pages = keptOutcomes<FittedFaces<PageFace>>(identify)
   const faces = keepsWhatIsDrawn ? keptStore<FacesOfItem>(identify, () => false) : passingStore<FacesOfItem>()
   const printed = keepsWhatIsDrawn ? keptOutcomes<PlacedItem>(identify) : passingStore<Outcome<PlacedItem>>()
-  const pictures = keptStore<ImageShape | undefined>(identify, () => false)
-  const extents = keptStore<PictureExtent | undefined>(identify, () => false)
+  const pictures = keptStore<ImageShape>(identify, () => false)
+  const decoded = keptStore<DecodedPicture | undefined>(identify, () => false)
   return {
     lexicon: openLexicon(),
     layOut: layouter.layOut,
@@ -79,7 +81,7 @@ function workThat({ keepsWhatIsDrawn }: { readonly keepsWhatIsDrawn: boolean }):
     holdsDrawn: keepsWhatIsDrawn,
     printed,
     pictures,
-    extents,
+    decoded,
     done: () => ({
       words: words.made(),
       sets: sets.made(),
@@ -88,10 +90,11 @@ function workThat({ keepsWhatIsDrawn }: { readonly keepsWhatIsDrawn: boolean }):
       pages: pages.made(),
       faces: faces.made(),
       printed: printed.made(),
+      decoded: decoded.made(),
     }),
     endRun: () => {
       layouter.letGo()
-      for (const store of [words, sets, pieces, pages, faces, printed, pictures, extents]) store.letGo()
+      for (const store of [words, sets, pieces, pages, faces, printed, pictures, decoded]) store.letGo()
     },
   }
 }

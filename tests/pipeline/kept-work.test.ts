@@ -1,3 +1,4 @@
+import sharp from 'sharp'
 import { describe, expect, it } from 'vitest'
 import { type KeptWork, keepWork, type WorkDone } from '../../src/pipeline/kept-work.js'
 import { putPlanOnSheets } from '../../src/pipeline.js'
@@ -37,13 +38,31 @@ function heldOpen() {
   }
 }
 
-const nothing: WorkDone = { words: 0, sets: 0, layouts: 0, pieces: 0, pages: 0, faces: 0, printed: 0 }
+const nothing: WorkDone = {
+  words: 0,
+  sets: 0,
+  layouts: 0,
+  pieces: 0,
+  pages: 0,
+  faces: 0,
+  printed: 0,
+  decoded: 0,
+}
 /**
  * Twelve words and two of the group's own; three sets for the class, three for the group; a list for each; labels for
  * all. Cards and the open sort's are of one shape, for class and group; so are backs. Boards are not, because the class's
  * have no free space; nor are pages.
  */
-const everything: WorkDone = { words: 14, sets: 6, layouts: 10, pieces: 6, pages: 8, faces: 9, printed: 9 }
+const everything: WorkDone = {
+  words: 14,
+  sets: 6,
+  layouts: 10,
+  pieces: 6,
+  pages: 8,
+  faces: 9,
+  printed: 9,
+  decoded: 0,
+}
 
 describe('a plan that is held open', () => {
   // One for all: whatever a test left it with, each begins by bringing it back to the week.
@@ -85,7 +104,16 @@ describe('a plan that is held open', () => {
   it('deals and fits again what a changed item prints, and the labels that tell of it; boards keep their layout, the caller’s pages do not', async () => {
     await run(week)
     const done = await run(week.replace('boards: 4', 'boards: 5'))
-    expect(done).toEqual({ words: 0, sets: 2, layouts: 2, pieces: 2, pages: 2, faces: 2, printed: 3 })
+    expect(done).toEqual({
+      words: 0,
+      sets: 2,
+      layouts: 2,
+      pieces: 2,
+      pages: 2,
+      faces: 2,
+      printed: 3,
+      decoded: 0,
+    })
   })
 
   it('fits again, but deals nothing again, for a thing that bears on size alone', async () => {
@@ -128,5 +156,27 @@ describe('a plan that is held open', () => {
       return made.problems.filter(({ message }) => message.includes('too few')).map(({ place }) => place.line)
     }
     expect([await linesOf(short), await linesOf(`\n\n${short}`)]).toEqual([[9], [11]])
+  })
+})
+
+describe('the pictures of a plan', () => {
+  it('are decoded once, wherever they are printed', async () => {
+    const pictureOf = (background: string) =>
+      sharp({ create: { width: 400, height: 300, channels: 3, background } })
+        .jpeg()
+        .toBuffer()
+    const files = filesInMemory({
+      'week.yaml': `words: [{word: reed, picture: reed.jpg}, {word: moth, picture: moth.jpg}]
+print:
+  - {layout: word-cards, picture: above, back: picture, across: 3, down: 4}
+  - {layout: open-sort, picture: beside, across: 2, down: 5}
+groups: [{name: Otters, size: large}]
+`,
+      'reed.jpg': await pictureOf('#2f6f3f'),
+      'moth.jpg': await pictureOf('#705030'),
+    })
+    const kept = keepWork()
+    expect((await putPlanOnSheets({ planFile: 'week.yaml', files, kept })).problems).toEqual([])
+    expect(kept.done().decoded).toBe(2)
   })
 })

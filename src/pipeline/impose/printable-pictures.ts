@@ -1,9 +1,5 @@
-import {
-  alikeInSize,
-  measurePicture,
-  type PictureExtent,
-  printablePicture,
-} from '../../files/page/picture.js'
+import { type DecodedPicture, decodePicture, pixelsKeptFor } from '../../files/page/decode-picture.js'
+import { alikeInSize, printablePicture } from '../../files/page/picture.js'
 import { drawnSheet, type PlacedItem } from '../../files/printed-plan.js'
 import { failWith, succeed } from '../../outcomes.js'
 import type { Art, ImageShape, Piece, PlacedArt, Shape } from '../../pieces/piece.js'
@@ -14,9 +10,9 @@ import { byIdentity, type KeptStore } from '../kept-store.js'
 
 export interface PicturePreparing {
   /** Pictures made ready for printing before, by their bytes and the size of their box. */
-  readonly pictures: KeptStore<ImageShape | undefined>
-  /** What of a picture is no white edge, by its bytes. */
-  readonly extents: KeptStore<PictureExtent | undefined>
+  readonly pictures: KeptStore<ImageShape>
+  /** Pictures as pixels without their white edges, by their bytes and how fine they are kept: each is decoded once. */
+  readonly decoded: KeptStore<DecodedPicture | undefined>
 }
 
 /**
@@ -27,7 +23,7 @@ export interface PicturePreparing {
 export async function withPrintablePictures(
   printed: Success<PlacedItem>,
   prepared: PreparedItem,
-  { pictures, extents }: PicturePreparing,
+  { pictures, decoded }: PicturePreparing,
 ): Promise<Outcome<PlacedItem>> {
   if (![...prepared.studied.words.keys()].some(({ picture }) => picture !== undefined)) return printed
   // How large a picture is depends on all the others, so an item that has some is held drawn.
@@ -36,26 +32,25 @@ export async function withPrintablePictures(
   const problems: Problem[] = []
   const measured: MeasuredPicture[] = []
   for (const shape of picturesOn(sheets)) {
-    const from = { parts: [byIdentity(shape.bytes)], places: [] }
-    const extent = await extents.onceAsync(from, () => measurePicture(shape.bytes))
-    if (extent === undefined) problems.push(unreadable(prepared, shape))
-    else measured.push({ shape, extent })
-  }
-  for (const { shape, placed, extent } of placedAlike(measured)) {
-    const { bytes, ...wanted } = placed
-    const from = { parts: [byIdentity(bytes), wanted], places: [] }
-    const picture = await pictures.onceAsync(from, () => printablePicture(placed, extent))
+    const mostPx = pixelsKeptFor(shape.box)
+    const from = { parts: [byIdentity(shape.bytes), mostPx], places: [] }
+    const picture = await decoded.onceAsync(from, () => decodePicture(shape.bytes, mostPx))
     if (picture === undefined) problems.push(unreadable(prepared, shape))
-    else ready.set(shape, picture)
+    else measured.push({ shape, picture })
   }
   if (problems.length > 0) return failWith([...printed.problems, ...problems])
+  for (const { shape, placed, picture } of placedAlike(measured)) {
+    const { bytes, ...wanted } = placed
+    const from = { parts: [byIdentity(bytes), wanted], places: [] }
+    ready.set(shape, await pictures.onceAsync(from, () => printablePicture(placed, picture)))
+  }
   if (ready.size === 0) return printed
   return succeed({ ...printed.value, sheets: withPictures(sheets, ready).map(asToDraw) }, printed.problems)
 }
 
 interface MeasuredPicture {
   readonly shape: ImageShape
-  readonly extent: PictureExtent
+  readonly picture: DecodedPicture
 }
 
 /** Pictures of rooms of one size are a set, whose pictures look alike in size. */
@@ -65,7 +60,7 @@ function placedAlike(
   const roomOf = ({ shape: { box } }: MeasuredPicture) => `${box.widthMm} ${box.heightMm}`
   return [...new Set(measured.map(roomOf))].flatMap(room => {
     const set = measured.filter(each => roomOf(each) === room)
-    const boxes = alikeInSize(set.map(({ shape, extent }) => ({ room: shape.box, extent })))
+    const boxes = alikeInSize(set.map(({ shape, picture }) => ({ room: shape.box, extent: picture })))
     return set.map((each, index) => ({ ...each, placed: { ...each.shape, box: boxes[index]! } }))
   })
 }

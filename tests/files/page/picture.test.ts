@@ -1,6 +1,7 @@
 import sharp from 'sharp'
 import { describe, expect, it } from 'vitest'
-import { alikeInSize, measurePicture, printablePicture } from '../../../src/files/page/picture.js'
+import { decodePicture, pixelsKeptFor } from '../../../src/files/page/decode-picture.js'
+import { alikeInSize, printablePicture } from '../../../src/files/page/picture.js'
 
 /** A green block of this many pixels, 40 from the left and 10 from the top of a page of one colour. */
 async function blockOn(background: string, block = { width: 100, height: 50 }): Promise<Buffer> {
@@ -11,7 +12,8 @@ async function blockOn(background: string, block = { width: 100, height: 50 }): 
     .toBuffer()
 }
 
-const block = { leftPx: 40, topPx: 10, widthPx: 100, heightPx: 50 }
+const block = { widthPx: 100, heightPx: 50 }
+const mostPx = 900
 
 describe('the edges of a picture', () => {
   it.each([
@@ -19,22 +21,25 @@ describe('the edges of a picture', () => {
     ['clear', '#00000000'],
     ['a scanner’s white', '#f6f8f4'],
   ])('%s are left out', async (_, background) => {
-    expect(await measurePicture(await blockOn(background))).toEqual(block)
+    expect(await decodePicture(await blockOn(background), mostPx)).toMatchObject(block)
   })
 
   it('grey are kept', async () => {
-    expect(await measurePicture(await blockOn('#d8d8d8'))).toMatchObject({ widthPx: 300, heightPx: 200 })
+    expect(await decodePicture(await blockOn('#d8d8d8'), mostPx)).toMatchObject({
+      widthPx: 300,
+      heightPx: 200,
+    })
   })
 
   it('are all that a white picture has, and stay', async () => {
     const white = await sharp({ create: { width: 30, height: 20, channels: 3, background: '#ffffff' } })
       .png()
       .toBuffer()
-    expect(await measurePicture(white)).toEqual({ leftPx: 0, topPx: 0, widthPx: 30, heightPx: 20 })
+    expect(await decodePicture(white, mostPx)).toMatchObject({ widthPx: 30, heightPx: 20 })
   })
 
   it('are unknown where the picture cannot be read', async () => {
-    expect(await measurePicture(Buffer.from('no picture'))).toBeUndefined()
+    expect(await decodePicture(Buffer.from('no picture'), mostPx)).toBeUndefined()
   })
 
   it('are gone from what is printed', async () => {
@@ -42,19 +47,39 @@ describe('the edges of a picture', () => {
     const box = { xMm: 0, yMm: 0, widthMm: 40, heightMm: 20 }
     const printed = await printablePicture(
       { kind: 'image', bytes, mediaType: 'image/png', box, description: 'a block' },
-      block,
+      (await decodePicture(bytes, mostPx))!,
     )
-    expect(await sharp(printed!.bytes).metadata()).toMatchObject({ width: 100, height: 50 })
-    expect((await sharp(printed!.bytes).stats()).channels[0]!.max).toBeLessThan(80)
+    expect(await sharp(printed.bytes).metadata()).toMatchObject({ width: 100, height: 50 })
+    expect((await sharp(printed.bytes).stats()).channels[0]!.max).toBeLessThan(80)
+  })
+})
+
+describe('the pixels that are kept of a picture', () => {
+  it.each([
+    [{ widthMm: 30, heightMm: 20 }, 1200],
+    [{ widthMm: 70, heightMm: 101 }, 1200],
+    [{ widthMm: 103, heightMm: 20 }, 2400],
+    [{ widthMm: 200, heightMm: 250 }, 4800],
+  ])('are as many as a room of %j can show at 300 DPI, in steps that rooms share', (room, most) => {
+    expect(pixelsKeptFor(room)).toBe(most)
+  })
+
+  it('are those of the file where it has no more', async () => {
+    expect((await decodePicture(await blockOn('#ffffff'), 900))!.raw).toMatchObject({
+      width: 100,
+      height: 50,
+    })
+  })
+
+  it('are no more than asked for', async () => {
+    expect((await decodePicture(await blockOn('#ffffff'), 60))!.raw).toMatchObject({ width: 60, height: 30 })
   })
 })
 
 describe('pictures of a set', () => {
   const room = { xMm: 5, yMm: 5, widthMm: 40, heightMm: 30 }
   const boxesOf = (...shapes: readonly (readonly [number, number])[]) =>
-    alikeInSize(
-      shapes.map(([widthPx, heightPx]) => ({ room, extent: { leftPx: 0, topPx: 0, widthPx, heightPx } })),
-    )
+    alikeInSize(shapes.map(([widthPx, heightPx]) => ({ room, extent: { widthPx, heightPx } })))
   const areas = (boxes: ReturnType<typeof boxesOf>) =>
     boxes.map(({ widthMm, heightMm }) => widthMm * heightMm)
 
