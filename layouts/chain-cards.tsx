@@ -124,6 +124,9 @@ interface PromptPart {
   readonly room: Size
 }
 
+/** White between the prompt and the set mark below it. */
+const ABOVE_MARK_MM = 1.6
+
 /** White kept beside the prompt. */
 const PADDING_MM = 2.5
 
@@ -139,7 +142,7 @@ function promptPart(request: ChainRequest, size: Size): PromptPart {
     leadInMm: type.textMm,
     room: {
       widthMm,
-      heightMm: inside.heightMm * PROMPT_SHARE - linesHeight(1, type.textMm) - 1,
+      heightMm: inside.heightMm * PROMPT_SHARE - linesHeight(1, type.textMm) - 1 - ABOVE_MARK_MM,
     },
   }
 }
@@ -193,8 +196,9 @@ function chainFace(
             display: 'flex',
             flexDirection: 'column',
             flexShrink: 0,
-            height: mm(part.room.heightMm + linesHeight(1, part.leadInMm) + 1),
+            height: mm(part.room.heightMm + linesHeight(1, part.leadInMm) + 1 + ABOVE_MARK_MM),
             paddingTop: mm(1),
+            paddingBottom: mm(ABOVE_MARK_MM),
             boxSizing: 'border-box',
           }}
         >

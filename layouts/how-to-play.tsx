@@ -1,7 +1,7 @@
 import { pointsToMm, type Size } from '../src/geometry.js'
 import type { Row } from '../src/pieces/faces/flow-page.js'
 import { DashedRule } from '../src/pieces/parts/rules.js'
-import { textRow } from '../src/pieces/parts/table-rows.js'
+import { numberedRow, textRow } from '../src/pieces/parts/table-rows.js'
 import { grownUpPages } from './grown-up-pages.js'
 import type { LayoutRequest, PageFace } from './layout.js'
 
@@ -25,11 +25,12 @@ export function howToPlayPages(request: LayoutRequest, rules: GameRules, room: S
   const { type, measure } = request
   const childMm = Math.max(type.textMm, pointsToMm(CHILD_PT))
   const { widthMm } = room
-  const child = (text: string): Row => textRow(text, { style: { sizeMm: childMm }, widthMm, measure })
   const adult = (text: string): Row =>
     textRow(text, { style: { sizeMm: type.adultTextMm }, widthMm, measure })
   const rows = [
-    ...rules.play.map((sentence, index) => child(`${index + 1}  ${sentence}`)),
+    ...rules.play.map((sentence, index) =>
+      numberedRow(index + 1, sentence, { style: { sizeMm: childMm }, widthMm, measure }),
+    ),
     { heightMm: type.adultTextMm * 2, tree: <DashedRule /> },
     adult('Cut here: above is the children’s card, below is for whoever helps.'),
     adult(`To prepare: ${rules.prepare}`),

@@ -1,6 +1,6 @@
 import { fail, succeed } from '../../src/outcomes.js'
 import { choice, option } from '../../src/plan/values/options.js'
-import { contentsOf } from '../../src/sets/set-contents.js'
+import { contentsOf, wordsDealt } from '../../src/sets/set-contents.js'
 import { copyLetter } from '../../src/sets/set-mark.js'
 import { divideSheet } from '../../src/sheets/grid.js'
 import { nothingToList } from '../checklist/checklist.js'
@@ -45,8 +45,7 @@ function labelsOf(
   { title, group, shortSetTitle, copies, words, set }: PlanSet,
   from: string,
 ): readonly StorageLabel[] {
-  const used = new Set(set.cards.flatMap(card => card.words))
-  const inSet = words.filter(word => used.has(word)).map(word => word.text)
+  const inSet = wordsDealt(set, words).map(word => word.text)
   return Array.from({ length: copies }, (_, index) => {
     const [bag, letter] =
       copies === 1 ? ['', []] : [`, bag ${index + 1} of ${copies}`, [copyLetter(index + 1)]]

@@ -48,8 +48,9 @@ export function storageLabelSheets(request: StorageLabelsRequest): readonly Shee
     const boxes = onSheet.map((_, place) => placeBox(grid, place))
     const rooms = boxes.map(box => insetBox(box, PADDING_MM))
     const ratios = onSheet.map((label, place) => ratioFor(label, rooms[place]!, lettering))
-    // Labels of a sheet are alike, but for one that has too much to say.
+    // Labels of a sheet are alike, but for a row of them that has too much to say.
     const alike = Math.min(...ratios.filter(ratio => ratio >= 1))
+    const rows = rowsOf(grid, onSheet.length)
     return {
       widthMm: grid.sheetSize.widthMm,
       heightMm: grid.sheetSize.heightMm,
@@ -59,9 +60,13 @@ export function storageLabelSheets(request: StorageLabelsRequest): readonly Shee
       title: pages === 1 ? title : `${title}, page ${page + 1} of ${pages}`,
       pieces: [],
       cuts: drawCuts(boxes, grid.sheetSize, 'lines'),
-      furniture: onSheet.flatMap((label, place) =>
-        setLabel(label, rooms[place]!, { lettering, ratio: Math.min(ratios[place]!, alike) }),
-      ),
+      furniture: rows.flatMap(row => {
+        const ratio = Math.min(alike, ...row.map(place => ratios[place]!))
+        return setRow(
+          row.map(place => ({ label: onSheet[place]!, room: rooms[place]! })),
+          { lettering, ratio },
+        )
+      }),
     }
   })
 }
@@ -85,16 +90,50 @@ interface LabelSetting {
   readonly ratio: number
 }
 
-/** What does not fit even at the smallest size is left out from the end. */
-function setLabel(label: StorageLabel, room: Box, setting: LabelSetting): readonly PlacedArt[] {
-  const blocks = labelBlocks(label, room, setting)
-  const spare = Math.max(0, room.heightMm - heightOf(blocks))
-  const [first = []] = flowBlocks(blocks, {
-    ...room,
-    yMm: room.yMm + spare / 2,
-    heightMm: room.heightMm - spare / 2,
+/** The places of each row of the grid, as far as they are taken. */
+function rowsOf({ columns }: Grid, taken: number): readonly (readonly number[])[] {
+  return Array.from({ length: Math.ceil(taken / columns) }, (_, row) =>
+    Array.from({ length: Math.min(columns, taken - row * columns) }, (_, column) => row * columns + column),
+  )
+}
+
+interface LabelInRoom {
+  readonly label: StorageLabel
+  readonly room: Box
+}
+
+/**
+ * Labels side by side stand level: their titles on one line, however large each is, and all else below. What does not
+ * fit even at the smallest size is left out from the end.
+ */
+function setRow(row: readonly LabelInRoom[], setting: LabelSetting): readonly PlacedArt[] {
+  const all = levelTitles(row.map(({ label, room }) => labelBlocks(label, room, setting)))
+  const highestMm = Math.max(...all.map(heightOf))
+  return row.flatMap(({ room }, index) => {
+    const aboveMm = Math.max(0, room.heightMm - highestMm) / 2
+    const within = { ...room, yMm: room.yMm + aboveMm, heightMm: room.heightMm - aboveMm }
+    const [first = []] = flowBlocks(all[index]!, within)
+    return first.filter(({ art, xMm }) => xMm + art.widthMm <= room.xMm + room.widthMm + 1e-6)
   })
-  return first.filter(({ art, xMm }) => xMm + art.widthMm <= room.xMm + room.widthMm + 1e-6)
+}
+
+/** Each label's blocks with its title moved down to the line on which the lowest of them stands. */
+function levelTitles(labels: readonly (readonly Block[])[]): readonly (readonly Block[])[] {
+  const lines = labels.map(([title]) => lastLineOf(title))
+  const lowestMm = Math.max(...lines)
+  const moved = labels.map(([title, ...others], index) => {
+    const downMm = lowestMm - lines[index]!
+    const art = title!.art.map(line => ({ ...line, yMm: line.yMm + downMm }))
+    return { title: { ...title!, art, heightMm: title!.heightMm + downMm }, others }
+  })
+  const heightMm = Math.max(...moved.map(({ title }) => title.heightMm))
+  return moved.map(({ title, others }) => [{ ...title, heightMm }, ...others])
+}
+
+/** From a block's top to the line on which its last words stand. */
+function lastLineOf(block: Block | undefined): number {
+  const last = block?.art.at(-1)
+  return last === undefined ? 0 : last.yMm + (last.art.text[0]?.baselineMm ?? 0)
 }
 
 function labelBlocks(label: StorageLabel, room: Box, { lettering, ratio }: LabelSetting): readonly Block[] {

@@ -56,20 +56,12 @@ interface Slip extends Size {
 function setSlip(request: ChecklistRequest, widthMm: number): Slip {
   const heading = headingBlocks(request, widthMm)
   const headingMm = heightOf(heading)
-  const lines = request.entries.map(entry => entryBlock(request, entry, widthMm))
-  const { columns, stepMm } = columnsIn(lines, widthMm)
-  const perColumn = Math.ceil(lines.length / columns)
-  const listMm = Math.max(
-    0,
-    ...Array.from({ length: columns }, (_, c) => heightOf(lines.slice(c * perColumn, (c + 1) * perColumn))),
-  )
+  const { lines, columns, stepMm } = lowestColumns(request, widthMm)
+  const listMm = columnsHeight(lines, columns)
   const under = { xMm: PADDING_MM, yMm: PADDING_MM + headingMm, widthMm, heightMm: Number.POSITIVE_INFINITY }
-  const listed = Array.from({ length: columns }, (_, column) =>
-    flowBlocks(lines.slice(column * perColumn, (column + 1) * perColumn), {
-      ...under,
-      xMm: under.xMm + column * stepMm,
-    }).flat(),
-  ).flat()
+  const listed = flowBlocks(lines, { ...under, heightMm: listMm }).flatMap((column, index) =>
+    column.map(placed => ({ ...placed, xMm: placed.xMm + index * stepMm })),
+  )
   return {
     art: [...flowBlocks(heading, { ...under, yMm: PADDING_MM }).flat(), ...listed],
     widthMm: widthMm + 2 * PADDING_MM,
@@ -203,6 +195,43 @@ function entryBlock(request: ChecklistRequest, entry: ChecklistEntry, roomMm: nu
   const box = { art: drawFrame(TICK_BOX, 0.35), xMm: 0, yMm: (firstMm - TICK_BOX.heightMm) / 2 }
   const widthMm = indentMm + Math.max(0, ...line.art.map(placed => placed.art.widthMm))
   return { ...line, art: [box, ...line.art], widthMm }
+}
+
+interface Columns {
+  readonly lines: readonly EntryBlock[]
+  readonly columns: number
+  readonly stepMm: number
+}
+
+/** Long entries are broken in columns no narrower than this: in narrower ones a number would stand alone. */
+const LEAST_COLUMN_MM = 30
+
+/** The columns in which the list is lowest: long entries may take two lines, where that lets others stand beside them. */
+function lowestColumns(request: ChecklistRequest, roomMm: number): Columns {
+  const inOneLine = request.entries.map(entry => entryBlock(request, entry, roomMm))
+  const ways = [{ lines: inOneLine, ...columnsIn(inOneLine, roomMm) }]
+  for (let columns = ways[0]!.columns + 1; ; columns++) {
+    const stepMm = (roomMm + GUTTER_MM) / columns
+    const widthMm = stepMm - GUTTER_MM
+    if (widthMm < LEAST_COLUMN_MM) break
+    const lines = request.entries.map(entry => entryBlock(request, entry, widthMm))
+    if (lines.every(line => line.widthMm <= widthMm)) ways.push({ lines, columns, stepMm })
+  }
+  const heights = ways.map(({ lines, columns }) => columnsHeight(lines, columns))
+  return ways[heights.indexOf(Math.min(...heights))]!
+}
+
+/** Within a tenth of a millimetre the least height in which the entries fill so many columns, one after the other. */
+function columnsHeight(lines: readonly EntryBlock[], columns: number): number {
+  const within = (heightMm: number) => ({ xMm: 0, yMm: 0, widthMm: 0, heightMm })
+  let [tooLow, enough] = [0, heightOf(lines)]
+  while (enough - tooLow > 0.1) {
+    const middle = (tooLow + enough) / 2
+    const tallest = Math.max(0, ...lines.map(line => line.heightMm))
+    if (middle < tallest || flowBlocks(lines, within(middle)).length > columns) tooLow = middle
+    else enough = middle
+  }
+  return enough
 }
 
 /** As many columns as the widest entry allows, spread evenly over the room. */

@@ -31,6 +31,11 @@ export function leastCell(
   return (letters === 'first' ? 2 : 1.7) * textMm
 }
 
+/** The height that the cells of one grid take. */
+export function cellsHeight(crossword: CrosswordOnCard, sideMm: number): number {
+  return crossword.rows.length * sideMm + LINE_MM
+}
+
 export function cellSide({ rows }: CrosswordOnCard, { widthMm, heightMm }: Size, mostMm: number): number {
   return Math.min(mostMm, (widthMm - LINE_MM) / rows[0]!.length, (heightMm - LINE_MM) / rows.length)
 }

@@ -4,7 +4,7 @@ import type { Row } from '../../src/pieces/faces/flow-page.js'
 import { Slot } from '../../src/pieces/faces/slot.js'
 import { cardFace } from '../../src/pieces/parts/card-face.js'
 import { textRow } from '../../src/pieces/parts/table-rows.js'
-import { LINE_HEIGHT } from '../../src/pieces/text/break-lines.js'
+import { LINE_HEIGHT, type TextStyle } from '../../src/pieces/text/break-lines.js'
 import { Lines } from '../../src/pieces/text/lines.js'
 import { choice, option } from '../../src/plan/values/options.js'
 import type { Card, CardSet } from '../../src/sets/card-set.js'
@@ -14,7 +14,7 @@ import { grownUpPages } from '../grown-up-pages.js'
 import { howToPlayPages } from '../how-to-play.js'
 import { defineLayout, type PageFace, type RequestWith } from '../layout.js'
 import { clueLists, cluesOf } from './clue-lists.js'
-import { cellSide, drawCrossword, leastCell } from './crossword-art.js'
+import { cellSide, cellsHeight, drawCrossword, leastCell } from './crossword-art.js'
 
 const options = {
   help: option('what stands in the grid beforehand', choice(['nothing', 'first letters'], 'nothing'), {
@@ -24,7 +24,8 @@ const options = {
 
 type CrosswordRequest = RequestWith<typeof options>
 
-const MOST_CELL_MM = 14
+/** Larger cells help no pencil: our own judgement, no source. */
+const MOST_CELL_MM = 18
 const MOST_COLUMNS = 20
 
 /** The words laid across one another, to be found from their clues. */
@@ -63,22 +64,46 @@ function givenLetters({ options }: CrosswordRequest): 'none' | 'first' {
   return options.help === 'first letters' ? 'first' : 'none'
 }
 
-function textStyle({ type }: CrosswordRequest) {
-  return { sizeMm: type.textMm, align: 'left' } as const
+/** Clues grow by as much where that takes nothing from the cells. */
+const CLUE_RATIOS = [1.45, 1.3, 1.15] as const
+
+interface BoardPlan {
+  /** Room for the grids of all boards, so that they are of one shape. */
+  readonly gridMm: number
+  /** Undefined where the clues have a page of their own. */
+  readonly clues?: { readonly style: TextStyle; readonly heightMm: number }
 }
 
-/** The clues' room below the grids, the same on each board; undefined where the cells of some would come out too small. */
-function cluesBelow(request: CrosswordRequest, set: CardSet): number | undefined {
+/** The clues stand below the grids as large as leaves the cells their size, unless the cells would come out too small. */
+function boardPlan(request: CrosswordRequest, set: CardSet): BoardPlan {
+  const { type } = request
   const room = boardRoom(request)
-  const heights = set.cards.map(card => {
-    const clues = clueLists(request, card.crossword!, { style: textStyle(request), columnMm: columnOf(room) })
-    return clues.heightMm + GUTTER_MM
-  })
-  const heightMm = Math.max(...heights)
-  const left = { ...room, heightMm: room.heightMm - heightMm }
-  const least = leastCell(request.type, givenLetters(request))
-  const fits = set.cards.every(card => cellSide(card.crossword!, left, MOST_CELL_MM) >= least)
-  return fits && left.heightMm > 0 ? heightMm : undefined
+  const leastMm = leastCell(type, givenLetters(request))
+  const below = (ratio: number) => {
+    const style = { sizeMm: type.textMm * ratio, align: 'left' } as const
+    const heights = set.cards.map(
+      ({ crossword }) =>
+        clueLists(request, crossword!, { style, columnMm: columnOf(room) }).heightMm + GUTTER_MM,
+    )
+    const heightMm = Math.max(...heights)
+    const left = { ...room, heightMm: Math.max(0, room.heightMm - heightMm) }
+    const sides = set.cards.map(({ crossword }) => cellSide(crossword!, left, mostCell(request)))
+    return { clues: { style, heightMm }, left, leastSideMm: Math.min(...sides) }
+  }
+  const usual = below(1)
+  if (usual.leastSideMm < leastMm) return { gridMm: room.heightMm }
+  const larger = type.large
+    ? undefined
+    : CLUE_RATIOS.map(below).find(({ leastSideMm }) => leastSideMm >= usual.leastSideMm)
+  const { clues, left } = larger ?? usual
+  const heights = set.cards.map(({ crossword }) =>
+    cellsHeight(crossword!, cellSide(crossword!, left, mostCell(request))),
+  )
+  return { gridMm: Math.max(...heights), clues }
+}
+
+function mostCell(request: CrosswordRequest): number {
+  return Math.max(MOST_CELL_MM, leastCell(request.type, givenLetters(request)))
 }
 
 function columnOf({ widthMm }: Size): number {
@@ -87,25 +112,22 @@ function columnOf({ widthMm }: Size): number {
 
 function crosswordFace(request: CrosswordRequest, card: Card, set: CardSet, size: Size): CardFace {
   const { type, typeface } = request
-  const belowMm = cluesBelow(request, set)
-  const style = textStyle(request)
+  const { gridMm, clues } = boardPlan(request, set)
   const columnMm = columnOf(boardRoom(request))
-  const clues = clueLists(request, card.crossword!, { style, columnMm })
-  const text = (lines: readonly string[]): SlotContent => ({ kind: 'text', lines, style })
-  const column = (heading: string, name: string, lines: readonly string[]) => ({
+  const column = (heading: string, name: string, lines: readonly string[], style: TextStyle) => ({
     tree: (
       <div style={{ display: 'flex', flexDirection: 'column', width: mm(columnMm) }}>
         <Lines lines={[heading]} style={{ ...style, weight: 700 }} />
         <Slot name={name} style={{ width: '100%', height: mm(lines.length * style.sizeMm * LINE_HEIGHT) }} />
       </div>
     ),
-    slots: { [name]: text(lines) },
+    slots: { [name]: { kind: 'text', lines, style } satisfies SlotContent },
   })
-  const columns =
-    belowMm === undefined
-      ? []
-      : [column('Across', 'across', clues.across), column('Down', 'down', clues.down)]
-  const mostMm = Math.max(MOST_CELL_MM, leastCell(type, givenLetters(request)))
+  const columns = clues === undefined ? [] : clueColumns(clues.style)
+  function clueColumns(style: TextStyle) {
+    const { across, down } = clueLists(request, card.crossword!, { style, columnMm })
+    return [column('Across', 'across', across, style), column('Down', 'down', down, style)]
+  }
   return cardFace({
     ...request,
     card,
@@ -114,14 +136,25 @@ function crosswordFace(request: CrosswordRequest, card: Card, set: CardSet, size
     border: request.item.border,
     text: card.crossword!.entries.map(({ clue }) => clue),
     content: (
-      <div style={{ display: 'flex', flexDirection: 'column', flexGrow: 1, marginBottom: mm(ABOVE_MARK_MM) }}>
-        <Slot name="grid" style={{ flexGrow: 1, width: '100%' }} />
-        {belowMm === undefined ? null : (
+      <div
+        style={{
+          display: 'flex',
+          flexDirection: 'column',
+          justifyContent: 'center',
+          flexGrow: 1,
+          marginBottom: mm(ABOVE_MARK_MM),
+        }}
+      >
+        <Slot
+          name="grid"
+          style={clues === undefined ? { flexGrow: 1, width: '100%' } : { height: mm(gridMm), width: '100%' }}
+        />
+        {clues === undefined ? null : (
           <div
             style={{
               display: 'flex',
               justifyContent: 'space-between',
-              height: mm(belowMm),
+              height: mm(clues.heightMm),
               paddingTop: mm(GUTTER_MM),
             }}
           >
@@ -139,7 +172,7 @@ function crosswordFace(request: CrosswordRequest, card: Card, set: CardSet, size
             room,
             typeface,
             leastMm: type.large ? type.textMm : 0,
-            mostMm,
+            mostMm: mostCell(request),
             letters: givenLetters(request),
           }),
       },
@@ -148,8 +181,9 @@ function crosswordFace(request: CrosswordRequest, card: Card, set: CardSet, size
   })
 }
 
-/** Height of a solved grid on the answer page. */
+/** A solved grid on the answer page, at most. */
 const ANSWER_MM = 96
+const ANSWER_CELL_MM = 9
 
 function crosswordPages(request: CrosswordRequest, set: CardSet, room: Size): readonly PageFace[] {
   const { type, typeface, measure } = request
@@ -157,7 +191,7 @@ function crosswordPages(request: CrosswordRequest, set: CardSet, room: Size): re
   const row = (text: string, sizeMm: number, weight: 400 | 700 = 400): Row =>
     textRow(text, { style: { sizeMm, weight }, widthMm: room.widthMm, measure })
   const named = (number: number, way: 'across' | 'down') =>
-    first.length > 1 ? `Number ${number}, ${way}` : way === 'across' ? 'Across' : 'Down'
+    first.length > 1 ? `Grid ${number}, ${way}` : way === 'across' ? 'Across' : 'Down'
   const clueRows = first.flatMap(({ number, crossword }) => [
     row(named(number, 'across'), type.listTextMm, 700),
     ...cluesOf(crossword!.entries, false).map(clue => row(clue, type.listTextMm)),
@@ -166,8 +200,10 @@ function crosswordPages(request: CrosswordRequest, set: CardSet, room: Size): re
   ])
   const answers = first.flatMap(({ number, crossword }): Row[] => {
     const name = `answer ${number}`
+    const mostMm = cellSide(crossword!, { ...room, heightMm: ANSWER_MM }, ANSWER_CELL_MM)
+    const gridMm = cellsHeight(crossword!, mostMm)
     const draw = (box: Size) =>
-      drawCrossword({ crossword: crossword!, room: box, typeface, leastMm: 0, mostMm: 9, letters: 'all' })
+      drawCrossword({ crossword: crossword!, room: box, typeface, leastMm: 0, mostMm, letters: 'all' })
     const solved = (down: boolean) =>
       crossword!.entries
         .filter(entry => entry.down === down)
@@ -175,16 +211,17 @@ function crosswordPages(request: CrosswordRequest, set: CardSet, room: Size): re
         .join(', ')
     return [
       {
-        heightMm: ANSWER_MM + 4,
+        heightMm: gridMm + 4,
+        keepsWithNext: true,
         slots: { [name]: { kind: 'art', draw } },
-        tree: <Slot name={name} style={{ width: '100%', height: mm(ANSWER_MM) }} />,
+        tree: <Slot name={name} style={{ width: '100%', height: mm(gridMm) }} />,
       },
-      row(`${named(number, 'across')}: ${solved(false)}`, type.adultTextMm),
+      { ...row(`${named(number, 'across')}: ${solved(false)}`, type.adultTextMm), keepsWithNext: true },
       row(`${named(number, 'down')}: ${solved(true)}`, type.adultTextMm),
     ]
   })
   return [
-    ...(cluesBelow(request, set) === undefined
+    ...(boardPlan(request, set).clues === undefined
       ? grownUpPages(request, { kind: 'list', what: 'clues', rows: clueRows, room })
       : []),
     ...howToPlayPages(

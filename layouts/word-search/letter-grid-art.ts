@@ -45,6 +45,11 @@ export function placeSide(
   return Math.min(mostMm, (widthMm - AROUND_MM) / columns, (heightMm - AROUND_MM) / rows.length)
 }
 
+/** The frame round letters whose places have sides of `sideMm`. */
+export function letterGridSize(rows: readonly string[], sideMm: number): Size {
+  return { widthMm: rows[0]!.length * sideMm + AROUND_MM, heightMm: rows.length * sideMm + AROUND_MM }
+}
+
 /** The letters in the middle of the room, in a frame. */
 export function drawLetterGrid({ rows, room, typeface, leastMm = 0, mostMm, shown }: LetterGridArt): Art {
   const columns = rows[0]!.length

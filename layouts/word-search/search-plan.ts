@@ -22,7 +22,7 @@ export const GAP_MM = 4
 /** A child's pencil needs so much to ring a word: our own judgement, no source. */
 const LEAST_PLACE_MM = 9
 /** Farther apart, letters no longer stand in rows for the eye: our own judgement, no source. */
-const MOST_PLACE_MM = 19
+const MOST_PLACE_MM = 24
 const MOST_COLUMNS = 5
 
 /** The side of a letter's place at least. */
@@ -40,7 +40,7 @@ export function searchPlan(
   { type, measure }: Pick<LayoutRequest, 'type' | 'measure'>,
   { words, most, room }: { readonly words: readonly Word[]; readonly most: number; readonly room: Size },
 ): SearchPlan {
-  const sizeMm = Math.max(type.mainMinimumMm, type.textMm * 1.4)
+  const sizeMm = Math.max(type.mainMinimumMm, type.textMm * (type.large ? 1 : 1.4))
   const rowMm = sizeMm * 1.55
   const columnMm = Math.max(...words.map(word => measure(word.text, sizeMm))) * 1.12 + 6
   if (room.widthMm > room.heightMm) {

@@ -16,7 +16,7 @@ import { grownUpPages } from '../grown-up-pages.js'
 import { howToPlayPages } from '../how-to-play.js'
 import { defineLayout, type PageFace, type RequestWith } from '../layout.js'
 import { wordSlot } from '../one-card-a-word.js'
-import { drawLetterGrid, letterEm, placeSide } from './letter-grid-art.js'
+import { drawLetterGrid, letterEm, letterGridSize, placeSide } from './letter-grid-art.js'
 import { GAP_MM, mostLetters, mostPlace, type SearchPlan, searchPlan } from './search-plan.js'
 
 const options = {
@@ -68,7 +68,15 @@ function searchFaces(request: SearchRequest, set: CardSet, size: Size): Outcome<
     const emMm = letterEm(sideMm, type.mainMinimumMm)
     if (emMm < type.mainMinimumMm - 1e-6) return fail(lettersTooSmall(request, emMm))
   }
-  return succeed(set.cards.map(card => searchFace(request, card, set, { size, plan })))
+  const grids = set.cards.map(card => {
+    const { rows } = card.letterGrid!
+    return letterGridSize(rows, placeSide(rows, plan.grid, mostPlace(type)))
+  })
+  const grid = {
+    widthMm: Math.max(...grids.map(({ widthMm }) => widthMm)),
+    heightMm: Math.max(...grids.map(({ heightMm }) => heightMm)),
+  }
+  return succeed(set.cards.map(card => searchFace(request, card, set, { size, plan: { ...plan, grid } })))
 }
 
 function lettersTooSmall({ item, type }: SearchRequest, emMm: number): Problem {
@@ -88,7 +96,7 @@ function searchFace(
 ): CardFace {
   const { rows } = card.letterGrid!
   const { type, typeface } = request
-  const { list } = plan
+  const { list, grid } = plan
   return cardFace({
     ...request,
     card,
@@ -101,12 +109,20 @@ function searchFace(
         style={{
           display: 'flex',
           flexDirection: list.at === 'foot' ? 'column' : 'row',
+          justifyContent: 'center',
           flexGrow: 1,
           gap: mm(GAP_MM),
           marginBottom: mm(ABOVE_MARK_MM),
         }}
       >
-        <Slot name="letters" style={{ flexGrow: 1 }} />
+        <Slot
+          name="letters"
+          style={
+            list.at === 'foot'
+              ? { height: mm(grid.heightMm), width: '100%' }
+              : { width: mm(grid.widthMm), height: '100%' }
+          }
+        />
         <WordList list={list} count={card.words.length} />
       </div>
     ),
@@ -119,12 +135,18 @@ function searchFace(
       ...Object.fromEntries(
         card.words.map((word, index) => [
           `word ${index}`,
-          { ...wordSlot(request, word, { align: 'centre', paddingMm: 1 }), maximumMm: list.rowMm / 1.3 },
+          {
+            ...wordSlot(request, word, { align: 'centre', paddingMm: 1 }),
+            maximumMm: list.rowMm / 1.3,
+          },
         ]),
       ),
     },
   })
 }
+
+/** White on either side of a word of the list, beside its own. */
+const BESIDE_WORD_MM = 1.5
 
 /** White between the grid and the set mark below it. */
 const ABOVE_MARK_MM = 1.2
@@ -139,7 +161,14 @@ function WordList({ list, count }: { readonly list: SearchPlan['list']; readonly
           style={{ display: 'flex', flexDirection: 'column', width: mm(columnMm), height: mm(rows * rowMm) }}
         >
           {Array.from({ length: Math.min(rows, count - column * rows) }, (_, row) => (
-            <Slot name={`word ${column * rows + row}`} style={{ width: '100%', height: mm(rowMm) }} />
+            <Slot
+              name={`word ${column * rows + row}`}
+              style={{
+                width: mm(columnMm - 2 * BESIDE_WORD_MM),
+                height: mm(rowMm),
+                marginLeft: mm(BESIDE_WORD_MM),
+              }}
+            />
           ))}
         </div>
       ))}
@@ -147,8 +176,9 @@ function WordList({ list, count }: { readonly list: SearchPlan['list']; readonly
   )
 }
 
-/** A grid on the answer page: small enough for four on a page. */
+/** A grid on the answer page, at most: two on a page. */
 const ANSWER_MM = 92
+const ANSWER_PLACE_MM = 9
 
 function searchPages(request: SearchRequest, set: CardSet, room: Size): readonly PageFace[] {
   const { type, typeface, measure, options } = request
@@ -157,16 +187,19 @@ function searchPages(request: SearchRequest, set: CardSet, room: Size): readonly
   const rows = first.flatMap((card): Row[] => {
     const { rows: letters, hidden } = card.letterGrid!
     const name = `answer ${card.number}`
-    const draw = (box: Size) => drawLetterGrid({ rows: letters, room: box, typeface, shown: hidden })
+    const mostMm = placeSide(letters, { ...room, heightMm: ANSWER_MM }, ANSWER_PLACE_MM)
+    const { heightMm } = letterGridSize(letters, mostMm)
+    const draw = (box: Size) => drawLetterGrid({ rows: letters, room: box, typeface, mostMm, shown: hidden })
     const places = hidden.map(
       ({ row, column }, index) => `${card.words[index]!.text}: row ${row + 1}, place ${column + 1}`,
     )
-    const told = first.length > 1 ? `Number ${card.number} · ${places.join(' · ')}` : places.join(' · ')
+    const told = first.length > 1 ? `Grid ${card.number} · ${places.join(' · ')}` : places.join(' · ')
     return [
       {
-        heightMm: ANSWER_MM + 4,
+        heightMm: heightMm + 4,
+        keepsWithNext: true,
         slots: { [name]: { kind: 'art', draw } },
-        tree: <Slot name={name} style={{ width: '100%', height: mm(ANSWER_MM) }} />,
+        tree: <Slot name={name} style={{ width: '100%', height: mm(heightMm) }} />,
       },
       textRow(told, { style, widthMm: room.widthMm, measure }),
     ]

@@ -1,5 +1,12 @@
 /** What a set holds, in words. */
+import type { Word } from '../words/word.js'
 import type { CardKind, CardSet } from './card-set.js'
+
+/** Those of the words that the set deals out, in their order; all where its pieces hold none, as tiles and mats. */
+export function wordsDealt(set: CardSet, words: readonly Word[]): readonly Word[] {
+  const dealt = new Set(set.cards.flatMap(card => card.words))
+  return dealt.size === 0 ? words : words.filter(word => dealt.has(word))
+}
 
 /** `3 headers, 16 cards`: the pieces of one copy of the set, by kind. */
 export function contentsOf(set: CardSet): string {

@@ -37,6 +37,8 @@ export interface CuttingPlanRequest {
   readonly cutCorners?: boolean | undefined
   /** Places taken on the fullest sheet, where that is not all of them: rows that stay empty need no cut. */
   readonly used?: number | undefined
+  /** How many pieces there are in all: one alone needs no sorting. */
+  readonly pieces?: number | undefined
 }
 
 /**
@@ -53,6 +55,7 @@ export function planCuts({
   cut,
   cutCorners = false,
   used,
+  pieces,
 }: CuttingPlanRequest): CuttingPlan {
   const grid = usedPart(wholeGrid, used ?? placesOf(wholeGrid))
   const block = blockBox(grid)
@@ -87,7 +90,7 @@ export function planCuts({
   return {
     steps: [
       ...cutting,
-      { text: gatherText(order, grid), cuts: [] },
+      ...(pieces === 1 ? [] : [{ text: gatherText(order, grid), cuts: [] }]),
       ...(cutCorners && cut !== 'none' ? [cornerStep] : []),
     ],
     cuts: total,

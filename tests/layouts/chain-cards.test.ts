@@ -33,9 +33,33 @@ describe('chain cards', () => {
       expect(steps.map(([from]) => from)).toContain(`${number} ${text[0]}`)
   })
 
+  it('keep a clue of two lines clear of the set mark in large print', async () => {
+    const plan = `title: Pond
+words:
+  - {word: grasshopper, clue: it leaps in the meadow and sings with its legs}
+  - {word: leafhopper, clue: it leaps in the hedge and never sings a note}
+  - {word: beachcomber, clue: somebody who looks for things on the shore}
+print:
+`
+    const card = piecesOf(await printItem('{layout: chain-cards, size: large}', plan))[0]
+    const inkOf = (wanted: RegExp) =>
+      card!.art
+        .filter(({ art }) => art.text.some(run => wanted.test(run.text)))
+        .flatMap(({ art, yMm }) => {
+          const ys = art.shapes.flatMap(shape => (shape.kind === 'path' ? upAndDown(shape.d) : []))
+          return ys.map(y => yMm + y)
+        })
+    expect(Math.min(...inkOf(/ 1 of 3$/)) - Math.max(...inkOf(/(legs|note|shore)$/))).toBeGreaterThan(1.9)
+  })
+
   it('say which clue has no room on its card', async () => {
     expect(await problemsOf('{layout: chain-cards, across: 4, down: 8}')).toMatch(
       /"[a-z ]+" on card \d+ needs more room/,
     )
   })
 })
+
+/** The y of every point of a path of absolute M L Q C Z. */
+function upAndDown(path: string): readonly number[] {
+  return [...path.matchAll(/-?[\d.]+ (-?[\d.]+)/g)].map(([, y]) => Number(y))
+}

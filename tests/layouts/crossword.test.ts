@@ -80,4 +80,31 @@ describe('a crossword', () => {
     const plan = 'title: A\nwords: [{word: cup, clue: to drink from}, {word: shed, clue: a hut}]\nprint:\n'
     expect(await problemsOf('{layout: crossword}', plan)).toContain('no two words with clues cross')
   })
+
+  it('has its clues right below the grid, however few words it has', async () => {
+    const [board] = piecesOf(await printItem('{layout: crossword, words: [reed, leaf]}'))
+    const runs = board!.art.flatMap(({ art, yMm }) =>
+      art.text.map(run => ({ text: run.text, baselineMm: yMm + run.baselineMm })),
+    )
+    const at = (wanted: RegExp) => runs.filter(run => wanted.test(run.text)).map(run => run.baselineMm)
+    const lowestNumberMm = Math.max(...at(/^\d$/))
+    const [headingMm] = at(/^Across$/)
+    // Four cells of 18 mm hang from the lower number at most.
+    expect(headingMm! - lowestNumberMm).toBeLessThan(4 * 18 + 15)
+  })
+
+  it('has its answers for several small grids on one page', async () => {
+    const plan = `title: Pond
+words:
+  - {word: bee, clue: it makes honey}
+  - {word: we, clue: you and I}
+  - {word: ox, clue: it pulls a plough}
+  - {word: of, clue: belonging to}
+print:
+`
+    const printed = await printItem('{layout: crossword}', plan)
+    expect(piecesOf(printed)).toHaveLength(2)
+    expect(printed.sheets.filter(sheet => sheet.kind === 'answers')).toHaveLength(1)
+    expect(linesOn(printed, 'answers').join(' ')).toMatch(/Grid 1, across.*Grid 2, across/)
+  })
 })

@@ -13,6 +13,16 @@ async function last(items: readonly string[], plan = marshWithClues) {
   return printed.value.at(-1)!
 }
 
+/** Lines of text on an item's sheets, with where they stand. */
+function runsOf({ sheets }: Awaited<ReturnType<typeof last>>, wanted: RegExp) {
+  return sheets
+    .flatMap(sheet => sheet.furniture)
+    .flatMap(({ art, xMm, yMm }) =>
+      art.text.map(run => ({ text: run.text, xMm: xMm + run.xMm, baselineMm: yMm + run.baselineMm })),
+    )
+    .filter(run => wanted.test(run.text))
+}
+
 const overlap = (a: Box, b: Box) =>
   a.xMm < b.xMm + b.widthMm &&
   b.xMm < a.xMm + a.widthMm &&
@@ -52,6 +62,13 @@ describe('a checklist', () => {
     expect(lines.join(' | ')).toContain('1 header: add s')
   })
 
+  it('sets long entries in two columns, broken over lines, with no number parted from its words', async () => {
+    const printed = await last(['{layout: matching-pairs, pair: clue}', '{layout: checklist}'])
+    const slips = runsOf(printed, /^\d+( (?!pieces)|$)/)
+    expect(new Set(slips.map(run => Math.round(run.xMm))).size).toBe(2)
+    expect(slips.filter(run => /^\d+$/.test(run.text))).toEqual([])
+  })
+
   it('says so where the plan prints no set', async () => {
     expect(await problemsOf('{layout: checklist}')).toContain('has no set of cards or boards')
   })
@@ -79,6 +96,27 @@ describe('bag labels', () => {
     const words = lines.flatMap(line => line.split(' | ')).filter(line => line.includes('·'))
     expect(words.length).toBeGreaterThan(2)
     expect(words.filter(line => line.startsWith('·'))).toEqual([])
+  })
+
+  it.each(['bag', 'envelope'])(
+    'for a %s stand level in their row, however long their titles are',
+    async on => {
+      const printed = await last([
+        '{layout: letter-tiles}',
+        '{layout: matching-pairs, pair: clue}',
+        `{layout: bag-labels, for: ${on}}`,
+      ])
+      for (const wanted of [/^(Letter tiles|Matching pairs)$/, /^whole class$/, /^\d+ cards$/, /^set mark/]) {
+        const found = runsOf(printed, wanted)
+        expect(found).toHaveLength(2)
+        expect(found[0]!.baselineMm).toBeCloseTo(found[1]!.baselineMm, 5)
+      }
+    },
+  )
+
+  it.each(['letter-tiles', 'sound-mat'])('name the words of %s, whose pieces hold none', async layout => {
+    const lines = linesOn(await last([`{layout: ${layout}}`, '{layout: bag-labels}']), 'labels').join(' ')
+    expect(lines).toContain('reed · marsh')
   })
 
   it('number the bags of a set in copies', async () => {

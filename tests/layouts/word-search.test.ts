@@ -95,4 +95,62 @@ describe('a word search', () => {
     for (const run of runs.filter(each => marshWords.includes(each.text)))
       expect(run.xMm).toBeGreaterThan(right)
   })
+
+  it('has its list right below the grid, however few words it has', async () => {
+    const [board] = piecesOf(await printItem('{layout: word-search}', words('reed', 'moth', 'bee')))
+    const runs = board!.art.flatMap(({ art, yMm }) =>
+      art.text.map(run => ({ text: run.text, baselineMm: yMm + run.baselineMm })),
+    )
+    const lowest = Math.max(...runs.filter(run => run.text.length === 1).map(run => run.baselineMm))
+    const list = Math.min(
+      ...runs.filter(run => ['reed', 'moth', 'bee'].includes(run.text)).map(run => run.baselineMm),
+    )
+    expect(list - lowest).toBeLessThan(35)
+  })
+
+  it('keeps the words of its list apart in large print', async () => {
+    const plan = words(
+      'hummingbird',
+      'grasshopper',
+      'butterscotch',
+      'beachcomber',
+      'housekeeper',
+      'wheelbarrow',
+    )
+    const [board] = piecesOf(await printItem('{layout: word-search, size: large}', plan))
+    const runs = board!.art
+      .flatMap(({ art, xMm, yMm }) =>
+        art.text.map(run => ({
+          text: run.text,
+          left: xMm + run.xMm,
+          right: xMm + run.xMm + run.widthMm,
+          level: Math.round(yMm + run.baselineMm),
+        })),
+      )
+      .filter(run => run.text.length > 10)
+    const gaps = runs.flatMap(run =>
+      runs
+        .filter(next => next.level === run.level && next.left > run.left)
+        .map(next => next.left - run.right),
+    )
+    expect(gaps.length).toBeGreaterThan(0)
+    expect(Math.min(...gaps)).toBeGreaterThan(4.5)
+  })
+
+  it('says once why several words are not hidden', async () => {
+    const told = await problemsOf('{layout: word-search}', words('reed', 'pond', 'a', 'ox'))
+    expect(told).toContain('"a", "ox" are not hidden in the grid: each has fewer than 3 letters')
+  })
+
+  it('tells the rules with their further lines below their first, not below the number', async () => {
+    const printed = await printItem('{layout: word-search, ways: slanting too}')
+    const runs = printed.sheets
+      .filter(sheet => sheet.kind === 'rules')
+      .flatMap(sheet => sheet.furniture)
+      .flatMap(({ art, xMm }) => art.text.map(run => ({ text: run.text, xMm: xMm + run.xMm })))
+    const first = runs.findIndex(run => run.text.startsWith('Look for its letters'))
+    expect(runs[first - 1]!.text).toBe('2')
+    expect(runs[first + 1]!.xMm).toBeCloseTo(runs[first]!.xMm, 5)
+    expect(runs[first]!.xMm).toBeGreaterThan(runs[first - 1]!.xMm + 4)
+  })
 })

@@ -67,6 +67,12 @@ describe('a cutting plan', () => {
     ])
   })
 
+  it('has nothing sorted that is one piece alone', () => {
+    const grid = gridOf({ division: { kind: 'count', across: 1, down: 1 } })
+    const { steps } = planCuts({ grid, order: 'rows', cut: 'lines', pieces: 1 })
+    expect(steps.map(step => step.text)).toEqual(['Trim the outside edges of the pile: 4 cuts.'])
+  })
+
   it('says how each order is gathered', () => {
     const lastOf = (order: CardOrder) => planOf({}, 'lines', order).steps.at(-1)?.text
     expect(lastOf('stack')).toContain('all are in order, and any blanks come last')

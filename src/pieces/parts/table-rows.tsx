@@ -64,6 +64,25 @@ export function leftsOf(widthsMm: readonly number[]): readonly number[] {
   return widthsMm.map((_, index) => widthsMm.slice(0, index).reduce((sum, width) => sum + width, 0))
 }
 
+/** A paragraph behind its number, whose further lines stand below its first and not below the number. */
+export function numberedRow(
+  number: number,
+  text: string,
+  { style, widthMm, measure }: { style: TextStyle; widthMm: number; measure: TextMeasure },
+): Row {
+  const indentMm = style.sizeMm * 1.1
+  const lines = breakLines(text, widthMm - indentMm, style, measure)
+  return {
+    heightMm: linesHeight(lines.length, style.sizeMm) + style.sizeMm * 0.5,
+    tree: (
+      <div style={{ display: 'flex', width: '100%' }}>
+        <Lines lines={[String(number)]} style={style} box={{ width: mm(indentMm) }} />
+        <Lines lines={lines} style={style} />
+      </div>
+    ),
+  }
+}
+
 /** A paragraph of a grown-up's page, as a row. */
 export function textRow(
   text: string,

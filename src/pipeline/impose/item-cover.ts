@@ -1,7 +1,7 @@
 import { saySize } from '../../geometry.js'
 import { itemTitle } from '../../plan/items/item-title.js'
 import type { CardSet } from '../../sets/card-set.js'
-import { contentsOf } from '../../sets/set-contents.js'
+import { contentsOf, wordsDealt } from '../../sets/set-contents.js'
 import { planCuts } from '../../sheets/cutting-plan.js'
 import { fullestSheet } from '../../sheets/estimate.js'
 import { largePrintCaution } from '../../sheets/furniture/cautions.js'
@@ -41,10 +41,17 @@ export function itemCover(prepared: PreparedItem, set: CardSet, sheetsOfCard: nu
       {
         name: itemTitle(item),
         grid,
-        plan: planCuts({ grid, order: item.order, cut: item.cut, cutCorners: request.type.large, used }),
+        plan: planCuts({
+          grid,
+          order: item.order,
+          cut: item.cut,
+          cutCorners: request.type.large,
+          used,
+          pieces: set.cards.length,
+        }),
       },
     ],
-    words: wordsNamed(request.words.map(word => word.text)),
+    words: wordsNamed(wordsDealt(set, request.words).map(word => word.text)),
     key: setting =>
       item.key === 'cover'
         ? keyBlocks({

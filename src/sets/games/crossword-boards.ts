@@ -14,6 +14,7 @@ import {
   crosswordRows,
   packCrossword,
 } from './crossword.js'
+import { leftOutInWords } from './left-out.js'
 import { isLettersAlone, noPlaceForSigns } from './word-search.js'
 
 export interface CrosswordsWanted {
@@ -30,9 +31,12 @@ export function crosswordBoards(wanted: CrosswordsWanted): Outcome<CardSet> {
   const { place, copies } = wanted
   const judged = wanted.words.map(word => ({ word, why: whyNot(word, wanted) }))
   const usable = judged.flatMap(({ word, why }) => (why === undefined ? [word] : []))
-  const problems = judged.flatMap(({ word, why }) => (why === undefined ? [] : [leftOut(word, why, place)]))
+  const unusable = judged.flatMap(({ word: { text }, why }) => (why === undefined ? [] : [{ text, why }]))
   const { crosswords, alone } = gridsFor(usable, wanted)
-  problems.push(...alone.map(word => leftOut(word, 'it crosses none of the other words', place)))
+  const crossless = alone.map(({ text }) => ({ text, why: 'it crosses none of the other words' }))
+  const problems = leftOutInWords([...unusable, ...crossless], 'not in the crossword').map(told =>
+    leftOut(told, place),
+  )
   if (crosswords.length === 0) return failWith([...problems, nothingCrosses(place)])
   const byLetters = new Map(usable.map(word => [word.text.toLowerCase(), word]))
   const boards = crosswords.map(crossword => boardOf(crossword, byLetters))
@@ -94,10 +98,13 @@ function crosswordData({ rows, entries }: CrosswordOnCard): AnswerData {
   }
 }
 
-function leftOut({ text }: Word, why: string, place: Place): Problem {
+function leftOut(
+  { message, why }: { readonly message: string; readonly why: string },
+  place: Place,
+): Problem {
   return warningAt(
     place,
-    `"${text}" is not in the crossword: ${why}`,
+    message,
     why === 'it has no clue'
       ? 'Give it a clue in the words, or write clues: drafts in the plan.'
       : 'Leave it out of this item with words, or print it in another game.',

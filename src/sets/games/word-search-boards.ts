@@ -6,6 +6,7 @@ import { type AnswerData, answerOfEach } from '../answer-data.js'
 import { cardId } from '../card-id.js'
 import type { Card, CardSet } from '../card-set.js'
 import { generatorFor } from '../random.js'
+import { leftOutInWords } from './left-out.js'
 import { gridRows } from './letter-grid.js'
 import { hideWords, type SearchWays, type WordSearch, wordsToHide } from './word-search.js'
 
@@ -39,7 +40,9 @@ interface Lettered {
 /** Words that cannot be hidden are left out with a warning; words without room are an error that says what has it. */
 export function wordSearchBoards(wanted: SearchBoardsWanted): Outcome<CardSet> {
   const { words: hideable, leftOut } = wordsToHide(wanted.words.map(word => word.text))
-  const problems: Problem[] = leftOut.map(({ text, why }) => notHidden(text, why, wanted.place))
+  const problems: Problem[] = leftOutInWords(leftOut, 'not hidden in the grid').map(({ message }) =>
+    notHidden(message, wanted.place),
+  )
   if (hideable.length === 0) return fail(nothingToHide(wanted))
   const byText = new Map(wanted.words.map(word => [word.text, word]))
   const all = hideable.map(({ text, letters }): Lettered => ({ word: byText.get(text)!, letters }))
@@ -158,11 +161,11 @@ function searchOf(
   return undefined
 }
 
-function notHidden(text: string, why: string, place: Place): Problem {
+function notHidden(message: string, place: Place): Problem {
   return warningAt(
     place,
-    `"${text}" is not hidden in the grid: ${why}`,
-    'Nobody could tell where to look for it; leave it out, or print it in another game.',
+    message,
+    'Nobody could tell where to look; leave it out of this item with words, or print it in another game.',
   )
 }
 

@@ -1,5 +1,7 @@
 /** Word searches: words hidden in a grid of letters, each there once, and nothing there that should not be read. */
+
 import { type Generator, shuffle } from '../random.js'
+import type { LeftOut } from './left-out.js'
 import {
   canStand,
   emptyGrid,
@@ -187,12 +189,6 @@ export const noPlaceForSigns = 'a grid has no place for an apostrophe or a hyphe
 
 /** Of a text's letters; fewer would be found everywhere. */
 const LEAST_LETTERS = 3
-
-export interface LeftOut {
-  readonly text: string
-  /** A clause: `it has fewer than 3 letters`. */
-  readonly why: string
-}
 
 /** Texts that can be hidden beside one another, as letters, and those that cannot: too short, or found inside another. */
 export function wordsToHide(texts: readonly string[]): {

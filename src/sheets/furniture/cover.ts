@@ -137,7 +137,7 @@ function coverBlocks(
     ...(words.length > 0 ? [heading('The words'), text(words.join(' · ')), gap(gapMm)] : []),
     ...(key.length > 0 ? [heading('The key'), ...key, gap(gapMm)] : []),
     heading('Take care'),
-    ...[...cautions, ...(request.moreCautions ?? [])].map(line => text(line)),
+    ...together([...cautions, ...(request.moreCautions ?? [])].map(line => text(line))),
     gap(gapMm),
     heading('Is it true to size?'),
     rulerBlock({ lettering, widthMm: room.widthMm }),
@@ -183,6 +183,11 @@ function cuttingBlocks(cutting: CoverCutting, { lettering, room }: CoverRequest)
       spaceAfterMm: 5,
     },
   ]
+}
+
+/** Blocks that are not parted by the end of a column or a page. */
+function together(blocks: readonly Block[]): readonly Block[] {
+  return blocks.map((block, index) => ({ ...block, keepsWithNext: index < blocks.length - 1 }))
 }
 
 function gap(mm: number): Block {
