@@ -17,8 +17,11 @@ export function linesHeight(count: number, sizeMm: number): number {
   return count * sizeMm * LINE_HEIGHT
 }
 
-/** A line may end at a space, but no line begins with the dot between the entries of a list. */
-const BREAKS = /\s+(?![·\s])/
+/**
+ * A line may end at a space, but no line begins with the dot between the entries of a list, with a number in brackets or
+ * with the number that ends the text.
+ */
+const BREAKS = /\s+(?![·\s]|\(\d+\)|\d+\.?$)/
 
 /**
  * Breaks running text into lines no wider than `widthMm`. A word wider than that stands alone and is broken at the

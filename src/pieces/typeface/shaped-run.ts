@@ -11,6 +11,9 @@ export interface ShapeOptions {
   readonly splitLigaturesAt?: readonly number[]
 }
 
+/** Two blanks, which a font draws as one long line, stand apart, so that a child counts the letters that are missing. */
+const BETWEEN_BLANKS_EM = 0.1
+
 /** Text shaped as one run (kerning and ligatures as the font has them), lengths in em. */
 export interface ShapedRun {
   readonly text: string
@@ -45,6 +48,7 @@ export function shapeText(fonts: readonly FontFile[], text: string, options: Sha
       glyphs.push({ outline, xEm: penEm + glyph.xOffsetEm, yEm: glyph.yOffsetEm, start, end })
       const lastOfCluster = raw[index + 1]?.start !== glyph.start
       penEm += glyph.advanceEm + (lastOfCluster && end < text.length ? spacing : 0)
+      if (text.startsWith('__', end - 1)) penEm += BETWEEN_BLANKS_EM
     })
   }
   return { text, glyphs, widthEm: penEm }

@@ -33,6 +33,11 @@ describe('running text', () => {
     expect(breakLines('reed · marsh · wren', 22, style, measure)).toEqual(['reed ·', 'marsh ·', 'wren'])
   })
 
+  it('begins no line with a number in brackets, or with the number that ends the text', () => {
+    expect(breakLines('it quacks (4)', 20, style, measure)).toEqual(['it', 'quacks (4)'])
+    expect(breakLines('wins at call 6.', 22, style, measure)).toEqual(['wins at', 'call 6.'])
+  })
+
   it('breaks a word that is wider than the line, rather than letting it leave its box', () => {
     expect(breakLines('thunderstorm', 10, style, measure)).toEqual(['thund', 'ersto', 'rm'])
   })

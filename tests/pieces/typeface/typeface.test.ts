@@ -51,6 +51,11 @@ describe.each(bundledTypefaces)('$family', typeface => {
     expect(wide.widthEm - split.widthEm).toBeCloseTo(0.5, 6)
   })
 
+  it('sets two blanks apart, so that they can be counted', () => {
+    const [first, second] = typeface.shape('__').glyphs
+    expect(second!.xEm - first!.xEm - typeface.shape('_').widthEm).toBeGreaterThan(0.08)
+  })
+
   it('names the characters that it lacks, each once', () => {
     expect(typeface.missing('café ⶀmarsh ⶀ')).toEqual(['ⶀ'])
   })
