@@ -21,11 +21,16 @@ function taskLines(request: LayoutRequest, widthMm: number) {
 /** White below the task, in its lines: in large print they are as high as a row. */
 const BELOW = { normal: 0.6, large: 0.3 } as const
 
+/** Height of the heads over what the teacher's list tells of its words: two lines. */
+export function factHeadsHeight({ type }: LayoutRequest): number {
+  return linesHeight(2, type.adultTextMm * 0.9)
+}
+
 /** Height of the row above the words in the children's list and in the marked one, which has its headings there. */
 export function topRowHeight(request: LayoutRequest, widthMm: number): number {
   const { lines, style } = taskLines(request, widthMm)
   return Math.max(
-    linesHeight(2, request.type.adultTextMm * 0.9),
+    factHeadsHeight(request),
     linesHeight(lines.length + BELOW[request.type.large ? 'large' : 'normal'], style.sizeMm),
   )
 }

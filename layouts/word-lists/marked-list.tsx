@@ -2,8 +2,7 @@ import { mm } from '../../src/pieces/faces/face.js'
 import { canBeTooNote } from '../../src/pieces/marks/can-be-too.js'
 import { keyRows } from '../../src/pieces/parts/key-rows.js'
 import { defineLayout } from '../layout.js'
-import { topRowHeight } from './childs-task.js'
-import { markedListHeading } from './list-headings.js'
+import { aboveMarkedWords } from './list-headings.js'
 import { wordFacts } from './word-facts.js'
 import { pageTitle, wordListPages } from './word-list.js'
 
@@ -16,7 +15,7 @@ export const markedList = defineLayout({
   marks: 'all',
   pages: (request, room) => {
     const { words, marks, typeface, marked, type } = request
-    const heading = markedListHeading(request, room.widthMm)
+    const { heading, topRowMm } = aboveMarkedWords(request, room.widthMm)
     const facts = wordFacts(request)
     const note = marked ? canBeTooNote(words, marks) : undefined
     return wordListPages({
@@ -28,7 +27,7 @@ export const markedList = defineLayout({
       heading,
       room,
       topRow: {
-        heightMm: topRowHeight(request, room.widthMm),
+        heightMm: topRowMm,
         headings: true,
         tree: ({ numberMm, wordMm, besideMm }) => (
           <div

@@ -44,4 +44,18 @@ describe('word strips', () => {
     )
     expect(without!.fontPt).toBeGreaterThan(withLine!.fontPt!)
   })
+
+  it.each(['large', 'x-height 12 mm'])('keep what to write off the line to write on: %s', async size => {
+    const [strip] = piecesOf(await printItem(`{layout: word-strips, size: ${size}, words: [moth, frog]}`))
+    const runs = strip!.art.flatMap(({ art, xMm, yMm }) =>
+      art.text.map(run => ({ ...run, xMm: xMm + run.xMm, baselineMm: yMm + run.baselineMm })),
+    )
+    const label = runs.find(run => run.text === 'sounds')!
+    const line = strip!.art.find(({ art }) =>
+      art.shapes.some(shape => shape.kind === 'path' && shape.fill === '#737373'),
+    )!
+    const isBefore = label.xMm + label.widthMm <= line.xMm
+    const isAbove = label.baselineMm + 0.25 * label.sizeMm <= line.yMm
+    expect(isBefore || isAbove).toBe(true)
+  })
 })

@@ -102,6 +102,10 @@ const SAMPLE_SHARE = 0.4
 /** Of a key's text where a word of it has no room beside the samples; a longer one is broken. */
 const LEAST_SHARE = 0.7
 
+/** White between a sample and its name, and beside that: of the name's em in very large print. */
+const LEAST_WHITE_MM = 3
+const WHITE_SHARE = 0.35
+
 function keyShape({ type, marks, words, measure }: KeyRequest, widthMm: number, setting: KeySetting) {
   const columns = (type.large ? 1 : 2) + (setting === 'one column more' ? 1 : 0)
   const close = setting === 'usual' || setting === 'roomier' ? 1 : 0.85
@@ -113,10 +117,11 @@ function keyShape({ type, marks, words, measure }: KeyRequest, widthMm: number, 
   const wishedMm = type.listTextMm * (type.large ? 1.3 : 1.7 * close) * roomier
   const sampleMm = Math.min(wishedMm, (cellWidthMm * SAMPLE_SHARE) / widestEm)
   const boxWidthMm = sampleMm * widestEm
-  const labelWidthMm = cellWidthMm - boxWidthMm - 6
+  const usualMm = keyTextMm(type.listTextMm, widthMm)
+  const besideSampleMm = Math.max(LEAST_WHITE_MM, usualMm * WHITE_SHARE)
+  const labelWidthMm = cellWidthMm - boxWidthMm - besideSampleMm - LEAST_WHITE_MM
   const textOf = ({ label, says = '' }: KeyEntry) => `${label} ${says}`.split(/\s+/)
   const widestWord = Math.max(0.1, ...entries.flatMap(textOf).map(word => measure(word, 1, 700)))
-  const usualMm = keyTextMm(type.listTextMm, widthMm)
   const textMm = Math.min(usualMm, Math.max(usualMm * LEAST_SHARE, (labelWidthMm * 0.995) / widestWord))
   return {
     columns,
@@ -125,6 +130,7 @@ function keyShape({ type, marks, words, measure }: KeyRequest, widthMm: number, 
     boxWidthMm,
     boxHeightMm: sampleMm * (1.8 + roomForTag(type, marks)),
     rowHeightMm: sampleMm * (1.8 + 0.3 * (close === 1 ? roomier : 0.4) + roomForTag(type, marks)),
+    besideSampleMm,
     labelWidthMm,
     label: { sizeMm: textMm, weight: 700 } satisfies TextStyle,
     says: { sizeMm: type.large ? textMm : textMm * 0.9 } satisfies TextStyle,
@@ -152,7 +158,7 @@ function KeyText(request: KeyTextRequest) {
   const { shape } = request
   const { label, says } = keyLines(request)
   return (
-    <div style={{ display: 'flex', flexDirection: 'column', marginLeft: mm(3) }}>
+    <div style={{ display: 'flex', flexDirection: 'column', marginLeft: mm(shape.besideSampleMm) }}>
       <Lines lines={label} style={shape.label} />
       <Lines lines={says} style={shape.says} />
     </div>

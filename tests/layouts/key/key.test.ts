@@ -51,6 +51,16 @@ describe('the key', () => {
     expect(await leftOf(long)).toBeCloseTo(await leftOf(tagged), 1)
   })
 
+  it('beside a list keeps its names clear of its samples in very large print', async () => {
+    const item = await printItem('{layout: marked-list, size: x-height 12 mm, words: [marsh, perch]}')
+    const runs = item.sheets.at(-1)!.furniture.flatMap(({ art, xMm }) =>
+      art.text.map(run => ({ ...run, xMm: xMm + run.xMm })),
+    )
+    const sample = runs.find(run => /^(sh|ch)$/.test(run.text))!
+    const name = runs.find(run => run.text.startsWith('consonant'))!
+    expect(name.xMm - sample.xMm - sample.widthMm).toBeGreaterThan(4)
+  })
+
   it('for the wall has smaller samples where there are more marks, never under 13 mm', async () => {
     const many = [...'marshifewtn'].map(letter => `  - {letters: ${letter}}\n`).join('')
     const item = await printItem('{layout: key}', plan.replace('print:', `${many}print:`))

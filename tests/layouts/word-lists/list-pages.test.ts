@@ -52,6 +52,15 @@ describe('a list in large print that takes two pages', () => {
   })
 })
 
+describe('a list in very large print', () => {
+  it('has no white above the teacher’s words, though the children’s task takes half a page', async () => {
+    const plan = longWords.replace(/\[hum.*\]/, '[reed, moth, duck, gnat, wren, leaf, frog]')
+    const { sheets } = await printItem('{layout: marked-list, size: x-height 12 mm}', plan)
+    const [first] = sheets[0]!.bands!.filter(({ cells }) => cells?.headings === 1)
+    expect(first!.yMm).toBeLessThan(60)
+  })
+})
+
 describe('a list that goes on', () => {
   const many = longWords.replace('[humming', `[${moreWords}, humming`)
 
