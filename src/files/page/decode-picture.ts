@@ -24,8 +24,8 @@ const EDGE_DARKNESS = 16
 /** Pixels are kept for rooms of up to 102 mm, so that the cards of a plan share them; for larger ones two times, four times … as many. */
 const STEP_PX = 1200
 
-/** How long a side of the picture is kept, for it to be printed in this room and in any smaller one. */
-export function pixelsKeptFor({ widthMm, heightMm }: Size): number {
+/** How fine a picture is kept, as pixels of its longer side, for it to be printed in this room and in any smaller one. */
+export function finenessFor({ widthMm, heightMm }: Size): number {
   const needed = mmToPixels(Math.max(widthMm, heightMm), PRINTED_DPI)
   return STEP_PX * 2 ** Math.max(0, Math.ceil(Math.log2(needed / STEP_PX)))
 }

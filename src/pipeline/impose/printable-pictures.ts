@@ -1,4 +1,4 @@
-import { type DecodedPicture, decodePicture, pixelsKeptFor } from '../../files/page/decode-picture.js'
+import { type DecodedPicture, decodePicture, finenessFor } from '../../files/page/decode-picture.js'
 import { alikeInSize, printablePicture } from '../../files/page/picture.js'
 import { drawnSheet, type PlacedItem } from '../../files/printed-plan.js'
 import { failWith, succeed } from '../../outcomes.js'
@@ -32,9 +32,9 @@ export async function withPrintablePictures(
   const problems: Problem[] = []
   const measured: MeasuredPicture[] = []
   for (const shape of picturesOn(sheets)) {
-    const mostPx = pixelsKeptFor(shape.box)
-    const from = { parts: [byIdentity(shape.bytes), mostPx], places: [] }
-    const picture = await decoded.onceAsync(from, () => decodePicture(shape.bytes, mostPx))
+    const fineness = finenessFor(shape.box)
+    const from = { parts: [byIdentity(shape.bytes), fineness], places: [] }
+    const picture = await decoded.onceAsync(from, () => decodePicture(shape.bytes, fineness))
     if (picture === undefined) problems.push(unreadable(prepared, shape))
     else measured.push({ shape, picture })
   }

@@ -1,6 +1,6 @@
 import sharp from 'sharp'
 import { describe, expect, it } from 'vitest'
-import { decodePicture, pixelsKeptFor } from '../../../src/files/page/decode-picture.js'
+import { decodePicture, finenessFor } from '../../../src/files/page/decode-picture.js'
 import { alikeInSize, printablePicture } from '../../../src/files/page/picture.js'
 
 /** A green block of this many pixels, 40 from the left and 10 from the top of a page of one colour. */
@@ -61,7 +61,7 @@ describe('the pixels that are kept of a picture', () => {
     [{ widthMm: 103, heightMm: 20 }, 2400],
     [{ widthMm: 200, heightMm: 250 }, 4800],
   ])('are as many as a room of %j can show at 300 DPI, in steps that rooms share', (room, most) => {
-    expect(pixelsKeptFor(room)).toBe(most)
+    expect(finenessFor(room)).toBe(most)
   })
 
   it('are those of the file where it has no more', async () => {

@@ -53,9 +53,9 @@ describe('the key', () => {
 
   it('beside a list keeps its names clear of its samples in very large print', async () => {
     const item = await printItem('{layout: marked-list, size: x-height 12 mm, words: [marsh, perch]}')
-    const runs = item.sheets.at(-1)!.furniture.flatMap(({ art, xMm }) =>
-      art.text.map(run => ({ ...run, xMm: xMm + run.xMm })),
-    )
+    const runs = item.sheets
+      .at(-1)!
+      .furniture.flatMap(({ art, xMm }) => art.text.map(run => ({ ...run, xMm: xMm + run.xMm })))
     const sample = runs.find(run => /^(sh|ch)$/.test(run.text))!
     const name = runs.find(run => run.text.startsWith('consonant'))!
     expect(name.xMm - sample.xMm - sample.widthMm).toBeGreaterThan(4)
