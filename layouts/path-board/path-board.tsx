@@ -4,27 +4,63 @@ import { type CardFace, mm, type SlotContent } from '../../src/pieces/faces/face
 import { OverlaySlot, Slot } from '../../src/pieces/faces/slot.js'
 import { cardFace } from '../../src/pieces/parts/card-face.js'
 import { contentRoom } from '../../src/pieces/parts/card-frame.js'
+import type { Art } from '../../src/pieces/piece.js'
+import { linesHeight } from '../../src/pieces/text/break-lines.js'
 import { fitTexts } from '../../src/pieces/text/fit-texts.js'
 import { Lines } from '../../src/pieces/text/lines.js'
-import { option, wholeNumber } from '../../src/plan/values/options.js'
-import type { Outcome } from '../../src/problems.js'
-import { cardId } from '../../src/sets/card-id.js'
+import { choice, option, wholeNumber } from '../../src/plan/values/options.js'
+import { type Outcome, type Problem, warningAt } from '../../src/problems.js'
 import type { Card, CardSet } from '../../src/sets/card-set.js'
-import { pathBoards } from '../../src/sets/games/path-boards.js'
-import { defineLayout, type LayoutRequest, type RequestWith, type RoomierOptions } from '../layout.js'
+import { NEAR_SHARE, pathBoards } from '../../src/sets/games/path-boards.js'
+import { minutesOf, mostJumps, SECONDS_A_TURN } from '../../src/sets/games/track-length.js'
+import type { TrackOfSet } from '../../src/sets/games/track-turns.js'
+import { grownUpPages } from '../grown-up-pages.js'
+import { howToPlayPages } from '../how-to-play.js'
+import {
+  defineLayout,
+  type LayoutRequest,
+  type PageFace,
+  type RequestWith,
+  type RoomierOptions,
+} from '../layout.js'
 import { wordSlot } from '../one-card-a-word.js'
+import { numberMakers } from './number-makers.js'
+import {
+  drawSpaceLabels,
+  labelHeight,
+  roomBehindNumber,
+  type SpaceLabels,
+  spaceLabels,
+} from './space-labels.js'
 import { bestColumns, drawTrack, layTrack, type Track } from './track.js'
 
 /** How many words stand on a track where the teacher does not say. */
 const SPACES = { normal: 26, large: 13 } as const
 
 const LEAST_SPACES = 4
+const MOST_SPACES = 80
 const options = {
-  spaces: option('how many words stand on a track', wholeNumber(LEAST_SPACES, 80, undefined), {
+  spaces: option('how many words stand on a track', wholeNumber(LEAST_SPACES, MOST_SPACES, undefined), {
     example: '20',
     usual: `${SPACES.normal}, and ${SPACES.large} in large print`,
   }),
   boards: option('how many boards, their words in other orders', wholeNumber(1, 40, 1)),
+  minutes: option(
+    'how long a game should last; spaces that send on or back are chosen for it',
+    wholeNumber(2, 90, undefined),
+    { example: '15', usual: 'as long as the track takes' },
+  ),
+  jumps: option('how many spaces send a counter on or back', wholeNumber(0, 20, undefined), {
+    example: '4',
+    usual: 'none, or as many as "minutes" needs',
+  }),
+  players: option('for how many children "minutes" is reckoned', wholeNumber(1, 6, 3)),
+  finish: option(
+    'whether a throw past the finish ends there, or the counter waits for the exact throw',
+    choice(['over', 'exact'], undefined),
+    { example: 'exact', usual: 'over, and exact where "minutes" needs it' },
+  ),
+  faces: option('how many numbers the die or the disc has', wholeNumber(3, 10, 6)),
 }
 type PathRequest = RequestWith<typeof options>
 
@@ -40,36 +76,80 @@ export const pathBoard = defineLayout({
   perSheet: { columns: 1, rows: 1 },
   perSheetLarge: { columns: 1, rows: 1 },
   set: request => {
-    const { words, item, options, itemName, plan, type } = request
-    const { boards, spaces = SPACES[type.large ? 'large' : 'normal'] } = options
-    const set = pathBoards({ words, spaces, boards, seed: plan.seed, label: itemName })
-    const cards = Array.from({ length: item.copies }, (_, index) =>
-      set.cards.map(card => ({
-        ...card,
-        copy: index + 1,
-        id: cardId({ prefix: 'board', number: card.number, copy: index + 1, of: boards }),
-      })),
-    ).flat()
-    return succeed({ ...set, cards, notes: notesOn(words.length, spaces) })
+    const { words, item, options, itemName, plan } = request
+    const spaces = spacesOf(request)
+    const set = pathBoards({
+      ...options,
+      words,
+      spaces,
+      copies: item.copies,
+      seed: plan.seed,
+      label: itemName,
+    })
+    const value = { ...set, notes: notesOn(words.length, spaces) }
+    return succeed(value, lengthProblems(request, set.track))
   },
   roomier: shorterTracks,
   faces: pathFaces,
-  pages: () => [],
+  pages: pathPages,
 })
 
+function spacesOf({ options, type }: PathRequest): number {
+  return options.spaces ?? SPACES[type.large ? 'large' : 'normal']
+}
+
+function lengthProblems(request: PathRequest, track: TrackOfSet): readonly Problem[] {
+  const { options, item } = request
+  const { minutes, players, faces, jumps } = options
+  const spaces = spacesOf(request)
+  const most = mostJumps(spaces + 1)
+  const tooMany =
+    jumps !== undefined && track.jumps.length < jumps
+      ? [
+          warningAt(
+            item.place,
+            `${track.jumps.length} spaces send on or back, not ${jumps}`,
+            `A track of ${spaces} spaces has room for ${most}; give it more spaces.`,
+          ),
+        ]
+      : []
+  if (minutes === undefined || Math.abs(track.minutes - minutes) <= NEAR_SHARE * minutes) return tooMany
+  const bare = (count: number) =>
+    minutesOf({ finish: count + 1, jumps: [], faces, ending: track.ending }, players)
+  const counts = Array.from({ length: MOST_SPACES - LEAST_SPACES + 1 }, (_, index) => index + LEAST_SPACES)
+  const better = counts.find(count => bare(count) >= minutes) ?? MOST_SPACES
+  return [
+    ...tooMany,
+    warningAt(
+      item.place,
+      `a game lasts about ${Math.round(track.minutes)} minutes, not ${minutes}`,
+      `That is the nearest that spaces which send on or back can do; a track with spaces: ${better} lasts about ${Math.round(bare(better))} without any.`,
+    ),
+  ]
+}
+
 /** Tracks with fewer and larger spaces: one word less each time. */
-function shorterTracks({ options, type }: PathRequest): readonly RoomierOptions<PathRequest['options']>[] {
-  const now = options.spaces ?? SPACES[type.large ? 'large' : 'normal']
-  return Array.from({ length: Math.max(0, now - LEAST_SPACES) }, (_, less) => now - less - 1).map(spaces => ({
+function shorterTracks(request: PathRequest): readonly RoomierOptions<PathRequest['options']>[] {
+  const { jumps, minutes } = request.options
+  const now = spacesOf(request)
+  const shorter = Array.from({ length: Math.max(0, now - LEAST_SPACES) }, (_, less) => now - less - 1)
+  const tracks = shorter.map(spaces => ({
     options: { spaces },
     says: `spaces: ${spaces}`,
-    open: options.spaces === undefined,
+    open: request.options.spaces === undefined,
   }))
+  if (jumps === undefined && minutes === undefined) return tracks
+  // Where even few spaces are too small for what they say, they say nothing.
+  const withoutJumps = [now, ...shorter].map(spaces => ({
+    options: { spaces, jumps: 0 },
+    says: spaces === now ? 'jumps: 0' : `spaces: ${spaces}, jumps: 0`,
+    open: request.options.spaces === undefined && jumps === undefined,
+  }))
+  return [...tracks, ...withoutJumps]
 }
 
 function notesOn(words: number, spaces: number): readonly string[] {
   return [
-    'One way to play: throw a die, move as many spaces, read the word there; whoever comes first to the finish wins.',
     ...(spaces < words
       ? [`The track has ${spaces} spaces, so each board leaves out ${words - spaces} of the ${words} words.`]
       : []),
@@ -84,6 +164,8 @@ interface BoardPlan {
   readonly room: Size
   readonly track: Track
   readonly endsMm: number | undefined
+  /** Where spaces send a counter on or back. */
+  readonly labels: SpaceLabels | undefined
 }
 
 /** White between the track and the set mark below it. */
@@ -112,9 +194,29 @@ function pathFaces(request: LayoutRequest, set: CardSet, size: Size): Outcome<re
     measure,
     place: item.place,
   })
+  const { jumps = [] } = set.track ?? {}
+  const { widthMm } = track.spaces[0]!
+  const labels =
+    jumps.length === 0 ? undefined : spaceLabels(jumps, { sizeMm: type.textMm, widthMm, measure })
+  const labelled = fitTexts({
+    texts: [...(labels?.sends ?? [])].map(([space, text]) => ({
+      text,
+      on: `space ${space}`,
+      room: {
+        widthMm: roomBehindNumber(space, { sizeMm: type.textMm, widthMm, measure }),
+        heightMm: linesHeight(1, type.textMm),
+      },
+    })),
+    minimumMm: type.textMm,
+    maximumMm: type.textMm,
+    weight: 700,
+    measure,
+    place: item.place,
+  })
+  if (!labelled.ok) return labelled
   // The double frames show where the track begins and ends: in large print the words may be left out.
   if (!ends.ok && !type.large) return ends
-  const plan: BoardPlan = { size, insetMm, room, track, endsMm: ends.ok ? ends.value : undefined }
+  const plan: BoardPlan = { size, insetMm, room, track, endsMm: ends.ok ? ends.value : undefined, labels }
   return succeed(set.cards.map(card => boardFace(request, card, set, plan)))
 }
 
@@ -127,11 +229,17 @@ function boardFace(
   request: LayoutRequest,
   card: Card,
   set: CardSet,
-  { size, insetMm, room, track, endsMm }: BoardPlan,
+  { size, insetMm, room, track, endsMm, labels }: BoardPlan,
 ): CardFace {
   const { widthMm, heightMm } = track.spaces[0]!
-  const [paddingMm, paddingAboveMm] = [widthMm, Math.min(widthMm, heightMm)].map(mm => Math.max(2, mm / 10))
-  const place = { align: 'centre', paddingMm: paddingMm!, paddingAboveMm: paddingAboveMm! } as const
+  const isLabelled = labels !== undefined
+  const place = {
+    align: 'centre',
+    paddingMm: Math.max(2, widthMm / 10),
+    // Above what is written at its foot a word needs less white than above a line.
+    paddingAboveMm: isLabelled ? 1 : Math.max(2, Math.min(widthMm, heightMm) / 10),
+    loweredMm: isLabelled ? labelHeight(labels) / 2 : 0,
+  } as const
   const words = card.words.map((word, index): [string, SlotContent] => [
     `space ${index + 1}`,
     wordSlot(request, word, place),
@@ -163,16 +271,78 @@ function boardFace(
         <OverlaySlot name="track" />
         {endsMm === undefined ? null : <End said="start" box={track.spaces[0]!} sizeMm={endsMm} />}
         {words.map(([name], index) => (
-          <Slot name={name} style={{ position: 'absolute', ...placed(track.spaces[index + 1]!) }} />
+          <Slot
+            name={name}
+            style={{ position: 'absolute', ...placed(roomForWord(track.spaces[index + 1]!, labels)) }}
+          />
         ))}
         {endsMm === undefined ? null : <End said="finish" box={track.spaces.at(-1)!} sizeMm={endsMm} />}
       </div>
     ),
     slots: {
-      track: { kind: 'art', draw: whole => drawTrack(track, whole, LINE_MM) },
+      track: { kind: 'art', draw: whole => drawBoard(request, track, labels, whole) },
       ...Object.fromEntries(words),
     },
   })
+}
+
+function roomForWord(space: Box, labels: SpaceLabels | undefined): Box {
+  if (labels === undefined) return space
+  const taken = labelHeight(labels)
+  return { ...space, heightMm: space.heightMm - taken }
+}
+
+function drawBoard(
+  { typeface }: LayoutRequest,
+  track: Track,
+  labels: SpaceLabels | undefined,
+  room: Size,
+): Art {
+  const lines = drawTrack(track, room, LINE_MM)
+  if (labels === undefined) return lines
+  const written = track.spaces
+    .slice(1, -1)
+    .flatMap((box, index) => drawSpaceLabels(labels, index + 1, box, typeface))
+  return {
+    ...room,
+    shapes: [...lines.shapes, ...written.flatMap(({ shapes }) => shapes)],
+    text: [...lines.text, ...written.flatMap(({ text }) => text)],
+  }
+}
+
+function pathPages(request: PathRequest, set: CardSet, room: Size): readonly PageFace[] {
+  const { players, faces } = request.options
+  const { jumps, turns, minutes, numbers, ending } = set.track!
+  const [each, whole] = [Math.round(turns), Math.max(1, Math.round(minutes))]
+  const last =
+    jumps.length === 0
+      ? 'Whoever is at the finish first has won.'
+      : 'Does your space send you on or back? Go there. First at the finish wins.'
+  const makers = {
+    kind: 'rules',
+    what: 'instead of a die',
+    rows: numberMakers(request, numbers, room),
+    room,
+  } as const
+  return [
+    ...howToPlayPages(
+      request,
+      {
+        play: [
+          'Put your counters on start. Take turns.',
+          `Throw. Move as many spaces, the way the arrows point.`,
+          'Read the word on your space aloud.',
+          last,
+        ],
+        prepare: `one board and a counter for each of two to four children, ${faces === 6 ? 'and a die, or' : 'and'} the disc or the grid of the next page. Counters and dice are small parts: not for children under three.`,
+        help: `one counter takes about ${each} turns. With ${players === 1 ? 'one child' : `${players} children`} and ${SECONDS_A_TURN} seconds a turn, which is our own estimate, a game lasts about ${whole === 1 ? 'a minute' : `${whole} minutes`}. ${ending === 'over' ? 'A throw past the finish ends there.' : 'The finish must be met exactly: a counter waits for the throw.'}`,
+        easier: 'read a word together with whoever gets stuck.',
+        harder: 'say a sentence with the word, or spell it with the eyes shut, before the counter may stay.',
+      },
+      room,
+    ),
+    ...grownUpPages(request, makers),
+  ]
 }
 
 function placed({ xMm, yMm, widthMm, heightMm }: Box) {

@@ -67,13 +67,20 @@ function rowHeight(rows: number, room: Size): number {
   return room.heightMm / (rows + (rows - 1) * GAP_SHARE)
 }
 
+/** Across the line between two spaces; half of it reaches into the white that a space keeps beside its word. */
+const ARROW_MM = 2.4
+
 /** The track's lines: a frame to each space, shared with its neighbour, a second one within start and finish, arrows. */
-export function drawTrack({ spaces, passages }: Track, room: Size, lineMm: number): Art {
+export function drawTrack({ columns, spaces, passages }: Track, room: Size, lineMm: number): Art {
   const frames = spaces.map(box => frameOf(grown(box, lineMm / 2, room), lineMm))
   const ends = [spaces[0]!, spaces.at(-1)!].map(box => frameOf(grown(box, -3 * lineMm, room), lineMm))
+  const arrows = spaces.flatMap((box, space) => {
+    const isLastOfRow = space % columns === columns - 1 || space === spaces.length - 1
+    return isLastOfRow ? [] : [drawArrow(box, Math.floor(space / columns) % 2 === 0)]
+  })
   return {
     ...room,
-    shapes: [...frames, ...ends, ...passages.flatMap(passage => drawPassage(passage, lineMm))],
+    shapes: [...frames, ...ends, ...arrows, ...passages.flatMap(passage => drawPassage(passage, lineMm))],
     text: [],
   }
 }
@@ -99,6 +106,20 @@ function frameOf({ xMm, yMm, widthMm, heightMm }: Box, lineMm: number): PathShap
     rectangle(right - lineMm, yMm + lineMm, right, bottom - lineMm),
   ]
   return { kind: 'path', d: pathText(bars.flat()), fill: '#000000' }
+}
+
+/** On the line to the next space, towards it. */
+function drawArrow({ xMm, yMm, widthMm, heightMm }: Box, rightwards: boolean): PathShape {
+  const edge = rightwards ? xMm + widthMm : xMm
+  const towards = (rightwards ? 1 : -1) * (ARROW_MM / 2)
+  const middle = yMm + heightMm / 2
+  const half = ARROW_MM * 0.65
+  const head = polygon([
+    [edge - towards, middle - half],
+    [edge + towards, middle],
+    [edge - towards, middle + half],
+  ])
+  return { kind: 'path', d: pathText(head), fill: '#000000' }
 }
 
 /** Two sides and an arrow down. */

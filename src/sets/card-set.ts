@@ -2,6 +2,7 @@
 import type { Word } from '../words/word.js'
 import type { AnswerData } from './answer-data.js'
 import type { CrosswordOnCard } from './games/crossword.js'
+import type { TrackOfSet } from './games/track-turns.js'
 import type { HiddenWord } from './games/word-search.js'
 
 export type CardKind = 'card' | 'board' | 'header'
@@ -39,6 +40,8 @@ export interface CardSet {
   readonly changes?: readonly string[]
   /** What the children find out with it, for a machine to check. */
   readonly answerData?: AnswerData
+  /** Of path boards: where spaces send a counter, and how long a game lasts. */
+  readonly track?: TrackOfSet
   /** For a key apart from the cards: which numbers belong together, and as what. */
   readonly answers?: readonly Answer[]
 }

@@ -16,6 +16,18 @@ export interface Jump {
   readonly to: number
 }
 
+/** What a set of path boards has in common. */
+export interface TrackOfSet {
+  readonly jumps: readonly Jump[]
+  /** From the start to the finish on average, for one counter. */
+  readonly turns: number
+  readonly ending: TrackRules['ending']
+  /** How long a game lasts with the players that it was reckoned for. */
+  readonly minutes: number
+  /** To put a finger on instead of throwing: each number as often as any other. */
+  readonly numbers: readonly (readonly number[])[]
+}
+
 /** Where a counter on `space` stands after a throw of `thrown`. */
 export function landing(space: number, thrown: number, { finish, jumps, ending }: TrackRules): number {
   const reached = space + thrown

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { marshWords, piecesOf, printItem, problemsOf } from '../print-item.js'
+import { kindsOf, linesOn, marshWords, piecesOf, printItem, problemsOf } from '../print-item.js'
 
 describe('a path board', () => {
   it('has as many spaces as asked, its cells row by row in the order walked', async () => {
@@ -48,6 +48,48 @@ describe('a path board', () => {
     ])
     expect(boards[0]!.text).not.toEqual(boards[1]!.text)
     expect(boards[2]!.text).toEqual(boards[0]!.text)
+  })
+
+  it('tells how it is played, and what serves instead of a die', async () => {
+    const printed = await printItem('{layout: path-board, faces: 4}')
+    expect(kindsOf(printed)).toEqual(['pieces', 'rules', 'cover'])
+    const rules = linesOn(printed, 'rules').join(' ')
+    expect(rules).toContain('the way the arrows point')
+    expect(rules).toContain('Whoever is at the finish first has won.')
+    const numbers = printed.sheets
+      .flatMap(sheet => sheet.furniture)
+      .flatMap(({ art }) => art.text.map(run => run.text))
+      .filter(text => /^\d$/.test(text))
+    for (const number of ['1', '2', '3', '4'])
+      expect(numbers.filter(text => text === number).length).toBeGreaterThanOrEqual(1 + 4)
+    expect(numbers).not.toContain('5')
+  })
+
+  it('writes on its spaces where they send a counter, each space with its number', async () => {
+    const printed = await printItem('{layout: path-board, jumps: 4}')
+    const [board] = piecesOf(printed)
+    const { jumps } = printed.answerData as unknown as { jumps: { from: number; to: number }[] }
+    const said = board!.art.flatMap(({ art }) => art.text.map(run => run.text))
+    expect(jumps).toHaveLength(4)
+    for (const { from, to } of jumps) expect(said).toContain(`go ${to > from ? 'on' : 'back'} to ${to}`)
+    for (let space = 1; space <= 26; space++) expect(said).toContain(String(space))
+    expect(linesOn(printed, 'rules').join(' ')).toContain('send you on or back')
+  })
+
+  it('says how long a game lasts, and where the time asked for cannot be had', async () => {
+    const rules = async (item: string) => linesOn(await printItem(item), 'rules').join(' ')
+    expect(await rules('{layout: path-board, minutes: 14}')).toMatch(/a game lasts about 14 minutes/)
+    expect(await problemsOf('{layout: path-board, minutes: 90}')).toMatch(
+      /a game lasts about \d+ minutes, not 90\n.*a track with spaces: 80/,
+    )
+    expect(await problemsOf('{layout: path-board, spaces: 8, jumps: 6}')).toContain(
+      'A track of 8 spaces has room for 2; give it more spaces.',
+    )
+  })
+
+  it('leaves out what sends a counter before it is too small for the child', async () => {
+    const item = await printItem('{layout: path-board, minutes: 6, size: x-height 12 mm}')
+    expect(item.notes.join(' ')).toMatch(/Laid out with spaces: \d+, jumps: 0/)
   })
 
   it('says how many words a short track leaves out', async () => {
