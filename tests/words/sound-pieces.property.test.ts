@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest'
+import { present } from '../../src/outcomes.js'
 import type { CountSounds } from '../../src/plan/plan.js'
 import { openLexicon } from '../../src/words/lexicon/lexicon.js'
-import { soundsInWords } from '../../src/words/sounds-in-words.js'
+import { shownPiece, soundsInWords } from '../../src/words/sounds-in-words.js'
 import { studyWord } from '../../src/words/study.js'
 import type { Word } from '../../src/words/word.js'
 
@@ -11,13 +12,15 @@ const texts = [...lexicon.entries()]
   .slice(0, 20_000)
   .map(({ word }) => word)
 
-function studied(countSounds: CountSounds): readonly Word[] {
-  return texts.map(text => {
-    const outcome = studyWord({ text, place: { file: 'words.txt' }, overrides: {} }, lexicon, { countSounds })
-    if (!outcome.ok) throw new Error(outcome.problems[0]!.message)
-    return outcome.value
-  })
+function study(text: string, countSounds: CountSounds, sounds?: readonly string[]) {
+  const overrides = present({ sounds })
+  const outcome = studyWord({ text, place: { file: 'words.txt' }, overrides }, lexicon, { countSounds })
+  if (!outcome.ok) throw new Error(`${text}: ${outcome.problems[0]!.message}`)
+  return outcome
 }
+
+const ways = ['as taught', 'every phoneme'] as const
+const studied = new Map(ways.map(way => [way, texts.map(text => study(text, way).value)]))
 
 const textsWhere = (words: readonly Word[], holds: (word: Word) => boolean) =>
   words.filter(holds).map(({ text }) => text)
@@ -43,8 +46,8 @@ function countedByReading(line: string): number {
   }, 0)
 }
 
-describe.each(['as taught', 'every phoneme'] as const)('the 20,000 most familiar words, %s', way => {
-  const words = studied(way)
+describe.each(ways)('the 20,000 most familiar words, %s', way => {
+  const words = studied.get(way)!
 
   test('are twenty thousand', () => {
     expect(words).toHaveLength(20_000)
@@ -76,9 +79,24 @@ describe.each(['as taught', 'every phoneme'] as const)('the 20,000 most familiar
   })
 })
 
-test('as taught, only x and qu count two, and nothing counts more', () => {
-  const other = studied('as taught').filter(({ pieces }) =>
-    pieces.some(({ letters, counts }) => counts > 2 || (counts === 2 && !/x|qu/i.test(letters))),
-  )
-  expect(other.map(({ text }) => text)).toEqual([])
+describe('the 20,000 most familiar words, as taught', () => {
+  const words = studied.get('as taught')!
+
+  test('count two for x and qu alone, and more for nothing', () => {
+    const other = textsWhere(words, ({ pieces }) =>
+      pieces.some(({ letters, counts }) => counts > 2 || (counts === 2 && !/x|qu/i.test(letters))),
+    )
+    expect(other).toEqual([])
+  })
+
+  const again = words.map(word => ({ word, own: study(word.text, 'as taught', word.pieces.map(shownPiece)) }))
+
+  test('are divided by their teacher as study prints them, and stay as they stand', () => {
+    const changed = again.filter(({ word, own }) => soundsInWords(own.value) !== soundsInWords(word))
+    expect(changed.map(({ word }) => word.text)).toEqual([])
+  })
+
+  test('are never divided oddly', () => {
+    expect(again.flatMap(({ own }) => own.problems.map(({ message }) => message))).toEqual([])
+  })
 })
