@@ -65,9 +65,7 @@ function sortRows(
   const bold = { ...style, weight: 700 as const }
   const row = (lines: readonly string[], rowStyle: typeof style | typeof bold, beforeMm: number): Row => ({
     heightMm: linesHeight(lines.length, rowStyle.sizeMm) + beforeMm,
-    tree: (
-      <Lines lines={lines} style={rowStyle} box={{ boxSizing: 'border-box', paddingTop: mm(beforeMm) }} />
-    ),
+    tree: <Lines lines={lines} style={rowStyle} box={{ marginTop: mm(beforeMm) }} />,
   })
   const broken = (text: string) => breakLines(text, widthMm, style, measure)
   const together = [

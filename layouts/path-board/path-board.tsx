@@ -351,10 +351,8 @@ function placed({ xMm, yMm, widthMm, heightMm }: Box) {
 
 function End({ said, box, sizeMm }: { readonly said: string; readonly box: Box; readonly sizeMm: number }) {
   return (
-    <Lines
-      lines={[said]}
-      style={{ sizeMm, weight: 700, align: 'centre' }}
-      box={{ position: 'absolute', justifyContent: 'center', ...placed(box) }}
-    />
+    <div style={{ display: 'flex', position: 'absolute', alignItems: 'center', ...placed(box) }}>
+      <Lines lines={[said]} style={{ sizeMm, weight: 700, align: 'centre' }} box={{ width: '100%' }} />
+    </div>
   )
 }

@@ -3,6 +3,7 @@ import { type ArtSlot, type CardFace, mm, type SlotContent } from '../../src/pie
 import { OverlaySlot, Slot } from '../../src/pieces/faces/slot.js'
 import { cardFace } from '../../src/pieces/parts/card-face.js'
 import { drawCellLines } from '../../src/pieces/parts/cell-lines.js'
+import { Lines } from '../../src/pieces/text/lines.js'
 import type { Card, CardSet } from '../../src/sets/card-set.js'
 import type { LayoutRequest } from '../layout.js'
 import { wordSlot } from '../one-card-a-word.js'
@@ -112,7 +113,7 @@ function FreeSpace({ sizeMm }: { readonly sizeMm: number }) {
     <div
       style={{ display: 'flex', flexGrow: 1, flexBasis: 0, alignItems: 'center', justifyContent: 'center' }}
     >
-      <div style={{ display: 'flex', fontSize: mm(sizeMm), fontWeight: 700, lineHeight: 1.3 }}>free</div>
+      <Lines lines={['free']} style={{ sizeMm, weight: 700 }} />
     </div>
   )
 }

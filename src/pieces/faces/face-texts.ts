@@ -40,12 +40,8 @@ interface FaceWithTexts {
   readonly texts: readonly FoundText[]
 }
 
-/**
- * Layouts are made in whole units, a letter at a time, so a line comes out a little longer than it was measured: it may
- * stand this far over an edge without being cut off there, and of its length so much more.
- */
+/** Boxes stand on whole units, so a line may be put this far over an edge without being cut off there. */
 const ROUNDING_MM = 0.3
-const ROUNDING_SHARE = 0.005
 
 /** The lines of text that stand beyond an edge of their face, where they would be cut off or run into others. */
 export function textOffFace(face: FaceWithTexts): readonly TextRun[] {
@@ -56,7 +52,7 @@ export function textOffFace(face: FaceWithTexts): readonly TextRun[] {
     const [top, bottom] = [run.baselineMm - run.sizeMm * 0.75, run.baselineMm + run.sizeMm * 0.2]
     const overMm = Math.max(-top, bottom - heightMm)
     const besideMm = Math.max(-run.xMm, right - widthMm)
-    return overMm > ROUNDING_MM || besideMm > ROUNDING_MM + run.widthMm * ROUNDING_SHARE
+    return overMm > ROUNDING_MM || besideMm > ROUNDING_MM
   })
 }
 

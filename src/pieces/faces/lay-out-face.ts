@@ -1,8 +1,10 @@
 import type { SatoriOptions } from 'satori'
 import type { Box } from '../../geometry.js'
-import type { TextRun } from '../piece.js'
+import type { Art } from '../piece.js'
+import type { LinesOfText } from '../text/lines.js'
 import type { Typeface } from '../typeface/typeface.js'
 import { type Face, type LaidOutFace, mm, UNITS_PER_MM } from './face.js'
+import { drawLinesIn, withWidthsOfLines } from './lines-in-tree.js'
 import { plainTree } from './plain-tree.js'
 import { shapesOfSatoriSvg } from './satori-shapes.js'
 
@@ -30,17 +32,16 @@ export function faceLayouter(): FaceLayouter {
   let kept = new Map<string, Promise<LaidOutFace>>()
   let asked = new Map<string, Promise<LaidOutFace>>()
   let count = 0
-  // One array a typeface: satori reads the fonts anew for each array that it has not seen.
-  const fonts = new Map<Typeface, { readonly number: number; readonly files: SatoriOptions['fonts'] }>()
+  const numbers = new Map<Typeface, number>()
   return {
     layOut: (face, typeface) => {
       const tree = plainTree(face.tree)
-      const font = fonts.get(typeface) ?? { number: fonts.size, files: fontsOf(typeface) }
-      fonts.set(typeface, font)
-      const key = `${font.number} ${face.widthMm}x${face.heightMm} ${JSON.stringify(tree)}`
+      const number = numbers.get(typeface) ?? numbers.size
+      numbers.set(typeface, number)
+      const key = `${number} ${face.widthMm}x${face.heightMm} ${JSON.stringify(tree)}`
       const known = asked.get(key) ?? kept.get(key)
       if (known === undefined) count += 1
-      const layout = known ?? layOutFace({ ...face, tree }, font.files)
+      const layout = known ?? layOutFace({ ...face, tree }, typeface)
       asked.set(key, layout)
       return layout
     },
@@ -53,43 +54,37 @@ export function faceLayouter(): FaceLayouter {
   }
 }
 
-/** Further files come under names of their own: satori asks them for characters that the first ones lack. */
-function fontsOf({ family, bytes }: Typeface): SatoriOptions['fonts'] {
-  const { regular, bold, extended, extendedBold } = bytes
-  return [
-    { name: family, data: regular, weight: 400 as const },
-    { name: family, data: bold, weight: 700 as const },
-    { name: `${family} extended`, data: extended, weight: 400 as const },
-    { name: `${family} extended`, data: extendedBold, weight: 700 as const },
-  ].flatMap(({ data, ...font }) =>
-    data === undefined ? [] : [{ ...font, data: Buffer.from(data), style: 'normal' as const }],
-  )
-}
-
-async function layOutFace(face: Face, fonts: SatoriOptions['fonts']): Promise<LaidOutFace> {
+async function layOutFace(face: Face, typeface: Typeface): Promise<LaidOutFace> {
   // Loaded with the first face: layouts are named, and plans read, without it.
   const { default: satori } = await import('satori')
   const slots = new Map<string, Box>()
-  const text: TextRun[] = []
-  const svg = await satori(face.tree as Parameters<typeof satori>[0], {
+  const texts: Art[] = []
+  const tree = withWidthsOfLines(face.tree, typeface)
+  const svg = await satori(tree as Parameters<typeof satori>[0], {
     width: mm(face.widthMm),
     height: mm(face.heightMm),
-    fonts,
+    // Whatever is read stands in boxes that are filled here: satori opens no typeface, and shapes and draws no letter.
+    fonts: [],
     onNodeDetected: node => {
-      const slot: unknown = node.props['data-slot']
-      if (typeof slot === 'string') slots.set(slot, boxOf(node))
-      else if (node.textContent) text.push(textRunOf(node))
+      const { 'data-slot': slot, 'data-lines': lines }: BoxToFill = node.props
+      if (slot !== undefined) slots.set(slot, boxOf(node))
+      if (lines !== undefined) texts.push(drawLinesIn(lines, boxOf(node), typeface))
     },
   })
   return {
     art: {
       widthMm: face.widthMm,
       heightMm: face.heightMm,
-      shapes: shapesOfSatoriSvg(svg, UNITS_PER_MM),
-      text,
+      shapes: [shapesOfSatoriSvg(svg, UNITS_PER_MM), ...texts.map(({ shapes }) => shapes)].flat(),
+      text: texts.flatMap(({ text }) => text),
     },
     slots,
   }
+}
+
+interface BoxToFill {
+  readonly 'data-slot'?: string
+  readonly 'data-lines'?: LinesOfText
 }
 
 function boxOf(node: SatoriNode): Box {
@@ -98,19 +93,5 @@ function boxOf(node: SatoriNode): Box {
     yMm: node.top / UNITS_PER_MM,
     widthMm: node.width / UNITS_PER_MM,
     heightMm: node.height / UNITS_PER_MM,
-  }
-}
-
-/** A face's text stands one line a box, so the box tells where the line is; its baseline is near enough at 78 %. */
-function textRunOf(node: SatoriNode): TextRun {
-  const box = boxOf(node)
-  const style = (node.props.style ?? {}) as { fontSize?: number }
-  const sizeMm = style.fontSize === undefined ? box.heightMm : style.fontSize / UNITS_PER_MM
-  return {
-    text: node.textContent ?? '',
-    xMm: box.xMm,
-    baselineMm: box.yMm + box.heightMm / 2 + sizeMm * 0.3,
-    widthMm: box.widthMm,
-    sizeMm,
   }
 }

@@ -13,6 +13,6 @@ export function plainTree(node: JSXNode): JSXNode {
   return { ...node, props: { ...props, children: plainTree(props.children) } }
 }
 
-function isElement(node: JSXNode): node is JSXElement {
+export function isElement(node: JSXNode): node is JSXElement {
   return typeof node === 'object' && node !== null && 'type' in node && 'props' in node
 }

@@ -2,43 +2,17 @@ import type { CSSProperties } from 'satori/jsx'
 import { mm } from '../faces/face.js'
 import { LINE_HEIGHT, type TextStyle } from './break-lines.js'
 
-/** Lines of text, one box each, so that satori never breaks or clips them. */
-export function Lines({
-  lines,
-  style,
-  box = {},
-}: {
+/** What `Lines` has in a face's tree as `data-lines`. */
+export interface LinesOfText {
   readonly lines: readonly string[]
   readonly style: TextStyle
-  readonly box?: CSSProperties
-}) {
-  const justify = { left: 'flex-start', centre: 'center', right: 'flex-end' }[style.align ?? 'left']
-  return (
-    <div style={{ display: 'flex', flexDirection: 'column', flexShrink: 0, ...box }}>
-      {lines.map(line => (
-        <div
-          style={{
-            display: 'flex',
-            justifyContent: justify,
-            alignItems: 'center',
-            height: mm(style.sizeMm * LINE_HEIGHT),
-            flexShrink: 0,
-          }}
-        >
-          <div
-            style={{
-              display: 'flex',
-              whiteSpace: 'nowrap',
-              fontSize: mm(style.sizeMm),
-              lineHeight: 1.3,
-              fontWeight: style.weight ?? 400,
-              color: style.color ?? '#000000',
-            }}
-          >
-            {line}
-          </div>
-        </div>
-      ))}
-    </div>
-  )
+}
+
+/**
+ * Lines of text in a box of their height, which is as wide as the longest of them where its place does not say. satori
+ * lays out the box alone: they are drawn into it from its top, so that it never breaks, clips or even reads them.
+ */
+export function Lines({ lines, style, box = {} }: LinesOfText & { readonly box?: CSSProperties }) {
+  const height = lines.length * mm(style.sizeMm * LINE_HEIGHT)
+  return <div data-lines={{ lines, style }} style={{ display: 'flex', flexShrink: 0, height, ...box }} />
 }

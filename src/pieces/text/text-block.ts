@@ -1,9 +1,8 @@
-import type { Size } from '../../geometry.js'
-import { moveArt } from '../art/move-art.js'
+import type { Box, Size } from '../../geometry.js'
 import type { Art, TextRun } from '../piece.js'
 import type { Typeface } from '../typeface/typeface.js'
 import { LINE_HEIGHT, linesHeight, type TextStyle } from './break-lines.js'
-import { drawTextLine, layTextLine, type TextLineRequest } from './text-line.js'
+import { measureTextLine, type TextLineRequest, textLineShapes } from './text-line.js'
 
 export interface TextBlock {
   readonly typeface: Typeface
@@ -14,31 +13,34 @@ export interface TextBlock {
 
 const shareBefore = { left: 0, centre: 1 / 2, right: 1 } as const
 
-/** Lines of text as outlines in the middle of the room's height, where `Lines` would have them. */
-export function drawTextBlock(block: TextBlock): Art {
-  const drawn = placeLines(block).map(({ line, xMm, yMm }) =>
-    moveArt(drawTextLine(line).art, xMm, yMm, block.room),
-  )
-  return { ...block.room, shapes: drawn.flatMap(art => art.shapes), text: drawn.flatMap(art => art.text) }
+/** Lines of text as outlines in the middle of the room's height; the room's corner stands `at`. */
+export function drawTextBlock(block: TextBlock, at: Pick<Box, 'xMm' | 'yMm'> = { xMm: 0, yMm: 0 }): Art {
+  const placed = placeLines(block, at)
+  return {
+    ...block.room,
+    shapes: placed.flatMap(({ line, run }) => textLineShapes(line, run)),
+    text: placed.map(({ run }) => run),
+  }
 }
 
 /** Where the lines of the block stand in its room, known without drawing them. */
 export function layTextBlock(block: TextBlock): readonly TextRun[] {
-  return placeLines(block).flatMap(({ line, xMm, yMm }) =>
-    layTextLine(line).text.map(run => ({ ...run, xMm: run.xMm + xMm, baselineMm: run.baselineMm + yMm })),
-  )
+  return placeLines(block, { xMm: 0, yMm: 0 }).map(({ run }) => run)
 }
 
 interface PlacedLine {
   readonly line: TextLineRequest
-  readonly xMm: number
-  readonly yMm: number
+  readonly run: TextRun
 }
 
-function placeLines({ typeface, lines, style, room }: TextBlock): readonly PlacedLine[] {
+function placeLines(
+  { typeface, lines, style, room }: TextBlock,
+  { xMm, yMm }: Pick<Box, 'xMm' | 'yMm'>,
+): readonly PlacedLine[] {
   const { sizeMm, weight, color, align = 'left' } = style
-  const topMm = (room.heightMm - linesHeight(lines.length, sizeMm)) / 2
-  return lines.map((text, index) => {
+  const topMm = yMm + (room.heightMm - linesHeight(lines.length, sizeMm)) / 2
+  return lines.flatMap((text, index) => {
+    if (text === '') return []
     const line: TextLineRequest = {
       typeface,
       text,
@@ -46,13 +48,15 @@ function placeLines({ typeface, lines, style, room }: TextBlock): readonly Place
       weight: weight === 700 ? 'bold' : 'regular',
       ...(color === undefined ? {} : { color }),
     }
-    const { widthMm, baselineMm } = layTextLine(line)
+    const widthMm = measureTextLine(line)
     const middleMm = topMm + (index + 1 / 2) * sizeMm * LINE_HEIGHT
-    const freeMm = room.widthMm - widthMm
-    return {
-      line,
-      xMm: freeMm * shareBefore[align],
-      yMm: middleMm + typeface.metrics.middle * sizeMm - baselineMm,
+    const run: TextRun = {
+      text,
+      xMm: xMm + (room.widthMm - widthMm) * shareBefore[align],
+      baselineMm: middleMm + typeface.metrics.middle * sizeMm,
+      widthMm,
+      sizeMm,
     }
+    return { line, run }
   })
 }

@@ -34,15 +34,25 @@ export interface LaidTextLine extends Size {
  * share a baseline. Characters that the typeface lacks leave nothing: ask `typeface.missing` before.
  */
 export function drawTextLine(request: TextLineRequest): TextLine {
-  const { sizeMm, color = '#000000' } = request
   const { widthMm, heightMm, baselineMm, text } = layTextLine(request)
+  return {
+    art: { widthMm, heightMm, shapes: textLineShapes(request, { xMm: 0, baselineMm }), text },
+    baselineMm,
+  }
+}
+
+/** The outlines of a line whose baseline begins there; none where it has no ink. */
+export function textLineShapes(
+  request: TextLineRequest,
+  { xMm, baselineMm }: Pick<TextRun, 'xMm' | 'baselineMm'>,
+): Art['shapes'] {
+  const { sizeMm, color = '#000000' } = request
   const d = runOf(request)
     .glyphs.map(({ outline, xEm, yEm }) =>
-      pathTextAt(outline.commands, sizeMm, { xMm: xEm * sizeMm, yMm: baselineMm + yEm * sizeMm }),
+      pathTextAt(outline.commands, sizeMm, { xMm: xMm + xEm * sizeMm, yMm: baselineMm + yEm * sizeMm }),
     )
     .join('')
-  const shapes: Art['shapes'] = d === '' ? [] : [{ kind: 'path', d, fill: color }]
-  return { art: { widthMm, heightMm, shapes, text }, baselineMm }
+  return d === '' ? [] : [{ kind: 'path', d, fill: color }]
 }
 
 /** The same without its outlines. */

@@ -5,8 +5,6 @@ import { unpackFont } from './woff.js'
 
 /** One font file, opened for shaping. */
 export interface FontFile {
-  /** TTF or OTF. */
-  readonly bytes: Uint8Array
   /** How far the font file asks for room above and below its baseline, in em; both positive. */
   readonly lineRoom: { readonly aboveEm: number; readonly belowEm: number }
   covers(codePoint: number): boolean
@@ -53,7 +51,6 @@ export function openFontFile(packed: Uint8Array): FontFile | string {
   const outlines = new Map<number, GlyphOutline>()
   const drawn = new Map<number, boolean>()
   const file: FontFile = {
-    bytes,
     lineRoom: { aboveEm: ascender / em, belowEm: -descender / em },
     covers: codePoint => covered.has(codePoint),
     draws: codePoint => {

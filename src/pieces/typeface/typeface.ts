@@ -36,13 +36,6 @@ export interface Typeface {
   readonly name: string
   readonly family: string
   readonly metrics: TypefaceMetrics
-  /** TTF or OTF, for a renderer that brings its own shaper; `extended` covers what `regular` lacks. */
-  readonly bytes: {
-    readonly regular: Uint8Array
-    readonly bold?: Uint8Array
-    readonly extended?: Uint8Array
-    readonly extendedBold?: Uint8Array
-  }
   readonly hasBold: boolean
   /** The characters of `text` for which the typeface has no glyph with an outline (spaces excepted), each once. */
   missing(text: string): readonly string[]
@@ -70,7 +63,6 @@ export function openTypeface(files: TypefaceFiles): Typeface | UnreadableFont {
   const bold = files.bold && openLetters(files.bold, files)
   if (typeof bold === 'string') return { unreadable: `in its bold weight ${bold}` }
   const [extended, extendedBold] = [files.extended, files.extendedBold].map(openFurther)
-  const opened = { regular, bold, extended, extendedBold }
   const sources: Record<Weight, readonly FontFile[]> = {
     regular: [regular, extended].filter(font => font !== undefined),
     bold: [bold, extendedBold].filter(font => font !== undefined),
@@ -87,9 +79,6 @@ export function openTypeface(files: TypefaceFiles): Typeface | UnreadableFont {
     name: files.name,
     family: files.family,
     metrics: measure(regular),
-    bytes: Object.fromEntries(
-      Object.entries(opened).flatMap(([weight, font]) => (font === undefined ? [] : [[weight, font.bytes]])),
-    ) as Typeface['bytes'],
     hasBold: bold !== undefined,
     missing: text =>
       [...new Set(text)].filter(

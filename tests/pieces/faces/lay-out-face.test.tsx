@@ -1,15 +1,19 @@
+import type { CSSProperties } from 'satori/jsx'
 import { describe, expect, it } from 'vitest'
 import { loadTypeface } from '../../../fonts/load-typeface.js'
-import type { Face } from '../../../src/pieces/faces/face.js'
+import { type Face, mm } from '../../../src/pieces/faces/face.js'
 import { faceLayouter } from '../../../src/pieces/faces/lay-out-face.js'
 import { plainTree } from '../../../src/pieces/faces/plain-tree.js'
+import type { TextRun } from '../../../src/pieces/piece.js'
+import type { TextStyle } from '../../../src/pieces/text/break-lines.js'
+import { Lines } from '../../../src/pieces/text/lines.js'
 
 const loaded = loadTypeface({ name: 'andika', place: { file: 'plan.yaml' } })
 if (!loaded.ok) throw new Error('andika does not load')
 const andika = loaded.value
 
 const Said = ({ text }: { readonly text: string; readonly from?: object }) => (
-  <div style={{ display: 'flex' }}>{text}</div>
+  <Lines lines={[text]} style={{ sizeMm: 4 }} />
 )
 const Whispered = ({ text }: { readonly text: string }) => <Said text={`(${text})`} />
 const face = (tree: Face['tree']): Face => ({ widthMm: 40, heightMm: 20, tree, slots: {} })
@@ -32,12 +36,53 @@ describe('the layout of a face', () => {
     ].map(({ art }) => art.text.map(run => run.text))
     expect(texts).toEqual([['reed'], ['(reed)']])
   })
+
+  it('is refused where text stands bare in it, which satori would break and shape', async () => {
+    const bare = face(<div style={{ display: 'flex' }}>reed</div>)
+    await expect(faceLayouter().layOut(bare, andika)).rejects.toThrow('"reed" stands bare in a face')
+  })
+})
+
+/** The one run of a text that fills a face in this way. */
+async function runIn(box: CSSProperties, style: TextStyle, widthOfParent: string): Promise<TextRun> {
+  const tree = (
+    <div style={{ display: 'flex', width: widthOfParent, height: '100%' }}>
+      <Lines lines={['reed', 'marsh']} style={style} box={box} />
+    </div>
+  )
+  const { art } = await faceLayouter().layOut(face(tree), andika)
+  return art.text.at(-1)!
+}
+
+describe('lines of text in a face', () => {
+  const sizeMm = 5
+  const widthMm = andika.widthEm('marsh') * sizeMm
+
+  it.each([
+    ['left', 0],
+    ['centre', (30 - widthMm) / 2],
+    ['right', 30 - widthMm],
+  ] as const)('stand in a box of a width of their own: %s', async (align, xMm) => {
+    const run = await runIn({ width: mm(30) }, { sizeMm, align }, '100%')
+    expect(run.xMm).toBeCloseTo(xMm, 6)
+    expect(run.widthMm).toBeCloseTo(widthMm, 6)
+  })
+
+  it('take a box as wide as the longest of them where no place has a width for them', async () => {
+    const run = await runIn({ marginLeft: 'auto' }, { sizeMm }, '100%')
+    expect(run.xMm + widthMm).toBeCloseTo(40, 1)
+  })
+
+  it('stand from the top of their box, each in the middle of its line', async () => {
+    const run = await runIn({ marginTop: mm(3), width: mm(30) }, { sizeMm }, '100%')
+    expect(run.baselineMm).toBeCloseTo(3 + 1.5 * 1.45 * sizeMm + andika.metrics.middle * sizeMm, 6)
+  })
 })
 
 describe('a plain tree', () => {
   it('holds boxes alone, components within components replaced', () => {
     const tree = plainTree(<div>{[<Whispered text="reed" />, 'marsh', null]}</div>)
-    const plain = plainTree(<div>{[<div style={{ display: 'flex' }}>{'(reed)'}</div>, 'marsh', null]}</div>)
+    const plain = plainTree(<div>{[<Lines lines={['(reed)']} style={{ sizeMm: 4 }} />, 'marsh', null]}</div>)
     expect(tree).toEqual(plain)
   })
 })
