@@ -3,7 +3,7 @@ import { layouts } from '../../layouts/index.js'
 import type { PrintedItem } from '../../src/files/printed-plan.js'
 import { createRasterizer } from '../../src/files/raster/raster.js'
 import { insetBox, mmToPixels, mmToPoints } from '../../src/geometry.js'
-import { pixelBytes } from '../files/page-pixels.js'
+import { darknessOf } from '../files/page-pixels.js'
 import { exampleItems, withKeys } from './example-items.js'
 import { piecesOf, printItem } from './print-item.js'
 
@@ -21,28 +21,24 @@ const clearMm = 1.5
 /** `large` is 24 points of a face whose x is half its em; Andika's x is a little more. */
 const largePt = 23
 
+/** Less dark than this is paper. */
+const inked = 55
+
 async function strayInk(printed: PrintedItem): Promise<number> {
   const rasterizer = createRasterizer(dpi)
   let stray = 0
   for (const sheet of printed.sheets.filter(each => each.pieces.length > 0)) {
-    const drawn = await rasterizer.draw({ ...sheet, cuts: [], furniture: [] })
-    const { widthPx, channels } = drawn
-    const bytes = pixelBytes(drawn)
-    const boxes = sheet.pieces.map(({ piece, xMm, yMm }) => {
+    const { width, values } = darknessOf(await rasterizer.draw({ ...sheet, cuts: [], furniture: [] }))
+    for (const { piece, xMm, yMm } of sheet.pieces) {
       const { widthMm, heightMm } = piece
       const { xMm: left, yMm: top, ...inside } = insetBox({ xMm, yMm, widthMm, heightMm }, clearMm)
-      return [left, top, left + inside.widthMm, top + inside.heightMm].map(mm =>
+      const [firstX, firstY, endX, endY] = [left, top, left + inside.widthMm, top + inside.heightMm].map(mm =>
         Math.round(mmToPixels(mm, dpi)),
       ) as [number, number, number, number]
-    })
-    for (let pixel = 0; pixel * channels < bytes.length; pixel++) {
-      if (bytes[pixel * channels]! > 200) continue
-      const [x, y] = [pixel % widthPx, Math.floor(pixel / widthPx)]
-      const inside = boxes.some(
-        ([left, top, right, bottom]) => x >= left && x < right && y >= top && y < bottom,
-      )
-      if (!inside) stray++
+      // What may have ink is wiped: what is left is stray.
+      for (let y = firstY; y < endY; y++) values.fill(0, y * width + firstX, y * width + endX)
     }
+    for (let pixel = 0; pixel < values.length; pixel++) if (values[pixel]! >= inked) stray++
   }
   return stray
 }
