@@ -7,6 +7,7 @@ import { winRules } from '../../src/sets/bingo/win-rule.js'
 import type { CardSet, Round } from '../../src/sets/card-set.js'
 import { boardSet } from '../../src/sets/word-set.js'
 import { grownUpPages } from '../grown-up-pages.js'
+import { type GameRules, howToPlayPages } from '../how-to-play.js'
 import {
   defineLayout,
   type LayoutRequest,
@@ -19,6 +20,7 @@ import { wordGridFace } from '../word-grid/word-grid-face.js'
 import { shownWithWords, wordOptions } from '../word-options.js'
 import { callersRows } from './callers-rows.js'
 import { oddsNotes } from './odds-notes.js'
+import { goalOfGame, hasFreeMiddle } from './rules-of-game.js'
 
 const options = {
   boards: option('how many boards are dealt, no two alike', wholeNumber(1, 1000, 24), { example: '30' }),
@@ -106,11 +108,29 @@ function noSuchCall({ item, words }: LayoutRequest, winAt: number): Problem {
 
 function callersPages(request: BingoRequest, set: CardSet, room: Size): readonly PageFace[] {
   const rounds: readonly Round[] = [set.deal!, ...(set.deal!.laterRounds ?? [])]
-  return rounds.flatMap((round, index) => {
+  const callers = rounds.flatMap((round, index) => {
     const what = rounds.length === 1 ? 'caller’s sheet' : `caller’s sheet of game ${index + 1}`
     const rows = callersRows({ request, set, round, widthMm: room.widthMm })
     return grownUpPages(request, { kind: 'caller', what, rows, room })
   })
+  return [...callers, ...howToPlayPages(request, bingoRules(request, set), room)]
+}
+
+function bingoRules({ options }: BingoRequest, set: CardSet): GameRules {
+  const { boards } = options
+  return {
+    play: [
+      'Listen to the caller. Look for the word on your board.',
+      `Is it there? Cover it.${hasFreeMiddle(set) ? ' The middle is free for all.' : ''}`,
+      `Have you covered ${goalOfGame(set)}? Call “bingo!”`,
+      'Read your covered words aloud. Are they right? You win.',
+    ],
+    prepare: `${boards === 1 ? 'the board' : `${boards} boards, one for each child or pair`}; counters or scraps of paper for each of them, and the caller’s sheet. Counters are small parts: not for children under three.`,
+    help: 'call in the order of the caller’s sheet and tick each word; the small boards at its foot tell whether a shout is right. Shuffle the call cards only if it does not matter who wins.',
+    easier: 'show each word as you say it, or let two children share a board.',
+    harder:
+      'say only the clue, or a sentence with the word left out; the winner spells one of the covered words.',
+  }
 }
 
 /** Words that a board of this grid takes. */

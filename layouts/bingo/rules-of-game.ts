@@ -2,9 +2,21 @@ import type { CardSet, Round } from '../../src/sets/card-set.js'
 
 /** How the game goes, for whoever calls it: two sentences of what to do, and who wins when. */
 export function rulesOfGame(set: CardSet, round: Round): readonly string[] {
+  const goal = goalOfGame(set)
+  const wins = round.winsByRule ?? round.wins
+  const first = Math.min(...wins.map(({ call }) => call))
+  const isAlone = wins.filter(({ call }) => call === first).length === 1
+  return [
+    `Say the words from the top down and tick each one. Whoever has the word covers it${hasFreeMiddle(set) ? '; the middle is free' : ''}.`,
+    `The first to cover ${goal} wins; the boards that do so stand in bold beside the call` +
+      `${isAlone ? `, and one board alone is first, at call ${first}` : ''}.`,
+  ]
+}
+
+/** What a board has to cover: `a line across or down`. */
+export function goalOfGame(set: CardSet): string {
   const rows = set.cards[0]!.cells!
   const isSquare = rows.every(row => row.length === rows.length)
-  const hasFree = rows.some(row => row.includes(null))
   const line = isSquare ? 'a line across, down or from corner to corner' : 'a line across or down'
   const goal: Readonly<Record<string, string>> = {
     line,
@@ -12,12 +24,9 @@ export function rulesOfGame(set: CardSet, round: Round): readonly string[] {
     corners: 'the four corners',
     'full board': 'the whole board',
   }
-  const wins = round.winsByRule ?? round.wins
-  const first = Math.min(...wins.map(({ call }) => call))
-  const isAlone = wins.filter(({ call }) => call === first).length === 1
-  return [
-    `Say the words from the top down and tick each one. Whoever has the word covers it${hasFree ? '; the middle is free' : ''}.`,
-    `The first to cover ${goal[set.deal!.rule ?? 'line']} wins; the boards that do so stand in bold beside the call` +
-      `${isAlone ? `, and one board alone is first, at call ${first}` : ''}.`,
-  ]
+  return goal[set.deal!.rule ?? 'line']!
+}
+
+export function hasFreeMiddle(set: CardSet): boolean {
+  return set.cards[0]!.cells!.some(row => row.includes(null))
 }

@@ -1,4 +1,4 @@
-/** Who wins first, for a search that replays thousands of orders; `replay` says the same of one order. */
+/** Who wins first, for a search that replays thousands of orders. */
 import type { Board, BoardGrid } from './board.js'
 import { goalsOf, type WinRule } from './win-rule.js'
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { dealBoards } from '../../../src/sets/bingo/deal-boards.js'
-import { replay } from '../../../src/sets/bingo/replay.js'
 import { generatorFor, shuffle } from '../../../src/sets/random.js'
+import { replay } from '../../sets/bingo/replay.js'
 import { playClassGames } from './class-odds.js'
 import { oneBoardOdds } from './odds.js'
 

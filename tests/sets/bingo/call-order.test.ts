@@ -2,7 +2,7 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { findCallOrder } from '../../../src/sets/bingo/call-order.js'
 import { dealBoards } from '../../../src/sets/bingo/deal-boards.js'
-import { replay } from '../../../src/sets/bingo/replay.js'
+import { replay } from './replay.js'
 
 const fiveByFive = { columns: 5, rows: 5, freeCentre: true, words: 30, boards: 25 }
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { linesOf } from '../../../src/sets/bingo/board.js'
-import { replay } from '../../../src/sets/bingo/replay.js'
+import { replay } from './replay.js'
 
 const square = { columns: 3, rows: 3, freeCentre: true }
 const board = [

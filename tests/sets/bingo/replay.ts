@@ -1,5 +1,5 @@
 /** Plays a game through: when does each board first have a line? */
-import { type Board, type BoardGrid, linesOf } from './board.js'
+import { type Board, type BoardGrid, linesOf } from '../../../src/sets/bingo/board.js'
 
 /**
  * For each board the call (1, 2, …) at which its first line is full, or null where the calls end before that.
