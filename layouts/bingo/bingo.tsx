@@ -1,5 +1,6 @@
 import type { ColumnsAndRows, Size } from '../../src/geometry.js'
-import { fail, present, succeed } from '../../src/outcomes.js'
+import { andThen, fail, failWith, present, succeed } from '../../src/outcomes.js'
+import type { CardFace } from '../../src/pieces/faces/face.js'
 import { choice, gridSize, option, wholeNumber, yesNo } from '../../src/plan/values/options.js'
 import { errorAt, type Outcome, type Problem, warningAt } from '../../src/problems.js'
 import { settleBingo } from '../../src/sets/bingo/bingo-game.js'
@@ -19,7 +20,9 @@ import { smallerGrids } from '../word-grid/smaller-grids.js'
 import { wordGridFace } from '../word-grid/word-grid-face.js'
 import { shownWithWords, wordOptions } from '../word-options.js'
 import { callersRows } from './callers-rows.js'
+import { cellContents } from './cell-contents.js'
 import { oddsNotes } from './odds-notes.js'
+import { playedWords, saidKinds, shownKinds, whatToFind } from './played-words.js'
 import { goalOfGame, hasFreeMiddle } from './rules-of-game.js'
 
 const options = {
@@ -49,6 +52,8 @@ const options = {
     wholeNumber(1, 9, 1),
     { example: '3' },
   ),
+  say: option('what the caller says for a word', choice(saidKinds, 'word'), { example: 'clue' }),
+  show: option('what the boards show of a word', choice(shownKinds, 'word'), { example: 'picture' }),
   ...wordOptions,
 }
 
@@ -66,12 +71,30 @@ export const bingo = defineLayout({
   perSheetLarge: { columns: 1, rows: 1 },
   set: bingoSet,
   roomier: smallerBoards,
-  face: (request, card, set, size) => wordGridFace(request, { card, set, size }),
-  pages: callersPages,
+  faces: bingoFaces,
+  pages: bingoPages,
 })
 
-function bingoSet(request: BingoRequest): Outcome<CardSet> {
-  const { words, item, options, plan } = request
+function bingoFaces(request: BingoRequest, set: CardSet, size: Size): Outcome<readonly CardFace[]> {
+  const { show } = request.options
+  const { words, shown } = playedWords(request, request.options)
+  const { cells } = set.cards[0]!
+  const cell = { widthMm: size.widthMm / cells![0]!.length, heightMm: size.heightMm / cells!.length }
+  const textOf = new Map(words.map((word, index) => [word, shown[index]!]))
+  return andThen(cellContents(request, { show, words, shown, cell }), cellOf =>
+    succeed(
+      set.cards.map(card =>
+        wordGridFace(request, { card, set, size, cellOf, textOf: word => textOf.get(word)! }),
+      ),
+    ),
+  )
+}
+
+function bingoSet(whole: BingoRequest): Outcome<CardSet> {
+  const played = playedWords(whole, whole.options)
+  const { words } = played
+  const request = { ...whole, words }
+  const { item, options, plan } = request
   const { free, grid: asked, 'win at': winAt, win: rule } = options
   if (winAt !== undefined && winAt > words.length) return fail(noSuchCall(request, winAt))
   const forGroup = request.group?.hasOwnWords === true
@@ -89,11 +112,14 @@ function bingoSet(request: BingoRequest): Outcome<CardSet> {
     place: item.place,
     ...present({ free, rule, winAt }),
   })
-  if (!settled.ok) return settled
+  if (!settled.ok) return failWith([...played.problems, ...settled.problems])
   const game = settled.value
   const set = boardSet({ words, game, copies: item.copies })
-  const problems =
-    smaller === undefined ? settled.problems : [...settled.problems, smallerGrid(request, asked!, smaller)]
+  const problems = [
+    ...played.problems,
+    ...settled.problems,
+    ...(smaller === undefined ? [] : [smallerGrid(request, asked!, smaller)]),
+  ]
   const { changes } = game
   return succeed({ ...set, changes, notes: [...game.deal.notes, ...changes, ...oddsNotes(game)] }, problems)
 }
@@ -106,11 +132,14 @@ function noSuchCall({ item, words }: LayoutRequest, winAt: number): Problem {
   )
 }
 
-function callersPages(request: BingoRequest, set: CardSet, room: Size): readonly PageFace[] {
+function bingoPages(request: BingoRequest, set: CardSet, room: Size): readonly PageFace[] {
+  const { words, said } = playedWords(request, request.options)
+  const saidFor =
+    request.options.say === 'word' ? undefined : new Map(words.map(({ text }, index) => [text, said[index]!]))
   const rounds: readonly Round[] = [set.deal!, ...(set.deal!.laterRounds ?? [])]
   const callers = rounds.flatMap((round, index) => {
     const what = rounds.length === 1 ? 'caller’s sheet' : `caller’s sheet of game ${index + 1}`
-    const rows = callersRows({ request, set, round, widthMm: room.widthMm })
+    const rows = callersRows({ request, set, round, game: request.options, saidFor, widthMm: room.widthMm })
     return grownUpPages(request, { kind: 'caller', what, rows, room })
   })
   return [...callers, ...howToPlayPages(request, bingoRules(request, set), room)]
@@ -120,10 +149,10 @@ function bingoRules({ options }: BingoRequest, set: CardSet): GameRules {
   const { boards } = options
   return {
     play: [
-      'Listen to the caller. Look for the word on your board.',
+      whatToFind(options),
       `Is it there? Cover it.${hasFreeMiddle(set) ? ' The middle is free for all.' : ''}`,
       `Have you covered ${goalOfGame(set)}? Call “bingo!”`,
-      'Read your covered words aloud. Are they right? You win.',
+      'Read aloud what you have covered. Is it right? You win.',
     ],
     prepare: `${boards === 1 ? 'the board' : `${boards} boards, one for each child or pair`}; counters or scraps of paper for each of them, and the caller’s sheet. Counters are small parts: not for children under three.`,
     help: 'call in the order of the caller’s sheet and tick each word; the small boards at its foot tell whether a shout is right. Shuffle the call cards only if it does not matter who wins.',
@@ -164,9 +193,9 @@ function gridFor(words: number): ColumnsAndRows {
 }
 
 /** Boards with fewer and larger cells. */
-function smallerBoards({ words, options }: BingoRequest): readonly RoomierOptions<BingoRequest['options']>[] {
-  const { grid: asked } = options
-  const now = asked ?? gridFor(words.length)
+function smallerBoards(request: BingoRequest): readonly RoomierOptions<BingoRequest['options']>[] {
+  const { grid: asked } = request.options
+  const now = asked ?? gridFor(playedWords(request, request.options).words.length)
   return smallerGrids(now, 2).map(grid => ({
     options: { grid },
     says: `grid: ${grid.columns}x${grid.rows}`,

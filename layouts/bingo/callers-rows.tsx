@@ -13,8 +13,8 @@ import { shoutRows } from './shout-rows.js'
  * win there, every board in small with the call of each cell, and what chance would give instead.
  */
 export function callersRows(wanted: CallerWanted): readonly Row[] {
-  const { request, set, round, widthMm } = wanted
-  const rules = rulesOfGame(set, round)
+  const { request, set, widthMm } = wanted
+  const rules = rulesOfGame(wanted)
   return [
     textRow(request, rules, widthMm),
     ...callRows(wanted),
@@ -35,8 +35,8 @@ function textRow({ type, measure }: LayoutRequest, paragraphs: readonly string[]
 
 /** One call a line where there are clues to read out, two where there are none. */
 function callRows(wanted: CallerWanted): readonly Row[] {
-  const { request, round, widthMm } = wanted
-  const clues = new Map(request.words.map(({ text, clue }) => [text, clue ?? '']))
+  const { request, round, widthMm, saidFor } = wanted
+  const clues = saidFor ?? new Map(request.words.map(({ text, clue }) => [text, clue ?? '']))
   const hasClues = [...clues.values()].some(clue => clue !== '')
   const byRule = round.winsByRule ?? round.wins
   const calls = round.callOrder.map((word, index): Call => {

@@ -1,13 +1,15 @@
-import type { CardSet, Round } from '../../src/sets/card-set.js'
+import type { CardSet } from '../../src/sets/card-set.js'
+import type { CallerWanted } from './caller-wanted.js'
+import { whatToSay } from './played-words.js'
 
 /** How the game goes, for whoever calls it: two sentences of what to do, and who wins when. */
-export function rulesOfGame(set: CardSet, round: Round): readonly string[] {
+export function rulesOfGame({ set, round, game }: CallerWanted): readonly string[] {
   const goal = goalOfGame(set)
   const wins = round.winsByRule ?? round.wins
   const first = Math.min(...wins.map(({ call }) => call))
   const isAlone = wins.filter(({ call }) => call === first).length === 1
   return [
-    `Say the words from the top down and tick each one. Whoever has the word covers it${hasFreeMiddle(set) ? '; the middle is free' : ''}.`,
+    `${whatToSay(game)}${hasFreeMiddle(set) ? '; the middle is free' : ''}.`,
     `The first to cover ${goal} wins; the boards that do so stand in bold beside the call` +
       `${isAlone ? `, and one board alone is first, at call ${first}` : ''}.`,
   ]

@@ -5,8 +5,9 @@ import { cardFace } from '../../src/pieces/parts/card-face.js'
 import { drawCellLines } from '../../src/pieces/parts/cell-lines.js'
 import { Lines } from '../../src/pieces/text/lines.js'
 import type { Card, CardSet } from '../../src/sets/card-set.js'
+import type { Word } from '../../src/words/word.js'
 import type { LayoutRequest } from '../layout.js'
-import { wordSlot } from '../one-card-a-word.js'
+import { type WordPlace, wordSlot } from '../one-card-a-word.js'
 
 /** Heads of the columns of a grid, or of its rows; drawn to measure. */
 export interface GridHeads {
@@ -29,7 +30,19 @@ export function wordGridFace(
     size,
     heads,
     leastPaddingMm = 2,
-  }: { card: Card; set: CardSet; size: Size; heads?: GridHeads; leastPaddingMm?: number },
+    cellOf = (word, place) => wordSlot(request, word, place),
+    textOf = ({ text }) => text,
+  }: {
+    card: Card
+    set: CardSet
+    size: Size
+    heads?: GridHeads
+    leastPaddingMm?: number
+    /** What fills the cell of a word; the word where left out. */
+    cellOf?: (word: Word, place: WordPlace) => SlotContent
+    /** What a cell says. */
+    textOf?: (word: Word) => string
+  },
 ): CardFace {
   const cells = card.cells!
   const columns = cells[0]!.length
@@ -40,7 +53,7 @@ export function wordGridFace(
   const place = { align: 'centre', paddingMm: paddingMm!, paddingAboveMm: paddingAboveMm! } as const
   const words = cells.flatMap((row, down) =>
     row.flatMap((word, across): [string, SlotContent][] =>
-      word === null ? [] : [[`cell ${down} ${across}`, wordSlot(request, word, place)]],
+      word === null ? [] : [[`cell ${down} ${across}`, cellOf(word, place)]],
     ),
   )
   const grid = (
@@ -67,7 +80,7 @@ export function wordGridFace(
     set,
     size,
     border: undefined,
-    text: card.words.map(word => word.text),
+    text: card.words.map(textOf),
     cells: cells.map(row => row.map(word => word?.text ?? null)),
     content: (
       <div

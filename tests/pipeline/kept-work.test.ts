@@ -56,7 +56,7 @@ const nothing: WorkDone = {
 const everything: WorkDone = {
   words: 14,
   sets: 6,
-  layouts: 10,
+  layouts: 12,
   pieces: 6,
   pages: 8,
   faces: 9,
@@ -101,13 +101,13 @@ describe('a plan that is held open', () => {
     expect(done).toMatchObject({ words: 1, sets: 3, pieces: 3 })
   })
 
-  it('deals and fits again what a changed item prints, and the labels that tell of it; boards keep their layout, the caller’s pages do not', async () => {
+  it('deals and fits again what a changed item prints, and the labels that tell of it; boards keep their layout, their pages do not', async () => {
     await run(week)
     const done = await run(week.replace('boards: 4', 'boards: 5'))
     expect(done).toEqual({
       words: 0,
       sets: 2,
-      layouts: 2,
+      layouts: 4,
       pieces: 2,
       pages: 2,
       faces: 2,

@@ -82,7 +82,7 @@ describe('matching pairs', () => {
     expect(outcome.problems).toMatchObject([
       {
         message: 'the number of sounds "3 sounds" goes with "marsh" and "hut"',
-        advice: 'Children could not tell which card is meant, so "hut" gets no card.',
+        advice: 'Children could not tell which is meant, so "hut" gets no card.',
       },
     ])
   })
