@@ -31,7 +31,7 @@ export interface FaceFitting {
   /** Where the item stands in the plan. */
   readonly place: Place
   /** What the faces are; pieces of a sheet where left out. */
-  readonly on?: 'piece' | 'page'
+  readonly on?: 'piece' | 'board' | 'page'
 }
 
 /** How the words of one size group came out. */

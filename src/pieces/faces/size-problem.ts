@@ -10,12 +10,14 @@ const LEGIBLE_POINTS = 4
 export interface NoFitPlace {
   readonly type: TypeScale
   readonly place: Place
-  readonly on?: 'piece' | 'page'
+  readonly on?: 'piece' | 'board' | 'page'
 }
 
 const advice = {
   piece:
     'Print fewer on a sheet (a smaller across or down, a larger card), turn the paper, or leave that word out.',
+  board:
+    'Take fewer words to a board, larger paper or a smaller size, write marks: none, or leave that word out.',
   page: 'Turn the paper, take larger paper, choose a smaller size, or leave that word out.',
 } as const
 

@@ -135,7 +135,8 @@ export async function fitPieces(
   const faces = layout.faces(request, set, grid.pieceSize)
   if (!faces.ok) return faces
   const place = job.item.place
-  const fronts = await fitFaces(faces.value, { ...request, place, layOut, measureWord })
+  const on = set.cards[0]?.kind === 'board' ? 'board' : 'piece'
+  const fronts = await fitFaces(faces.value, { ...request, place, on, layOut, measureWord })
   const problems = [...faces.problems, ...fronts.problems]
   if (!fronts.ok) return failWith(problems)
   const back = backFaces(prepared, set)

@@ -16,7 +16,7 @@ function problemFor(
   words: readonly string[],
   widthMm: number,
   heightMm: number,
-  on?: 'piece' | 'page',
+  on?: 'piece' | 'board' | 'page',
 ): Problem {
   const fit = fitWords({
     typeface,
@@ -31,8 +31,9 @@ function problemFor(
 const messageFor = (...asked: Parameters<typeof problemFor>): string => problemFor(...asked).message
 
 describe('a word without room', () => {
-  it('is told what helps: fewer pieces on a sheet, but a page is one already', () => {
+  it('is told what helps: fewer pieces on a sheet or words on a board, but a page is one already', () => {
     expect(problemFor(['marshmallow'], 20, 20).advice).toMatch(/^Print fewer on a sheet/)
+    expect(problemFor(['marshmallow'], 20, 20, 'board').advice).toMatch(/^Take fewer words to a board/)
     expect(problemFor(['marshmallow'], 20, 20, 'page').advice).toBe(
       'Turn the paper, take larger paper, choose a smaller size, or leave that word out.',
     )
