@@ -1,12 +1,15 @@
 import type { Size } from '../../src/geometry.js'
+import { fail, succeed } from '../../src/outcomes.js'
 import { type CardFace, mm, type SlotContent } from '../../src/pieces/faces/face.js'
 import type { Row } from '../../src/pieces/faces/flow-page.js'
 import { Slot } from '../../src/pieces/faces/slot.js'
 import { cardFace } from '../../src/pieces/parts/card-face.js'
+import { contentRoom } from '../../src/pieces/parts/card-frame.js'
 import { textRow } from '../../src/pieces/parts/table-rows.js'
 import { LINE_HEIGHT, type TextStyle } from '../../src/pieces/text/break-lines.js'
 import { Lines } from '../../src/pieces/text/lines.js'
 import { choice, option } from '../../src/plan/values/options.js'
+import { errorAt, type Outcome, type Problem } from '../../src/problems.js'
 import type { Card, CardSet } from '../../src/sets/card-set.js'
 import { crosswordBoards } from '../../src/sets/games/crossword-boards.js'
 import { boardRoom } from '../board-room.js'
@@ -52,7 +55,7 @@ export const crossword = defineLayout({
       place: item.place,
     })
   },
-  face: crosswordFace,
+  faces: crosswordFaces,
   pages: crosswordPages,
 })
 
@@ -110,9 +113,35 @@ function columnOf({ widthMm }: Size): number {
   return (widthMm - GUTTER_MM) / 2
 }
 
-function crosswordFace(request: CrosswordRequest, card: Card, set: CardSet, size: Size): CardFace {
+function crosswordFaces(request: CrosswordRequest, set: CardSet, size: Size): Outcome<readonly CardFace[]> {
+  const { type, item } = request
+  const plan = boardPlan(request, set)
+  const inside = contentRoom(size, item.border, type)
+  const room = { ...inside, heightMm: inside.heightMm - ABOVE_MARK_MM - (plan.clues?.heightMm ?? 0) }
+  const sides = set.cards.map(({ crossword }) => cellSide(crossword!, room, mostCell(request)))
+  const sideMm = Math.min(...sides)
+  const leastMm = leastCell(type, givenLetters(request))
+  const isTooNarrow = plan.clues !== undefined && inside.widthMm < boardRoom(request).widthMm - 1e-6
+  if (isTooNarrow || sideMm < leastMm - 1e-6) return fail(cellsTooSmall(request, sideMm, leastMm))
+  return succeed(set.cards.map(card => crosswordFace(request, card, set, { size, plan })))
+}
+
+function cellsTooSmall({ item }: CrosswordRequest, sideMm: number, leastMm: number): Problem {
+  const inMm = (lengthMm: number) => `${Math.max(0, Math.floor(lengthMm * 10) / 10)} mm`
+  return errorAt(
+    item.place,
+    `the boxes of the grid would be ${inMm(sideMm)}, and ${inMm(leastMm)} is the least for a letter here`,
+    'Print fewer on a sheet, choose larger paper or a smaller size, or turn the paper.',
+  )
+}
+
+function crosswordFace(
+  request: CrosswordRequest,
+  card: Card,
+  set: CardSet,
+  { size, plan: { gridMm, clues } }: { readonly size: Size; readonly plan: BoardPlan },
+): CardFace {
   const { type, typeface } = request
-  const { gridMm, clues } = boardPlan(request, set)
   const columnMm = columnOf(boardRoom(request))
   const column = (heading: string, name: string, lines: readonly string[], style: TextStyle) => ({
     tree: (

@@ -68,8 +68,16 @@ function describe(report: PlanReport): string {
     row('', ['pages', 'card', 'pieces', 'cuts', 'waste']),
     ...report.items.map(item => row(item.name, figures(item))),
     row('in all', figures(report)),
-    ...report.items.flatMap(item =>
-      [...item.notes, ...item.advice].flatMap(note => wrapLine(`  ${item.name}: ${note}`, 80)),
-    ),
+    ...notesOf(report).flatMap(note => wrapLine(`  ${note}`, 80)),
   ].join('\n')
+}
+
+/** `word-cards: …`, item by item; what holds of several is said once, at the end. */
+function notesOf({ items }: PlanReport): readonly string[] {
+  const all = items.flatMap(({ name, notes, advice }) => [...notes, ...advice].map(note => ({ name, note })))
+  const uses = new Map<string, number>()
+  for (const { note } of all) uses.set(note, (uses.get(note) ?? 0) + 1)
+  const isShared = (note: string) => uses.get(note)! > 1
+  const own = all.filter(({ note }) => !isShared(note)).map(({ name, note }) => `${name}: ${note}`)
+  return [...own, ...[...uses.keys()].filter(isShared)]
 }

@@ -107,4 +107,17 @@ print:
     expect(printed.sheets.filter(sheet => sheet.kind === 'answers')).toHaveLength(1)
     expect(linesOn(printed, 'answers').join(' ')).toMatch(/Grid 1, across.*Grid 2, across/)
   })
+
+  it.each(['across: 2, down: 2', 'card: 100 x 120 mm'])(
+    'is dealt for the board that it has: %s',
+    async division => {
+      const printed = await printItem(`{layout: crossword, ${division}}`)
+      const grids = [printed.answerData].flat().map(toldOf)
+      for (const { grid } of grids) {
+        // In boxes of 9 mm at least, on boards of 100 by 120 mm or so.
+        expect(grid[0]!.length).toBeLessThanOrEqual(11)
+        expect(grid.length).toBeLessThanOrEqual(13)
+      }
+    },
+  )
 })

@@ -6,7 +6,7 @@ import { type AnswerData, answerOfEach } from '../answer-data.js'
 import { cardId } from '../card-id.js'
 import type { Card, CardSet } from '../card-set.js'
 import { generatorFor } from '../random.js'
-import { leftOutInWords } from './left-out.js'
+import { type LeftOut, leftOutInWords } from './left-out.js'
 import { gridRows } from './letter-grid.js'
 import { hideWords, type SearchWays, type WordSearch, wordsToHide } from './word-search.js'
 
@@ -47,7 +47,8 @@ export function wordSearchBoards(wanted: SearchBoardsWanted): Outcome<CardSet> {
   const byText = new Map(wanted.words.map(word => [word.text, word]))
   const all = hideable.map(({ text, letters }): Lettered => ({ word: byText.get(text)!, letters }))
   const words = all.filter(each => !isTooLong(each, wanted))
-  problems.push(...all.filter(each => isTooLong(each, wanted)).map(each => tooLong(each, wanted)))
+  const longOnes = all.filter(each => isTooLong(each, wanted)).map(each => tooLong(each, wanted))
+  problems.push(...leftOutInWords(longOnes, 'not hidden').map(({ message }) => longProblem(message, wanted)))
   const parts = partsThatFit(words, wanted)
   if (parts === undefined) return failWith([...problems, noRoom(all, wanted)])
   const boards = Array.from({ length: wanted.boards }, (_, board) =>
@@ -182,10 +183,15 @@ function isTooLong({ word, letters }: Lettered, { grid, mostColumns }: SearchBoa
   return grid === undefined && letters.length > mostColumns([word])
 }
 
-function tooLong({ word, letters }: Lettered, { mostColumns, place }: SearchBoardsWanted): Problem {
+function tooLong({ word, letters }: Lettered, { mostColumns }: SearchBoardsWanted): LeftOut {
+  const why = `it has ${letters.length} letters, and at this size a row has room for ${mostColumns([word])}`
+  return { text: word.text, why }
+}
+
+function longProblem(message: string, { place }: SearchBoardsWanted): Problem {
   return warningAt(
     place,
-    `"${word.text}" is not hidden: it has ${letters.length} letters, and at this size a row has room for ${mostColumns([word])}`,
+    message,
     'Choose larger paper or a smaller size, or leave the word out of this item with words.',
   )
 }

@@ -41,6 +41,18 @@ describe('the advice of check', () => {
   })
 })
 
+describe('the advice for a crossword', () => {
+  it('offers no board on which a box would be too small for a letter', async () => {
+    const clued =
+      'hummingbird grasshopper caterpillar beachcomber woodpecker butterscotch housekeeper leafhopper wheelbarrow chickadee'
+        .split(' ')
+        .map(word => `{word: ${word}, clue: a clue for ${word}}`)
+    const { advice, sheetsOfCard } = await reportOf(clued.join(', '), '{layout: crossword, size: large}')
+    expect(sheetsOfCard).toBeGreaterThan(1)
+    expect(advice).toEqual([])
+  })
+})
+
 describe('cards of a named size', () => {
   it('say how they lie on the paper and how much of it is waste', async () => {
     const { notes } = await reportOf(short, '{layout: word-cards, card: 63 x 88 mm}')
