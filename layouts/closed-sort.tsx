@@ -1,46 +1,30 @@
 import type { Size } from '../src/geometry.js'
-import { fail, succeed } from '../src/outcomes.js'
+import { succeed } from '../src/outcomes.js'
 import type { CardFace } from '../src/pieces/faces/face.js'
 import type { Row } from '../src/pieces/faces/flow-page.js'
 import { tableRows, textRow } from '../src/pieces/parts/table-rows.js'
 import { textCardFace, textRoom, titlesInRoom } from '../src/pieces/parts/text-card.js'
 import { fitTexts } from '../src/pieces/text/fit-texts.js'
-import { nearestAdvice } from '../src/plan/values/nearest.js'
-import { choice, option, text } from '../src/plan/values/options.js'
-import { errorAt, type Outcome } from '../src/problems.js'
+import { choice, option } from '../src/plan/values/options.js'
+import type { Outcome } from '../src/problems.js'
 import type { Answer, CardSet } from '../src/sets/card-set.js'
 import { closedSort as closedSortSet } from '../src/sets/sorts/closed-sort.js'
-import { rankSorts, sortNamed } from '../src/sets/sorts/rank-sorts.js'
-import type { Sort } from '../src/sets/sorts/sort.js'
+import { chooseSort, sortOption } from './chosen-sort.js'
 import { grownUpPages } from './grown-up-pages.js'
-import { defineLayout, type LayoutRequest, type RequestWith } from './layout.js'
+import { defineLayout, type LayoutRequest } from './layout.js'
 import { wordAloneFace } from './one-card-a-word.js'
 
 /** What the header of the words that stand in no column says. */
 const LEFTOVERS_TITLE = 'other words'
 
 const options = {
-  sort: option(
-    'the sort to print',
-    {
-      ...text(undefined),
-      takes: {
-        kind: 'form',
-        what: 'the name of a sort, as "oaktag sorts" shows it',
-        samples: ['how the word begins'],
-        pattern: String.raw`\S`,
-      },
-    },
-    { usual: 'the first that oaktag sorts shows' },
-  ),
+  ...sortOption,
   leftovers: option(
     'what becomes of words that fit no column',
     choice(['own header', 'leave out'], 'own header'),
     { example: 'leave out' },
   ),
 }
-
-type ClosedSortRequest = RequestWith<typeof options>
 
 /** Headers that name the columns, unmarked cards to lay under them, and the answers on a page of their own. */
 export const closedSort = defineLayout({
@@ -52,7 +36,7 @@ export const closedSort = defineLayout({
   perSheet: { columns: 3, rows: 6 },
   perSheetLarge: { columns: 2, rows: 4 },
   set: request => {
-    const chosen = chooseSort(request)
+    const chosen = chooseSort(request, request.options.sort)
     if (!chosen.ok) return chosen
     const sort = chosen.value
     const { words, item, options, itemName, plan } = request
@@ -70,7 +54,7 @@ export const closedSort = defineLayout({
   faces: closedSortFaces,
   pages: (request, set, room) => {
     const { type, measure } = request
-    const chosen = chooseSort(request)
+    const chosen = chooseSort(request, request.options.sort)
     if (!chosen.ok) return []
     const sort = chosen.value
     const paragraph = (said: string) =>
@@ -88,31 +72,6 @@ export const closedSort = defineLayout({
     return grownUpPages(request, { kind: 'answers', what: 'answers', rows, room })
   },
 })
-
-/** The sort that the teacher names, as `oaktag sorts` names it; the best that the words support where she names none. */
-function chooseSort({ words, item, options }: ClosedSortRequest): Outcome<Sort> {
-  const ranked = rankSorts(words)
-  const { sort: name } = options
-  const sort = name === undefined ? ranked[0] : sortNamed(words, name)
-  if (sort !== undefined) return succeed(sort)
-  const names = ranked.map(each => each.name)
-  if (name === undefined || names.length === 0)
-    return fail(
-      errorAt(
-        item.place,
-        'the words support no sort: nothing divides them into two fair columns',
-        'Add words that share a pattern, so that at least two columns have two words each.',
-      ),
-    )
-  const known = `The words support ${names.map(each => `"${each}"`).join(', ')}.`
-  return fail(
-    errorAt(
-      item.place,
-      `the words support no sort named "${name}"`,
-      nearestAdvice({ name, known: names, where: known }),
-    ),
-  )
-}
 
 function closedSortFaces(request: LayoutRequest, set: CardSet, size: Size): Outcome<readonly CardFace[]> {
   const { type, item, measure } = request

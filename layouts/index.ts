@@ -15,6 +15,7 @@ import { matchingPairs } from './matching-pairs.js'
 import { missingLetters } from './missing-letters.js'
 import { openSort } from './open-sort.js'
 import { pathBoard } from './path-board/path-board.js'
+import { patternBingo } from './pattern-bingo/pattern-bingo.js'
 import { soundBoxes } from './sound-boxes/sound-boxes.js'
 import { soundMat } from './sound-boxes/sound-mat.js'
 import { wordCards } from './word-cards.js'
@@ -29,6 +30,7 @@ export const layouts: readonly Layout[] = [
   openSort,
   closedSort,
   bingo,
+  patternBingo,
   callCards,
   matchingPairs,
   chainCards,

@@ -23,6 +23,7 @@ export const examples: Readonly<Record<string, Examples>> = {
     keys: ['border: double round', 'ask: plural, marks: all'],
     roomForLongTexts: 'across: 1, down: 3',
   },
+  'pattern-bingo': { keys: ['boards: 2, marks: all'] },
   'path-board': { keys: ['', 'orientation: landscape, spaces: 11, boards: 2, marks: all'] },
   'dice-grid': {
     keys: ['', 'numbers: side, words a number: 2, boards: 2, marks: all'],

@@ -1,0 +1,51 @@
+import { fail, succeed } from '../src/outcomes.js'
+import { nearestAdvice } from '../src/plan/values/nearest.js'
+import { option, text } from '../src/plan/values/options.js'
+import { errorAt, type Outcome } from '../src/problems.js'
+import { rankSorts, sortNamed } from '../src/sets/sorts/rank-sorts.js'
+import type { Sort } from '../src/sets/sorts/sort.js'
+import type { LayoutRequest } from './layout.js'
+
+/** Which sort a layout takes its kinds from. */
+export const sortOption = {
+  sort: option(
+    'the sort to print',
+    {
+      ...text(undefined),
+      takes: {
+        kind: 'form',
+        what: 'the name of a sort, as "oaktag sorts" shows it',
+        samples: ['how the word begins'],
+        pattern: String.raw`\S`,
+      },
+    },
+    { usual: 'the first that oaktag sorts shows' },
+  ),
+}
+
+/** The sort that the teacher names, as `oaktag sorts` names it; the best that the words support where she names none. */
+export function chooseSort(
+  { words, item }: Pick<LayoutRequest, 'words' | 'item'>,
+  name: string | undefined,
+): Outcome<Sort> {
+  const ranked = rankSorts(words)
+  const sort = name === undefined ? ranked[0] : sortNamed(words, name)
+  if (sort !== undefined) return succeed(sort)
+  const names = ranked.map(each => each.name)
+  if (name === undefined || names.length === 0)
+    return fail(
+      errorAt(
+        item.place,
+        'the words support no sort: nothing divides them into two fair columns',
+        'Add words that share a pattern, so that at least two columns have two words each.',
+      ),
+    )
+  const known = `The words support ${names.map(each => `"${each}"`).join(', ')}.`
+  return fail(
+    errorAt(
+      item.place,
+      `the words support no sort named "${name}"`,
+      nearestAdvice({ name, known: names, where: known }),
+    ),
+  )
+}

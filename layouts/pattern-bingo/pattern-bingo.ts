@@ -1,0 +1,145 @@
+import type { Size } from '../../src/geometry.js'
+import { andThen } from '../../src/outcomes.js'
+import type { Row } from '../../src/pieces/faces/flow-page.js'
+import { tableRows, textRow } from '../../src/pieces/parts/table-rows.js'
+import { gridSize, option, wholeNumber } from '../../src/plan/values/options.js'
+import type { Outcome } from '../../src/problems.js'
+import type { CardSet } from '../../src/sets/card-set.js'
+import { type Kind, patternBingo as patternBoards } from '../../src/sets/games/pattern-bingo.js'
+import { rankSorts } from '../../src/sets/sorts/rank-sorts.js'
+import type { Sort } from '../../src/sets/sorts/sort.js'
+import { chooseSort, sortOption } from '../chosen-sort.js'
+import { grownUpPages } from '../grown-up-pages.js'
+import { howToPlayPages } from '../how-to-play.js'
+import { defineLayout, type PageFace, type RequestWith, type RoomierOptions } from '../layout.js'
+import { smallerGrids } from '../word-grid/smaller-grids.js'
+import { wordGridFace } from '../word-grid/word-grid-face.js'
+
+const options = {
+  boards: option('how many boards are dealt', wholeNumber(1, 200, 24), { example: '30' }),
+  grid: option('columns x rows of a board', gridSize(2, 7, undefined), {
+    usual: 'the largest that the words fill',
+  }),
+  answers: option('how many words on each board answer a call', wholeNumber(1, 20, undefined), {
+    example: '2',
+    usual: 'as many as fill the board',
+  }),
+  sort: option('the sort whose kinds are called', sortOption.sort, {
+    usual: 'the first that oaktag sorts shows',
+  }),
+}
+
+type PatternRequest = RequestWith<typeof options>
+
+/** Boards for a game in which a kind of word is called, and each board has as many words of each kind as any other. */
+export const patternBingo = defineLayout({
+  kind: 'pieces',
+  name: 'pattern-bingo',
+  summary: 'boards for a game in which kinds of words are called: a pattern, a vowel, a number of sounds',
+  options,
+  marks: 'none',
+  perSheet: { columns: 1, rows: 1 },
+  perSheetLarge: { columns: 1, rows: 1 },
+  set: request => andThen(sortToCall(request), sort => boardsFor(request, sort)),
+  roomier: smallerBoards,
+  face: (request, card, set, size) => wordGridFace(request, { card, set, size }),
+  pages: patternPages,
+})
+
+/** The sort that the teacher names; else the best of which two kinds can be called. */
+function sortToCall(request: PatternRequest): Outcome<Sort> {
+  const { sort: name } = request.options
+  const ranked = name === undefined ? rankSorts(request.words) : []
+  const playable = ranked.find(sort => boardsFor(request, sort).ok)
+  return chooseSort(request, playable?.name ?? name)
+}
+
+function boardsFor(request: PatternRequest, sort: Sort): Outcome<CardSet> {
+  const { words, item, options, plan, itemName } = request
+  const byText = new Map(words.map(word => [word.text, word]))
+  const kinds = sort.columns
+    // “No digraph” is nothing to listen for.
+    .filter(({ without }) => without !== true)
+    .map(({ title, words: texts }): Kind => ({ title, words: texts.map(text => byText.get(text)!) }))
+  return patternBoards({
+    kinds,
+    grid: options.grid,
+    answers: options.answers,
+    boards: options.boards,
+    copies: item.copies,
+    seed: plan.seed,
+    label: itemName,
+    place: item.place,
+  })
+}
+
+/** Boards with fewer and larger cells. */
+function smallerBoards(request: PatternRequest): readonly RoomierOptions<PatternRequest['options']>[] {
+  const { grid: asked } = request.options
+  return smallerGrids(asked ?? { columns: 5, rows: 5 }, 2).map(grid => ({
+    options: { grid },
+    says: `grid: ${grid.columns}x${grid.rows}`,
+    open: asked === undefined,
+  }))
+}
+
+function patternPages(request: PatternRequest, set: CardSet, room: Size): readonly PageFace[] {
+  const { options } = request
+  const { boards } = options
+  const rows = callersRows(request, set, room.widthMm)
+  return [
+    ...grownUpPages(request, { kind: 'caller', what: 'caller’s sheet', rows, room }),
+    ...howToPlayPages(
+      request,
+      {
+        play: [
+          'Listen to what is called.',
+          'Find one word of that kind on your board. Read it. Cover it.',
+          'Cover one word for each call. You may choose which.',
+          'A full line across, down or from corner to corner? Call “bingo!” and read it aloud.',
+        ],
+        prepare: `${boards === 1 ? 'the board' : `${boards} boards, one for each child or pair`}; counters or scraps of paper, and the caller’s sheet. Counters are small parts: not for children under three.`,
+        help: 'the caller’s sheet has the calls in order and the words of each kind: a covered word must be of a kind that was called, and of no kind more words than calls.',
+        easier: 'show a word of the kind with each call, or cover every word of the kind at once.',
+        harder: 'let the children say a word of the kind that stands on no board.',
+      },
+      room,
+    ),
+  ]
+}
+
+function callersRows(request: PatternRequest, set: CardSet, widthMm: number): readonly Row[] {
+  const { type, measure } = request
+  const chosen = sortToCall(request)
+  const sort = chosen.ok ? chosen.value : undefined
+  const { callOrder, wins } = set.deal!
+  const table = { widthMm, textMm: type.adultTextMm, measure }
+  const paragraph = (text: string) => textRow(text, { style: { sizeMm: type.adultTextMm }, widthMm, measure })
+  const called = new Set(callOrder)
+  const winners = (call: number) =>
+    wins.filter(win => win.call === call).map(({ board }) => String(Number(board.replace(/\D/g, ''))))
+  return [
+    paragraph(`Call the kinds from the top down. The words differ by ${sort?.basis ?? 'their kind'}.`),
+    ...tableRows({
+      ...table,
+      columns: [
+        { heading: 'call', share: 0.1 },
+        { heading: 'say', share: 0.4 },
+        { heading: 'boards that can have a line now', share: 0.5 },
+      ],
+      cells: callOrder.map((title, index) => [String(index + 1), title, winners(index + 1).join(', ')]),
+    }),
+    paragraph('The words of each kind:'),
+    ...tableRows({
+      ...table,
+      columns: [
+        { heading: '', share: 0.3 },
+        { heading: '', share: 0.7 },
+      ],
+      cells: (sort?.columns ?? [])
+        .filter(({ title }) => called.has(title))
+        .map(({ title, words }) => [title, words.join(', ')]),
+    }),
+    ...(set.notes ?? []).map(paragraph),
+  ]
+}
