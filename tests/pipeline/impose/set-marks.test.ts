@@ -1,24 +1,35 @@
 import { describe, expect, it } from 'vitest'
 import { layouts } from '../../../layouts/index.js'
-import { putPlanOnSheets } from '../../../src/pipeline.js'
+import { putEachOnSheets, putPlanOnSheets } from '../../../src/pipeline.js'
 import { formatProblem } from '../../../src/problems.js'
 import { exampleItems } from '../../layouts/example-items.js'
 import { marshWithClues } from '../../layouts/print-item.js'
 import { filesInMemory } from '../../plan/reading.js'
 import { sharedWork } from '../shared-work.js'
 
+const requestOf = (text: string) => ({
+  planFile: 'week.yaml',
+  files: filesInMemory({ 'week.yaml': text }),
+  kept: sharedWork,
+})
+
 async function piecesOf(text: string) {
-  const made = await putPlanOnSheets({
-    planFile: 'week.yaml',
-    files: filesInMemory({ 'week.yaml': text }),
-    kept: sharedWork,
-  })
+  const made = await putPlanOnSheets(requestOf(text))
   if (!made.ok) throw new Error(made.problems.map(formatProblem).join('\n'))
   return made.value.items.flatMap(({ printed }) =>
-    printed.sheets.flatMap(({ side, pieces }) =>
-      pieces.map(({ piece }) => ({ side, piece, item: printed.name })),
-    ),
+    printed.sheets.flatMap(({ side, pieces }) => pieces.map(({ piece }) => ({ side, piece }))),
   )
+}
+
+/** What the fronts of a plan are told to show, before any is drawn. */
+async function marksOfFronts(text: string): Promise<readonly (string | undefined)[]> {
+  const made = await putEachOnSheets(requestOf(text), ({ printed }) =>
+    printed.sheets
+      .filter(({ side }) => side === 'front')
+      .flatMap(({ pieces }) => pieces.map(({ piece }) => piece.setMark)),
+  )
+  if (!made.ok) throw new Error(made.problems.map(formatProblem).join('\n'))
+  return made.value.items.flat()
 }
 
 const everyLayout = layouts
@@ -31,8 +42,7 @@ const groups = 'groups:\n  - {name: Otters, size: large}\n  - {name: Along the m
 describe('the set marks of a plan', () => {
   it('are all different, over every layout, group and copy', async () => {
     const copies = '  - {layout: word-cards, name: our cards, copies: 3, order: child}\n'
-    const pieces = await piecesOf(`${marshWithClues}${everyLayout}${copies}${groups}`)
-    const fronts = pieces.filter(({ side }) => side === 'front').map(({ piece }) => piece.setMark)
+    const fronts = await marksOfFronts(`${marshWithClues}${everyLayout}${copies}${groups}`)
     expect(fronts.length).toBeGreaterThan(300)
     expect(fronts).not.toContain(undefined)
     expect(fronts.filter((mark, index) => fronts.indexOf(mark) !== index)).toEqual([])
@@ -57,11 +67,7 @@ describe('the set marks of a plan', () => {
 
   it('stand on covers, labels and checklists too', async () => {
     const plan = `${marshWithClues}  - {layout: word-cards}\n  - {layout: bag-labels}\n  - {layout: checklist}\n`
-    const made = await putPlanOnSheets({
-      planFile: 'week.yaml',
-      files: filesInMemory({ 'week.yaml': plan }),
-      kept: sharedWork,
-    })
+    const made = await putPlanOnSheets(requestOf(plan))
     if (!made.ok) throw new Error('the plan cannot be made')
     for (const { printed } of made.value.items) {
       const pages = printed.sheets.filter(({ kind }) => kind !== 'pieces')
