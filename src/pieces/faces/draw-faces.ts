@@ -105,8 +105,8 @@ function faceDrawer<F extends Face>(
   // Found again: the marks may have other colours than when the sizes were found.
   const show = slotWordFinder(drawing.marks)
   const recolour = recolourer(drawing.contrast)
-  return ({ face, art, slots, words, texts }) => {
-    const placed: PlacedArt[] = [{ art, xMm: 0, yMm: 0 }]
+  return ({ face, drawArt, slots, words, texts }) => {
+    const placed: PlacedArt[] = [{ art: drawArt(), xMm: 0, yMm: 0 }]
     for (const [name, slot] of Object.entries(face.slots)) {
       const box = slotBox(slots, name)
       if (slot.kind === 'art' && slot.levelWith === undefined)

@@ -1,9 +1,9 @@
-import type { Box } from '../../geometry.js'
+import type { Box, Size } from '../../geometry.js'
 import { keptOfLate } from '../kept-of-late.js'
 import type { Art, PlacedArt, TextRun } from '../piece.js'
 import { drawTextBlock, layTextBlock, type TextBlock } from '../text/text-block.js'
 import type { Typeface } from '../typeface/typeface.js'
-import type { TextSlot } from './face.js'
+import type { LaidOutFace, TextSlot } from './face.js'
 
 /** A text in its slot, laid out but not drawn. */
 export interface FoundText {
@@ -34,9 +34,9 @@ function blockOf({ lines, style }: TextSlot, { widthMm, heightMm }: Box, typefac
   return { typeface, lines, style, room: { widthMm, heightMm } }
 }
 
-/** A face as it is laid out, as large as its art, and the texts in its slots. */
-interface FaceWithTexts {
-  readonly art: Art
+/** A face as it is laid out, and the texts in its slots. */
+interface FaceWithTexts extends Pick<LaidOutFace, 'text'> {
+  readonly face: Size
   readonly texts: readonly FoundText[]
 }
 
@@ -44,9 +44,9 @@ interface FaceWithTexts {
 const ROUNDING_MM = 0.3
 
 /** The lines of text that stand beyond an edge of their face, where they would be cut off or run into others. */
-export function textOffFace(face: FaceWithTexts): readonly TextRun[] {
-  const { widthMm, heightMm } = face.art
-  return textOf(face).filter(run => {
+export function textOffFace(fitted: FaceWithTexts): readonly TextRun[] {
+  const { widthMm, heightMm } = fitted.face
+  return textOf(fitted).filter(run => {
     const right = run.xMm + run.widthMm
     // Letters reach about three quarters of the em up from the baseline, and a fifth down.
     const [top, bottom] = [run.baselineMm - run.sizeMm * 0.75, run.baselineMm + run.sizeMm * 0.2]
@@ -57,9 +57,9 @@ export function textOffFace(face: FaceWithTexts): readonly TextRun[] {
 }
 
 /** The text on a face but for its words, where it stands. */
-function textOf({ art, texts }: FaceWithTexts): readonly TextRun[] {
+function textOf({ text, texts }: FaceWithTexts): readonly TextRun[] {
   const inSlots = texts.flatMap(({ runs, box }) =>
     runs.map(run => ({ ...run, xMm: run.xMm + box.xMm, baselineMm: run.baselineMm + box.yMm })),
   )
-  return [...art.text, ...inSlots]
+  return [...text, ...inSlots]
 }

@@ -8,7 +8,7 @@ import type { Box, Size } from '../../geometry.js'
 import type { Card, CardKind } from '../../sets/card-set.js'
 import type { Word } from '../../words/word.js'
 import type { SoundShape } from '../marks/sound-marks.js'
-import type { Art, Band, PlacedMark } from '../piece.js'
+import type { Art, Band, PlacedMark, TextRun } from '../piece.js'
 import type { TextStyle } from '../text/break-lines.js'
 
 /** satori rounds boxes to whole units; at 20 units a millimetre that is 0.05 mm. */
@@ -98,10 +98,12 @@ export function faceOf(
   return { ...size, id, kind, number, copy }
 }
 
-/** A face laid out: its text drawn, its slots found. */
+/** A face laid out: where its slots are and its running text stands; its boxes and that text are drawn when asked for. */
 export interface LaidOutFace {
-  readonly art: Art
+  readonly text: readonly TextRun[]
   readonly slots: ReadonlyMap<string, Box>
+  /** The same each time. */
+  readonly drawArt: () => Art
 }
 
 export type { Art, PlacedMark }

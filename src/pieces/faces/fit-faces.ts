@@ -74,7 +74,7 @@ export async function fitFaces<F extends Face>(
   const laidOut: LaidOutFace[] = []
   for (const face of faces) laidOut.push(await layOut(face, fitting.typeface))
   const fitted = faces.map((face, index): FittedFace<F> => {
-    const { art, slots } = laidOut[index]!
+    const { slots, text, drawArt } = laidOut[index]!
     const words = Object.entries(face.slots).flatMap(([name, slot]): FoundWord[] =>
       slot.kind === 'word' ? [{ name, slot, box: slotBox(slots, name) }] : [],
     )
@@ -84,7 +84,7 @@ export async function fitFaces<F extends Face>(
         : [],
     )
     // It is laid out by now, and the trees of thousands of cards take room.
-    return { face: { ...face, tree: null }, art, slots, words, texts }
+    return { face: { ...face, tree: null }, text, slots, drawArt, words, texts }
   })
   const outcome = fitAgain(fitted, fitting)
   const [spilt] = fitted.flatMap(textOffFace)

@@ -2,9 +2,10 @@ import type { SatoriOptions } from 'satori'
 import type { Box } from '../../geometry.js'
 import type { Art } from '../piece.js'
 import type { LinesOfText } from '../text/lines.js'
+import { drawTextBlock, layTextBlock } from '../text/text-block.js'
 import type { Typeface } from '../typeface/typeface.js'
 import { type Face, type LaidOutFace, mm, UNITS_PER_MM } from './face.js'
-import { drawLinesIn, withWidthsOfLines } from './lines-in-tree.js'
+import { linesInBox, type TextInBox, withWidthsOfLines } from './lines-in-tree.js'
 import { plainTree } from './plain-tree.js'
 import { shapesOfSatoriSvg } from './satori-shapes.js'
 
@@ -58,7 +59,7 @@ async function layOutFace(face: Face, typeface: Typeface): Promise<LaidOutFace> 
   // Loaded with the first face: layouts are named, and plans read, without it.
   const { default: satori } = await import('satori')
   const slots = new Map<string, Box>()
-  const texts: Art[] = []
+  const blocks: TextInBox[] = []
   const tree = withWidthsOfLines(face.tree, typeface)
   const svg = await satori(tree as Parameters<typeof satori>[0], {
     width: mm(face.widthMm),
@@ -68,17 +69,27 @@ async function layOutFace(face: Face, typeface: Typeface): Promise<LaidOutFace> 
     onNodeDetected: node => {
       const { 'data-slot': slot, 'data-lines': lines }: BoxToFill = node.props
       if (slot !== undefined) slots.set(slot, boxOf(node))
-      if (lines !== undefined) texts.push(drawLinesIn(lines, boxOf(node), typeface))
+      if (lines !== undefined) blocks.push(linesInBox(lines, boxOf(node), typeface))
     },
   })
+  const { widthMm, heightMm } = face
+  const text = blocks.flatMap(({ block, at }) => layTextBlock(block, at))
+  let art: Art | undefined
   return {
-    art: {
-      widthMm: face.widthMm,
-      heightMm: face.heightMm,
-      shapes: [shapesOfSatoriSvg(svg, UNITS_PER_MM), ...texts.map(({ shapes }) => shapes)].flat(),
-      text: texts.flatMap(({ text }) => text),
-    },
+    text,
     slots,
+    drawArt: () => {
+      art ??= {
+        widthMm,
+        heightMm,
+        shapes: [
+          ...shapesOfSatoriSvg(svg, UNITS_PER_MM),
+          ...blocks.flatMap(({ block, at }) => drawTextBlock(block, at).shapes),
+        ],
+        text,
+      }
+      return art
+    },
   }
 }
 

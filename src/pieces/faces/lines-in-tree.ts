@@ -1,9 +1,8 @@
 import type { CSSProperties, JSXNode } from 'satori/jsx'
 import type { Box } from '../../geometry.js'
-import type { Art } from '../piece.js'
 import { linesHeight } from '../text/break-lines.js'
 import type { LinesOfText } from '../text/lines.js'
-import { drawTextBlock } from '../text/text-block.js'
+import type { Corner, TextBlock } from '../text/text-block.js'
 import { measureTextLine } from '../text/text-line.js'
 import type { Typeface } from '../typeface/typeface.js'
 import { mm } from './face.js'
@@ -34,8 +33,14 @@ function lineWidth(line: string, { style }: LinesOfText, typeface: Typeface): nu
   return measureTextLine({ typeface, text: line, sizeMm, weight: weight === 700 ? 'bold' : 'regular' })
 }
 
-/** Lines drawn where their box is laid out, from its top. */
-export function drawLinesIn({ lines, style }: LinesOfText, box: Box, typeface: Typeface): Art {
+/** A block of text and where the corner of its room is. */
+export interface TextInBox {
+  readonly block: TextBlock
+  readonly at: Corner
+}
+
+/** Lines in their box as it is laid out: they stand from its top. */
+export function linesInBox({ lines, style }: LinesOfText, box: Box, typeface: Typeface): TextInBox {
   const room = { widthMm: box.widthMm, heightMm: linesHeight(lines.length, style.sizeMm) }
-  return drawTextBlock({ typeface, lines, style, room }, box)
+  return { block: { typeface, lines, style, room }, at: box }
 }

@@ -13,8 +13,10 @@ export interface TextBlock {
 
 const shareBefore = { left: 0, centre: 1 / 2, right: 1 } as const
 
+export type Corner = Pick<Box, 'xMm' | 'yMm'>
+
 /** Lines of text as outlines in the middle of the room's height; the room's corner stands `at`. */
-export function drawTextBlock(block: TextBlock, at: Pick<Box, 'xMm' | 'yMm'> = { xMm: 0, yMm: 0 }): Art {
+export function drawTextBlock(block: TextBlock, at: Corner = origin): Art {
   const placed = placeLines(block, at)
   return {
     ...block.room,
@@ -23,10 +25,12 @@ export function drawTextBlock(block: TextBlock, at: Pick<Box, 'xMm' | 'yMm'> = {
   }
 }
 
-/** Where the lines of the block stand in its room, known without drawing them. */
-export function layTextBlock(block: TextBlock): readonly TextRun[] {
-  return placeLines(block, { xMm: 0, yMm: 0 }).map(({ run }) => run)
+/** Where its lines stand, known without drawing them. */
+export function layTextBlock(block: TextBlock, at: Corner = origin): readonly TextRun[] {
+  return placeLines(block, at).map(({ run }) => run)
 }
+
+const origin: Corner = { xMm: 0, yMm: 0 }
 
 interface PlacedLine {
   readonly line: TextLineRequest
@@ -35,7 +39,7 @@ interface PlacedLine {
 
 function placeLines(
   { typeface, lines, style, room }: TextBlock,
-  { xMm, yMm }: Pick<Box, 'xMm' | 'yMm'>,
+  { xMm, yMm }: Corner,
 ): readonly PlacedLine[] {
   const { sizeMm, weight, color, align = 'left' } = style
   const topMm = yMm + (room.heightMm - linesHeight(lines.length, sizeMm)) / 2

@@ -33,7 +33,7 @@ describe('the layout of a face', () => {
     const texts = [
       await layOut(face(<Said text="reed" />), andika),
       await layOut(face(<Whispered text="reed" />), andika),
-    ].map(({ art }) => art.text.map(run => run.text))
+    ].map(({ text }) => text.map(run => run.text))
     expect(texts).toEqual([['reed'], ['(reed)']])
   })
 
@@ -50,8 +50,8 @@ async function runIn(box: CSSProperties, style: TextStyle, widthOfParent: string
       <Lines lines={['reed', 'marsh']} style={style} box={box} />
     </div>
   )
-  const { art } = await faceLayouter().layOut(face(tree), andika)
-  return art.text.at(-1)!
+  const { text } = await faceLayouter().layOut(face(tree), andika)
+  return text.at(-1)!
 }
 
 describe('lines of text in a face', () => {
