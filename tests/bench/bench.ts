@@ -1,6 +1,7 @@
 /** `npm run bench`: every table of figures, each from one run of its own on this machine. */
 import { benchColdStarts } from './cold-start.bench.js'
 import { benchFiles } from './files.bench.js'
+import { benchPairSpread, benchSingleWinner } from './games.bench.js'
 import { benchLayouts } from './layouts.bench.js'
 import { benchMemory } from './memory.bench.js'
 import { benchColdLookUp, benchGuesses, benchWordSpeed } from './words.bench.js'
@@ -15,5 +16,7 @@ print('Words, looked up cold', benchColdLookUp())
 print('Words, one core', benchWordSpeed())
 print('Guesses of words held out of the lessons', benchGuesses())
 print('Layouts, warm, SVG and PNG at 300 DPI', await benchLayouts())
+print('Bingo: how evenly pairs of words meet', benchPairSpread())
+print('Bingo: one winner of thirty boards, at each call', benchSingleWinner())
 print('Files: thirty boards and their cards', await benchFiles())
 print('Memory: the most that a process held', benchMemory())

@@ -107,6 +107,9 @@ function roundOf({ callOrder, firstWin }: CallOrder, gap: number): RoundToHold {
   return { callOrder, call: firstWin.call, gap, winner: firstWin.boards[0]! }
 }
 
+/** Other orders of calls that are drawn for one call before it is given up: at a late call not every order can hold. */
+const DRAWS_A_CALL = 5
+
 function placesForCalls(
   wanted: CallOrderWanted,
   held: readonly RoundToHold[],
@@ -117,7 +120,7 @@ function placesForCalls(
   const [early, well] = [Math.max(afterMiddle(words), fewestCalls(game)), callThatLastsWell(game)]
   const calls =
     winAt === undefined ? Array.from({ length: well - early + 1 }, (_, less) => well - less) : [winAt]
-  for (const call of calls) {
+  for (const call of calls.flatMap(call => Array.from({ length: DRAWS_A_CALL }, () => call))) {
     const round = roundByChance({ words, boards, call, gap, notAgain }, generator)
     const arranged = round && arrangeForCalls({ boards, grid, rule, rounds: [...held, round] }, generator)
     if (round !== undefined && arranged !== undefined) return { boards: arranged, round }

@@ -1,7 +1,7 @@
 /** What a whole class may expect, by playing many games with boards dealt at random. */
 
 import { type BoardGrid, freeCell, linesOf, wordsPerBoard } from '../../../src/sets/bingo/board.js'
-import { generatorFor, shuffle } from '../../../src/sets/random.js'
+import { generatorFor } from '../../../src/sets/random.js'
 
 export interface ClassGames {
   readonly grid: BoardGrid
@@ -25,7 +25,11 @@ export function playClassGames({ grid, words, boards, games, seed }: ClassGames)
   const size = wordsPerBoard(grid)
   const lines = linesOf(grid)
   const free = freeCell(grid)
-  const places = Array.from({ length: words }, (_, word) => word)
+  const pool = Uint8Array.from({ length: words }, (_, word) => word)
+  const cellOfPlace = Array.from({ length: size }, (_, place) =>
+    free === null || place < free ? place : place + 1,
+  )
+  const cells = new Int16Array(grid.columns * grid.rows)
   // The calls may stay in one order while boards are drawn at random: word w is called at call w + 1.
   let sum = 0
   let squares = 0
@@ -34,12 +38,18 @@ export function playClassGames({ grid, words, boards, games, seed }: ClassGames)
     let first = Infinity
     let winners = 0
     for (let board = 0; board < boards; board++) {
-      const cells = shuffle(places, generator).slice(0, size)
-      if (free !== null) cells.splice(free, 0, -1)
+      // The first steps of a shuffle (Durstenfeld 1964) draw the words of a board; the pool stays in any order.
+      for (let place = 0; place < size; place++) {
+        const drawn = place + generator.below(words - place)
+        const word = pool[drawn]!
+        pool[drawn] = pool[place]!
+        pool[place] = word
+        cells[cellOfPlace[place]!] = word + 1
+      }
       let call = Infinity
       for (const line of lines) {
         let full = 0
-        for (const cell of line) if (cells[cell]! + 1 > full) full = cells[cell]! + 1
+        for (const cell of line) if (cells[cell]! > full) full = cells[cell]!
         if (full < call) call = full
       }
       if (call < first) {

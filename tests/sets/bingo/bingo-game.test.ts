@@ -119,6 +119,13 @@ describe('a game that lasts', () => {
     expect(problems[0]!.advice).toMatch(/^With win: full board( and free: no)?: one board at call 14\. /)
   })
 
+  it.each([8, 12, 17, 19, 20])('has one winner of thirty boards at call %i, whatever the seed', winAt => {
+    for (const seed of [1, 2, 3, 4]) {
+      const { wins } = settled({ ...class5x5, boards: 30, free: true, rule: 'line', winAt, seed })
+      expect(first(wins[0]!)).toEqual({ call: winAt, boards: [expect.any(Number)] })
+    }
+  })
+
   it('gives several games from one set of boards, each to another board', () => {
     const { wins, problems } = settled({ ...class5x5, rounds: 4 })
     const winners = wins.map(first)
