@@ -19,6 +19,7 @@ import { patternBingo } from './pattern-bingo/pattern-bingo.js'
 import { soundBoxes } from './sound-boxes/sound-boxes.js'
 import { soundMat } from './sound-boxes/sound-mat.js'
 import { wordCards } from './word-cards.js'
+import { wordLadder } from './word-ladder/word-ladder.js'
 import { blankList } from './word-lists/blank-list.js'
 import { markedList } from './word-lists/marked-list.js'
 import { wordSearch } from './word-search/word-search.js'
@@ -38,6 +39,7 @@ export const layouts: readonly Layout[] = [
   diceGrid,
   fourInALine,
   letterTiles,
+  wordLadder,
   missingLetters,
   wordSearch,
   crossword,

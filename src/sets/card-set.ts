@@ -2,6 +2,7 @@
 import type { Word } from '../words/word.js'
 import type { AnswerData } from './answer-data.js'
 import type { CrosswordOnCard } from './games/crossword.js'
+import type { LadderRung } from './games/ladder-steps.js'
 import type { TrackOfSet } from './games/track-turns.js'
 import type { HiddenWord } from './games/word-search.js'
 
@@ -25,6 +26,8 @@ export interface Card {
   readonly cells?: readonly (readonly (Word | null)[])[]
   /** Of a crossword: where its words stand, and its clues. */
   readonly crossword?: CrosswordOnCard
+  /** Of a word ladder: its words with what changes from one to the next. */
+  readonly ladder?: readonly LadderRung[]
   /** Letters, one of which belongs into the gap of its word. */
   readonly choices?: readonly string[]
   /** Of a word search: its rows of letters, and where its words stand in them. */

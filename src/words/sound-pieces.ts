@@ -45,7 +45,8 @@ export function countOf(pieces: readonly SoundPiece[]): number {
 /** Letters that are taught as two sounds in one piece. */
 const twoInOne = /^(?:x[chi]?|c?qu)$/i
 
-function countAsTaught(letters: string, sounds: readonly string[]): number {
+/** What a piece that spells these sounds counts for. */
+export function countAsTaught(letters: string, sounds: readonly string[]): number {
   if (sounds.length === 0) return 0
   return sounds.length === 2 && twoInOne.test(letters.replaceAll(/['-]/g, '')) ? 2 : 1
 }

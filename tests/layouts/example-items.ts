@@ -30,6 +30,10 @@ export const examples: Readonly<Record<string, Examples>> = {
   },
   'four-in-a-line': { keys: ['grid: 5x4, boards: 2, marks: all'] },
   'letter-tiles': { keys: ['border: thick'] },
+  'word-ladder': {
+    keys: ['', 'level: harder, steps: 3, ladders: 2, marks: all'],
+    roomForLongTexts: 'across: 1, down: 1',
+  },
   crossword: { keys: ['', 'help: first letters'] },
   'missing-letters': {
     keys: ['marks: all', 'hint: nothing, choices: 2, border: double round'],

@@ -1,7 +1,7 @@
 import { layouts } from '../../../layouts/index.js'
 import type { Layout, LayoutRequest, PieceLayout } from '../../../layouts/layout.js'
 import type { ColumnsAndRows } from '../../geometry.js'
-import { failWith, succeed } from '../../outcomes.js'
+import { failWith, present, succeed } from '../../outcomes.js'
 import { contrastProblems } from '../../pieces/marks/mark-problems.js'
 import { fittingSetTitle } from '../../pieces/parts/set-mark.js'
 import { measureTextLine } from '../../pieces/text/text-line.js'
@@ -38,7 +38,12 @@ export function prepareItem(studied: StudiedPlan, job: ItemJob): Outcome<Prepare
   const type = typeScale(sizeAsked(job), typeface, job.floorXHeightMm)
   const setTitle = group === null ? plan.title : `${plan.title} · ${group.name}`
   const wanted: LayoutRequest = {
-    plan: { title: plan.title, className: plan.className, seed: plan.seed },
+    plan: {
+      title: plan.title,
+      className: plan.className,
+      seed: plan.seed,
+      ...present({ accent: plan.accent }),
+    },
     item,
     options: item.options,
     group: group === null ? null : { name: group.name, hasOwnWords: group.words.length > 0 },

@@ -43,26 +43,38 @@ export function roomierItems(prepared: PreparedItem, set: CardSet): RoomierItems
   const asking = gridsToTry(prepared, set, {}).map(onGrid)
   const known = new Set(open.map(({ says }) => says))
   const sheets = sheetsFor(prepared, grid, set)
-  // A board alone on its sheet turns with the paper.
-  const turned = [...open, ...asking].find(({ changes }) => changes.orientation !== grid.orientation)
-  const alone = grid.columns * grid.rows === 1 && prepared.gridRequest.division.kind !== 'card'
+  // A board alone on its sheet turns with the paper; boards that share one may have one each.
+  const onGrids = [...open, ...asking]
+  const turned = onGrids.filter(({ changes }) => changes.orientation !== grid.orientation).slice(0, 1)
+  const isAlone = grid.columns * grid.rows === 1
+  const others =
+    prepared.gridRequest.division.kind === 'card' ? [] : isAlone ? turned : onGrids.filter(isWhole)
   const boards = layout.kind === 'pieces' ? (layout.roomier?.(request) ?? []) : []
   const dealt = boards.flatMap(board => {
     const options = { ...job.item.options, ...board.options }
     const way: RoomierItem = { changes: { ...sized, options }, says: board.says, sheets, dealsAnew: true }
     const isOpen = board.open || ofGroup
-    if (!alone || turned === undefined) return [{ way, isOpen }]
-    const both = { ...way, changes: { ...turned.changes, options }, says: `${board.says} and ${turned.says}` }
-    return [
-      { way, isOpen },
-      { way: both, isOpen: isOpen && open.includes(turned) },
-    ]
+    const both = others.map(other => ({
+      way: {
+        ...way,
+        changes: { ...other.changes, options },
+        says: `${board.says} and ${other.says}`,
+        sheets: other.sheets,
+      },
+      isOpen: isOpen && open.includes(other),
+    }))
+    return [{ way, isOpen }, ...both]
   })
   const ways = (isOpen: boolean) => dealt.filter(each => each.isOpen === isOpen).map(each => each.way)
   return {
     open: [...open, ...ways(true)],
     asking: [...asking.filter(({ says }) => !known.has(says)).slice(0, MOST_ASKING), ...ways(false)],
   }
+}
+
+/** A board a sheet. */
+function isWhole({ changes: { division } }: RoomierItem): boolean {
+  return division?.kind === 'count' && division.across === 1 && division.down === 1
 }
 
 /** What the plan says of the division; a group's size opens the counts, which are the class's. Undefined: a card's size. */
