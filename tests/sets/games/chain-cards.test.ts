@@ -41,6 +41,7 @@ describe('chain cards', () => {
         expect(followed.at(-1)).toBe(cards[0])
         expect(new Set(followed).size).toBe(count)
       }),
+      { numRuns: 1000 },
     )
   })
 
@@ -104,6 +105,7 @@ describe('a chain in several loops', () => {
         }
         expect(notes![0]).toContain(`cards 1 to ${lengths[0]},`)
       }),
+      { numRuns: 1000 },
     )
   })
 

@@ -60,6 +60,7 @@ describe('letter tiles', () => {
         const tiles = tilesFor(words, 'one word at a time')
         for (const { text } of words) expect(without(tiles, text)).toBeDefined()
       }),
+      { numRuns: 1000 },
     )
   })
 
@@ -70,6 +71,7 @@ describe('letter tiles', () => {
         const tiles = tilesFor(words, 'all words at once')
         expect([...tiles].sort()).toEqual(words.flatMap(tilesOfWord).sort())
       }),
+      { numRuns: 1000 },
     )
   })
 

@@ -143,6 +143,7 @@ describe('matching pairs', () => {
           expect(partners.length).toBe(1)
         }
       }),
+      { numRuns: 1000 },
     )
   })
 
@@ -173,6 +174,7 @@ describe('matching pairs', () => {
           expect(Math.abs(numbers[0]! - numbers[1]!)).toBeGreaterThan(1)
         }
       }),
+      { numRuns: 1000 },
     )
   })
 

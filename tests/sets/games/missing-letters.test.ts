@@ -59,6 +59,7 @@ describe('missing letters', () => {
           expect(cards[index]!.choices).toEqual([...cards[index]!.choices!].sort())
         }
       }),
+      { numRuns: 1000 },
     )
   })
 

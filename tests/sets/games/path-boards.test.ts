@@ -20,6 +20,7 @@ describe('a path', () => {
         expect(path).toHaveLength(spaces)
         expect(Math.max(...counts) - Math.min(...counts)).toBeLessThanOrEqual(1)
       }),
+      { numRuns: 1000 },
     )
   })
 
@@ -32,6 +33,7 @@ describe('a path', () => {
           if (next >= 0) expect(next - space).toBeGreaterThanOrEqual(leastPathGap(words, 6))
         })
       }),
+      { numRuns: 1000 },
     )
   })
 
@@ -43,6 +45,7 @@ describe('a path', () => {
         for (let space = 0; space + reach <= path.length; space++)
           expect(new Set(path.slice(space, space + reach)).size).toBe(reach)
       }),
+      { numRuns: 1000 },
     )
   })
 
