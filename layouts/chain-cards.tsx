@@ -12,7 +12,7 @@ import { fitTexts } from '../src/pieces/text/fit-texts.js'
 import { Lines } from '../src/pieces/text/lines.js'
 import { choice, option, wholeNumber } from '../src/plan/values/options.js'
 import type { Outcome } from '../src/problems.js'
-import type { Card, CardSet } from '../src/sets/card-set.js'
+import type { Answer, Card, CardSet } from '../src/sets/card-set.js'
 import { chainCards as chainOfCards, END_OF_CHAIN } from '../src/sets/games/chain-cards.js'
 import { isPrompt, type LinkKind, linkKinds } from '../src/sets/games/chain-links.js'
 import { isWord } from '../src/sets/games/prompt.js'
@@ -65,41 +65,55 @@ const wording: Readonly<Record<LinkKind, { readonly leadIn: string; readonly lis
   'last letters': { leadIn: 'Next:', listen: 'Does your word begin like that?' },
 }
 
+/** A loop ends with the step that leads back to its first card. */
+function loopsOf(steps: readonly Answer[]): readonly (readonly Answer[])[] {
+  const ends = [...steps.keys()].filter(
+    step => step === steps.length - 1 || steps[step + 1]!.numbers[0] !== steps[step]!.numbers[1],
+  )
+  return ends.map((end, loop) => steps.slice(loop === 0 ? 0 : ends[loop - 1]! + 1, end + 1))
+}
+
 function chainPages(request: ChainRequest, set: CardSet, room: Size): readonly PageFace[] {
   const { options, type, measure } = request
   const first = set.cards.filter(card => card.copy === 1)
   const cards = new Map(first.map(card => [card.number, card]))
   const named = (number: number) => `${number} ${cards.get(number)!.words[0]!.text}`
+  const paragraph = (text: string) =>
+    textRow(text, { style: { sizeMm: type.adultTextMm }, widthMm: room.widthMm, measure })
+  const loops = loopsOf(set.answers ?? [])
   const rows = [
-    ...(set.notes ?? []).map(note =>
-      textRow(note, { style: { sizeMm: type.adultTextMm }, widthMm: room.widthMm, measure }),
-    ),
-    ...tableRows({
-      columns: [
-        { heading: 'card', share: 0.25 },
-        { heading: isPrompt(options.ask) ? `reads the ${options.ask}` : 'reads', share: 0.5 },
-        { heading: 'which calls', share: 0.25 },
-      ],
-      cells: (set.answers ?? []).map(({ numbers: [from = 0, to] }) => [
-        named(from),
-        cards.get(from)!.title!,
-        to === undefined ? '' : named(to),
-      ]),
-      widthMm: room.widthMm,
-      textMm: type.adultTextMm,
-      measure,
-    }),
+    ...(set.notes ?? []).map(paragraph),
+    ...loops.flatMap((steps, loop) => [
+      ...(loops.length === 1 ? [] : [paragraph(`Loop ${loop + 1}`)]),
+      ...tableRows({
+        columns: [
+          { heading: 'card', share: 0.25 },
+          { heading: isPrompt(options.ask) ? `reads the ${options.ask}` : 'reads', share: 0.5 },
+          { heading: 'which calls', share: 0.25 },
+        ],
+        cells: steps.map(({ numbers: [from = 0, to] }) => [
+          named(from),
+          cards.get(from)!.title!,
+          to === undefined ? '' : named(to),
+        ]),
+        widthMm: room.widthMm,
+        textMm: type.adultTextMm,
+        measure,
+      }),
+    ]),
   ]
   const ends = first.some(({ title }) => title === END_OF_CHAIN)
+  const begins = cards.get(set.answers?.[0]?.numbers[0] ?? 1)!.words[0]!.text
+  const { leadIn } = wording[options.ask]
   return [
     ...howToPlayPages(
       request,
       {
         play: [
           ends
-            ? 'Take your cards. The first card of the chain begins.'
-            : 'Take your cards. Anyone may begin.',
-          'Read aloud what stands at the foot of your card.',
+            ? `Mix the cards and share them all out. Whoever has ${begins} begins.`
+            : `Mix the cards${options.loops === 1 ? '' : ' of your loop'} and share them all out. Anyone may begin.`,
+          `Read aloud what stands under “${leadIn}”`,
           `Listen. ${wording[options.ask].listen} Then say the word and read on.`,
           ends ? 'The card with “the end” ends the chain.' : 'Back at the first card? You did it together.',
         ],
@@ -107,9 +121,9 @@ function chainPages(request: ChainRequest, set: CardSet, room: Size): readonly P
           options.loops === 1
             ? `one set of ${first.length} cards for a class or a group, dealt out until none is left; copies prints more sets.`
             : `one set of ${first.length} cards for ${options.loops} groups. ${set.notes?.[0] ?? ''}`,
-        help: 'the answer page has the order. Where the chain stops, read the foot of the last card once more and ask who has the word.',
+        help: 'the answer page has the order. Where the chain stops, read the lower half of the last card once more and ask who has the word.',
         easier: 'lay the cards open on a table and build the chain there, one card after another.',
-        harder: 'mix the cards, take the time, and beat it next week.',
+        harder: 'time the chain from its first card to its last, and beat that time next week.',
       },
       room,
     ),

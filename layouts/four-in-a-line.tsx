@@ -50,11 +50,12 @@ export const fourInALine = defineLayout({
       {
         play: [
           'Choose a word that is still free and read it aloud.',
-          'When you have read it right, cover it with one of your counters.',
-          'Now it is the other player’s turn.',
-          'Whoever first has four in a line wins: across, down or on a slant.',
+          'Cover it with one of your counters. Now it is the other player’s turn.',
+          'Four of yours in a line, across, down or on a slant? You win.',
+          'Is the board full? Nobody wins. Swap who begins and play again.',
         ],
-        prepare: 'one board for two players, and about fifteen counters of one kind for each of them.',
+        prepare:
+          'one board for two players, and eighteen counters of one kind for each of them. Counters are small parts: not for children under three.',
         help: 'a word that was read wrongly is read together, and stays free for the next turn.',
         easier: 'three in a line win, or read the words of the board together first.',
         harder: 'say a sentence with the word, or spell it with eyes shut, before it is covered.',

@@ -109,23 +109,22 @@ function pictureAloneFace(request: PairsRequest, card: Card, set: CardSet, size:
   })
 }
 
-/** What two cards are, said to a child. */
-const told: Readonly<Record<PairSide, string>> = {
-  word: 'a word',
-  'marked word': 'the word with its marks',
-  picture: 'a picture',
-  clue: 'a clue',
-  plural: 'a word for more than one',
-  sounds: 'a number of sounds',
-  'past form': 'a word for yesterday',
-  'ing form': 'a word with ing',
-  'sound alike': 'a word that sounds the same',
+/** What a card shows, and what its partner shows, said to a child. */
+const told: Readonly<Record<PairSide, { readonly a: string; readonly its: string }>> = {
+  word: { a: 'a word', its: 'its word' },
+  'marked word': { a: 'a word with its marks', its: 'the same word with its marks' },
+  picture: { a: 'a picture', its: 'its picture' },
+  clue: { a: 'a clue', its: 'its own clue' },
+  plural: { a: 'a word for more than one', its: 'its word for more than one' },
+  sounds: { a: 'a number of sounds', its: 'its number of sounds' },
+  'past form': { a: 'a word for yesterday', its: 'its word for yesterday' },
+  'ing form': { a: 'a word with ing', its: 'its word with ing' },
+  'sound alike': { a: 'a word', its: 'a word that sounds the same' },
 }
 
 function whatMakesAPair([one, other]: readonly [PairSide, PairSide]): string {
   if (one === other) return 'The same card twice is a pair.'
-  if (other === 'sound alike' || one === 'sound alike') return 'Two words that sound the same are a pair.'
-  return `A pair is ${told[one]} and ${told[other]}.`
+  return `A pair is ${told[one].a} and ${told[other].its}.`
 }
 
 function pairPages(request: PairsRequest, set: CardSet, room: Size): readonly PageFace[] {
@@ -146,15 +145,16 @@ function pairPages(request: PairsRequest, set: CardSet, room: Size): readonly Pa
       request,
       {
         play: [
-          'Lay the cards face down in rows.',
+          'Mix the cards. Lay them face down in rows.',
           'Turn up two cards. Read both aloud.',
-          `${whatMakesAPair(options.pair)} Keep a pair and turn again.`,
-          'No pair? Turn them back. Now it is the next child.',
+          `${whatMakesAPair(options.pair)} Keep it and turn up two more.`,
+          'No pair? Turn them back. The next child goes on. In the end most pairs win.',
         ],
         prepare: `one set of ${cards} cards for two to four children; copies prints more sets. Card through which the words can be seen from behind gives the game away: print a back, or take thicker card.`,
-        help: 'the numbers at the foot of the cards tell which two belong together; the answer page lists them. Whoever turns up a pair reads it once more before it is kept.',
+        help: 'look up the two numbers at the foot of the cards on the answer page. Whoever turns up a pair reads it once more before it is kept.',
         easier: 'lay the cards face up, or play with half of the pairs.',
-        harder: 'say a sentence with the word before a pair is kept, or find all pairs against an hourglass.',
+        harder:
+          'say a sentence with the word before a pair is kept, or find all pairs while a sand timer runs.',
       },
       room,
     ),

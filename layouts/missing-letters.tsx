@@ -182,6 +182,9 @@ function gapPages(request: GapRequest, set: CardSet, room: Size): readonly PageF
     measure,
   })
   const hasChoices = first.some(({ choices = [] }) => choices.length > 0)
+  const splitWord = first
+    .flatMap(({ words }) => words)
+    .find(word => gapWord(request, word).gap?.ranges.length === 2)?.text
   return [
     ...howToPlayPages(
       request,
@@ -192,13 +195,13 @@ function gapPages(request: GapRequest, set: CardSet, room: Size): readonly PageF
             ? 'Try the letters below in the gap, one after another.'
             : 'Think which letters belong into the gap.',
           'Say the whole word. Does it sound right?',
-          'Write the letters on the card or on a slip, and read the word again.',
+          'Write the letters on the card or on a slip. Read the word. Take the next card.',
         ],
         prepare:
           'one set for each pair of children; laminated cards take a dry-wipe pen. The answer page, or back: answer, lets them check.',
-        help: 'a gap has a line for each letter that is missing; in words like cake the two letters that work together are missing.',
+        help: `a gap has a line for each letter that is missing${splitWord === undefined ? '' : `; in ${splitWord} the two letters that work together are missing`}.`,
         easier: 'read the word aloud for the child, or cover one of the wrong letters.',
-        harder: 'fold the letters under, or print the item with choices: 0.',
+        harder: 'cover the letters below, or print the item with choices: 0.',
       },
       room,
     ),

@@ -150,15 +150,20 @@ function bingoRules({ options }: BingoRequest, set: CardSet): GameRules {
   return {
     play: [
       whatToFind(options),
-      `Is it there? Cover it.${hasFreeMiddle(set) ? ' The middle is free for all.' : ''}`,
+      `Is it there? Cover it.${hasFreeMiddle(set) ? ' The middle is free: it counts as covered.' : ''}`,
       `Have you covered ${goalOfGame(set)}? Call “bingo!”`,
       'Read aloud what you have covered. Is it right? You win.',
     ],
     prepare: `${boards === 1 ? 'the board' : `${boards} boards, one for each child or pair`}; counters or scraps of paper for each of them, and the caller’s sheet. Counters are small parts: not for children under three.`,
-    help: 'call in the order of the caller’s sheet and tick each word; the small boards at its foot tell whether a shout is right. Shuffle the call cards only if it does not matter who wins.',
-    easier: 'show each word as you say it, or let two children share a board.',
+    help: 'call in the order of the caller’s sheet and tick each word; the small boards at its foot tell whether a shout is right. The number of a board stands small at its foot. For another game swap the boards, or print more rounds.',
+    easier:
+      options.say === 'word'
+        ? 'show each word as you say it, or let two children share a board.'
+        : 'say the first sound of the word too, or let two children share a board.',
     harder:
-      'say only the clue, or a sentence with the word left out; the winner spells one of the covered words.',
+      options.say === 'word'
+        ? 'say a sentence with the word left out; the winner spells one of the covered words.'
+        : 'let the children make up what is said; the winner spells one of the covered words.',
   }
 }
 

@@ -21,7 +21,7 @@ function oneBoardsOdds({ deal, rounds }: Pick<BingoGame, 'deal' | 'rounds'>): re
   const calls = [...new Set(named.map(games => chances.findIndex(({ value }) => value >= games / 100)))]
   const shares = calls.map(call => `by call ${call} in ${percent(chances[call]!.value)}`).join(', ')
   return [
-    `Shuffled by hand instead, the calls make any one board win ${shares} of 100 games, at call ${meanCall(chances).toFixed(1)} on average: exact, by inclusion and exclusion.`,
+    `Shuffled by hand instead, the calls make any one board win ${shares} of 100 games, at call ${meanCall(chances).toFixed(1)} on average (exact figures).`,
   ]
 }
 

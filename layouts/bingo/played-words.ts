@@ -69,7 +69,8 @@ export function whatToFind({ say, show }: SaidAndShown): string {
 
 /** For the caller: what she reads out and who covers what. */
 export function whatToSay({ say, show }: SaidAndShown): string {
-  const said = say === 'word' ? 'Say the words' : `Read out what stands behind each word, its ${say},`
+  const said =
+    say === 'word' ? 'Say the words' : `Do not say the word: read out its ${say}, which stands behind it,`
   const shown = show === 'word' ? 'the word' : `its ${show}`
   return `${said} from the top down and tick each one. Whoever has ${shown} covers it`
 }

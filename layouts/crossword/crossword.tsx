@@ -257,10 +257,10 @@ function crosswordPages(request: CrosswordRequest, set: CardSet, room: Size): re
       request,
       {
         play: [
-          'Read a clue. The number in brackets tells how many letters its word has.',
-          'Find the same number in the grid.',
-          'Write the word across or down, one letter in each box.',
-          'Words that cross share a letter. It helps you with the next one.',
+          'Read a clue. The number behind it, in ( ), tells how many letters its word has.',
+          'Find the number of the clue in the grid.',
+          'Write the word, one letter in each box: to the right for “across”, downwards for “down”.',
+          'Words that cross share a letter. All boxes full? Check with the answers.',
         ],
         prepare: 'one sheet for each child or pair, and a pencil.',
         help: 'the answer page shows the grid filled in.',

@@ -59,15 +59,16 @@ export const diceGrid = defineLayout({
       request,
       {
         play: [
-          `Throw ${dice}.`,
+          `Take turns. Throw ${dice}.`,
           `Choose a free word ${place} and read it aloud.`,
-          'Cover it with one of your counters. If none is free, the other player goes on.',
-          'When all words of one number are covered, count: whoever has most counters wins.',
+          'Cover it with one of your counters.',
+          'Have you covered the last word of a number? You win.',
         ],
-        prepare: `one board for two or three players, ${request.options.dice === 'one' ? 'a die' : 'two dice'}, and about twelve counters of one kind for each of them.`,
+        prepare: `one board for two or three players, ${request.options.dice === 'one' ? 'a die' : 'two dice'}, and sixteen counters of one kind for each of them. Counters and dice are small parts: not for children under three.`,
         help: 'a word that was read wrongly is read together, and stays free.',
         easier: 'read the words of the board together first, or let a player throw twice and choose.',
-        harder: 'write the word on a slip before it is covered, or play until the whole board is covered.',
+        harder:
+          'write the word on a slip before it is covered, or play until the whole board is covered: a throw without a free word is a turn missed, and most counters win.',
       },
       room,
     )

@@ -99,10 +99,10 @@ function tilePages(request: TilesRequest, _set: CardSet, room: Size): readonly P
       request,
       {
         play: [
-          'Say the word slowly. Listen to each sound.',
+          'Choose a word from the list. Say it slowly and listen to each sound.',
           'Lay a tile in a box for each sound, from left to right.',
-          'Two or three letters on one tile say one sound together.',
-          'Run a finger under the tiles and read the word.',
+          'More than one letter on a tile? Together they say one sound.',
+          'Run a finger under the tiles and read the word. Choose the next.',
         ],
         prepare:
           options.build === 'one word at a time'
@@ -110,7 +110,8 @@ function tilePages(request: TilesRequest, _set: CardSet, room: Size): readonly P
             : 'one set of tiles for a group that builds the whole list side by side; the mat serves for one word after another.',
         help: 'tiles with round corners spell vowels, those with square corners consonants; the answer page divides each word as the tiles do.',
         easier: 'give out only the tiles of the word, or lay the first tile.',
-        harder: 'call the word and keep the list under the mat, or ask for a word that changes one tile.',
+        harder:
+          'fold the list at the foot of the mat away and call the words, or ask for a word that changes one tile.',
       },
       room,
     ),

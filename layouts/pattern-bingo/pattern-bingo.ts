@@ -4,7 +4,7 @@ import type { Row } from '../../src/pieces/faces/flow-page.js'
 import { tableRows, textRow } from '../../src/pieces/parts/table-rows.js'
 import { gridSize, option, wholeNumber } from '../../src/plan/values/options.js'
 import type { Outcome } from '../../src/problems.js'
-import type { CardSet } from '../../src/sets/card-set.js'
+import type { Card, CardSet } from '../../src/sets/card-set.js'
 import { type Kind, patternBingo as patternBoards } from '../../src/sets/games/pattern-bingo.js'
 import { rankSorts } from '../../src/sets/sorts/rank-sorts.js'
 import type { Sort } from '../../src/sets/sorts/sort.js'
@@ -96,16 +96,23 @@ function patternPages(request: PatternRequest, set: CardSet, room: Size): readon
           'Listen to what is called.',
           'Find one word of that kind on your board. Read it. Cover it.',
           'Cover one word for each call. You may choose which.',
-          'A full line across, down or from corner to corner? Call “bingo!” and read it aloud.',
+          `${goalOn(set.cards[0]!)}? Call “bingo!” and read it aloud.`,
         ],
         prepare: `${boards === 1 ? 'the board' : `${boards} boards, one for each child or pair`}; counters or scraps of paper, and the caller’s sheet. Counters are small parts: not for children under three.`,
-        help: 'the caller’s sheet has the calls in order and the words of each kind: a covered word must be of a kind that was called, and of no kind more words than calls.',
-        easier: 'show a word of the kind with each call, or cover every word of the kind at once.',
+        help: 'the caller’s sheet has the calls in order and the words of each kind: to check a shout, count: no more words of a kind may be covered than times it was called.',
+        easier: 'show a word of the kind with each call.',
         harder: 'let the children say a word of the kind that stands on no board.',
       },
       room,
     ),
   ]
+}
+
+function goalOn({ cells }: Card): string {
+  const [columns, rows] = [cells![0]!.length, cells!.length]
+  if (columns === rows) return 'A full line across, down or from corner to corner'
+  if (columns < 3 || rows < 3) return columns > rows ? 'A full line across' : 'A full line down'
+  return 'A full line across or down'
 }
 
 function callersRows(request: PatternRequest, set: CardSet, widthMm: number): readonly Row[] {

@@ -117,12 +117,12 @@ function matPages(request: LayoutRequest, _set: CardSet, room: Size): readonly P
       {
         play: [
           'Listen to the word. Say it slowly.',
-          'Count its sounds and choose the row with as many boxes.',
+          'Count its sounds. Choose the row with the same number of boxes.',
           'Say it again and push a counter into a box at each sound.',
-          'Run a finger along the arrow and say the whole word.',
+          'Run a finger along the arrow and say the whole word. Take the counters off for the next.',
         ],
         prepare:
-          'one mat for each child, and six counters; in a clear sleeve or laminated it takes a dry-wipe pen and is wiped clean. Small counters are not for children under three.',
+          'one mat for each child, and a counter for each box of its longest row; in a clear sleeve or laminated it takes a dry-wipe pen and is wiped clean. Small counters are not for children under three.',
         help: 'call the words of the answer page in any order; it tells how many boxes each one needs.',
         easier: 'show the row, or use words of one number of sounds only.',
         harder: 'write the letters of each sound into its box, or lay letter tiles.',

@@ -9,7 +9,7 @@ import { textRow } from '../../src/pieces/parts/table-rows.js'
 import { choice, gridSize, option, wholeNumber } from '../../src/plan/values/options.js'
 import { errorAt, type Outcome, type Problem } from '../../src/problems.js'
 import type { Card, CardSet } from '../../src/sets/card-set.js'
-import { searchWays } from '../../src/sets/games/word-search.js'
+import { type HiddenWord, searchWays } from '../../src/sets/games/word-search.js'
 import { wordSearchBoards } from '../../src/sets/games/word-search-boards.js'
 import { unfitWords } from '../../src/words/fitness/unfit-file.js'
 import { grownUpPages } from '../grown-up-pages.js'
@@ -180,6 +180,15 @@ function WordList({ list, count }: { readonly list: SearchPlan['list']; readonly
 const ANSWER_MM = 92
 const ANSWER_PLACE_MM = 9
 
+/** As a finger runs. */
+function directionInWords({ down, across }: Pick<HiddenWord, 'down' | 'across'>): string {
+  const ways = [
+    ...(down === 0 ? [] : [down > 0 ? 'down' : 'up']),
+    ...(across === 0 ? [] : [across > 0 ? 'to the right' : 'to the left']),
+  ]
+  return ways.join(' and ')
+}
+
 function searchPages(request: SearchRequest, set: CardSet, room: Size): readonly PageFace[] {
   const { type, typeface, measure, options } = request
   const first = set.cards.filter(card => card.copy === 1)
@@ -191,7 +200,8 @@ function searchPages(request: SearchRequest, set: CardSet, room: Size): readonly
     const { heightMm } = letterGridSize(letters, mostMm)
     const draw = (box: Size) => drawLetterGrid({ rows: letters, room: box, typeface, mostMm, shown: hidden })
     const places = hidden.map(
-      ({ row, column }, index) => `${card.words[index]!.text}: row ${row + 1}, place ${column + 1}`,
+      ({ row, column, ...step }, index) =>
+        `${card.words[index]!.text}: row ${row + 1}, place ${column + 1}, ${directionInWords(step)}`,
     )
     const told = first.length > 1 ? `Grid ${card.number} · ${places.join(' · ')}` : places.join(' · ')
     return [
@@ -211,14 +221,14 @@ function searchPages(request: SearchRequest, set: CardSet, room: Size): readonly
         play: [
           'Read a word of the list.',
           `Look for its letters in the grid. ${runs[options.ways]}`,
-          'Draw a ring round the word when you have found it.',
+          'Draw a ring round the word. Words may share a letter.',
           'Read it again and tick it in the list.',
         ],
         prepare:
           'one sheet for each child, and a pencil; in a clear sleeve with a dry-wipe pen a sheet serves many.',
         help: 'the answer page shows the words in black and tells where each begins, counted from the top and from the left.',
         easier: 'tell the row in which a word begins, or ring its first letter beforehand.',
-        harder: `fold the list under and read out a clue for each word${harderWays[options.ways]}.`,
+        harder: `cover the list and read out a clue for each word${harderWays[options.ways]}.`,
       },
       room,
     ),

@@ -77,7 +77,7 @@ describe('matching pairs', () => {
   it('say to children what makes a pair', async () => {
     const rules = async (pair: string) =>
       linesOn(await printItem(`{layout: matching-pairs, pair: ${pair}}`), 'rules').join(' ')
-    expect(await rules('plural')).toContain('A pair is a word and a word for more than one.')
+    expect(await rules('plural')).toContain('A pair is a word and its word for more than one.')
     expect(await rules('same word')).toContain('The same card twice is a pair.')
   })
 

@@ -108,7 +108,7 @@ function layOut(
     if (isLast && !closed) return { step, word, title: END_OF_CHAIN, nextStep: undefined }
     const nextStep = isLast ? 0 : step + 1
     const next = words[nextStep]!
-    const title = isPrompt(ask) ? promptOf(next, ask) : linkBetween(word, next, ask)
+    const title = isPrompt(ask) ? promptOf(next, ask) : linkBetween(word, next, ask, words)
     return { step, word, title: title!, nextStep }
   })
   return { links: shuffleApart(links, (a, b) => a.nextStep === b.step, generator) }

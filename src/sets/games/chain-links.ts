@@ -12,11 +12,19 @@ export function isPrompt(kind: LinkKind): kind is Extract<LinkKind, PromptKind> 
   return kind !== 'sound change' && kind !== 'last letters'
 }
 
-/** What leads from a word to one that may follow it; undefined where it may not. */
-export function linkBetween(from: Word, to: Word, kind: Exclude<LinkKind, PromptKind>): string | undefined {
+/**
+ * What leads from a word to one that may follow it; undefined where it may not.
+ * @param among words of which no other is to answer it
+ */
+export function linkBetween(
+  from: Word,
+  to: Word,
+  kind: Exclude<LinkKind, PromptKind>,
+  among: readonly Word[] = [],
+): string | undefined {
   if (kind === 'last letters') {
-    const begun = lastLetters(from).find(letters => to.text.toLowerCase().startsWith(letters))
-    return begun === undefined ? undefined : `begins with ${begun}`
+    const begun = beginningFor(from, to)
+    return begun === undefined ? undefined : `begins with ${onlyBeginning(begun, to, among)}`
   }
   const change = soundChange(soundsOf(from), soundsOf(to))
   return change === undefined ? undefined : changeInWords(change, from, to)
@@ -30,6 +38,24 @@ function soundsOf({ graphemes }: Word): readonly string[] {
 function lastLetters({ text, graphemes }: Word): readonly string[] {
   const last = (graphemes.at(-1)?.letters ?? text.slice(-1)).toLowerCase()
   return /^(.)\1$/.test(last) ? [last, last.slice(1)] : [last]
+}
+
+/** A consonant or team must be one in the next word too: thrush does not begin as nest ends. */
+function beginningFor(from: Word, to: Word): string | undefined {
+  const first = to.graphemes[0]?.letters.toLowerCase()
+  return lastLetters(from).find(letters =>
+    /^[aeiou]/.test(letters) ? to.text.toLowerCase().startsWith(letters) : first === letters,
+  )
+}
+
+/** As many more letters of the word as tell it from the others. */
+function onlyBeginning(begun: string, to: Word, among: readonly Word[]): string {
+  const text = to.text.toLowerCase()
+  const others = among.filter(word => word !== to).map(word => word.text.toLowerCase())
+  let letters = begun
+  while (letters.length < text.length && others.some(other => other.startsWith(letters)))
+    letters = text.slice(0, letters.length + 1)
+  return letters
 }
 
 function changeInWords({ kind, at }: SoundChange, from: Word, to: Word): string {

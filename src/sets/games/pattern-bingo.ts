@@ -47,8 +47,8 @@ export function patternBingo(wanted: PatternBingoWanted): Outcome<CardSet> {
   const { grid } = share
   const generator = generatorFor(seed, `${label}: kinds`)
   const hands = dealHands(share, boards, generator)
-  const laid = hands.map(hand => layOut(hand, share, generator))
-  const lines = linesOf({ ...grid, freeCentre: false })
+  const lines = winningLines(grid)
+  const laid = hands.map(hand => layOut(hand, share, lines, generator))
   const needs = laid.map(cells =>
     lines.map(line => needOf(line, cells, share.kinds)).filter(need => need.some(count => count > 0)),
   )
@@ -150,8 +150,35 @@ function dealHands({ kinds }: Share, boards: number, generator: Generator): read
   })
 }
 
-/** Free cells first in the middle, then anywhere. */
+/** A line of two is full before the game has begun: on small boards the longer ones alone win. */
+export function winningLines(grid: ColumnsAndRows): readonly (readonly number[])[] {
+  const lines = linesOf({ ...grid, freeCentre: false })
+  const longest = Math.max(...lines.map(({ length }) => length))
+  return lines.filter(({ length }) => length >= Math.min(3, longest))
+}
+
+const LAYOUTS_TRIED = 40
+
+/** Of some layouts the one with fewest lines of one kind: the first calls of that kind would decide the game. */
 function layOut(
+  hand: readonly Word[],
+  share: Share,
+  lines: readonly (readonly number[])[],
+  generator: Generator,
+): readonly (Word | null)[] {
+  const kindsOn = (cells: readonly (Word | null)[], line: readonly number[]) =>
+    needOf(line, cells, share.kinds).filter(count => count > 0).length
+  const oneKind = (cells: readonly (Word | null)[]) => lines.filter(line => kindsOn(cells, line) === 1).length
+  let best = layOutOnce(hand, share, generator)
+  for (let tries = 1; tries < LAYOUTS_TRIED && oneKind(best) > 0; tries++) {
+    const cells = layOutOnce(hand, share, generator)
+    if (oneKind(cells) < oneKind(best)) best = cells
+  }
+  return best
+}
+
+/** Free cells first in the middle, then anywhere. */
+function layOutOnce(
   hand: readonly Word[],
   { free, grid: { columns, rows } }: Share,
   generator: Generator,

@@ -56,12 +56,14 @@ export interface JumpsWanted extends Omit<TrackRules, 'jumps'> {
 const SHORTEST = 2
 /** Of the track's spaces: of four, one sends on or back at most. */
 const MOST_SHARE = 4
+/** To be sent back from the last spaces makes children cry: our own judgement, no source. */
+const CLEAR_BEFORE_FINISH = 3
 const TRIES = 500
 
 /**
  * Spaces that send a counter on or back, half of them this way and half that, moved about until the game lasts as long as
- * it should. No space is in two of them, so that a counter is sent once; none leads to the start or the finish, and no
- * throw finds back-sending spaces alone.
+ * it should. No space is in two of them, so that a counter is sent once; none leads to the start or the finish, none
+ * sends back from before the finish, and no throw finds back-sending spaces alone.
  */
 export function chooseJumps(wanted: JumpsWanted, generator: Generator): readonly Jump[] {
   const { finish, faces, ending, count, minutes, players } = wanted
@@ -105,6 +107,7 @@ function anyJump(finish: number, generator: Generator): Jump {
 function mayStand(jumps: readonly Jump[], { finish, faces }: Pick<TrackRules, 'finish' | 'faces'>): boolean {
   const used = jumps.flatMap(({ from, to }) => [from, to])
   if (new Set(used).size < used.length || used.some(space => space < 1 || space >= finish)) return false
+  if (jumps.some(({ from, to }) => to < from && from > finish - CLEAR_BEFORE_FINISH)) return false
   const sendsBack = new Set(jumps.filter(({ from, to }) => to < from).map(({ from }) => from))
   return !jumps.some(({ from }) =>
     Array.from({ length: faces }, (_, index) => from + index).every(space => sendsBack.has(space)),

@@ -11,7 +11,7 @@ describe('the caller’s sheet', () => {
     const chances = chancesByCall({ goals: [[0, 1, 2, 3]], needed: 1, words: 12 })!
     expect(meanCall(chances)).toBeCloseTo((4 * 13) / 5, 12)
     expect(said).toContain('by call 8 in 14, by call 11 in 67, by call 12 in 100 of 100 games')
-    expect(said).toContain('at call 10.4 on average: exact')
+    expect(said).toContain('at call 10.4 on average (exact figures)')
     expect(said).toMatch(
       /With all 6 boards in play they give a single first winner in about \d+ of 100 games \(give or take \d+\)/,
     )
@@ -22,6 +22,6 @@ describe('the caller’s sheet', () => {
     expect(kindsOf(printed)).toEqual(['pieces', 'caller', 'rules', 'cover'])
     const rules = linesOn(printed, 'rules').join(' ')
     expect(rules).toContain('Have you covered the four corners?')
-    expect(rules).toContain('The middle is free for all.')
+    expect(rules).toContain('The middle is free: it counts as covered.')
   })
 })

@@ -7,7 +7,9 @@ describe('bingo by clue, plural or picture', () => {
   it('has the caller read out the clue, the words staying on the boards', async () => {
     const printed = await printItem(bingo('say: clue'))
     const sheet = linesOn(printed, 'caller').join('\n')
-    expect(sheet).toContain('Read out what stands behind each word, its clue, from the top down')
+    expect(sheet).toContain(
+      'Do not say the word: read out its clue, which stands behind it, from the top down',
+    )
     expect(sheet).toContain('moth | it flies to the lamp at night')
     expect(linesOn(printed, 'rules').join(' ')).toContain('You hear a clue. Look for its word on your board.')
   })

@@ -55,7 +55,7 @@ describe('a path board', () => {
     expect(kindsOf(printed)).toEqual(['pieces', 'rules', 'cover'])
     const rules = linesOn(printed, 'rules').join(' ')
     expect(rules).toContain('the way the arrows point')
-    expect(rules).toContain('Whoever is at the finish first has won.')
+    expect(rules).toContain('First at the finish wins. You need not throw the exact number.')
     const numbers = printed.sheets
       .flatMap(sheet => sheet.furniture)
       .flatMap(({ art }) => art.text.map(run => run.text))
@@ -73,7 +73,7 @@ describe('a path board', () => {
     expect(jumps).toHaveLength(4)
     for (const { from, to } of jumps) expect(said).toContain(`go ${to > from ? 'on' : 'back'} to ${to}`)
     for (let space = 1; space <= 26; space++) expect(said).toContain(String(space))
-    expect(linesOn(printed, 'rules').join(' ')).toContain('send you on or back')
+    expect(linesOn(printed, 'rules').join(' ')).toContain('Does it send you on or back?')
   })
 
   it('says how long a game lasts, and where the time asked for cannot be had', async () => {

@@ -136,6 +136,31 @@ describe('a chain by last letters', () => {
     ])
   })
 
+  it('tells as many letters as leave one card alone to answer', () => {
+    const more = wordsByHand(
+      { text: 'shell', sounds: 'sh:SH e:EH ll:L' },
+      { text: 'leaf', sounds: 'l:L ea:IY f:F' },
+      { text: 'fog', sounds: 'f:F o:AA g:G' },
+      { text: 'gull', sounds: 'g:G u:AH ll:L' },
+      { text: 'log', sounds: 'l:L o:AA g:G' },
+    )
+    const { cards } = chainFrom({ ...byLetters, words: more })
+    for (const { title } of cards.filter(card => card.title !== 'the end')) {
+      const letters = title!.replace('begins with ', '')
+      expect(cards.filter(({ words: [word] }) => word!.text.startsWith(letters))).toHaveLength(1)
+    }
+  })
+
+  it('does not take the first letter of a team for a sound of its own', () => {
+    const nest = wordsByHand(
+      { text: 'nest', sounds: 'n:N e:EH s:S t:T' },
+      { text: 'thrush', sounds: 'th:TH r:R u:AH sh:SH' },
+      { text: 'shell', sounds: 'sh:SH e:EH ll:L' },
+      { text: 'loop', sounds: 'l:L oo:UW p:P' },
+    )
+    expect(chainFrom({ ...byLetters, words: nest }).answerData).toEqual(['thrush', 'shell', 'loop'])
+  })
+
   it('counts doubled letters as one of them too', () => {
     const birds = wordsByHand(
       { text: 'goose', sounds: 'g:G oo:UW s:S e:' },

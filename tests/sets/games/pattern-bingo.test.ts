@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { type PatternBingoWanted, patternBingo } from '../../../src/sets/games/pattern-bingo.js'
+import { type PatternBingoWanted, patternBingo, winningLines } from '../../../src/sets/games/pattern-bingo.js'
 import { wordByHand } from '../words-by-hand.js'
 
 const kind = (title: string, count: number) => ({
@@ -25,7 +25,7 @@ function setOf(change: Partial<PatternBingoWanted> = {}) {
 /** Every line of a board, written out: rows, columns and, where it is square, both diagonals. */
 function linesOf<T>(cells: readonly (readonly T[])[]): readonly (readonly T[])[] {
   const columns = cells[0]!.map((_, column) => cells.map(row => row[column]!))
-  if (cells.length !== columns.length) return [...cells, ...columns]
+  if (cells.length !== columns.length) return [...cells, ...columns].filter(line => line.length > 2)
   return [...cells, ...columns, cells.map((row, at) => row[at]!), cells.map((row, at) => row.at(-1 - at)!)]
 }
 
@@ -54,6 +54,23 @@ describe('pattern bingo', () => {
       words.map(word => cards.filter(card => card.words.includes(word)).length),
     )
     for (const counts of uses) expect(Math.max(...counts) - Math.min(...counts)).toBeLessThanOrEqual(2)
+  })
+
+  it('has no line of one kind alone, which its first calls would decide', () => {
+    const { cards } = setOf({ boards: 20 })
+    for (const { cells } of cards)
+      for (const line of linesOf(cells!))
+        expect(
+          new Set(line.flatMap(word => (word === null ? [] : [word.text.slice(0, 2)]))).size,
+        ).toBeGreaterThan(1)
+  })
+
+  it('is won by lines of three on a board of two rows', () => {
+    expect(winningLines({ columns: 3, rows: 2 })).toEqual([
+      [0, 1, 2],
+      [3, 4, 5],
+    ])
+    expect(winningLines({ columns: 2, rows: 2 })).toHaveLength(6)
   })
 
   it('tells the earliest call at which a board can have a line, each call covering one word', () => {
