@@ -1,6 +1,6 @@
 import type { Box } from '../../geometry.js'
 import { fail, failWith, succeed } from '../../outcomes.js'
-import type { Outcome, Place, Problem } from '../../problems.js'
+import type { Outcome, Place } from '../../problems.js'
 import type { StyledMark } from '../marks/styled-mark.js'
 import { type TypeScale, wordRules } from '../text/type-scale.js'
 import type { Typeface } from '../typeface/typeface.js'
@@ -32,6 +32,8 @@ export interface FaceFitting {
   readonly place: Place
   /** What the faces are; pieces of a sheet where left out. */
   readonly on?: 'piece' | 'board' | 'page'
+  /** Tried only: where words do not fit, nobody asks which. */
+  readonly untold?: true
 }
 
 /** How the words of one size group came out. */
@@ -119,13 +121,14 @@ function fitGroups(
   fitting: FaceFitting,
 ): Outcome<ReadonlyMap<string, GroupFit>> {
   const fits = new Map<string, GroupFit>()
-  const problems: Problem[] = []
+  const failed: NoFit[] = []
   for (const { sizeGroup, request } of groupsToFit(found, fitting)) {
     const fit = fitWords(request)
     if (isFit(fit)) fits.set(sizeGroup, { ...fit, sizeGroup })
-    else problems.push(noFitProblem(fit, fitting))
+    else failed.push(fit)
   }
-  return problems.length > 0 ? failWith(problems) : succeed(fits)
+  if (failed.length === 0) return succeed(fits)
+  return failWith(fitting.untold === true ? [] : failed.map(fit => noFitProblem(fit, fitting)))
 }
 
 interface GroupToFit {

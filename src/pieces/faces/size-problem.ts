@@ -22,17 +22,15 @@ const advice = {
 } as const
 
 /** The longest word does not fit its place at the smallest size that may be printed. */
-export function noFitProblem(
-  { tooLong, wouldFitMm, room }: NoFit,
-  { type, place, on = 'piece' }: NoFitPlace,
-): Problem {
+export function noFitProblem({ tooLong }: NoFit, { type, place, on = 'piece' }: NoFitPlace): Problem {
+  const { word, wouldFitMm, room } = tooLong()
   const least = `${Math.ceil(mmToPoints(type.wordMinimumMm) * 10 - 1e-6) / 10} pt`
   const wanted = type.named ? `the ${least} asked for` : `${least}, the smallest allowed here`
   const wouldFitPoints = Math.floor(mmToPoints(wouldFitMm) * 4 + 1e-6) / 4
   const message =
     wouldFitPoints < LEGIBLE_POINTS
-      ? `"${tooLong}" has next to no room on a ${on} as small as this`
-      : `"${tooLong}" needs more room than the ${saySize(room)} it has: it would fit at ${wouldFitPoints} pt, not at ${wanted}`
+      ? `"${word}" has next to no room on a ${on} as small as this`
+      : `"${word}" needs more room than the ${saySize(room)} it has: it would fit at ${wouldFitPoints} pt, not at ${wanted}`
   return errorAt(place, message, advice[on])
 }
 

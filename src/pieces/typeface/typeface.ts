@@ -62,18 +62,22 @@ export function openTypeface(files: TypefaceFiles): Typeface | UnreadableFont {
   if (typeof regular === 'string') return { unreadable: regular }
   const bold = files.bold && openLetters(files.bold, files)
   if (typeof bold === 'string') return { unreadable: `in its bold weight ${bold}` }
-  const [extended, extendedBold] = [files.extended, files.extendedBold].map(openFurther)
-  const sources: Record<Weight, readonly FontFile[]> = {
-    regular: [regular, extended].filter(font => font !== undefined),
-    bold: [bold, extendedBold].filter(font => font !== undefined),
+  const further = {
+    regular: openedWhenAsked(files.extended),
+    bold: openedWhenAsked(bold === undefined ? files.extended : files.extendedBold),
   }
-  if (bold === undefined) sources.bold = sources.regular
+  const first = { regular, bold: bold ?? regular }
+  /** Which fonts a text takes: few have a character for which the second is opened. */
+  const fontsFor = (text: string, weight: Weight): readonly FontFile[] => {
+    const isCovered = [...text].every(character => first[weight].covers(character.codePointAt(0)!))
+    return [first[weight], isCovered ? undefined : further[weight]()].filter(font => font !== undefined)
+  }
   const runs = keptOfLate<string, ShapedRun>(MANY_RUNS)
   const widths = keptOfLate<string, number>(MANY_WIDTHS)
   const shape = (text: string, options: ShapeOptions = {}): ShapedRun => {
     const { weight = 'regular', letterSpacingEm = 0, splitLigaturesAt = [] } = options
     const key = `${weight}|${letterSpacingEm}|${splitLigaturesAt.join(' ')}|${text}`
-    return runs(key, () => shapeText(sources[weight], text, options))
+    return runs(key, () => shapeText(fontsFor(text, weight), text, options))
   }
   return {
     name: files.name,
@@ -81,9 +85,10 @@ export function openTypeface(files: TypefaceFiles): Typeface | UnreadableFont {
     metrics: measure(regular),
     hasBold: bold !== undefined,
     missing: text =>
-      [...new Set(text)].filter(
-        character => !sources.regular.some(font => font.draws(character.codePointAt(0)!)),
-      ),
+      [...new Set(text)].filter(character => {
+        const codePoint = character.codePointAt(0)!
+        return !regular.draws(codePoint) && further.regular()?.draws(codePoint) !== true
+      }),
     shape,
     widthEm: (text, weight = 'regular') => widths(`${weight}|${text}`, () => shape(text, { weight }).widthEm),
   }
@@ -96,9 +101,15 @@ function openLetters(bytes: Uint8Array, { bundled }: TypefaceFiles): FontFile | 
 }
 
 /** A file for the characters that another lacks need not have the alphabet. */
-function openFurther(bytes: Uint8Array | undefined): FontFile | undefined {
-  const font = bytes && openFontFile(bytes)
-  return typeof font === 'string' ? undefined : font
+function openedWhenAsked(bytes: Uint8Array | undefined): () => FontFile | undefined {
+  let opened: { readonly font: FontFile | undefined } | undefined
+  return () => {
+    if (opened === undefined) {
+      const font = bytes && openFontFile(bytes)
+      opened = { font: typeof font === 'string' ? undefined : font }
+    }
+    return opened.font
+  }
 }
 
 function measure(font: FontFile): TypefaceMetrics {

@@ -35,15 +35,28 @@ export interface Fit {
   readonly belowMm: number
   /** The same for the letters alone, without their marks. */
   readonly letters: { readonly aboveMm: number; readonly belowMm: number }
-  /** The word that keeps the set from being larger; undefined where the wanted size was reached. */
-  readonly decidedBy?: string
-  /** What the size would be without that word. */
+  /**
+   * What keeps the set from being larger; undefined where the wanted size was reached. Found when it is asked for: it
+   * takes as long as the size, and many sizes are found that nobody is told of.
+   */
+  readonly decider: () => Decider | undefined
+}
+
+/** The word that decides the size of its set. */
+export interface Decider {
+  readonly word: string
+  /** What the size would be without it; undefined where it stands alone. */
   readonly sizeWithoutMm?: number
 }
 
-/** Even the smallest size is too large for this word. */
+/** Not all words fit even at the smallest size; which does not is found when it is asked for. */
 export interface NoFit {
-  readonly tooLong: string
+  readonly tooLong: () => TooLong
+}
+
+/** Even the smallest size is too large for this word. */
+export interface TooLong {
+  readonly word: string
   /** The size at which it would fit. */
   readonly wouldFitMm: number
   readonly room: Size
@@ -58,24 +71,30 @@ const STEP_MM = MM_PER_POINT / 4
  */
 export function fitWords(request: FitRequest): Fit | NoFit {
   const { minimumMm, maximumMm, words } = request
-  const smallest = largestFit(request, words, minimumMm, maximumMm)
-  if (smallest === undefined) return noFit(request)
-  const reached = bodyOf(request, words, smallest)
-  if (smallest >= maximumMm - 1e-9) return { sizeMm: smallest, ...reached }
-  const tooLong = words.filter(word => !fits(request, [word], smallest + STEP_MM))
-  const decidedBy = (tooLong[0] ?? widest(request, smallest))?.word
-  if (decidedBy === undefined) return { sizeMm: smallest, ...reached }
-  const others = words.filter(word => word.word !== decidedBy)
-  const without = others.length === 0 ? undefined : largestFit(request, others, minimumMm, maximumMm)
+  const sizeMm = largestFit(request, words, minimumMm, maximumMm)
+  if (sizeMm === undefined) return { tooLong: () => tooLong(request) }
+  let found: { readonly decider: Decider | undefined } | undefined
   return {
-    sizeMm: smallest,
-    ...reached,
-    decidedBy,
-    ...(without === undefined ? {} : { sizeWithoutMm: without }),
+    sizeMm,
+    ...bodyOf(request, words, sizeMm),
+    decider: () => {
+      found ??= { decider: sizeMm >= maximumMm - 1e-9 ? undefined : deciderOf(request, sizeMm) }
+      return found.decider
+    },
   }
 }
 
-function noFit(request: FitRequest): NoFit {
+function deciderOf(request: FitRequest, sizeMm: number): Decider | undefined {
+  const { minimumMm, maximumMm, words } = request
+  const first = words.find(word => !fits(request, [word], sizeMm + STEP_MM))
+  const decider = (first ?? widest(request, sizeMm))?.word
+  if (decider === undefined) return undefined
+  const others = words.filter(({ word }) => word !== decider)
+  const without = others.length === 0 ? undefined : largestFit(request, others, minimumMm, maximumMm)
+  return { word: decider, ...(without === undefined ? {} : { sizeWithoutMm: without }) }
+}
+
+function tooLong(request: FitRequest): TooLong {
   const failing = request.words.filter(word => !fits(request, [word], request.minimumMm))
   const sizes = (failing.length > 0 ? failing : request.words).map(word => ({
     word,
@@ -85,7 +104,7 @@ function noFit(request: FitRequest): NoFit {
   // Words that fit one by one may still need more height together, sharing a baseline.
   const together = largestFit(request, request.words, STEP_MM * 4, request.minimumMm) ?? 0
   return {
-    tooLong: worst.word.word,
+    word: worst.word.word,
     wouldFitMm: Math.min(worst.sizeMm, together),
     room: worst.word.room,
   }

@@ -20,12 +20,12 @@ export function sizeNotes(
 function sizeNote(fit: GroupFit): string {
   const points = (mm: number) => `${Math.round(mmToPoints(mm) * 4) / 4} pt`
   const size = `Words are ${points(fit.sizeMm)}`
-  if (fit.decidedBy === undefined) return `${size}.`
+  const decider = fit.decider()
+  if (decider === undefined) return `${size}.`
+  const { word, sizeWithoutMm = fit.sizeMm } = decider
   const without =
-    fit.sizeWithoutMm === undefined || mmToPoints(fit.sizeWithoutMm - fit.sizeMm) < 1
-      ? ''
-      : `; without it they would be ${points(fit.sizeWithoutMm)}`
-  return `${size}: "${fit.decidedBy}" decides${without}.`
+    mmToPoints(sizeWithoutMm - fit.sizeMm) < 1 ? '' : `; without it they would be ${points(sizeWithoutMm)}`
+  return `${size}: "${word}" decides${without}.`
 }
 
 /** Which words were opened, so that a word that looks wider than others is no surprise. */

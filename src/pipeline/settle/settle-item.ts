@@ -64,9 +64,9 @@ async function withLongWordEased(
   asked: Success<FittedPieces>,
 ): Promise<Outcome<FittedPieces> | undefined> {
   const main = asked.value.fronts.fits.get('main')
-  if (main?.decidedBy === undefined || main.sizeWithoutMm === undefined || prepared.request.type.named)
-    return undefined
-  if (main.sizeWithoutMm < main.sizeMm * MUCH_LARGER) return undefined
+  const decider = prepared.request.type.named ? undefined : main?.decider()
+  if (main === undefined || decider?.sizeWithoutMm === undefined) return undefined
+  if (decider.sizeWithoutMm < main.sizeMm * MUCH_LARGER) return undefined
   const sheets = sheetsFor(prepared, prepared.grid, set)
   const ways = roomierItems(prepared, set).open.filter(way => way.sheets === sheets && !way.dealsAnew)
   let best: { readonly sizeMm: number; readonly outcome: Success<FittedPieces> } | undefined
@@ -75,7 +75,7 @@ async function withLongWordEased(
     const tried = await tryWay(
       way,
       { prepared, set, fitting },
-      `so that "${main.decidedBy}" does not make all words smaller`,
+      `so that "${decider.word}" does not make all words smaller`,
     )
     const sizeMm = tried?.outcome.value.fronts.fits.get('main')?.sizeMm ?? 0
     if (tried?.roomy && sizeMm > (best?.sizeMm ?? main.sizeMm * WORTH_IT))

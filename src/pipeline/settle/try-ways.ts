@@ -31,6 +31,7 @@ export interface PieceFitting {
   readonly measureWord: WordMeasurer
   /** For boards that are dealt again with fewer cells. */
   readonly sets: KeptStore<Outcome<CardSet>>
+  readonly untold?: true
 }
 
 export interface Trial {
@@ -72,11 +73,12 @@ export interface Wanted {
 /** The item laid out this way, if its words fit then and it comes up to what is wanted. */
 export async function tryWay(
   way: RoomierItem,
-  { prepared, set, fitting }: Omit<Trial, 'ways' | 'fewest'>,
+  { prepared, set, fitting: asked }: Omit<Trial, 'ways' | 'fewest'>,
   reason: string,
   { roomy: onlyRoomy = false, asLargeAs }: Wanted = {},
 ): Promise<Tried | undefined> {
   const { studied, job } = prepared
+  const fitting: PieceFitting = { ...asked, untold: true }
   const roomier = prepareItem(studied, { ...job, item: { ...job.item, ...way.changes } })
   if (!roomier.ok) return undefined
   const dealt = way.dealsAnew ? dealSet(roomier.value, fitting.sets) : succeed(set)
@@ -127,7 +129,7 @@ function withLongestWords(set: CardSet, { measure }: LayoutRequest): CardSet {
 export async function fitPieces(
   prepared: PreparedItem,
   set: CardSet,
-  { layOut, measureWord }: PieceFitting,
+  { sets: _, ...fitting }: PieceFitting,
 ): Promise<Outcome<FittedPieces>> {
   const { layout, grid, job } = prepared
   if (layout.kind !== 'pieces') throw new Error(`${layout.name} has no pieces to fit`)
@@ -136,7 +138,7 @@ export async function fitPieces(
   if (!faces.ok) return faces
   const place = job.item.place
   const on = set.cards[0]?.kind === 'board' ? 'board' : 'piece'
-  const fronts = await fitFaces(faces.value, { ...request, place, on, layOut, measureWord })
+  const fronts = await fitFaces(faces.value, { ...request, place, on, ...fitting })
   const problems = [...faces.problems, ...fronts.problems]
   if (!fronts.ok) return failWith(problems)
   const back = backFaces(prepared, set)
@@ -144,7 +146,7 @@ export async function fitPieces(
   const backs =
     back.value.length === 0
       ? succeed(nothingFitted)
-      : await fitFaces(back.value, { ...request, place, layOut, measureWord })
+      : await fitFaces(back.value, { ...request, place, ...fitting })
   if (!backs.ok) return failWith([...problems, ...backs.problems])
   const fitted = { changes: {}, set, fronts: fronts.value, backs: backs.value, notes: [] }
   return succeed(fitted, [...problems, ...back.problems])

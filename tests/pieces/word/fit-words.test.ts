@@ -12,7 +12,7 @@ const inRoom = (words: readonly string[], widthMm: number, heightMm = 40) =>
   words.map(word => ({ word, spans: [], room: { widthMm, heightMm } }))
 
 const asFit = (fit: Fit | NoFit): Fit => {
-  if (!('sizeMm' in fit)) throw new Error(`${fit.tooLong} does not fit`)
+  if (!('sizeMm' in fit)) throw new Error(`${fit.tooLong().word} does not fit`)
   return fit
 }
 
@@ -27,14 +27,14 @@ describe('one size for a set', () => {
 
   it('names the word that decides, and the size without it', () => {
     const fit = asFit(fitWords({ ...limits, words: inRoom(['reed', 'frog', 'marshmallow'], 50) }))
-    expect(fit.decidedBy).toBe('marshmallow')
-    expect(fit.sizeWithoutMm).toBeGreaterThan(fit.sizeMm)
+    expect(fit.decider()?.word).toBe('marshmallow')
+    expect(fit.decider()?.sizeWithoutMm).toBeGreaterThan(fit.sizeMm)
   })
 
   it('stops at the largest size wanted, and then no word decides', () => {
     const fit = asFit(fitWords({ ...limits, words: inRoom(['reed'], 500, 200) }))
     expect(fit.sizeMm).toBe(limits.maximumMm)
-    expect(fit.decidedBy).toBeUndefined()
+    expect(fit.decider()).toBeUndefined()
   })
 
   it('leaves room above and below one shared baseline', () => {
@@ -45,8 +45,9 @@ describe('one size for a set', () => {
 
   it('says which word is too long and where it would fit', () => {
     const fit = fitWords({ ...limits, words: inRoom(['reed', 'marshmallow'], 20) })
-    expect(fit).toMatchObject({ tooLong: 'marshmallow' })
-    expect((fit as NoFit).wouldFitMm).toBeGreaterThan(0)
-    expect((fit as NoFit).wouldFitMm).toBeLessThan(limits.minimumMm)
+    const { word, wouldFitMm } = (fit as NoFit).tooLong()
+    expect(word).toBe('marshmallow')
+    expect(wouldFitMm).toBeGreaterThan(0)
+    expect(wouldFitMm).toBeLessThan(limits.minimumMm)
   })
 })
