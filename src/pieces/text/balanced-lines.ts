@@ -1,4 +1,4 @@
-import { breakLines, type TextMeasure, type TextStyle } from './break-lines.js'
+import { breakLines, partsOfLines, type TextMeasure, type TextStyle } from './break-lines.js'
 
 /** Near enough for the eye. */
 const STEP_MM = 0.5
@@ -11,7 +11,7 @@ export function balancedLines(
   measure: TextMeasure,
 ): readonly string[] {
   const lines = breakLines(text, widthMm, style, measure)
-  const widest = Math.max(0, ...text.split(/\s+/).map(word => measure(word, style.sizeMm, style.weight)))
+  const widest = Math.max(0, ...partsOfLines(text).map(part => measure(part, style.sizeMm, style.weight)))
   if (lines.length < 2 || widest > widthMm) return lines
   let best = lines
   let low = widest

@@ -23,6 +23,11 @@ export function linesHeight(count: number, sizeMm: number): number {
  */
 const BREAKS = /\s+(?![·\s]|\(\d+\)|\d+\.?$)/
 
+/** What stays on one line: words, and what is not parted from the word before it. */
+export function partsOfLines(text: string): readonly string[] {
+  return text.split(BREAKS).filter(part => part !== '')
+}
+
 /**
  * Breaks running text into lines no wider than `widthMm`. A word wider than that stands alone and is broken at the
  * last letter that fits, so nothing ever leaves its box.
@@ -31,7 +36,7 @@ export function breakLines(text: string, widthMm: number, style: TextStyle, meas
   const fits = (line: string) => measure(line, style.sizeMm, style.weight) <= widthMm
   const lines: string[] = []
   let line = ''
-  for (const word of text.split(BREAKS).filter(part => part !== '')) {
+  for (const word of partsOfLines(text)) {
     const longer = line === '' ? word : `${line} ${word}`
     if (fits(longer)) {
       line = longer

@@ -1,7 +1,7 @@
 import { MM_PER_POINT, mmToPoints, type Size, saySize } from '../../geometry.js'
 import { failWith, succeed } from '../../outcomes.js'
 import { errorAt, type Outcome, type Place, type Problem } from '../../problems.js'
-import { LINE_HEIGHT, type TextMeasure } from './break-lines.js'
+import { LINE_HEIGHT, partsOfLines, type TextMeasure } from './break-lines.js'
 
 /** A text on a piece, which may run over several lines but is broken between its words only. */
 export interface TextInRoom {
@@ -53,7 +53,7 @@ function widthsAtOne({ measure, weight }: FitTextsRequest): (text: string) => nu
 }
 
 function fits({ text, room }: TextInRoom, sizeMm: number, widthAtOne: (text: string) => number): boolean {
-  const words = text.split(/\s+/).filter(word => word !== '')
+  const words = partsOfLines(text)
   const wide = (line: string) => widthAtOne(line) * sizeMm > room.widthMm
   if (words.some(wide)) return false
   let lines = 0
