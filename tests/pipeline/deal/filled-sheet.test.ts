@@ -40,6 +40,12 @@ describe('sheets whose division is left to the layout', () => {
     expect(await divided('layout: word-strips', 5)).toMatchObject({ down: 8 })
   })
 
+  it('have strips lower by up to a fifth where that saves a sheet, but not in large print', async () => {
+    expect(await divided('layout: word-strips', 10)).toMatchObject({ across: 1, down: 10 })
+    expect(await divided('layout: word-strips', 11)).toMatchObject({ down: 8 })
+    expect(await divided('layout: word-strips, size: large', 6)).toMatchObject({ down: 5 })
+  })
+
   it('are left alone where the plan says how they are divided', async () => {
     expect(await divided('layout: open-sort, across: 3, down: 6')).toMatchObject({ across: 3, down: 6 })
   })
