@@ -67,8 +67,13 @@ function rowHeight(rows: number, room: Size): number {
   return room.heightMm / (rows + (rows - 1) * GAP_SHARE)
 }
 
-/** Across the line between two spaces; half of it reaches into the white that a space keeps beside its word. */
-const ARROW_MM = 2.4
+/**
+ * Across the line between two spaces; half of it reaches into the white that a space keeps beside its word, a tenth of its
+ * width. On large spaces it is larger, or it would be a speck.
+ */
+function arrowSize({ widthMm, heightMm }: Box): number {
+  return Math.max(2.4, Math.min(widthMm / 14, heightMm / 8))
+}
 
 /** The track's lines: a frame to each space, shared with its neighbour, a second one within start and finish, arrows. */
 export function drawTrack({ columns, spaces, passages }: Track, room: Size, lineMm: number): Art {
@@ -109,11 +114,13 @@ function frameOf({ xMm, yMm, widthMm, heightMm }: Box, lineMm: number): PathShap
 }
 
 /** On the line to the next space, towards it. */
-function drawArrow({ xMm, yMm, widthMm, heightMm }: Box, rightwards: boolean): PathShape {
+function drawArrow(space: Box, rightwards: boolean): PathShape {
+  const { xMm, yMm, widthMm, heightMm } = space
+  const arrowMm = arrowSize(space)
   const edge = rightwards ? xMm + widthMm : xMm
-  const towards = (rightwards ? 1 : -1) * (ARROW_MM / 2)
+  const towards = (rightwards ? 1 : -1) * (arrowMm / 2)
   const middle = yMm + heightMm / 2
-  const half = ARROW_MM * 0.65
+  const half = arrowMm * 0.65
   const head = polygon([
     [edge - towards, middle - half],
     [edge + towards, middle],

@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { bestColumns, layTrack } from '../../../layouts/path-board/track.js'
+import { bestColumns, drawTrack, layTrack } from '../../../layouts/path-board/track.js'
 import { boxContains, boxesOverlap } from '../../../src/geometry.js'
 
 const room = { widthMm: 190, heightMm: 240 }
@@ -48,5 +48,22 @@ describe('a track that runs to and fro', () => {
   it('has fewer columns for longer words', () => {
     const columnsFor = (widthMm: number) => bestColumns(30, room, { widthMm, heightMm: 2.2 })
     expect(columnsFor(6)).toBeLessThan(columnsFor(2))
+  })
+})
+
+describe('the arrows from space to space', () => {
+  const widest = (columns: number) => {
+    const track = layTrack({ spaces: columns * 2, columns, room })
+    const { shapes } = drawTrack(track, room, 0.6)
+    // Arrows along a row are triangles of three points that come after the frames of spaces and ends.
+    const arrow = shapes[track.spaces.length + 2]!
+    const across =
+      arrow.kind === 'path' ? [...arrow.d.matchAll(/[ML]([\d.]+) /g)].map(([, x]) => Number(x)) : []
+    return Math.max(...across) - Math.min(...across)
+  }
+
+  it('are as large as can be seen from across the table, on small spaces and large ones', () => {
+    expect(widest(9)).toBeCloseTo(2.4, 1)
+    expect(widest(2)).toBeGreaterThan(5)
   })
 })
