@@ -64,7 +64,29 @@ function sharedOut(
   const [asLines, rest] = [sized.filter(isAsLines), sized.filter(column => !isAsLines(column))]
   const wider = rest.length === 0 ? asLines : rest
   const scale = (1 - sum(sized) + sum(wider)) / sum(wider)
-  return sized.map(column => (wider.includes(column) ? { ...column, share: column.share * scale } : column))
+  const scaled = sized.map(column =>
+    wider.includes(column) ? { ...column, share: column.share * scale } : column,
+  )
+  const neededShare = ({ heading, of }: Column) =>
+    (widest(heading, words.flatMap(of)) + COLUMN_GAP_MM) / widthMm
+  return givenToBroken(scaled, neededShare)
+}
+
+/** Columns whose lines leave them room give it to those whose lines are broken. */
+function givenToBroken(
+  columns: readonly Column[],
+  neededShare: (column: Column) => number,
+): readonly Column[] {
+  const isBroken = (column: Column) => !isAsLines(column) && neededShare(column) > column.share + 1e-9
+  const takers = columns.filter(isBroken)
+  if (takers.length === 0) return columns
+  const spare = (column: Column) =>
+    isAsLines(column) || isBroken(column) ? 0 : column.share - neededShare(column)
+  const given = columns.reduce((sum, column) => sum + spare(column), 0) / takers.length
+  return columns.map(column => ({
+    ...column,
+    share: isBroken(column) ? column.share + given : column.share - spare(column),
+  }))
 }
 
 function isAsLines({ asItsLines }: Column): boolean {

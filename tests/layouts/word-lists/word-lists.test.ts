@@ -29,6 +29,12 @@ describe('a list of words', () => {
 })
 
 describe('the marked list', () => {
+  it('gives the room that the plurals do not need to clues that would be broken', async () => {
+    const lines = linesOn(await printItem('{layout: marked-list}'), 'list')
+    const clue = 'a brown bird with a spotted front'
+    expect(lines.flatMap(line => line.split(' | '))).toContain(clue)
+  })
+
   it('leaves out a column in which no word has anything', async () => {
     const headings = async (plan: string) =>
       linesOn(await printItem('{layout: marked-list}', plan), 'list').join(' | ')
