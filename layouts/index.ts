@@ -16,6 +16,7 @@ import { missingLetters } from './missing-letters.js'
 import { openSort } from './open-sort.js'
 import { pathBoard } from './path-board/path-board.js'
 import { patternBingo } from './pattern-bingo/pattern-bingo.js'
+import { rollAndBuild } from './roll-and-build/roll-and-build.js'
 import { soundBoxes } from './sound-boxes/sound-boxes.js'
 import { soundMat } from './sound-boxes/sound-mat.js'
 import { wordCards } from './word-cards.js'
@@ -40,6 +41,7 @@ export const layouts: readonly Layout[] = [
   fourInALine,
   letterTiles,
   wordLadder,
+  rollAndBuild,
   missingLetters,
   wordSearch,
   crossword,

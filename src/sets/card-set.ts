@@ -1,6 +1,7 @@
 /** What the sets stage gives: what goes on which card, in set order. Knows nothing of print. */
 import type { Word } from '../words/word.js'
 import type { AnswerData } from './answer-data.js'
+import type { DieOnCard } from './games/build-dice.js'
 import type { CrosswordOnCard } from './games/crossword.js'
 import type { LadderRung } from './games/ladder-steps.js'
 import type { TrackOfSet } from './games/track-turns.js'
@@ -26,6 +27,8 @@ export interface Card {
   readonly cells?: readonly (readonly (Word | null)[])[]
   /** Of a crossword: where its words stand, and its clues. */
   readonly crossword?: CrosswordOnCard
+  /** Of a die to fold: what stands on its faces. */
+  readonly die?: DieOnCard
   /** Of a word ladder: its words with what changes from one to the next. */
   readonly ladder?: readonly LadderRung[]
   /** Letters, one of which belongs into the gap of its word. */

@@ -34,6 +34,7 @@ export const examples: Readonly<Record<string, Examples>> = {
     keys: ['', 'level: harder, steps: 3, ladders: 2, marks: all'],
     roomForLongTexts: 'across: 1, down: 1',
   },
+  'roll-and-build': { keys: ['', 'sets: 2, border: dashed'] },
   crossword: { keys: ['', 'help: first letters'] },
   'missing-letters': {
     keys: ['marks: all', 'hint: nothing, choices: 2, border: double round'],

@@ -27,6 +27,7 @@ const pictured: Readonly<Record<string, string>> = {
   'four-in-a-line': 'layout: four-in-a-line, grid: 4x4, cover: no',
   'letter-tiles': 'layout: letter-tiles, words: [reed, marsh], across: 4, down: 2, cover: no',
   'word-ladder': 'layout: word-ladder, from: reed, steps: 2, cover: no',
+  'roll-and-build': 'layout: roll-and-build, across: 1, down: 1, cover: no',
   'missing-letters': 'layout: missing-letters, words: [reed, marsh, perch], across: 2, down: 2, cover: no',
   crossword: 'layout: crossword, cover: no',
   'word-search': 'layout: word-search, cover: no',

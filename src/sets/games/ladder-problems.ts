@@ -1,9 +1,9 @@
 /** What is said of a ladder that does not exist: why, and the nearest that does. */
-import { errorAt, type Problem } from '../../problems.js'
+import { errorAt, type Place, type Problem } from '../../problems.js'
 import { stepsFrom } from './change-paths.js'
 import { type LadderWeb, MOST_STEPS } from './ladder-web.js'
-import type { LadderWord } from './ladder-words.js'
-import type { LaddersWanted } from './ladders-wanted.js'
+import { type LadderWord, soundsOf } from './ladder-words.js'
+import { type LaddersWanted, wordCalled } from './ladders-wanted.js'
 
 export function unusableEnd(text: string, { words, place }: LaddersWanted): Problem {
   const listed = words.find(word => word.text.toLowerCase() === text.toLowerCase())
@@ -34,6 +34,7 @@ export function noLadderAtAll({ steps, place }: LaddersWanted): Problem {
 /** A ladder with a named end that cannot be. */
 export function noLadder(wanted: LaddersWanted, web: LadderWeb): Problem {
   const { from, to, steps, place } = wanted
+  if (from !== undefined && to !== undefined && saidAlike(from, to, wanted)) return sameSound(from, to, place)
   const start = indexOf(web, from ?? to!)
   const { text } = web.words[start]!.word
   const reached = stepsFrom(web.graph, start, MOST_STEPS)
@@ -48,13 +49,24 @@ export function noLadder(wanted: LaddersWanted, web: LadderWeb): Problem {
   const fewest = reached.get(end)
   if (fewest === undefined) return notConnected(web, { start, end, reached }, wanted)
   const { text: endText } = web.words[end]!.word
-  if (fewest === 0)
-    return errorAt(place, `"${text}" and "${endText}" sound the same: no sound changes`, 'Name another word.')
   return errorAt(
     place,
     `no ladder of ${inSteps(steps!)} begins with "${text}" and ends with "${endText}"`,
     `The nearest takes ${inSteps(fewest)}: write steps: ${fewest}, or leave steps out.`,
   )
+}
+
+function saidAlike(from: string, to: string, wanted: LaddersWanted): boolean {
+  const [before, after] = [wordCalled(from, wanted), wordCalled(to, wanted)]
+  return before !== undefined && after !== undefined && soundsOf(before) === soundsOf(after)
+}
+
+function sameSound(from: string, to: string, place: Place): Problem {
+  const message =
+    from.toLowerCase() === to.toLowerCase()
+      ? `a ladder with "${from}" at both ends changes nothing`
+      : `"${from}" and "${to}" sound the same: no sound changes`
+  return errorAt(place, message, 'Name another word for one of the two.')
 }
 
 function indexOf({ words }: LadderWeb, text: string): number {

@@ -1,6 +1,6 @@
 import type { Place } from '../../problems.js'
 import type { Word } from '../../words/word.js'
-import type { LadderWord } from './ladder-words.js'
+import { type LadderWord, listedLadderWord } from './ladder-words.js'
 
 /** Words fit for children that a ladder may step on besides those of the list. */
 export interface KnownWords {
@@ -21,4 +21,15 @@ export interface LaddersWanted {
   readonly seed: number
   readonly label: string
   readonly place: Place
+}
+
+/** The list's words whose sounds are known. */
+export function listedWords({ words }: Pick<LaddersWanted, 'words'>): readonly LadderWord[] {
+  return words.filter(word => word.source !== 'guess').map(listedLadderWord)
+}
+
+/** As the list has it, else as it is known; capitals do not matter. */
+export function wordCalled(text: string, wanted: LaddersWanted): LadderWord | undefined {
+  const listed = listedWords(wanted).find(({ word }) => word.text.toLowerCase() === text.toLowerCase())
+  return listed ?? wanted.known.wordCalled(text)
 }

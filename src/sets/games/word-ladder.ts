@@ -8,8 +8,8 @@ import { cheapestPath, stepsFrom } from './change-paths.js'
 import { noLadder, noLadderAtAll, unusableEnd } from './ladder-problems.js'
 import { rungsOf } from './ladder-steps.js'
 import { FAMILIAR, type LadderWeb, LEAST_PIECES, ladderCost, ladderWeb, MOST_STEPS } from './ladder-web.js'
-import { type LadderWord, listedLadderWord } from './ladder-words.js'
-import type { LaddersWanted } from './ladders-wanted.js'
+import type { LadderWord } from './ladder-words.js'
+import { type LaddersWanted, listedWords, wordCalled } from './ladders-wanted.js'
 import { namedWords } from './named-words.js'
 
 type Path = readonly LadderWord[]
@@ -18,8 +18,8 @@ type Path = readonly LadderWord[]
 export function wordLadders(wanted: LaddersWanted): Outcome<CardSet> {
   const { place, ladders } = wanted
   const ends = [wanted.from, wanted.to].filter(text => text !== undefined)
-  const listed = wanted.words.filter(word => word.source !== 'guess').map(listedLadderWord)
-  const named = ends.flatMap(text => namedFirst(text, listed, wanted))
+  const listed = listedWords(wanted)
+  const named = ends.flatMap(text => namedFirst(text, wanted))
   const problems = ends
     .filter(text => !named.some(word => isText(word, text)))
     .map(text => unusableEnd(text, wanted))
@@ -43,8 +43,8 @@ function isText(word: LadderWord | undefined, text: string): boolean {
 }
 
 /** The word as the list has it, or as it is known; none where it is neither. */
-function namedFirst(text: string, listed: Path, { known }: LaddersWanted): Path {
-  const word = listed.find(each => isText(each, text)) ?? known.wordCalled(text)
+function namedFirst(text: string, wanted: LaddersWanted): Path {
+  const word = wordCalled(text, wanted)
   return word === undefined || word.pieces.length < LEAST_PIECES ? [] : [word]
 }
 

@@ -122,7 +122,8 @@ describe('word ladders', () => {
   })
 
   it('never step from a word to one that sounds the same', () => {
-    expect(problemOf({ from: 'reed', to: 'read' })).toContain('"read"')
+    const words = [studied('reed'), studied('reread'), studied('wait'), studied('weight')]
+    expect(problemOf({ words, from: 'wait', to: 'weight' })).toContain('"wait" and "weight" sound the same')
     expect(laddersOf({ words: [studied('wait'), studied('weight')], known: kept }).join()).not.toContain(
       'wait,weight',
     )
@@ -174,6 +175,12 @@ describe('a ladder that does not exist', () => {
     ['umbrella', 'changing one sound of it makes no other word that children know'],
   ])('is told where %s is to be its end', (from, why) => {
     expect(problemOf({ from })).toContain(`no ladder begins or ends with "${from}": ${why}`)
+  })
+
+  it('is told where both ends are one word', () => {
+    expect(problemOf({ from: 'reed', to: 'Reed' })).toContain(
+      'a ladder with "reed" at both ends changes nothing',
+    )
   })
 
   it('is told of a word whose sounds are a guess, and of a word of one sound', () => {

@@ -1,0 +1,46 @@
+import { describe, expect, it } from 'vitest'
+import { isUnfit } from '../../../layouts/roll-and-build/known-parts.js'
+import { kindsOf, linesOn, piecesOf, printItem, problemsOf } from '../print-item.js'
+
+describe('roll and build', () => {
+  it('prints three nets of six faces, a sheet to write on, rules and answers', async () => {
+    const printed = await printItem('{layout: roll-and-build}')
+    expect(kindsOf(printed)).toEqual(['pieces', 'list', 'rules', 'answers', 'cover'])
+    expect(piecesOf(printed).map(({ text }) => text.length)).toEqual([6, 6, 6])
+    expect(linesOn(printed, 'list')).toContain('Real words | Not words yet')
+  })
+
+  it('warns of scissors, glue and small children', async () => {
+    const rules = linesOn(await printItem('{layout: roll-and-build}'), 'rules').join(' ')
+    expect(rules).toContain('Scissors and glue are for older hands; dice are not for children under three')
+  })
+
+  it('has all words that the dice build on the answer page', async () => {
+    const printed = await printItem('{layout: roll-and-build}')
+    const answers = linesOn(printed, 'answers').join('\n')
+    expect(answers).toMatch(/\d+ words among 216 throws, \d+ of them on your list/)
+    expect(answers).toContain('your words | ')
+  })
+
+  it('has letters that fit its faces in large print', async () => {
+    const dice = piecesOf(await printItem('{layout: roll-and-build, size: x-height 12 mm}'))
+    expect(dice.every(({ xHeightMm }) => (xHeightMm ?? 0) >= 12 - 1e-6)).toBe(true)
+  })
+
+  it('says so where no word of the list can be built', async () => {
+    expect(await problemsOf('{layout: roll-and-build, words: [heron]}', plan('heron'))).toContain(
+      'no word of the list can be built with three dice',
+    )
+  })
+})
+
+function plan(word: string): string {
+  return `title: Along the marsh\nclass: Room 7, Heron Lane School\nseed: 12\nwords: [${word}]\nprint:\n`
+}
+
+describe('what a throw must not spell', () => {
+  it('is what reads like an unfit word too, unless it is a word that children may meet', () => {
+    expect(['sit', 'duck', 'shell'].map(isUnfit)).toEqual([false, false, false])
+    expect(['shit', 'shitt'].map(isUnfit)).toEqual([true, true])
+  })
+})
