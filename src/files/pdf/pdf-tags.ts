@@ -67,13 +67,18 @@ type TagOptions = PDFKit.Mixins.StructureElementOptions & {
   readonly bbox?: readonly [number, number, number, number]
 }
 
-/** Pieces are figures whose alternative text is their words; everything else with words is a paragraph. */
+/**
+ * Pieces are figures whose alternative text is their words; everything else with words is a paragraph, on a cover its
+ * largest letters the heading. A page without pieces is set in the order in which it is read, column by column or label
+ * by label; pieces stand in rows.
+ */
 function addGroups(
   doc: PDFKit.PDFDocument,
   section: PDFKit.PDFStructureElement,
   sheet: Sheet,
   store: ArtStore,
 ): void {
+  const titleMm = sheet.kind === 'cover' ? largestText(sheet) : Number.POSITIVE_INFINITY
   const tagged: { readonly box: Box; readonly element: PDFKit.PDFStructureElement }[] = []
   for (const group of drawingGroups(sheet)) {
     const operators = group.drawings
@@ -84,14 +89,21 @@ function addGroups(
       continue
     }
     const figure = group.piece !== undefined || group.drawings.some(({ art }) => art.shapes.some(isPicture))
-    const content = doc.markStructureContent(figure ? 'Figure' : 'P')
+    const isTitle = group.drawings.some(({ art }) => art.text.some(run => run.sizeMm >= titleMm))
+    const type = figure ? 'Figure' : isTitle ? 'H1' : 'P'
+    const content = doc.markStructureContent(type)
     doc.addContent(inMillimetres(operators))
     doc.endMarkedContent()
     const box = boxOf(group, sheet)
     const options: TagOptions = figure ? { title: group.words, alt: group.words, bbox: inPoints(box) } : {}
-    tagged.push({ box, element: doc.struct(figure ? 'Figure' : 'P', options, [content]) })
+    tagged.push({ box, element: doc.struct(type, options, [content]) })
   }
-  for (const { element } of inReadingOrder(tagged)) section.add(element)
+  const ordered = sheet.pieces.length > 0 ? inReadingOrder(tagged) : tagged
+  for (const { element } of ordered) section.add(element)
+}
+
+function largestText({ furniture }: Sheet): number {
+  return Math.max(...furniture.flatMap(({ art }) => art.text.map(run => run.sizeMm)))
 }
 
 const isPicture = ({ kind }: { readonly kind: string }) => kind === 'image'

@@ -155,6 +155,30 @@ describe('a PDF as other programs read it', () => {
     },
   )
 
+  it.runIf(hasProgram('pdfinfo'))(
+    'reads a page without pieces as it is set: label by label, a cover column by column under its title',
+    async () => {
+      const said = (text: string, xMm: number, yMm: number, sizeMm = 4) => {
+        const { text: runs, ...drawn } = art([ring], text)
+        return { art: { ...drawn, text: runs.map(run => ({ ...run, sizeMm })) }, xMm, yMm }
+      }
+      const furniture = [
+        said('Word cards', 10, 10, 8),
+        said('whole class', 10, 30),
+        said('Bingo', 110, 10),
+        said('Otters', 110, 30),
+      ]
+      const pages = (['labels', 'cover'] as const).map(kind => sheet({ kind, pieces: [], furniture }))
+      const set = join(folder, 'set.pdf')
+      await writeFile(set, await sheetsToPdf({ title, parts: [{ title, sheets: pages }] }))
+      const told = runProgram('pdfinfo', ['-struct-text', set]).replaceAll(/ \(block\)\n\s*/g, ' ')
+      expect([...told.matchAll(/(P|H1) "(.*)"/g)].map(([, type, text]) => `${type} ${text}`)).toEqual([
+        ...['P Word cards', 'P whole class', 'P Bingo', 'P Otters'],
+        ...['H1 Word cards', 'P whole class', 'P Bingo', 'P Otters'],
+      ])
+    },
+  )
+
   it.runIf(hasProgram('pdftotext'))('gives its words to a search, each in its place', () => {
     expect(runProgram('pdftotext', ['-raw', '-l', '1', file, '-']).split(/\s+/).filter(Boolean)).toEqual([
       'reed',
