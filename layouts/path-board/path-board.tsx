@@ -1,5 +1,5 @@
 import type { Box, Size } from '../../src/geometry.js'
-import { succeed } from '../../src/outcomes.js'
+import { fail, succeed } from '../../src/outcomes.js'
 import { type CardFace, mm, type SlotContent } from '../../src/pieces/faces/face.js'
 import { OverlaySlot, Slot } from '../../src/pieces/faces/slot.js'
 import { cardFace } from '../../src/pieces/parts/card-face.js'
@@ -9,7 +9,8 @@ import { linesHeight } from '../../src/pieces/text/break-lines.js'
 import { fitTexts } from '../../src/pieces/text/fit-texts.js'
 import { Lines } from '../../src/pieces/text/lines.js'
 import { choice, option, wholeNumber } from '../../src/plan/values/options.js'
-import { type Outcome, type Problem, warningAt } from '../../src/problems.js'
+import { errorAt, type Outcome, type Problem, warningAt } from '../../src/problems.js'
+import { cardId } from '../../src/sets/card-id.js'
 import type { Card, CardSet } from '../../src/sets/card-set.js'
 import { NEAR_SHARE, pathBoards } from '../../src/sets/games/path-boards.js'
 import { minutesOf, mostJumps, SECONDS_A_TURN } from '../../src/sets/games/track-length.js'
@@ -24,6 +25,7 @@ import {
   type RoomierOptions,
 } from '../layout.js'
 import { wordSlot } from '../one-card-a-word.js'
+import { joinedArt } from './joined-art.js'
 import { numberMakers } from './number-makers.js'
 import {
   drawSpaceLabels,
@@ -32,19 +34,26 @@ import {
   type SpaceLabels,
   spaceLabels,
 } from './space-labels.js'
-import { bestColumns, drawTrack, layTrack, type Track } from './track.js'
+import { bestColumns, drawTrack, type JoinedSheets, layTrack, onSheet, type Track } from './track.js'
 
 /** How many words stand on a track where the teacher does not say. */
 const SPACES = { normal: 26, large: 13 } as const
 
 const LEAST_SPACES = 4
-const MOST_SPACES = 80
+const MOST_SPACES = 160
+/** More are too small to read. */
+const MOST_ON_A_SHEET = 80
+/** Of several sheets; a longer game tires children. */
+const MOST_USUAL_SPACES = 80
 const options = {
   spaces: option('how many words stand on a track', wholeNumber(LEAST_SPACES, MOST_SPACES, undefined), {
     example: '20',
     usual: `${SPACES.normal}, and ${SPACES.large} in large print`,
   }),
   boards: option('how many boards, their words in other orders', wholeNumber(1, 40, 1)),
+  sheets: option('over how many sheets of paper a board is joined: 1, 2 or 4', wholeNumber(1, 4, 1), {
+    example: '2',
+  }),
   minutes: option(
     'how long a game should last; spaces that send on or back are chosen for it',
     wholeNumber(2, 90, undefined),
@@ -86,7 +95,11 @@ export const pathBoard = defineLayout({
       seed: plan.seed,
       label: itemName,
     })
-    const value = { ...set, notes: notesOn(words.length, spaces) }
+    const { sheets } = options
+    if (sheets === 3)
+      return fail(errorAt(item.place, 'a board is not joined from 3 sheets', 'Write sheets: 2 or sheets: 4.'))
+    const cards = set.cards.flatMap(card => inParts(card, sheets, options.boards))
+    const value = { ...set, cards, notes: notesOn(words.length, spaces) }
     return succeed(value, lengthProblems(request, set.track))
   },
   roomier: shorterTracks,
@@ -95,29 +108,46 @@ export const pathBoard = defineLayout({
 })
 
 function spacesOf({ options, type }: PathRequest): number {
-  return options.spaces ?? SPACES[type.large ? 'large' : 'normal']
+  const usual = SPACES[type.large ? 'large' : 'normal'] * options.sheets
+  return options.spaces ?? Math.min(usual, MOST_USUAL_SPACES)
+}
+
+/** Two sheets side by side, four two by two. */
+function sheetsOf({ sheets }: PathRequest['options']): JoinedSheets {
+  return { across: sheets === 1 ? 1 : 2, down: sheets === 4 ? 2 : 1 }
+}
+
+/** A card for each sheet of a board; which spaces stand on it is known when it has a size. */
+function inParts(card: Card, of: number, boards: number): readonly Card[] {
+  if (of === 1) return [card]
+  return Array.from({ length: of }, (_, index) => ({
+    ...card,
+    part: { number: index + 1, of },
+    id: cardId({ prefix: 'board', number: card.number, copy: card.copy, of: boards, part: index + 1 }),
+  }))
 }
 
 function lengthProblems(request: PathRequest, track: TrackOfSet): readonly Problem[] {
   const { options, item } = request
   const { minutes, players, faces, jumps } = options
   const spaces = spacesOf(request)
-  const most = mostJumps(spaces + 1)
+  const mostSending = mostJumps(spaces + 1)
   const tooMany =
     jumps !== undefined && track.jumps.length < jumps
       ? [
           warningAt(
             item.place,
             `${track.jumps.length} spaces send on or back, not ${jumps}`,
-            `A track of ${spaces} spaces has room for ${most}; give it more spaces.`,
+            `A track of ${spaces} spaces has room for ${mostSending}; give it more spaces.`,
           ),
         ]
       : []
   if (minutes === undefined || Math.abs(track.minutes - minutes) <= NEAR_SHARE * minutes) return tooMany
   const bare = (count: number) =>
     minutesOf({ finish: count + 1, jumps: [], faces, ending: track.ending }, players)
-  const counts = Array.from({ length: MOST_SPACES - LEAST_SPACES + 1 }, (_, index) => index + LEAST_SPACES)
-  const better = counts.find(count => bare(count) >= minutes) ?? MOST_SPACES
+  const most = Math.min(MOST_SPACES, MOST_ON_A_SHEET * options.sheets)
+  const counts = Array.from({ length: most - LEAST_SPACES + 1 }, (_, index) => index + LEAST_SPACES)
+  const better = counts.find(count => bare(count) >= minutes) ?? most
   return [
     ...tooMany,
     warningAt(
@@ -161,8 +191,11 @@ interface BoardPlan {
   readonly size: Size
   /** From the board's frame to the track. */
   readonly insetMm: number
+  /** Of one sheet. */
   readonly room: Size
+  /** Of the whole board. */
   readonly track: Track
+  readonly sheets: JoinedSheets
   readonly endsMm: number | undefined
   /** Where spaces send a counter on or back. */
   readonly labels: SpaceLabels | undefined
@@ -171,20 +204,24 @@ interface BoardPlan {
 /** White between the track and the set mark below it. */
 const ABOVE_MARK_MM = 1.2
 
-function pathFaces(request: LayoutRequest, set: CardSet, size: Size): Outcome<readonly CardFace[]> {
+/** Along the edges to which the next sheet is glued, and as much at the others, so that sheets match. */
+const OVERLAP_MM = 10
+
+function pathFaces(request: PathRequest, set: CardSet, size: Size): Outcome<readonly CardFace[]> {
   const { type, item, measure, words } = request
   // In large print a corner of the board is cut off, and the track keeps clear of that cut too.
   const insetMm = type.large ? 1.5 : 0
   const inside = contentRoom(size, undefined, type)
+  const sheets = sheetsOf(request.options)
   const room = {
-    widthMm: inside.widthMm - 2 * insetMm,
-    heightMm: inside.heightMm - 2 * insetMm - ABOVE_MARK_MM,
+    widthMm: inside.widthMm - 2 * insetMm - (sheets.across === 1 ? 0 : OVERLAP_MM),
+    heightMm: inside.heightMm - 2 * insetMm - ABOVE_MARK_MM - (sheets.down === 1 ? 0 : OVERLAP_MM),
   }
   const spaces = set.cards[0]!.words.length + 2
   const widest = Math.max(...words.map(word => measure(word.text, 1)), measure('finish', 1, 700))
   // White around a word is about a third of its width and as much as its height.
-  const columns = bestColumns(spaces, room, { widthMm: widest * 1.3, heightMm: 2.2 })
-  const track = layTrack({ spaces, columns, room })
+  const columns = bestColumns(spaces, room, { widthMm: widest * 1.3, heightMm: 2.2 }, sheets)
+  const track = layTrack({ spaces, columns, room, sheets })
   const endRoom = roomFor(track.spaces[0]!)
   const ends = fitTexts({
     texts: ['start', 'finish'].map(text => ({ text, on: 'the board', room: endRoom })),
@@ -216,7 +253,8 @@ function pathFaces(request: LayoutRequest, set: CardSet, size: Size): Outcome<re
   if (!labelled.ok) return labelled
   // The double frames show where the track begins and ends: in large print the words may be left out.
   if (!ends.ok && !type.large) return ends
-  const plan: BoardPlan = { size, insetMm, room, track, endsMm: ends.ok ? ends.value : undefined, labels }
+  const endsMm = ends.ok ? ends.value : undefined
+  const plan: BoardPlan = { size, insetMm, room, track, sheets, endsMm, labels }
   return succeed(set.cards.map(card => boardFace(request, card, set, plan)))
 }
 
@@ -229,7 +267,7 @@ function boardFace(
   request: LayoutRequest,
   card: Card,
   set: CardSet,
-  { size, insetMm, room, track, endsMm, labels }: BoardPlan,
+  { size, insetMm, room, track, sheets, endsMm, labels }: BoardPlan,
 ): CardFace {
   const { widthMm, heightMm } = track.spaces[0]!
   const isLabelled = labels !== undefined
@@ -240,48 +278,56 @@ function boardFace(
     paddingAboveMm: isLabelled ? 1 : Math.max(2, Math.min(widthMm, heightMm) / 10),
     loweredMm: isLabelled ? labelHeight(labels) / 2 : 0,
   } as const
-  const words = card.words.map((word, index): [string, SlotContent] => [
-    `space ${index + 1}`,
-    wordSlot(request, word, place),
-  ])
-  const rows = Math.ceil(track.spaces.length / track.columns)
+  const part = card.part?.number ?? 1
+  const here = onSheet(track, part - 1, room, sheets)
+  const wordAt = (at: number) => card.words[at - 1]
+  const shown = here.spaces.flatMap(space => {
+    const word = wordAt(space.at)
+    return word === undefined ? [] : [{ space, word, name: `space ${space.at}` }]
+  })
+  const rows = new Map<number, string[]>()
+  for (const { space, word } of shown) rows.set(space.yMm, [...(rows.get(space.yMm) ?? []), word.text])
+  const ends = here.spaces.filter(({ at }) => wordAt(at) === undefined)
+  const [rightMm, belowMm] = [sheets.across, sheets.down].map(count => (count === 1 ? 0 : OVERLAP_MM))
+  const whole = { widthMm: room.widthMm + rightMm!, heightMm: room.heightMm + belowMm! }
   return cardFace({
     ...request,
     card,
     set,
     size,
     border: undefined,
-    text: card.words.map(word => word.text),
+    text: shown.map(({ word }) => word.text),
     // A row of cells for each row of the track, in the order walked; start and finish hold no word.
-    cells: Array.from({ length: rows }, (_, row) =>
-      card.words
-        .slice(Math.max(0, row * track.columns - 1), (row + 1) * track.columns - 1)
-        .map(word => word.text),
-    ),
+    cells: [...rows.values()],
     content: (
       <div
         style={{
           display: 'flex',
           position: 'relative',
-          width: mm(room.widthMm),
-          height: mm(room.heightMm),
+          width: mm(whole.widthMm),
+          height: mm(whole.heightMm),
           margin: mm(insetMm),
         }}
       >
         <OverlaySlot name="track" />
-        {endsMm === undefined ? null : <End said="start" box={track.spaces[0]!} sizeMm={endsMm} />}
-        {words.map(([name], index) => (
-          <Slot
-            name={name}
-            style={{ position: 'absolute', ...placed(roomForWord(track.spaces[index + 1]!, labels)) }}
-          />
+        {ends.map(space =>
+          endsMm === undefined ? null : (
+            <End said={space.at === 0 ? 'start' : 'finish'} box={space} sizeMm={endsMm} />
+          ),
+        )}
+        {shown.map(({ name, space }) => (
+          <Slot name={name} style={{ position: 'absolute', ...placed(roomForWord(space, labels)) }} />
         ))}
-        {endsMm === undefined ? null : <End said="finish" box={track.spaces.at(-1)!} sizeMm={endsMm} />}
       </div>
     ),
     slots: {
-      track: { kind: 'art', draw: whole => drawBoard(request, track, labels, whole) },
-      ...Object.fromEntries(words),
+      track: {
+        kind: 'art',
+        draw: () => joinedArt(drawBoard(request, here, labels, room), { part, room, whole, sheets, request }),
+      },
+      ...Object.fromEntries(
+        shown.map(({ name, word }): [string, SlotContent] => [name, wordSlot(request, word, place)]),
+      ),
     },
   })
 }
@@ -301,13 +347,23 @@ function drawBoard(
   const lines = drawTrack(track, room, LINE_MM)
   if (labels === undefined) return lines
   const written = track.spaces
-    .slice(1, -1)
-    .flatMap((box, index) => drawSpaceLabels(labels, index + 1, box, typeface))
+    .filter(({ at }) => at > 0 && at < track.count - 1)
+    .flatMap(space => drawSpaceLabels(labels, space.at, space, typeface))
   return {
     ...room,
     shapes: [...lines.shapes, ...written.flatMap(({ shapes }) => shapes)],
     text: [...lines.text, ...written.flatMap(({ text }) => text)],
   }
+}
+
+/** How the sheets of a board are joined. */
+function joining(sheets: number): string {
+  if (sheets === 1) return ''
+  const cut =
+    sheets === 2
+      ? 'cut the second sheet along the line at its left'
+      : 'lay the sheets out as 1 2 above 3 4; cut the second and fourth along the line at their left, the third and fourth along the line at their top'
+  return `${cut}, lay each on the empty strip of the sheet beside or above it so that the lines meet, and glue it there. A grown-up does the cutting. Then `
 }
 
 function pathPages(request: PathRequest, set: CardSet, room: Size): readonly PageFace[] {
@@ -337,7 +393,7 @@ function pathPages(request: PathRequest, set: CardSet, room: Size): readonly Pag
           jumps.length === 0 ? read : `${read} Does it send you ${sent}? Go there. Your turn is over.`,
           `First at the finish wins. ${exactly}`,
         ],
-        prepare: `one board and a counter for each of two to four children, ${faces === 6 ? 'and a die, or' : 'and'} the disc or the grid of the next page. Counters and dice are small parts: not for children under three.`,
+        prepare: `${joining(request.options.sheets)}one board and a counter for each of two to four children, ${faces === 6 ? 'and a die, or' : 'and'} the disc or the grid of the next page. Counters and dice are small parts: not for children under three.`,
         help: `a word read wrongly is read together. ${players === 1 ? 'One child is home' : `The first of ${players} children is home`} after about ${rounds} turns${players === 1 ? '' : ' each'}, and with ${SECONDS_A_TURN} seconds a turn, which is our own estimate, a game lasts about ${whole === 1 ? 'a minute' : `${whole} minutes`}. Any one counter takes about ${each} turns.`,
         easier: 'read a word together with whoever gets stuck.',
         harder: 'say a sentence with the word, or spell it with the eyes shut, before the counter may stay.',

@@ -2,20 +2,38 @@ import type { Box, Size } from '../../src/geometry.js'
 import { pathText, polygon, rectangle } from '../../src/pieces/art/path-text.js'
 import type { Art, PathShape } from '../../src/pieces/piece.js'
 
+/** A place on the track; `at` counts from 0, the start. */
+export interface Space extends Box {
+  readonly at: number
+}
+
 /** A track of spaces that runs to and fro: rows joined at alternate ends, from the top left. */
 export interface Track {
   readonly columns: number
-  /** In the order walked; the last one takes what is left of its row. */
-  readonly spaces: readonly Box[]
+  /** Of the whole track. */
+  readonly count: number
+  /** In the order walked; on a sheet alone the last one takes what is left of its row. */
+  readonly spaces: readonly Space[]
   /** The passages from one row down to the next. */
   readonly passages: readonly Box[]
 }
 
+/** Sheets that are joined to one board, beside and below one another. */
+export interface JoinedSheets {
+  readonly across: number
+  readonly down: number
+}
+
+export const ONE_SHEET: JoinedSheets = { across: 1, down: 1 }
+
 export interface TrackRequest {
   /** Start and finish among them. */
   readonly spaces: number
+  /** Over all sheets; as many on each. */
   readonly columns: number
+  /** Of one sheet. */
   readonly room: Size
+  readonly sheets?: JoinedSheets
 }
 
 /** Between two rows, as a share of a row's height: wide enough to see the way, our own judgement. */
@@ -23,48 +41,77 @@ const GAP_SHARE = 0.3
 /** Of a space's width: too narrow to be taken for a space. */
 const PASSAGE_SHARE = 0.4
 
-export function layTrack({ spaces, columns, room }: TrackRequest): Track {
+export function layTrack({ spaces, columns, room, sheets = ONE_SHEET }: TrackRequest): Track {
   const rows = Math.ceil(spaces / columns)
-  const widthMm = room.widthMm / columns
-  const heightMm = rowHeight(rows, room)
-  const stepMm = heightMm * (1 + GAP_SHARE)
+  const isJoined = sheets.across * sheets.down > 1
+  const wholeMm = room.widthMm * sheets.across
+  const widthMm = wholeMm / columns
+  const rowsEach = Math.ceil(rows / sheets.down)
+  const heightMm = rowHeight(rows, room, sheets.down)
+  const gapMm = heightMm * GAP_SHARE
+  const topOf = (row: number) =>
+    Math.floor(row / rowsEach) * room.heightMm + (row % rowsEach) * (heightMm + gapMm)
   const leftToRight = (row: number) => row % 2 === 0
-  const boxOf = (space: number): Box => {
-    const row = Math.floor(space / columns)
-    const along = space % columns
+  const boxOf = (at: number): Space => {
+    const row = Math.floor(at / columns)
+    const along = at % columns
     const column = leftToRight(row) ? along : columns - 1 - along
-    return { xMm: column * widthMm, yMm: row * stepMm, widthMm, heightMm }
+    return { at, xMm: column * widthMm, yMm: topOf(row), widthMm, heightMm }
   }
   const boxes = Array.from({ length: spaces }, (_, space) => boxOf(space))
   const last = boxes[spaces - 1]!
-  const endsAtRight = leftToRight(rows - 1)
-  const finish: Box = endsAtRight
+  const widened: Space = leftToRight(rows - 1)
     ? { ...last, widthMm: room.widthMm - last.xMm }
     : { ...last, xMm: 0, widthMm: last.xMm + last.widthMm }
   const passages = Array.from({ length: rows - 1 }, (_, row): Box => {
-    const xMm = leftToRight(row) ? room.widthMm - widthMm : 0
+    const xMm = leftToRight(row) ? wholeMm - widthMm : 0
     return {
       xMm: xMm + (widthMm * (1 - PASSAGE_SHARE)) / 2,
-      yMm: row * stepMm + heightMm,
+      yMm: topOf(row) + heightMm,
       widthMm: widthMm * PASSAGE_SHARE,
-      heightMm: stepMm - heightMm,
+      heightMm: gapMm,
     }
   })
-  return { columns, spaces: [...boxes.slice(0, -1), finish], passages }
+  return { columns, count: spaces, spaces: [...boxes.slice(0, -1), isJoined ? last : widened], passages }
+}
+
+/** What of the track stands on a sheet, in its coordinates; sheets are counted row by row from 0. */
+export function onSheet(track: Track, sheet: number, room: Size, { across }: JoinedSheets): Track {
+  const left = (sheet % across) * room.widthMm
+  const top = Math.floor(sheet / across) * room.heightMm
+  const isHere = ({ xMm, yMm, widthMm, heightMm }: Box) => {
+    const [x, y] = [xMm + widthMm / 2 - left, yMm + heightMm / 2 - top]
+    return x > 0 && x < room.widthMm && y > 0 && y < room.heightMm
+  }
+  const moved = <B extends Box>(box: B): B => ({ ...box, xMm: box.xMm - left, yMm: box.yMm - top })
+  return {
+    ...track,
+    spaces: track.spaces.filter(isHere).map(moved),
+    passages: track.passages.filter(isHere).map(moved),
+  }
 }
 
 /** The number of columns that lets a word of this shape (width and height for an em of 1) stand largest. */
-export function bestColumns(spaces: number, room: Size, word: Size): number {
+export function bestColumns(
+  spaces: number,
+  room: Size,
+  word: Size,
+  { across, down }: JoinedSheets = ONE_SHEET,
+): number {
   const size = (columns: number) => {
-    const heightMm = rowHeight(Math.ceil(spaces / columns), room)
-    return Math.min(room.widthMm / columns / word.widthMm, heightMm / word.heightMm)
+    const heightMm = rowHeight(Math.ceil(spaces / columns), room, down)
+    return Math.min((room.widthMm * across) / columns / word.widthMm, heightMm / word.heightMm)
   }
-  const counts = Array.from({ length: Math.min(spaces, 10) - 1 }, (_, index) => index + 2)
+  const counts = Array.from({ length: Math.max(1, Math.min(spaces, 10) - 1) }, (_, index) => index + 2).map(
+    columns => columns * across,
+  )
   return counts.reduce((best, columns) => (size(columns) > size(best) + 1e-9 ? columns : best), counts[0]!)
 }
 
-function rowHeight(rows: number, room: Size): number {
-  return room.heightMm / (rows + (rows - 1) * GAP_SHARE)
+/** Of several sheets below one another each ends with the gap to the next. */
+function rowHeight(rows: number, room: Size, down: number): number {
+  if (down === 1) return room.heightMm / (rows + (rows - 1) * GAP_SHARE)
+  return room.heightMm / (Math.ceil(rows / down) * (1 + GAP_SHARE))
 }
 
 /**
@@ -76,12 +123,14 @@ function arrowSize({ widthMm, heightMm }: Box): number {
 }
 
 /** The track's lines: a frame to each space, shared with its neighbour, a second one within start and finish, arrows. */
-export function drawTrack({ columns, spaces, passages }: Track, room: Size, lineMm: number): Art {
+export function drawTrack({ columns, count, spaces, passages }: Track, room: Size, lineMm: number): Art {
   const frames = spaces.map(box => frameOf(grown(box, lineMm / 2, room), lineMm))
-  const ends = [spaces[0]!, spaces.at(-1)!].map(box => frameOf(grown(box, -3 * lineMm, room), lineMm))
-  const arrows = spaces.flatMap((box, space) => {
-    const isLastOfRow = space % columns === columns - 1 || space === spaces.length - 1
-    return isLastOfRow ? [] : [drawArrow(box, Math.floor(space / columns) % 2 === 0)]
+  const ends = spaces
+    .filter(({ at }) => at === 0 || at === count - 1)
+    .map(box => frameOf(grown(box, -3 * lineMm, room), lineMm))
+  const arrows = spaces.flatMap(space => {
+    const isLastOfRow = space.at % columns === columns - 1 || space.at === count - 1
+    return isLastOfRow ? [] : [drawArrow(space, Math.floor(space.at / columns) % 2 === 0, room)]
   })
   return {
     ...room,
@@ -113,18 +162,19 @@ function frameOf({ xMm, yMm, widthMm, heightMm }: Box, lineMm: number): PathShap
   return { kind: 'path', d: pathText(bars.flat()), fill: '#000000' }
 }
 
-/** On the line to the next space, towards it. */
-function drawArrow(space: Box, rightwards: boolean): PathShape {
+/** On the line to the next space, towards it; within the sheet where the next one is on another. */
+function drawArrow(space: Box, rightwards: boolean, room: Size): PathShape {
   const { xMm, yMm, widthMm, heightMm } = space
   const arrowMm = arrowSize(space)
-  const edge = rightwards ? xMm + widthMm : xMm
-  const towards = (rightwards ? 1 : -1) * (arrowMm / 2)
+  const half = arrowMm / 2
+  const edge = rightwards ? Math.min(xMm + widthMm, room.widthMm - half) : Math.max(xMm, half)
+  const towards = (rightwards ? 1 : -1) * half
   const middle = yMm + heightMm / 2
-  const half = arrowMm * 0.65
+  const tall = arrowMm * 0.65
   const head = polygon([
-    [edge - towards, middle - half],
+    [edge - towards, middle - tall],
     [edge + towards, middle],
-    [edge - towards, middle + half],
+    [edge - towards, middle + tall],
   ])
   return { kind: 'path', d: pathText(head), fill: '#000000' }
 }

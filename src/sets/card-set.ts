@@ -18,6 +18,8 @@ export interface Card {
   readonly number: number
   /** 1, 2, … */
   readonly copy: number
+  /** Of a board that is joined from several sheets: which of them, from 1, and how many there are. */
+  readonly part?: { readonly number: number; readonly of: number }
   readonly words: readonly Word[]
   /** What a header says, or any text that stands on the card beside its words. */
   readonly title?: string

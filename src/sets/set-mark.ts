@@ -2,12 +2,12 @@ import type { Card, CardSet } from './card-set.js'
 
 /**
  * The words printed small on a piece, unlike those of any other piece of the plan, so that a dropped pile can be
- * sorted: what the set is, which copy where there are several, which number of how many.
+ * sorted: what the set is, which copy where there are several, which number of how many, which sheet of a board.
  * @param shortSetTitle unique among the sets of the plan: `word cards`, `Otters · bingo`
  */
 export function setMarkText(
   shortSetTitle: string,
-  { number, copy }: Pick<Card, 'number' | 'copy'>,
+  { number, copy, part }: Pick<Card, 'number' | 'copy' | 'part'>,
   { cards }: Pick<CardSet, 'cards'>,
 ): string {
   const most = (of: (card: Card) => number) => cards.reduce((found, card) => Math.max(found, of(card)), 0)
@@ -16,6 +16,7 @@ export function setMarkText(
     shortSetTitle,
     ...(copies > 1 ? [copyLetter(copy)] : []),
     `${number} of ${most(card => card.number)}`,
+    ...(part === undefined ? [] : [`sheet ${part.number} of ${part.of}`]),
   ].join(' · ')
 }
 

@@ -92,6 +92,34 @@ describe('a path board', () => {
     expect(item.notes.join(' ')).toMatch(/Laid out with spaces: \d+, jumps: 0/)
   })
 
+  it('is joined from two sheets, each with a part of the track and a mark of its own', async () => {
+    const printed = await printItem('{layout: path-board, sheets: 2, jumps: 4}')
+    const parts = piecesOf(printed)
+    expect(parts.map(({ id }) => id)).toEqual(['board-01-part-1', 'board-01-part-2'])
+    expect(parts.map(({ setMark }) => setMark!.replace(/^.* · 1 of/, '1 of'))).toEqual([
+      '1 of 1 · sheet 1 of 2',
+      '1 of 1 · sheet 2 of 2',
+    ])
+    const { track } = printed.answerData as unknown as { track: string[] }
+    expect(parts.flatMap(({ text }) => text).toSorted()).toEqual(track.toSorted())
+    const numbers = parts
+      .flatMap(({ art }) => art.flatMap(each => each.art.text.map(run => run.text)))
+      .filter(text => /^\d+$/.test(text))
+    for (let space = 1; space <= track.length; space++) expect(numbers).toContain(String(space))
+    expect(linesOn(printed, 'rules').join(' ')).toContain('cut the second sheet along the line at its left')
+  })
+
+  it('is joined from four sheets, with the order in which they lie', async () => {
+    const printed = await printItem('{layout: path-board, sheets: 4}')
+    expect(piecesOf(printed)).toHaveLength(4)
+    const strips = piecesOf(printed).map(({ art }) =>
+      art.flatMap(each => each.art.text.map(run => run.text)).find(text => text.startsWith('glue')),
+    )
+    expect(strips).toEqual(['glue sheet 3 on this strip', 'glue sheet 4 on this strip', undefined, undefined])
+    expect(linesOn(printed, 'rules').join(' ')).toContain('lay the sheets out as 1 2 above 3 4')
+    expect(await problemsOf('{layout: path-board, sheets: 3}')).toContain('Write sheets: 2 or sheets: 4.')
+  })
+
   it('says how many words a short track leaves out', async () => {
     const { notes } = await printItem('{layout: path-board, spaces: 8}')
     expect(notes.join(' ')).toContain('each board leaves out 4 of the 12 words')

@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { bestColumns, drawTrack, layTrack } from '../../../layouts/path-board/track.js'
+import { bestColumns, drawTrack, layTrack, onSheet } from '../../../layouts/path-board/track.js'
 import { boxContains, boxesOverlap } from '../../../src/geometry.js'
 
 const room = { widthMm: 190, heightMm: 240 }
@@ -65,5 +65,55 @@ describe('the arrows from space to space', () => {
   it('are as large as can be seen from across the table, on small spaces and large ones', () => {
     expect(widest(9)).toBeCloseTo(2.4, 1)
     expect(widest(2)).toBeGreaterThan(5)
+  })
+})
+
+describe('a track over sheets that are joined', () => {
+  const joined = fc.record({
+    spaces: fc.integer({ min: 8, max: 120 }),
+    half: fc.integer({ min: 1, max: 5 }),
+    sheets: fc.constantFrom({ across: 2, down: 1 }, { across: 2, down: 2 }),
+  })
+
+  it('has every space whole on one sheet', () => {
+    fc.assert(
+      fc.property(joined, ({ spaces, half, sheets }) => {
+        const track = layTrack({ spaces, columns: 2 * half, room, sheets })
+        const parts = Array.from({ length: sheets.across * sheets.down }, (_, sheet) =>
+          onSheet(track, sheet, room, sheets),
+        )
+        const found = parts.flatMap(part => part.spaces.map(({ at }) => at)).toSorted((a, b) => a - b)
+        expect(found).toEqual(Array.from({ length: spaces }, (_, at) => at))
+        const page = { xMm: -1e-6, yMm: -1e-6, widthMm: room.widthMm + 2e-6, heightMm: room.heightMm + 2e-6 }
+        for (const part of parts)
+          for (const box of [...part.spaces, ...part.passages]) expect(boxContains(page, box)).toBe(true)
+      }),
+    )
+  })
+
+  it('goes on level at the joint, from the edge of one sheet to the edge of the next', () => {
+    const sheets = { across: 2, down: 1 }
+    const track = layTrack({ spaces: 40, columns: 8, room, sheets })
+    const [left, right] = [0, 1].map(sheet => onSheet(track, sheet, room, sheets).spaces)
+    for (let row = 0; row < 5; row++) {
+      const [from, to] = row % 2 === 0 ? [8 * row + 3, 8 * row + 4] : [8 * row + 4, 8 * row + 3]
+      const beside = left!.find(({ at }) => at === from)!
+      const next = right!.find(({ at }) => at === to)!
+      expect(beside.xMm + beside.widthMm).toBeCloseTo(room.widthMm, 9)
+      expect([next.xMm, next.yMm, next.heightMm]).toEqual([
+        expect.closeTo(0, 9),
+        expect.closeTo(beside.yMm, 9),
+        beside.heightMm,
+      ])
+    }
+  })
+
+  it('ends each sheet that has another below it with the gap between two rows', () => {
+    const sheets = { across: 2, down: 2 }
+    const { spaces } = onSheet(layTrack({ spaces: 64, columns: 8, room, sheets }), 0, room, sheets)
+    const { yMm, heightMm } = spaces.at(-1)!
+    const [first, second] = [...new Set(spaces.map(space => space.yMm))]
+    const gap = second! - first! - heightMm
+    expect(room.heightMm - yMm - heightMm).toBeCloseTo(gap, 9)
   })
 })
