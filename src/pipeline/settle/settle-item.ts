@@ -25,7 +25,7 @@ export async function settlePieces(
   set: CardSet,
   fitting: PieceFitting,
 ): Promise<Outcome<FittedPieces>> {
-  const asked = await fitPieces(prepared, set, fitting)
+  const asked = await fitPieces(prepared, set, { ...fitting, untold: true })
   const { type } = prepared.request
   const fewest = type.large && type.named
   const askedWell = asked.ok && isRoomy(prepared, asked.value.fronts, fitting)
@@ -48,7 +48,8 @@ export async function settlePieces(
     return tried !== undefined && (tried.roomy || tried.way.sheets < sheets) ? tried.outcome : asked
   if (tried !== undefined) return tried.outcome
   const advised = await firstThatFits({ ...trial, ways: asking })
-  return failWith(advised === undefined ? asked.problems : withAdvice(asked.problems, advised.way))
+  const { problems } = await fitPieces(prepared, set, fitting)
+  return failWith(advised === undefined ? problems : withAdvice(problems, advised.way))
 }
 
 /** Sizes that one word makes so much smaller are worth another division of the sheet (our own judgement, no source). */
