@@ -1,8 +1,11 @@
 import { mmToPoints, type Size } from '../../geometry.js'
+import type { CardFace } from '../../pieces/faces/face.js'
 import { fitFaces } from '../../pieces/faces/fit-faces.js'
+import type { Outcome } from '../../problems.js'
+import type { CardSet } from '../../sets/card-set.js'
 import type { AdviceRequest, WordsOn } from '../../sheets/advice.js'
 import type { ImposedItem } from '../impose/impose-plan.js'
-import { isRoomy, type PieceFitting } from '../settle/try-ways.js'
+import { isRoomy, type PieceFitting, withLongestWords } from '../settle/try-ways.js'
 
 /** What was laid out and measured when the plan was settled is not done again. */
 export type FacesFitting = Pick<PieceFitting, 'layOut' | 'measureWord'>
@@ -31,13 +34,20 @@ async function wordsOnPiece(
   const { layout, request, job } = prepared
   if (layout.kind !== 'pieces') return null
   const once = { ...set, cards: set.cards.filter(card => card.copy === 1) }
-  const faces = layout.faces(request, once, size)
+  const facesOf = (some: CardSet) => layout.faces(request, some, size)
+  const fitting = { ...request, place: job.item.place, layOut, measureWord, untold: true as const }
+  const roomy = async (faces: Outcome<readonly CardFace[]>) => {
+    const fitted = faces.ok ? await fitFaces(faces.value, fitting) : undefined
+    return fitted?.ok && isRoomy(prepared, fitted.value, { measureWord }) ? fitted.value : undefined
+  }
+  // What would not be taken for her is not advised either, and the longest words tell that soonest.
+  if ((await roomy(facesOf(withLongestWords(once, request)))) === undefined) return null
+  const faces = facesOf(once)
   const now = layout.faces(request, once, prepared.grid.pieceSize)
-  if (!faces.ok || faces.problems.length > now.problems.length) return null
-  const fitted = await fitFaces(faces.value, { ...request, place: job.item.place, layOut, measureWord })
-  // What would not be taken for her is not advised either.
-  if (!fitted.ok || !isRoomy(prepared, fitted.value, { measureWord })) return null
-  const main = fitted.value.fits.get('main')
+  if (faces.problems.length > now.problems.length) return null
+  const fitted = await roomy(faces)
+  if (fitted === undefined) return null
+  const main = fitted.fits.get('main')
   return main === undefined ? {} : { points: Math.round(mmToPoints(main.sizeMm) * 4) / 4 }
 }
 

@@ -120,7 +120,7 @@ function cannotFit({ request, grid }: PreparedItem, { cards }: CardSet): boolean
 }
 
 /** A few pieces that are the first not to fit: whether they do is soon known. */
-function withLongestWords(set: CardSet, { measure }: LayoutRequest): CardSet {
+export function withLongestWords(set: CardSet, { measure }: LayoutRequest): CardSet {
   const widest = ({ words }: Card) => Math.max(0, ...words.map(word => measure(word.text, 1)))
   const cards = [...set.cards].sort((a, b) => widest(b) - widest(a)).slice(0, 3)
   return { ...set, cards }
