@@ -1,8 +1,10 @@
 import type { Size } from '../../src/geometry.js'
+import { fail, succeed } from '../../src/outcomes.js'
 import { type CardFace, mm, type SlotContent } from '../../src/pieces/faces/face.js'
 import { OverlaySlot, Slot } from '../../src/pieces/faces/slot.js'
 import { cardFace } from '../../src/pieces/parts/card-face.js'
 import { contentRoom } from '../../src/pieces/parts/card-frame.js'
+import { errorAt, type Outcome } from '../../src/problems.js'
 import type { Card, CardSet } from '../../src/sets/card-set.js'
 import type { LayoutRequest } from '../layout.js'
 import { wordSlot } from '../one-card-a-word.js'
@@ -18,10 +20,27 @@ export function roomOnFace(sideMm: number): number {
   return sideMm * (1 - 2 * BESIDE_SHARE)
 }
 
+/** A smaller cube is hard to fold: our own judgement, no source. */
+const LEAST_SIDE_MM = 18
+
+export function dieNets(request: LayoutRequest, set: CardSet, size: Size): Outcome<readonly CardFace[]> {
+  const { item, type } = request
+  const { sideMm } = placeNet(contentRoom(size, item.border, type))
+  if (sideMm < LEAST_SIDE_MM)
+    return fail(
+      errorAt(
+        item.place,
+        `the dice would be ${sideMm.toFixed(0)} mm wide, too small to fold`,
+        'Print fewer on a sheet, or choose larger paper.',
+      ),
+    )
+  return succeed(set.cards.map(card => dieNet(request, card, set, size)))
+}
+
 /** A net to cut out and fold, a face in each of its squares. */
-export function dieNet(request: LayoutRequest, card: Card, set: CardSet, size: Size): CardFace {
+function dieNet(request: LayoutRequest, card: Card, set: CardSet, size: Size): CardFace {
   const { place, faces } = card.die!
-  const room = { ...contentRoom(size, request.item.border, request.type) }
+  const room = contentRoom(size, request.item.border, request.type)
   const { sideMm, leftMm, topMm } = placeNet(room)
   const slots: Record<string, SlotContent> = { net: { kind: 'art', draw: drawNet } }
   faces.forEach((letters, index) => {

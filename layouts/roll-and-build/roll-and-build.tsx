@@ -10,7 +10,7 @@ import { grownUpPages } from '../grown-up-pages.js'
 import { howToPlayPages } from '../how-to-play.js'
 import { defineLayout, type LayoutRequest, type PageFace, type RequestWith } from '../layout.js'
 import { placeNet } from './cube-net.js'
-import { dieNet, roomOnFace } from './die-net.js'
+import { dieNets, roomOnFace } from './die-net.js'
 import { isUnfit, knownParts } from './known-parts.js'
 import { recordSheet } from './record-sheet.js'
 
@@ -52,7 +52,7 @@ export const rollAndBuild = defineLayout({
       place: item.place,
     })
   },
-  face: dieNet,
+  faces: dieNets,
   pages: rollPages,
 })
 

@@ -46,11 +46,13 @@ export function rollAndBuild(wanted: RollWanted): Outcome<CardSet> {
   const splits = words.flatMap((word): readonly Split[] => {
     const parts = word.source === 'guess' ? undefined : threeParts(word.graphemes)
     const text = parts?.join('') ?? ''
-    return parts === undefined || isUnfit(text) || !parts.every(wanted.fits) ? [] : [{ word, text, parts }]
+    return parts === undefined || isUnfit(text) ? [] : [{ word, text, parts }]
   })
   if (splits.length === 0) return failWith([nothingToBuild(place)])
+  const fitting = splits.filter(({ parts }) => parts.every(wanted.fits))
+  if (fitting.length === 0) return failWith([tooFewFaces(place)])
   const dice: ThreeDice[] = []
-  let left: readonly Split[] = splits
+  let left: readonly Split[] = fitting
   while (dice.length < sets && left.length > 0) {
     const faces = facesFor(left, wanted)
     if (faces.some(each => each.length < FACES)) return failWith([tooFewFaces(place)])
@@ -78,7 +80,7 @@ export function rollAndBuild(wanted: RollWanted): Outcome<CardSet> {
         ]
       : []
   return succeed(
-    setOf(dice, { ...wanted, listed, unbuilt: words.filter(word => !isBuilt(word, splits, left)) }),
+    setOf(dice, { ...wanted, listed, unbuilt: words.filter(word => !isBuilt(word, fitting, left)) }),
     few,
   )
 }

@@ -27,6 +27,12 @@ describe('roll and build', () => {
     expect(dice.every(({ xHeightMm }) => (xHeightMm ?? 0) >= 12 - 1e-6)).toBe(true)
   })
 
+  it('says so where the dice would be too small to fold', async () => {
+    expect(await problemsOf('{layout: roll-and-build, card: 63 x 88 mm}')).toMatch(
+      /the dice would be 1\d mm wide, too small to fold/,
+    )
+  })
+
   it('says so where no word of the list can be built', async () => {
     expect(await problemsOf('{layout: roll-and-build, words: [heron]}', plan('heron'))).toContain(
       'no word of the list can be built with three dice',

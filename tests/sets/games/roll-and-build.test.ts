@@ -108,6 +108,13 @@ describe('roll and build', () => {
     expect(answer!.dice.flat().filter(letters => letters.length > 1)).toEqual([])
   })
 
+  it('is an error where the faces are too small for the letters', () => {
+    const made = rollAndBuild(asked({ fits: () => false }))
+    expect(made.problems.map(({ message }) => message)).toEqual([
+      'at this size too few letters have room on the faces of a die',
+    ])
+  })
+
   it('is an error without a word of one syllable that is known', () => {
     const made = rollAndBuild(asked({ words: ['heron', 'blorf', 'I', 'café'].map(studied) }))
     expect(made.problems.map(({ message }) => message)).toEqual([
