@@ -1,7 +1,7 @@
 import type { Size } from '../../src/geometry.js'
 import { andThen } from '../../src/outcomes.js'
 import type { Row } from '../../src/pieces/faces/flow-page.js'
-import { tableRows, textRow } from '../../src/pieces/parts/table-rows.js'
+import { tableRows, textRow, whiteRow } from '../../src/pieces/parts/table-rows.js'
 import { gridSize, option, wholeNumber } from '../../src/plan/values/options.js'
 import type { Outcome } from '../../src/problems.js'
 import type { Card, CardSet } from '../../src/sets/card-set.js'
@@ -136,17 +136,18 @@ function callersRows(request: PatternRequest, set: CardSet, widthMm: number): re
       ],
       cells: callOrder.map((title, index) => [String(index + 1), title, winners(index + 1).join(', ')]),
     }),
-    paragraph('The words of each kind:'),
+    whiteRow(type.adultTextMm),
     ...tableRows({
       ...table,
       columns: [
-        { heading: '', share: 0.3 },
-        { heading: '', share: 0.7 },
+        { heading: 'kind', share: 0.3 },
+        { heading: 'its words', share: 0.7 },
       ],
       cells: (sort?.columns ?? [])
         .filter(({ title }) => called.has(title))
         .map(({ title, words }) => [title, words.join(', ')]),
     }),
+    whiteRow(type.adultTextMm),
     ...(set.notes ?? []).map(paragraph),
   ]
 }

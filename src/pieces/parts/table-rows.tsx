@@ -64,6 +64,11 @@ export function leftsOf(widthsMm: readonly number[]): readonly number[] {
   return widthsMm.map((_, index) => widthsMm.slice(0, index).reduce((sum, width) => sum + width, 0))
 }
 
+/** White between one thing and the next on a page. */
+export function whiteRow(heightMm: number): Row {
+  return { heightMm, tree: <div style={{ display: 'flex' }} /> }
+}
+
 /** A paragraph behind its number, whose further lines stand below its first and not below the number. */
 export function numberedRow(
   number: number,

@@ -8,6 +8,7 @@ describe('pattern bingo', () => {
     const printed = await printItem('{layout: pattern-bingo, boards: 3, sort: which short vowel}', plan)
     expect(kindsOf(printed)).toEqual(['pieces', 'caller', 'rules', 'cover'])
     const sheet = linesOn(printed, 'caller').join('\n')
+    expect(sheet).toMatch(/^kind \| its words$/m)
     expect(sheet).toContain('short o | dog, log, pot')
     expect(printed.deal!.callOrder).toContain('short o')
     expect(piecesOf(printed)).toHaveLength(3)
