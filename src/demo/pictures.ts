@@ -12,6 +12,9 @@ const pictures = [
   { name: 'key', sheet: 'marsh/key/key-01' },
   { name: 'large-print', sheet: 'marsh/word-cards-otters/word-cards-otters-01' },
   { name: 'cover', sheet: 'harbour/word-cards/word-cards-03' },
+  { name: 'path-board', sheet: 'marsh/path-board/path-board-01' },
+  { name: 'chain-cards', sheet: 'marsh/chain-cards/chain-cards-01' },
+  { name: 'callers-sheet', sheet: 'marsh/bingo/bingo-13' },
 ] as const
 
 const WIDTH_PX = 420
