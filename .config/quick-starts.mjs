@@ -47,7 +47,25 @@ const strictEqual = (...args) => { if (!Object.is(args[0], args[1])) process.get
   ],
 )
 
-export const quickStarts = [shaperThatIsWaitedFor, widthsWithoutRules, helpWhenAsked, assertionsThatFail]
+/** satori's rules for breaking lines are unpacked when they are loaded; oaktag breaks its lines itself. */
+const lineRulesWhenAsked = changed(
+  'line-rules-when-asked',
+  id => /linebreak[\\/]dist[\\/]module\.mjs$/.test(id),
+  [
+    [
+      /^const (\S+\$classTrie) = (new \S+\(\S+\));$/m,
+      'let lineRules;\nconst $1 = { get: point => (lineRules ??= $2).get(point) };',
+    ],
+  ],
+)
+
+export const quickStarts = [
+  shaperThatIsWaitedFor,
+  widthsWithoutRules,
+  helpWhenAsked,
+  assertionsThatFail,
+  lineRulesWhenAsked,
+]
 
 /** @param changes what is found, what stands there instead, and where it may be missing, why */
 function changed(name, concerns, changes) {
