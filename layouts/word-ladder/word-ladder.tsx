@@ -113,8 +113,12 @@ function ladderPages(request: LadderRequest, set: CardSet, room: Size): readonly
       {
         play: [
           'Say the word at the top slowly. Listen to each sound.',
-          look.readAloud ? 'Listen to the clue for the next word.' : 'Read what stands beside the next box.',
-          'Change one sound, say the new word and write it down.',
+          look.readAloud
+            ? 'Listen to the clue for the next line.'
+            : 'Go to the next line. Read the clue beside it.',
+          options.level === 'easier'
+            ? 'Change one sound: the thick box shows which. Say the new word and write it.'
+            : 'Change one sound. Say the new word and write it.',
           'Go on down. Your last step makes the word at the bottom.',
         ],
         prepare: 'one sheet for each child or pair, cut apart, and a pencil; copies prints more.',
