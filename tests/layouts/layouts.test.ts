@@ -156,7 +156,7 @@ describe('open-sort', () => {
 
 describe('bingo', () => {
   it('prints one board a piece with its cells, free in the middle', async () => {
-    const item = await print('{layout: bingo, boards: 5, grid: 3x3}')
+    const item = await print('{layout: bingo, boards: 5, grid: 3x3, free: yes}')
     expect(pieces(item)).toHaveLength(5)
     for (const { cells, text, kind } of pieces(item)) {
       expect(kind).toBe('board')
@@ -176,7 +176,7 @@ describe('bingo', () => {
   })
 
   it('tells the caller the order and which board wins when', async () => {
-    const item = await print('{layout: bingo, boards: 5, grid: 3x3}')
+    const item = await print('{layout: bingo, boards: 5, grid: 3x3, free: yes}')
     const { callOrder, wins } = item.deal!
     expect([...callOrder].sort()).toEqual([...words].sort())
     expect(wins.map(win => win.board)).toEqual(pieces(item).map(piece => piece.id))

@@ -57,7 +57,7 @@ describe('a key that is written where it does not belong', () => {
     ['colour: red', 'Write "color", at a mark under marks:.'],
     [
       'boards: 30',
-      '"boards" is a key of an item of bingo, path-board, dice-grid, four-in-a-line or word-search under "print:".',
+      '"boards" is a key of an item of bingo, pattern-bingo, path-board, dice-grid, four-in-a-line or word-search under "print:".',
     ],
     ['font size: 24', 'Write "size", at an item under print: or at a group.'],
     ['definition: wet land', 'Write "clue", at the word.'],
