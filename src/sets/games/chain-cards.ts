@@ -162,9 +162,9 @@ function chainOfLinks(wanted: ChainWanted, generator: Generator): Outcome<readon
     (from, to) => linkBetween(words[from]!, words[to]!, ask) !== undefined,
     generator,
   )
+  if (order.length < FEWEST) return failWith([noChain(wanted, order.length)])
   const left = words.filter((_, index) => !order.includes(index))
   const problems = left.length === 0 ? [] : [notInChain(left, wanted)]
-  if (order.length < FEWEST) return failWith([...problems, noChain(wanted, order.length)])
   return succeed([{ words: order.map(index => words[index]!), closed }], problems)
 }
 
