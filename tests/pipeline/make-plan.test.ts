@@ -46,10 +46,10 @@ describe('make', () => {
     expect(readdirSync(join(folder, 'out'))).toEqual(['marsh'])
   })
 
-  it('gives the same bytes twice, and with one job or two', async () => {
+  it('gives the same bytes again, whether with one job or two', async () => {
     const folder = folderWith({ 'marsh.yaml': `${marshPlan}${items}` })
     const runs = []
-    for (const [index, jobs] of [1, 1, 2].entries()) {
+    for (const [index, jobs] of [1, 2].entries()) {
       const outFolder = join(folder, `out-${index}`)
       expect(
         (await make(folder, { outFolder, jobs, formats: ['svg', 'png', 'pdf'], kept: keepWork() })).ok,
@@ -57,7 +57,6 @@ describe('make', () => {
       runs.push(contentsOf(outFolder))
     }
     expect(runs[1]).toEqual(runs[0])
-    expect(runs[2]).toEqual(runs[0])
   })
 
   it('tells a problem of an item once, for however many groups it is printed', async () => {

@@ -11,37 +11,63 @@ const NEGLIGIBLE = 1e-9
 
 /**
  * The chance that a counter is still on its way after 0, 1, 2, … turns. Computed from one turn to the next; it stops
- * where hardly any is left on its way.
+ * where hardly any is left on its way, or where `enough` says so of the last chance.
  */
-export function chancesOnTheWay(rules: TrackRules): readonly number[] {
+export function chancesOnTheWay(
+  rules: TrackRules,
+  enough: (onTheWay: number) => boolean = () => false,
+): readonly number[] {
   const { finish, faces } = rules
-  const landings = Array.from({ length: finish }, (_, space) =>
-    Array.from({ length: faces }, (_, index) => landing(space, index + 1, rules)),
+  const landings = Int16Array.from({ length: finish * faces }, (_, index) =>
+    landing(Math.floor(index / faces), (index % faces) + 1, rules),
   )
-  let standing: readonly number[] = Array.from({ length: finish }, (_, space) => (space === 0 ? 1 : 0))
+  let standing = new Float64Array(finish)
+  let next = new Float64Array(finish)
+  standing[0] = 1
   const chances = [1]
   while (chances.length < MOST_TURNS) {
-    const next = Array.from({ length: finish }, () => 0)
-    for (const [space, chance] of standing.entries()) {
-      if (chance === 0) continue
-      for (const reached of landings[space]!) if (reached < finish) next[reached]! += chance / faces
+    next.fill(0)
+    for (let space = 0; space < finish; space++) {
+      const share = standing[space]! / faces
+      if (share === 0) continue
+      for (let face = space * faces; face < (space + 1) * faces; face++) {
+        const reached = landings[face]!
+        if (reached < finish) next[reached]! += share
+      }
     }
-    standing = next
+    ;[standing, next] = [next, standing]
     const onTheWay = standing.reduce((sum, chance) => sum + chance, 0)
     chances.push(onTheWay)
-    if (onTheWay < NEGLIGIBLE) break
+    if (onTheWay < NEGLIGIBLE || enough(onTheWay)) break
   }
   return chances
 }
 
-/** Rounds until the first of some players is at the finish, on average: the sum of the chances that none is yet. */
-export function roundsToFirst(rules: TrackRules, players: number): number {
-  return chancesOnTheWay(rules).reduce((sum, chance) => sum + chance ** players, 0)
+/**
+ * Rounds until the first of some players is at the finish, on average: the sum of the chances that none is yet. A game of
+ * more than `most` rounds is told as one of as many at least.
+ */
+export function roundsToFirst(
+  rules: TrackRules,
+  players: number,
+  most: number = Number.POSITIVE_INFINITY,
+): number {
+  let rounds = 1
+  chancesOnTheWay(rules, onTheWay => {
+    rounds += onTheWay ** players
+    return rounds > most
+  })
+  return rounds
 }
 
 /** As long as the first of them takes, each round a turn for every player. */
-export function minutesOf(rules: TrackRules, players: number): number {
-  return (roundsToFirst(rules, players) * players * SECONDS_A_TURN) / 60
+export function minutesOf(
+  rules: TrackRules,
+  players: number,
+  mostMinutes: number = Number.POSITIVE_INFINITY,
+): number {
+  const minutesARound = (players * SECONDS_A_TURN) / 60
+  return roundsToFirst(rules, players, mostMinutes / minutesARound) * minutesARound
 }
 
 export interface JumpsWanted extends Omit<TrackRules, 'jumps'> {
@@ -78,7 +104,7 @@ export function chooseJumps(wanted: JumpsWanted, generator: Generator): readonly
   }
   if (minutes === undefined || (count !== undefined && jumps.length === 0)) return inOrder(jumps)
   const missed = (given: readonly Jump[]) =>
-    Math.abs(minutesOf({ finish, faces, ending, jumps: given }, players) - minutes)
+    Math.abs(minutesOf({ finish, faces, ending, jumps: given }, players, 3 * minutes) - minutes)
   let misses = missed(jumps)
   for (let tries = 0; tries < TRIES && misses > minutes / 100; tries++) {
     const changes = count === undefined ? (['move', 'add', 'take away'] as const) : (['move'] as const)
