@@ -188,7 +188,7 @@ export const threeLetterBlend: Pattern = {
     'three consonants in one syllable that keep three sounds: spl spr str scr, squ (/S K W/), at the end mpt, nct',
   condition: 'three single consonant letters (or s and qu) together before or after the vowel, each heard',
   example: { word: 'stream', letters: 'str' },
-  counterExample: { word: 'shrimp', why: 'shr is three letters with two sounds, a digraph blend' },
+  counterExample: { word: 'shrug', why: 'shr is three letters with two sounds, a digraph blend' },
   source: commonPractice,
   spelledWith: anyOf([...beginningTriples, ...endingTriples]),
   find: blendsNamed('three-letter-blend'),

@@ -1,4 +1,4 @@
-/** A digraph inside a digraph blend (the sh of shrimp): no finding of its own, as the blend is named as a whole. */
+/** A digraph inside a digraph blend (the sh of shrug): no finding of its own, as the blend is named as a whole. */
 import type { Finding, Word } from '../word.js'
 import { isDigraphInBlend } from './digraph-sounds.js'
 import { placeOf } from './spelled-sounds.js'

@@ -17,22 +17,22 @@ const inBlend = 'the mark on consonant-digraph does not reach the digraph inside
 
 describe('a mark on digraphs', () => {
   it('does not reach those inside blends, and that is told with the words', () => {
-    expect(told(['marsh', 'shrimp', 'thread', 'lunch'], digraph)).toEqual([
-      `1 warning: ${inBlend}: shrimp, thread, lunch`,
+    expect(told(['marsh', 'shrug', 'thread', 'bench'], digraph)).toEqual([
+      `1 warning: ${inBlend}: shrug, thread, bench`,
     ])
   })
 
   it('names each word once, and not all of a long list', () => {
-    const list = Array.from({ length: 4 }, () => ['shrimp', 'thread']).flat()
-    expect(told(list, digraph)).toEqual([`1 warning: ${inBlend}: shrimp, thread`])
+    const list = Array.from({ length: 4 }, () => ['shrug', 'thread']).flat()
+    expect(told(list, digraph)).toEqual([`1 warning: ${inBlend}: shrug, thread`])
   })
 
   it('looks where the mark may stand', () => {
-    expect(told(['lunch', 'shrimp'], { ...digraph, place: 'end' })).toEqual([`1 warning: ${inBlend}: lunch`])
+    expect(told(['bench', 'shrug'], { ...digraph, place: 'end' })).toEqual([`1 warning: ${inBlend}: bench`])
   })
 
   it('is let be where the blends are marked as a whole, and where the teacher has said yes or no', () => {
-    const words = ['marsh', 'shrimp']
+    const words = ['marsh', 'shrug']
     expect(told(words, digraph, { kind: 'pattern', pattern: 'digraph-blend' })).toEqual([])
     expect(told(words, { ...digraph, insideBlends: true })).toEqual([])
     expect(told(words, { ...digraph, insideBlends: false })).toEqual([])
@@ -57,7 +57,7 @@ describe('a mark that stands on no word', () => {
   })
 
   it('is told too when she wants none inside blends and there are none elsewhere', () => {
-    expect(told(['shrimp'], { ...digraph, insideBlends: false })).toEqual([
+    expect(told(['shrug'], { ...digraph, insideBlends: false })).toEqual([
       '1 warning: the mark on consonant-digraph stands on no word',
     ])
   })

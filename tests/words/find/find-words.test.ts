@@ -9,12 +9,12 @@ function found(query: Omit<FindQuery, 'count'>, count = 100): readonly string[] 
 
 describe('words by pattern', () => {
   it('are all that show it, in the order in which they are offered', () => {
-    const blends = ['shrimp', 'thread', 'lunch', 'month', 'twelfth', 'strength']
+    const blends = ['shrug', 'thread', 'bench', 'month', 'twelfth', 'strength']
     expect(found({ patterns: ['digraph-blend'] })).toEqual(blends)
   })
 
   it('keep to the place', () => {
-    expect(found({ patterns: ['digraph-blend'], place: 'beginning' })).toEqual(['shrimp', 'thread'])
+    expect(found({ patterns: ['digraph-blend'], place: 'beginning' })).toEqual(['shrug', 'thread'])
     expect(found({ patterns: ['consonant-digraph'], place: 'middle', letters: 'sh' })).toEqual([
       'courtship',
       'fishing',
