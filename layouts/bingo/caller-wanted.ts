@@ -13,8 +13,3 @@ export interface CallerWanted {
   readonly saidFor: ReadonlyMap<string, string> | undefined
   readonly widthMm: number
 }
-
-/** As the foot of the board has it: 7 of `board-07`. */
-export function numberOf(board: string): string {
-  return String(Number(board.replace(/^board-(\d+).*$/, '$1')))
-}

@@ -9,8 +9,9 @@ import { breakLines, linesHeight } from '../../src/pieces/text/break-lines.js'
 import { Lines } from '../../src/pieces/text/lines.js'
 import { drawTextBlock } from '../../src/pieces/text/text-block.js'
 import type { Card } from '../../src/sets/card-set.js'
+import { numberOf } from '../board-number.js'
 import type { LayoutRequest } from '../layout.js'
-import { type CallerWanted, numberOf } from './caller-wanted.js'
+import type { CallerWanted } from './caller-wanted.js'
 
 /** Between two boards in small, in mm. */
 const GAP_MM = 5

@@ -1,13 +1,15 @@
 import type { Size } from '../../src/geometry.js'
-import { andThen } from '../../src/outcomes.js'
+import { andThen, succeed } from '../../src/outcomes.js'
 import type { Row } from '../../src/pieces/faces/flow-page.js'
 import { tableRows, textRow, whiteRow } from '../../src/pieces/parts/table-rows.js'
 import { gridSize, option, wholeNumber } from '../../src/plan/values/options.js'
 import type { Outcome } from '../../src/problems.js'
 import type { Card, CardSet } from '../../src/sets/card-set.js'
-import { type Kind, patternBingo as patternBoards } from '../../src/sets/games/pattern-bingo.js'
+import { patternBingo as patternBoards } from '../../src/sets/games/pattern-bingo.js'
+import type { Kind } from '../../src/sets/games/pattern-shares.js'
 import { rankSorts } from '../../src/sets/sorts/rank-sorts.js'
 import type { Sort } from '../../src/sets/sorts/sort.js'
+import { numberOf } from '../board-number.js'
 import { chooseSort, sortOption } from '../chosen-sort.js'
 import { grownUpPages } from '../grown-up-pages.js'
 import { howToPlayPages } from '../how-to-play.js'
@@ -40,18 +42,21 @@ export const patternBingo = defineLayout({
   marks: 'none',
   perSheet: { columns: 1, rows: 1 },
   perSheetLarge: { columns: 1, rows: 1 },
-  set: request => andThen(sortToCall(request), sort => boardsFor(request, sort)),
+  set: patternSet,
   roomier: smallerBoards,
   face: (request, card, set, size) => wordGridFace(request, { card, set, size }),
   pages: patternPages,
 })
 
-/** The sort that the teacher names; else the best of which two kinds can be called. */
-function sortToCall(request: PatternRequest): Outcome<Sort> {
+/** Boards of the sort that the teacher names; else of the best of which two kinds can be called. */
+function patternSet(request: PatternRequest): Outcome<CardSet> {
   const { sort: name } = request.options
   const ranked = name === undefined ? rankSorts(request.words) : []
-  const playable = ranked.find(sort => boardsFor(request, sort).ok)
-  return chooseSort(request, playable?.name ?? name)
+  for (const sort of ranked) {
+    const boards = boardsFor(request, sort)
+    if (boards.ok) return boards
+  }
+  return andThen(chooseSort(request, name), sort => boardsFor(request, sort))
 }
 
 function boardsFor(request: PatternRequest, sort: Sort): Outcome<CardSet> {
@@ -61,7 +66,7 @@ function boardsFor(request: PatternRequest, sort: Sort): Outcome<CardSet> {
     // “No digraph” is nothing to listen for.
     .filter(({ without }) => without !== true)
     .map(({ title, words: texts }): Kind => ({ title, words: texts.map(text => byText.get(text)!) }))
-  return patternBoards({
+  const dealt = patternBoards({
     kinds,
     grid: options.grid,
     answers: options.answers,
@@ -71,6 +76,9 @@ function boardsFor(request: PatternRequest, sort: Sort): Outcome<CardSet> {
     label: itemName,
     place: item.place,
   })
+  return andThen(dealt, set =>
+    succeed({ ...set, notes: [`The words differ by ${sort.basis}.`, ...(set.notes ?? [])] }),
+  )
 }
 
 /** Boards with fewer and larger cells. */
@@ -117,16 +125,14 @@ function goalOn({ cells }: Card): string {
 
 function callersRows(request: PatternRequest, set: CardSet, widthMm: number): readonly Row[] {
   const { type, measure } = request
-  const chosen = sortToCall(request)
-  const sort = chosen.ok ? chosen.value : undefined
   const { callOrder, wins } = set.deal!
   const table = { widthMm, textMm: type.adultTextMm, measure }
   const paragraph = (text: string) => textRow(text, { style: { sizeMm: type.adultTextMm }, widthMm, measure })
-  const called = new Set(callOrder)
-  const winners = (call: number) =>
-    wins.filter(win => win.call === call).map(({ board }) => String(Number(board.replace(/\D/g, ''))))
+  const winners = (call: number) => wins.filter(win => win.call === call).map(({ board }) => numberOf(board))
   return [
-    paragraph(`Call the kinds from the top down. The words differ by ${sort?.basis ?? 'their kind'}.`),
+    paragraph(
+      'Call the kinds from the top down and cross out each one. Whoever has a word of the kind covers it.',
+    ),
     ...tableRows({
       ...table,
       columns: [
@@ -143,9 +149,7 @@ function callersRows(request: PatternRequest, set: CardSet, widthMm: number): re
         { heading: 'kind', share: 0.3 },
         { heading: 'its words', share: 0.7 },
       ],
-      cells: (sort?.columns ?? [])
-        .filter(({ title }) => called.has(title))
-        .map(({ title, words }) => [title, words.join(', ')]),
+      cells: (set.kinds ?? []).map(({ title, words }) => [title, words.join(', ')]),
     }),
     whiteRow(type.adultTextMm),
     ...(set.notes ?? []).map(paragraph),

@@ -48,6 +48,8 @@ export interface CardSet {
   readonly changes?: readonly string[]
   /** What the children find out with it, for a machine to check. */
   readonly answerData?: AnswerData
+  /** Where kinds of words are called: what each is called, and its words. */
+  readonly kinds?: readonly { readonly title: string; readonly words: readonly string[] }[]
   /** Of path boards: where spaces send a counter, and how long a game lasts. */
   readonly track?: TrackOfSet
   /** For a key apart from the cards: which numbers belong together, and as what. */

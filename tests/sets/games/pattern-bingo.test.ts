@@ -1,6 +1,8 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { type PatternBingoWanted, patternBingo, winningLines } from '../../../src/sets/games/pattern-bingo.js'
+import { patternBingo } from '../../../src/sets/games/pattern-bingo.js'
+import { winningLines } from '../../../src/sets/games/pattern-calls.js'
+import type { PatternBingoWanted } from '../../../src/sets/games/pattern-shares.js'
 import { wordByHand } from '../words-by-hand.js'
 
 const kind = (title: string, count: number) => ({

@@ -1,0 +1,80 @@
+import { fail, succeed } from '../../src/outcomes.js'
+import { errorAt } from '../../src/problems.js'
+import { cardId } from '../../src/sets/card-id.js'
+import type { Card } from '../../src/sets/card-set.js'
+import { pathBoards } from '../../src/sets/games/path-boards.js'
+import { defineLayout, type RoomierOptions } from '../layout.js'
+import { lengthProblems } from './length-problems.js'
+import { pathFaces } from './path-faces.js'
+import { LEAST_SPACES, type PathRequest, pathOptions, spacesOf } from './path-options.js'
+import { pathPages } from './path-pages.js'
+
+/** A track of words from start to finish, for counters and a die. */
+export const pathBoard = defineLayout({
+  kind: 'pieces',
+  name: 'path-board',
+  summary: 'a track of words from start to finish, to move along with counters and a die',
+  options: pathOptions,
+  marks: 'none',
+  perSheet: { columns: 1, rows: 1 },
+  perSheetLarge: { columns: 1, rows: 1 },
+  set: request => {
+    const { words, item, options, itemName, plan } = request
+    const spaces = spacesOf(request)
+    const set = pathBoards({
+      ...options,
+      words,
+      spaces,
+      copies: item.copies,
+      seed: plan.seed,
+      label: itemName,
+    })
+    const { sheets } = options
+    if (sheets === 3)
+      return fail(errorAt(item.place, 'a board is not joined from 3 sheets', 'Write sheets: 2 or sheets: 4.'))
+    const cards = set.cards.flatMap(card => inParts(card, sheets, options.boards))
+    const value = { ...set, cards, notes: notesOn(words.length, spaces) }
+    return succeed(value, lengthProblems(request, set.track))
+  },
+  roomier: shorterTracks,
+  faces: pathFaces,
+  pages: pathPages,
+})
+
+/** A card for each sheet of a board; which spaces stand on it is known when it has a size. */
+function inParts(card: Card, of: number, boards: number): readonly Card[] {
+  if (of === 1) return [card]
+  return Array.from({ length: of }, (_, index) => ({
+    ...card,
+    part: { number: index + 1, of },
+    id: cardId({ prefix: 'board', number: card.number, copy: card.copy, of: boards, part: index + 1 }),
+  }))
+}
+
+/** Tracks with fewer and larger spaces: one word less each time. */
+function shorterTracks(request: PathRequest): readonly RoomierOptions<PathRequest['options']>[] {
+  const { jumps, minutes } = request.options
+  const now = spacesOf(request)
+  const shorter = Array.from({ length: Math.max(0, now - LEAST_SPACES) }, (_, less) => now - less - 1)
+  const tracks = shorter.map(spaces => ({
+    options: { spaces },
+    says: `spaces: ${spaces}`,
+    open: request.options.spaces === undefined,
+  }))
+  if (jumps === undefined && minutes === undefined) return tracks
+  // Where even few spaces are too small for what they say, they say nothing.
+  const withoutJumps = [now, ...shorter].map(spaces => ({
+    options: { spaces, jumps: 0 },
+    says: spaces === now ? 'jumps: 0' : `spaces: ${spaces}, jumps: 0`,
+    open: request.options.spaces === undefined && jumps === undefined,
+  }))
+  return [...tracks, ...withoutJumps]
+}
+
+function notesOn(words: number, spaces: number): readonly string[] {
+  return [
+    ...(spaces < words
+      ? [`The track has ${spaces} spaces, so each board leaves out ${words - spaces} of the ${words} words.`]
+      : []),
+  ]
+}
