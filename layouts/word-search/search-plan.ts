@@ -12,6 +12,8 @@ export interface SearchPlan {
     readonly rows: number
     readonly columnMm: number
     readonly rowMm: number
+    /** The em of its words at most. */
+    readonly wordMm: number
   }
   /** The room for the grid. */
   readonly grid: Size
@@ -24,6 +26,11 @@ const LEAST_PLACE_MM = 9
 /** Farther apart, letters no longer stand in rows for the eye: our own judgement, no source. */
 const MOST_PLACE_MM = 24
 const MOST_COLUMNS = 5
+/** Height of a row of the list; with marks, room for lines below the word and an outline round its letters. */
+const ROW_EM = 1.55
+const MARKED_ROW_EM = 2.9
+/** Of a word's width: outlines open it at their edges. */
+const MARKED_WIDTH = 1.4
 
 /** The side of a letter's place at least. */
 export function leastPlace({ mainMinimumMm }: LayoutRequest['type']): number {
@@ -37,22 +44,24 @@ export function mostPlace(type: LayoutRequest['type']): number {
 
 /** A board of `room` with a list of at most so many of the words. */
 export function searchPlan(
-  { type, measure }: Pick<LayoutRequest, 'type' | 'measure'>,
+  { type, measure, marked }: Pick<LayoutRequest, 'type' | 'measure' | 'marked'>,
   { words, most, room }: { readonly words: readonly Word[]; readonly most: number; readonly room: Size },
 ): SearchPlan {
   const sizeMm = Math.max(type.mainMinimumMm, type.textMm * (type.large ? 1 : 1.4))
-  const rowMm = sizeMm * 1.55
-  const columnMm = Math.max(...words.map(word => measure(word.text, sizeMm))) * 1.12 + 6
+  const rowMm = sizeMm * (marked ? MARKED_ROW_EM : ROW_EM)
+  const longestMm = Math.max(...words.map(word => measure(word.text, sizeMm)))
+  const columnMm = longestMm * (marked ? MARKED_WIDTH : 1.12) + 6
+  const wordMm = sizeMm * 1.2
   if (room.widthMm > room.heightMm) {
     const deep = Math.max(1, Math.floor(room.heightMm / rowMm))
     const columns = Math.ceil(most / deep)
-    const list = { at: 'right', columns, rows: Math.ceil(most / columns), columnMm, rowMm } as const
+    const list = { at: 'right', columns, rows: Math.ceil(most / columns), columnMm, rowMm, wordMm } as const
     return { list, grid: { ...room, widthMm: room.widthMm - GAP_MM - columns * columnMm } }
   }
   const beside = Math.max(1, Math.min(MOST_COLUMNS, most, Math.floor(room.widthMm / columnMm)))
   const rows = Math.ceil(most / beside)
   const columns = Math.ceil(most / rows)
-  const list = { at: 'foot', columns, rows, columnMm: room.widthMm / columns, rowMm } as const
+  const list = { at: 'foot', columns, rows, columnMm: room.widthMm / columns, rowMm, wordMm } as const
   return { list, grid: { ...room, heightMm: room.heightMm - GAP_MM - rows * rowMm } }
 }
 

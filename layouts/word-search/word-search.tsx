@@ -137,7 +137,7 @@ function searchFace(
           `word ${index}`,
           {
             ...wordSlot(request, word, { align: 'centre', paddingMm: 1 }),
-            maximumMm: list.rowMm / 1.3,
+            maximumMm: list.wordMm,
           },
         ]),
       ),

@@ -47,6 +47,19 @@ describe('a word search', () => {
     expect(linesOn(slanting, 'rules').join('\n')).toContain('down, or on a')
   })
 
+  it('has room in its list for words with lines and outlines', async () => {
+    const plan = `words: [thrush, marsh, leaf, knot, shell]
+marks:
+  - {pattern: consonant-digraph, line: double, outline: oval, inside blends: yes}
+  - {pattern: silent-letters, line: dotted}
+print:
+`
+    const [board] = piecesOf(await printItem('{layout: word-search, marks: all}', plan))
+    expect(board!.marks.map(({ word }) => word)).toContain('thrush')
+    const [plain] = piecesOf(await printItem('{layout: word-search}', plan))
+    expect(board!.fontPt).toBeGreaterThan(0.8 * plain!.fontPt!)
+  })
+
   it('deals another grid for each board', async () => {
     const boards = piecesOf(await printItem('{layout: word-search, boards: 3}'))
     expect(new Set(boards.map(board => lettersOn(board).join())).size).toBe(3)
