@@ -3,6 +3,7 @@ import { succeed } from '../src/outcomes.js'
 import { gridSize, option, wholeNumber } from '../src/plan/values/options.js'
 import { wordGridBoards } from '../src/sets/games/word-grid.js'
 import { howToPlayPages } from './how-to-play.js'
+import { inParts, joiningTold, sheetsOption } from './joined-sheets/joined-sheets.js'
 import { defineLayout, type RequestWith, type RoomierOptions } from './layout.js'
 import { smallerGrids } from './word-grid/smaller-grids.js'
 import { wordGridFace } from './word-grid/word-grid-face.js'
@@ -14,6 +15,7 @@ const options = {
     usual: '6x6, and 5x5 in large print',
   }),
   boards: option('how many boards, the words in other places', wholeNumber(1, 40, 1)),
+  ...sheetsOption,
   ...wordOptions,
 }
 
@@ -40,7 +42,7 @@ export const fourInALine = defineLayout({
       seed: plan.seed,
       label: itemName,
     })
-    return succeed({ cards })
+    return succeed({ cards: inParts(cards, options.sheets) })
   },
   roomier: roomierGrids,
   face: (request, card, set, size) => wordGridFace(request, { card, set, size }),
@@ -54,8 +56,7 @@ export const fourInALine = defineLayout({
           'Four of yours in a line, across, down or on a slant? You win.',
           'Is the board full? Nobody wins. Swap who begins and play again.',
         ],
-        prepare:
-          'one board for two players, and eighteen counters of one kind for each of them. Counters are small parts: not for children under three.',
+        prepare: `${joiningTold(request.options.sheets)}one board for two players, and eighteen counters of one kind for each of them. Counters are small parts: not for children under three.`,
         help: 'a word that was read wrongly is read together, and stays free for the next turn.',
         easier: 'three in a line win, or read the words of the board together first.',
         harder: 'say a sentence with the word, or spell it with eyes shut, before it is covered.',

@@ -9,6 +9,7 @@ import type { CardSet, Round } from '../../src/sets/card-set.js'
 import { boardSet } from '../../src/sets/word-set.js'
 import { grownUpPages } from '../grown-up-pages.js'
 import { type GameRules, howToPlayPages } from '../how-to-play.js'
+import { inParts, joiningTold, sheetsOption } from '../joined-sheets/joined-sheets.js'
 import {
   defineLayout,
   type LayoutRequest,
@@ -16,6 +17,7 @@ import {
   type RequestWith,
   type RoomierOptions,
 } from '../layout.js'
+import { cellsOnSheet } from '../word-grid/cells-on-sheet.js'
 import { smallerGrids } from '../word-grid/smaller-grids.js'
 import { wordGridFace } from '../word-grid/word-grid-face.js'
 import { shownWithWords, wordOptions } from '../word-options.js'
@@ -54,6 +56,7 @@ const options = {
   ),
   say: option('what the caller says for a word', choice(saidKinds, 'word'), { example: 'clue' }),
   show: option('what the boards show of a word', choice(shownKinds, 'word'), { example: 'picture' }),
+  ...sheetsOption,
   ...wordOptions,
 }
 
@@ -78,8 +81,7 @@ export const bingo = defineLayout({
 function bingoFaces(request: BingoRequest, set: CardSet, size: Size): Outcome<readonly CardFace[]> {
   const { show } = request.options
   const { words, shown } = playedWords(request, request.options)
-  const { cells } = set.cards[0]!
-  const cell = { widthMm: size.widthMm / cells![0]!.length, heightMm: size.heightMm / cells!.length }
+  const { cell } = cellsOnSheet(request, { card: set.cards[0]!, size })
   const textOf = new Map(words.map((word, index) => [word, shown[index]!]))
   return andThen(cellContents(request, { show, words, shown, cell }), cellOf =>
     succeed(
@@ -121,7 +123,11 @@ function bingoSet(whole: BingoRequest): Outcome<CardSet> {
     ...(smaller === undefined ? [] : [smallerGrid(request, asked!, smaller)]),
   ]
   const { changes } = game
-  return succeed({ ...set, changes, notes: [...game.deal.notes, ...changes, ...oddsNotes(game)] }, problems)
+  const cards = inParts(set.cards, options.sheets)
+  return succeed(
+    { ...set, cards, changes, notes: [...game.deal.notes, ...changes, ...oddsNotes(game)] },
+    problems,
+  )
 }
 
 function noSuchCall({ item, words }: LayoutRequest, winAt: number): Problem {
@@ -154,7 +160,7 @@ function bingoRules({ options }: BingoRequest, set: CardSet): GameRules {
       `Have you covered ${goalOfGame(set)}? Call “bingo!”`,
       'Read aloud what you have covered. Is it right? You win.',
     ],
-    prepare: `${boards === 1 ? 'the board' : `${boards} boards, one for each child or pair`}; counters or scraps of paper for each of them, and the caller’s sheet. Counters are small parts: not for children under three.`,
+    prepare: `${joiningTold(options.sheets)}${boards === 1 ? 'the board' : `${boards} boards, one for each child or pair`}; counters or scraps of paper for each of them, and the caller’s sheet. Counters are small parts: not for children under three.`,
     help: 'call in the order of the caller’s sheet and tick each word; the small boards at its foot tell whether a shout is right. The number of a board stands small at its foot. For another game swap the boards, or print more rounds.',
     easier:
       options.say === 'word'

@@ -9,6 +9,7 @@ import { breakLines, linesHeight } from '../../src/pieces/text/break-lines.js'
 import { Lines } from '../../src/pieces/text/lines.js'
 import { drawTextBlock } from '../../src/pieces/text/text-block.js'
 import type { Card } from '../../src/sets/card-set.js'
+import { firstCopy } from '../../src/sets/set-contents.js'
 import { numberOf } from '../board-number.js'
 import type { LayoutRequest } from '../layout.js'
 import type { CallerWanted } from './caller-wanted.js'
@@ -18,7 +19,7 @@ const GAP_MM = 5
 
 /** Every board in small with the number of the call in each cell, so that a shout is checked at a glance. */
 export function shoutRows({ request, set, round, widthMm }: CallerWanted): readonly Row[] {
-  const boards = set.cards.filter(({ copy }) => copy === 1)
+  const boards = firstCopy(set)
   const textMm = request.type.adultTextMm
   const columns = boards[0]!.cells![0]!.length
   const rows = boards[0]!.cells!.length

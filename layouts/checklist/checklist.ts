@@ -1,6 +1,7 @@
 import { fail, succeed } from '../../src/outcomes.js'
 import { errorAt, type Problem } from '../../src/problems.js'
 import type { Card } from '../../src/sets/card-set.js'
+import { firstCopy } from '../../src/sets/set-contents.js'
 import { copyLetter } from '../../src/sets/set-mark.js'
 import { pageRoom } from '../../src/sheets/grid.js'
 import { defineLayout, type LayoutRequest, type PlanSet } from '../layout.js'
@@ -32,7 +33,7 @@ function slipsOf({ title, group, shortSetTitle, copies, set }: PlanSet, planTitl
       planTitle,
       `set mark: ${[shortSetTitle, ...(copies === 1 ? [] : [copyLetter(index + 1)])].join(' · ')}`,
     ],
-    entries: set.cards.filter(card => card.copy === 1).map(numberAndContent),
+    entries: firstCopy(set).map(numberAndContent),
     copies: 1,
   }))
 }

@@ -1,10 +1,13 @@
 import type { ColumnsAndRows, Size } from '../../src/geometry.js'
-import { succeed } from '../../src/outcomes.js'
+import { fail, succeed } from '../../src/outcomes.js'
 import { choice, option, wholeNumber } from '../../src/plan/values/options.js'
+import { errorAt, type Problem } from '../../src/problems.js'
 import { wordGridBoards } from '../../src/sets/games/word-grid.js'
 import { howToPlayPages } from '../how-to-play.js'
+import { inParts, joiningTold, sheetsOption } from '../joined-sheets/joined-sheets.js'
 import { defineLayout, type RequestWith, type RoomierOptions } from '../layout.js'
-import { type GridHeads, wordGridFace } from '../word-grid/word-grid-face.js'
+import { type GridHeads, reachesEachSheet } from '../word-grid/cells-on-sheet.js'
+import { wordGridFace } from '../word-grid/word-grid-face.js'
 import { shownWithWords, wordOptions } from '../word-options.js'
 import { drawDieFace, drawSum } from './die-face.js'
 
@@ -21,6 +24,7 @@ const options = {
     usual: '6',
   }),
   boards: option('how many boards, the words in other places', wholeNumber(1, 40, 1)),
+  ...sheetsOption,
   ...wordOptions,
 }
 
@@ -47,7 +51,8 @@ export const diceGrid = defineLayout({
       seed: plan.seed,
       label: itemName,
     })
-    return succeed({ cards })
+    if (!reachesEachSheet(gridOf(request), options.sheets)) return fail(tooNarrow(request))
+    return succeed({ cards: inParts(cards, options.sheets) })
   },
   roomier: widerCells,
   face: (request, card, set, size) =>
@@ -64,7 +69,7 @@ export const diceGrid = defineLayout({
           'Cover it with one of your counters.',
           'Have you covered the last word of a number? You win.',
         ],
-        prepare: `one board for two or three players, ${request.options.dice === 'one' ? 'a die' : 'two dice'}, and sixteen counters of one kind for each of them. Counters and dice are small parts: not for children under three.`,
+        prepare: `${joiningTold(request.options.sheets)}one board for two or three players, ${request.options.dice === 'one' ? 'a die' : 'two dice'}, and sixteen counters of one kind for each of them. Counters and dice are small parts: not for children under three.`,
         help: 'a word that was read wrongly is read together, and stays free.',
         easier: 'read the words of the board together first, or let a player throw twice and choose.',
         harder:
@@ -74,6 +79,14 @@ export const diceGrid = defineLayout({
     )
   },
 })
+
+function tooNarrow({ item, options }: DiceRequest): Problem {
+  return errorAt(
+    item.place,
+    `a board with one word to a number is not joined from ${options.sheets} sheets`,
+    'Write words a number: 2 or more, or sheets: 1.',
+  )
+}
 
 const WORDS_A_NUMBER = 6
 const HEAD_MM = 18

@@ -1,8 +1,6 @@
-import { fail, succeed } from '../../src/outcomes.js'
-import { errorAt } from '../../src/problems.js'
-import { cardId } from '../../src/sets/card-id.js'
-import type { Card } from '../../src/sets/card-set.js'
+import { succeed } from '../../src/outcomes.js'
 import { pathBoards } from '../../src/sets/games/path-boards.js'
+import { inParts } from '../joined-sheets/joined-sheets.js'
 import { defineLayout, type RoomierOptions } from '../layout.js'
 import { lengthProblems } from './length-problems.js'
 import { pathFaces } from './path-faces.js'
@@ -29,10 +27,7 @@ export const pathBoard = defineLayout({
       seed: plan.seed,
       label: itemName,
     })
-    const { sheets } = options
-    if (sheets === 3)
-      return fail(errorAt(item.place, 'a board is not joined from 3 sheets', 'Write sheets: 2 or sheets: 4.'))
-    const cards = set.cards.flatMap(card => inParts(card, sheets, options.boards))
+    const cards = inParts(set.cards, options.sheets)
     const value = { ...set, cards, notes: notesOn(words.length, spaces) }
     return succeed(value, lengthProblems(request, set.track))
   },
@@ -40,16 +35,6 @@ export const pathBoard = defineLayout({
   faces: pathFaces,
   pages: pathPages,
 })
-
-/** A card for each sheet of a board; which spaces stand on it is known when it has a size. */
-function inParts(card: Card, of: number, boards: number): readonly Card[] {
-  if (of === 1) return [card]
-  return Array.from({ length: of }, (_, index) => ({
-    ...card,
-    part: { number: index + 1, of },
-    id: cardId({ prefix: 'board', number: card.number, copy: card.copy, of: boards, part: index + 1 }),
-  }))
-}
 
 /** Tracks with fewer and larger spaces: one word less each time. */
 function shorterTracks(request: PathRequest): readonly RoomierOptions<PathRequest['options']>[] {

@@ -10,10 +10,11 @@ import { fitTexts } from '../../src/pieces/text/fit-texts.js'
 import { Lines } from '../../src/pieces/text/lines.js'
 import type { Outcome } from '../../src/problems.js'
 import type { Card, CardSet } from '../../src/sets/card-set.js'
+import { besideStrips, type JoinedSheets, joinedSheets } from '../joined-sheets/joined-sheets.js'
+import { jointSlot } from '../joined-sheets/joint-art.js'
 import type { LayoutRequest } from '../layout.js'
 import { wordSlot } from '../one-card-a-word.js'
-import { joinedArt } from './joined-art.js'
-import { type PathRequest, sheetsOf } from './path-options.js'
+import type { PathRequest } from './path-options.js'
 import {
   drawSpaceLabels,
   labelHeight,
@@ -21,7 +22,7 @@ import {
   type SpaceLabels,
   spaceLabels,
 } from './space-labels.js'
-import { bestColumns, drawTrack, type JoinedSheets, layTrack, onSheet, type Track } from './track.js'
+import { bestColumns, drawTrack, layTrack, onSheet, type Track } from './track.js'
 
 const LINE_MM = 0.6
 
@@ -30,6 +31,8 @@ interface BoardPlan {
   readonly size: Size
   /** From the board's frame to the track. */
   readonly insetMm: number
+  /** Of one sheet, with the strips on which the next are glued. */
+  readonly whole: Size
   /** Of one sheet. */
   readonly room: Size
   /** Of the whole board. */
@@ -43,20 +46,18 @@ interface BoardPlan {
 /** White between the track and the set mark below it. */
 const ABOVE_MARK_MM = 1.2
 
-/** Along the edges to which the next sheet is glued, and as much at the others, so that sheets match. */
-const OVERLAP_MM = 10
-
 /** A face for each sheet of each board; an error where what stands in a space has no room. */
 export function pathFaces(request: PathRequest, set: CardSet, size: Size): Outcome<readonly CardFace[]> {
   const { type, item, measure, words } = request
   // In large print a corner of the board is cut off, and the track keeps clear of that cut too.
   const insetMm = type.large ? 1.5 : 0
   const inside = contentRoom(size, undefined, type)
-  const sheets = sheetsOf(request.options)
-  const room = {
-    widthMm: inside.widthMm - 2 * insetMm - (sheets.across === 1 ? 0 : OVERLAP_MM),
-    heightMm: inside.heightMm - 2 * insetMm - ABOVE_MARK_MM - (sheets.down === 1 ? 0 : OVERLAP_MM),
+  const sheets = joinedSheets(request.options.sheets)
+  const whole = {
+    widthMm: inside.widthMm - 2 * insetMm,
+    heightMm: inside.heightMm - 2 * insetMm - ABOVE_MARK_MM,
   }
+  const room = besideStrips(whole, sheets)
   const spaces = set.cards[0]!.words.length + 2
   const widest = Math.max(...words.map(word => measure(word.text, 1)), measure('finish', 1, 700))
   // White around a word is about a third of its width and as much as its height.
@@ -94,7 +95,7 @@ export function pathFaces(request: PathRequest, set: CardSet, size: Size): Outco
   // The double frames show where the track begins and ends: in large print the words may be left out.
   if (!ends.ok && !type.large) return ends
   const endsMm = ends.ok ? ends.value : undefined
-  const plan: BoardPlan = { size, insetMm, room, track, sheets, endsMm, labels }
+  const plan: BoardPlan = { size, insetMm, whole, room, track, sheets, endsMm, labels }
   return succeed(set.cards.map(card => boardFace(request, card, set, plan)))
 }
 
@@ -107,7 +108,7 @@ function boardFace(
   request: LayoutRequest,
   card: Card,
   set: CardSet,
-  { size, insetMm, room, track, sheets, endsMm, labels }: BoardPlan,
+  { size, insetMm, whole, room, track, sheets, endsMm, labels }: BoardPlan,
 ): CardFace {
   const { widthMm, heightMm } = track.spaces[0]!
   const isLabelled = labels !== undefined
@@ -128,8 +129,6 @@ function boardFace(
   const rows = new Map<number, string[]>()
   for (const { space, word } of shown) rows.set(space.yMm, [...(rows.get(space.yMm) ?? []), word.text])
   const ends = here.spaces.filter(({ at }) => wordAt(at) === undefined)
-  const [rightMm, belowMm] = [sheets.across, sheets.down].map(count => (count === 1 ? 0 : OVERLAP_MM))
-  const whole = { widthMm: room.widthMm + rightMm!, heightMm: room.heightMm + belowMm! }
   return cardFace({
     ...request,
     card,
@@ -150,6 +149,7 @@ function boardFace(
         }}
       >
         <OverlaySlot name="track" />
+        {card.part !== undefined && <OverlaySlot name="joint" />}
         {ends.map(space =>
           endsMm === undefined ? null : (
             <End said={space.at === 0 ? 'start' : 'finish'} box={space} sizeMm={endsMm} />
@@ -161,10 +161,8 @@ function boardFace(
       </div>
     ),
     slots: {
-      track: {
-        kind: 'art',
-        draw: () => joinedArt(drawBoard(request, here, labels, room), { part, room, whole, sheets, request }),
-      },
+      track: { kind: 'art', draw: () => drawBoard(request, here, labels, room) },
+      ...jointSlot(card, { room, whole, request }),
       ...Object.fromEntries(
         shown.map(({ name, word }): [string, SlotContent] => [name, wordSlot(request, word, place)]),
       ),

@@ -1,7 +1,7 @@
 /** What a teacher may choose of a path board, and what holds where she does not. */
 import { choice, option, wholeNumber } from '../../src/plan/values/options.js'
+import { sheetsOption } from '../joined-sheets/joined-sheets.js'
 import type { RequestWith } from '../layout.js'
-import type { JoinedSheets } from './track.js'
 
 /** How many words stand on a track where the teacher does not say. */
 const SPACES = { normal: 26, large: 13 } as const
@@ -19,9 +19,7 @@ export const pathOptions = {
     usual: `${SPACES.normal} a sheet, and ${SPACES.large} in large print; ${MOST_USUAL_SPACES} at most`,
   }),
   boards: option('how many boards, their words in other orders', wholeNumber(1, 40, 1)),
-  sheets: option('over how many sheets of paper a board is joined: 1, 2 or 4', wholeNumber(1, 4, 1), {
-    example: '2',
-  }),
+  ...sheetsOption,
   minutes: option(
     'how long a game should last; spaces that send on or back are chosen for it',
     wholeNumber(2, 90, undefined),
@@ -45,9 +43,4 @@ export type PathRequest = RequestWith<typeof pathOptions>
 export function spacesOf({ options, type }: PathRequest): number {
   const usual = SPACES[type.large ? 'large' : 'normal'] * options.sheets
   return options.spaces ?? Math.min(usual, MOST_USUAL_SPACES)
-}
-
-/** Two sheets side by side, four two by two. */
-export function sheetsOf({ sheets }: PathRequest['options']): JoinedSheets {
-  return { across: sheets === 1 ? 1 : 2, down: sheets === 4 ? 2 : 1 }
 }

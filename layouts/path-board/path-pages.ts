@@ -3,19 +3,10 @@ import type { CardSet } from '../../src/sets/card-set.js'
 import { SECONDS_A_TURN } from '../../src/sets/games/track-length.js'
 import { grownUpPages } from '../grown-up-pages.js'
 import { howToPlayPages } from '../how-to-play.js'
+import { joiningTold } from '../joined-sheets/joined-sheets.js'
 import type { PageFace } from '../layout.js'
 import { numberMakers } from './number-makers.js'
 import type { PathRequest } from './path-options.js'
-
-/** How the sheets of a board are joined. */
-function joining(sheets: number): string {
-  if (sheets === 1) return ''
-  const cut =
-    sheets === 2
-      ? 'cut the second sheet along the line at its left'
-      : 'lay the sheets out as 1 2 above 3 4; cut the second and fourth along the line at their left, the third and fourth along the line at their top'
-  return `${cut}, lay each on the empty strip of the sheet beside or above it so that the lines meet, and glue it there. A grown-up does the cutting. Then `
-}
 
 /** How the game is played, and what serves instead of a die. */
 export function pathPages(request: PathRequest, set: CardSet, room: Size): readonly PageFace[] {
@@ -45,7 +36,7 @@ export function pathPages(request: PathRequest, set: CardSet, room: Size): reado
           jumps.length === 0 ? read : `${read} Does it send you ${sent}? Go there. Your turn is over.`,
           `First at the finish wins. ${exactly}`,
         ],
-        prepare: `${joining(request.options.sheets)}one board and a counter for each of two to four children, ${faces === 6 ? 'and a die, or' : 'and'} the disc or the grid of the next page. Counters and dice are small parts: not for children under three.`,
+        prepare: `${joiningTold(request.options.sheets)}one board and a counter for each of two to four children, ${faces === 6 ? 'and a die, or' : 'and'} the disc or the grid of the next page. Counters and dice are small parts: not for children under three.`,
         help: `a word read wrongly is read together. ${players === 1 ? 'One child is home' : `The first of ${players} children is home`} after about ${rounds} turns${players === 1 ? '' : ' each'}, and with ${SECONDS_A_TURN} seconds a turn, which is our own estimate, a game lasts about ${whole === 1 ? 'a minute' : `${whole} minutes`}. Any one counter takes about ${each} turns.`,
         easier: 'read a word together with whoever gets stuck.',
         harder: 'say a sentence with the word, or spell it with the eyes shut, before the counter may stay.',

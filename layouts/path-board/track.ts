@@ -1,6 +1,7 @@
 import type { Box, Size } from '../../src/geometry.js'
 import { pathText, polygon, rectangle } from '../../src/pieces/art/path-text.js'
 import type { Art, PathShape } from '../../src/pieces/piece.js'
+import { type JoinedSheets, ONE_SHEET } from '../joined-sheets/joined-sheets.js'
 
 /** A place on the track; `at` counts from 0, the start. */
 export interface Space extends Box {
@@ -17,14 +18,6 @@ export interface Track {
   /** The passages from one row down to the next. */
   readonly passages: readonly Box[]
 }
-
-/** Sheets that are joined to one board, beside and below one another. */
-export interface JoinedSheets {
-  readonly across: number
-  readonly down: number
-}
-
-export const ONE_SHEET: JoinedSheets = { across: 1, down: 1 }
 
 export interface TrackRequest {
   /** Start and finish among them. */

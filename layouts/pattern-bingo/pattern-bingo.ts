@@ -13,6 +13,7 @@ import { numberOf } from '../board-number.js'
 import { chooseSort, sortOption } from '../chosen-sort.js'
 import { grownUpPages } from '../grown-up-pages.js'
 import { howToPlayPages } from '../how-to-play.js'
+import { inParts, joiningTold, sheetsOption } from '../joined-sheets/joined-sheets.js'
 import { defineLayout, type PageFace, type RequestWith, type RoomierOptions } from '../layout.js'
 import { smallerGrids } from '../word-grid/smaller-grids.js'
 import { wordGridFace } from '../word-grid/word-grid-face.js'
@@ -29,6 +30,7 @@ const options = {
   sort: option('the sort whose kinds are called', sortOption.sort, {
     usual: 'the first that oaktag sorts shows',
   }),
+  ...sheetsOption,
 }
 
 type PatternRequest = RequestWith<typeof options>
@@ -77,7 +79,11 @@ function boardsFor(request: PatternRequest, sort: Sort): Outcome<CardSet> {
     place: item.place,
   })
   return andThen(dealt, set =>
-    succeed({ ...set, notes: [`The words differ by ${sort.basis}.`, ...(set.notes ?? [])] }),
+    succeed({
+      ...set,
+      cards: inParts(set.cards, options.sheets),
+      notes: [`The words differ by ${sort.basis}.`, ...(set.notes ?? [])],
+    }),
   )
 }
 
@@ -106,7 +112,7 @@ function patternPages(request: PatternRequest, set: CardSet, room: Size): readon
           'Cover one word for each call. You may choose which.',
           `${goalOn(set.cards[0]!)}? Call “bingo!” and read it aloud.`,
         ],
-        prepare: `${boards === 1 ? 'the board' : `${boards} boards, one for each child or pair`}; counters or scraps of paper, and the caller’s sheet. Counters are small parts: not for children under three.`,
+        prepare: `${joiningTold(options.sheets)}${boards === 1 ? 'the board' : `${boards} boards, one for each child or pair`}; counters or scraps of paper, and the caller’s sheet. Counters are small parts: not for children under three.`,
         help: 'the caller’s sheet has the calls in order and the words of each kind: to check a shout, count: no more words of a kind may be covered than times it was called.',
         easier: 'show a word of the kind with each call.',
         harder: 'let the children say a word of the kind that stands on no board.',

@@ -1,24 +1,16 @@
 import type { Size } from '../../src/geometry.js'
-import { type ArtSlot, type CardFace, mm, type SlotContent } from '../../src/pieces/faces/face.js'
+import { type CardFace, mm, type SlotContent } from '../../src/pieces/faces/face.js'
 import { OverlaySlot, Slot } from '../../src/pieces/faces/slot.js'
 import { cardFace } from '../../src/pieces/parts/card-face.js'
 import { drawCellLines } from '../../src/pieces/parts/cell-lines.js'
 import { Lines } from '../../src/pieces/text/lines.js'
 import type { Card, CardSet } from '../../src/sets/card-set.js'
 import type { Word } from '../../src/words/word.js'
+import { jointSlot } from '../joined-sheets/joint-art.js'
 import type { LayoutRequest } from '../layout.js'
 import { type WordPlace, wordSlot } from '../one-card-a-word.js'
+import { ABOVE_MARK_MM, cellsOnSheet, type GridHeads } from './cells-on-sheet.js'
 
-/** Heads of the columns of a grid, or of its rows; drawn to measure. */
-export interface GridHeads {
-  readonly at: 'top' | 'side'
-  readonly heads: readonly ArtSlot['draw'][]
-  /** Height of the heads at the top, or their width at the side. */
-  readonly sizeMm: number
-}
-
-/** White between the board's lines and the set mark below them. */
-const ABOVE_MARK_MM = 1.2
 const LINE_MM = 0.6
 
 /** A board of words in cells, with heads where it has them; a cell without a word is free. */
@@ -44,9 +36,8 @@ export function wordGridFace(
     textOf?: (word: Word) => string
   },
 ): CardFace {
-  const cells = card.cells!
+  const { cells, cell, room, whole, heads: headsHere } = cellsOnSheet(request, { card, size, heads })
   const columns = cells[0]!.length
-  const cell = { widthMm: size.widthMm / columns, heightMm: size.heightMm / cells.length }
   const [paddingMm, paddingAboveMm] = [cell.widthMm, Math.min(cell.widthMm, cell.heightMm)].map(mm =>
     Math.max(leastPaddingMm, mm / 14),
   )
@@ -56,9 +47,17 @@ export function wordGridFace(
       word === null ? [] : [[`cell ${down} ${across}`, cellOf(word, place)]],
     ),
   )
+  const isJoined = card.part !== undefined
   const grid = (
     <div
-      style={{ display: 'flex', flexDirection: 'column', flexGrow: 1, flexBasis: 0, position: 'relative' }}
+      style={{
+        display: 'flex',
+        flexDirection: 'column',
+        position: 'relative',
+        ...(isJoined
+          ? { width: mm(cell.widthMm * columns), height: mm(cell.heightMm * cells.length) }
+          : { flexGrow: 1, flexBasis: 0 }),
+      }}
     >
       <OverlaySlot name="lines" />
       {cells.map((row, down) => (
@@ -74,45 +73,65 @@ export function wordGridFace(
       ))}
     </div>
   )
+  const along =
+    headsHere?.at === 'side'
+      ? { height: mm(cell.heightMm * cells.length) }
+      : { width: mm(cell.widthMm * columns) }
   return cardFace({
     ...request,
     card,
     set,
     size,
     border: undefined,
-    text: card.words.map(textOf),
+    text: cells.flat().flatMap(word => (word === null ? [] : textOf(word))),
     cells: cells.map(row => row.map(word => word?.text ?? null)),
     content: (
       <div
         style={{
           display: 'flex',
-          flexDirection: heads?.at === 'side' ? 'row' : 'column',
-          flexGrow: 1,
-          marginBottom: mm(ABOVE_MARK_MM),
+          position: 'relative',
+          flexDirection: headsHere?.at === 'side' ? 'row' : 'column',
+          ...(isJoined
+            ? { width: mm(whole.widthMm), height: mm(whole.heightMm) }
+            : { flexGrow: 1, marginBottom: mm(ABOVE_MARK_MM) }),
         }}
       >
-        {heads === undefined ? null : <Heads heads={heads} />}
+        {isJoined && <OverlaySlot name="joint" />}
+        {headsHere === undefined ? null : <Heads heads={headsHere} along={isJoined ? along : {}} />}
         {grid}
       </div>
     ),
     slots: {
+      ...jointSlot(card, { room, whole, request }),
       lines: {
         kind: 'art',
         draw: room => drawCellLines({ room, columns, rows: cells.length, lineMm: LINE_MM }),
       },
       ...Object.fromEntries(
-        (heads?.heads ?? []).map((draw, index) => [`head ${index}`, { kind: 'art', draw }]),
+        (headsHere?.heads ?? []).map((draw, index) => [`head ${index}`, { kind: 'art', draw }]),
       ),
       ...Object.fromEntries(words),
     },
   })
 }
 
-function Heads({ heads: { at, heads, sizeMm } }: { readonly heads: GridHeads }) {
+function Heads({
+  heads: { at, heads, sizeMm },
+  along,
+}: {
+  readonly heads: GridHeads
+  readonly along: { readonly width?: number; readonly height?: number }
+}) {
   const extent = at === 'top' ? { height: mm(sizeMm) } : { width: mm(sizeMm) }
   return (
     <div
-      style={{ display: 'flex', flexDirection: at === 'top' ? 'row' : 'column', flexShrink: 0, ...extent }}
+      style={{
+        display: 'flex',
+        flexDirection: at === 'top' ? 'row' : 'column',
+        flexShrink: 0,
+        ...extent,
+        ...along,
+      }}
     >
       {heads.map((_, index) => (
         <Slot name={`head ${index}`} style={{ flexGrow: 1, flexBasis: 0 }} />

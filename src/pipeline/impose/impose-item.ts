@@ -2,6 +2,7 @@ import type { PlacedItem } from '../../files/printed-plan.js'
 import { printsDark } from '../../pieces/art/recolour.js'
 import { drawPiece, type PieceToDraw, piecesToDraw } from '../../pieces/faces/piece-of.js'
 import type { PlacedArt } from '../../pieces/piece.js'
+import { isJoined } from '../../sets/set-contents.js'
 import { type Bleed, imposeBacks } from '../../sheets/backs.js'
 import { DEFAULT_BLEED_MM } from '../../sheets/bleed.js'
 import { drawLattice } from '../../sheets/furniture/lattice.js'
@@ -39,7 +40,7 @@ export function imposeItem(item: ItemToDraw): PlacedItem {
 }
 
 function frontSheets(
-  { settled: { prepared }, drawing }: ItemToDraw,
+  { settled: { prepared, set }, drawing }: ItemToDraw,
   title: string,
 ): readonly Sheet<PieceToDraw>[] {
   const { job, grid, request } = prepared
@@ -48,7 +49,7 @@ function frontSheets(
     grid,
     order: job.item.order,
     cut: job.item.cut,
-    cutCorners: request.type.large,
+    cutCorners: request.type.large && !isJoined(set),
     dark: printsDark(contrastOf(prepared)),
     title,
     label: { text: title, lettering: letteringFor(prepared) },

@@ -1,7 +1,7 @@
 import { saySize } from '../../geometry.js'
 import { itemTitle } from '../../plan/items/item-title.js'
 import type { CardSet } from '../../sets/card-set.js'
-import { contentsOf, wordsDealt } from '../../sets/set-contents.js'
+import { contentsOf, isJoined, wordsDealt } from '../../sets/set-contents.js'
 import { planCuts } from '../../sheets/cutting-plan.js'
 import { fullestSheet } from '../../sheets/estimate.js'
 import { largePrintCaution } from '../../sheets/furniture/cautions.js'
@@ -45,7 +45,7 @@ export function itemCover(prepared: PreparedItem, set: CardSet, sheetsOfCard: nu
           grid,
           order: item.order,
           cut: item.cut,
-          cutCorners: request.type.large,
+          cutCorners: request.type.large && !isJoined(set),
           used,
           pieces: set.cards.length,
         }),

@@ -85,6 +85,30 @@ export function wholeNumber<T extends number | undefined>(
   }
 }
 
+/** One of a few whole numbers, such as 1, 2 or 4. */
+export function oneOfNumbers(numbers: readonly number[], fallback: number): OptionReader<number> {
+  const told = inWords(numbers.map(String))
+  return {
+    takes: {
+      kind: 'form',
+      what: told,
+      samples: [String(numbers.at(-1))],
+      pattern: `^(?:${numbers.join('|')})$`,
+      plain: ['number'],
+    },
+    fallback,
+    read: entry => {
+      const advice = `Write ${told}.`
+      if (entry.kind !== 'text') return misfit(entry, 'a whole number', advice)
+      const number = numbers.find(each => String(each) === entry.text)
+      return number === undefined
+        ? fail(errorAt(entry.place, `"${entry.text}" is not ${told}`, advice))
+        : succeed(number)
+    },
+    gives: (value): value is number => numbers.some(each => each === value),
+  }
+}
+
 /** `5x4`: five columns, four rows; each from `min` to `max`. */
 export function gridSize<T extends ColumnsAndRows | undefined>(
   min: number,

@@ -117,7 +117,7 @@ describe('a path board', () => {
     )
     expect(strips).toEqual(['glue sheet 3 on this strip', 'glue sheet 4 on this strip', undefined, undefined])
     expect(linesOn(printed, 'rules').join(' ')).toContain('lay the sheets out as 1 2 above 3 4')
-    expect(await problemsOf('{layout: path-board, sheets: 3}')).toContain('Write sheets: 2 or sheets: 4.')
+    expect(await problemsOf('{layout: path-board, sheets: 3}')).toContain('Write 1, 2 or 4.')
   })
 
   it('says how many words a short track leaves out', async () => {

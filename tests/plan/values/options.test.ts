@@ -29,6 +29,14 @@ describe('ready-made options', () => {
     expect(takenInWords(options.choice(['wall', 'desk', 'door'], 'desk').takes)).toBe('wall, desk or door')
   })
 
+  it('take one of a few numbers alone', () => {
+    const sheets = options.oneOfNumbers([1, 2, 4], 1)
+    expect(read(sheets, '4')).toBe(4)
+    expect(read(sheets, '3')).toBe('"3" is not 1, 2 or 4')
+    expect(read(sheets, 'two')).toBe('"two" is not 1, 2 or 4')
+    expect([1, 4, 3, '4'].map(value => sheets.gives(value))).toEqual([true, true, false, false])
+  })
+
   describe('that are two of some names', () => {
     const sides = options.twoOf(['word', 'clue', 'plural'], 'word', { 'same word': ['word', 'word'] }, [
       'word',

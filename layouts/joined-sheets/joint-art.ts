@@ -1,19 +1,18 @@
 import type { Size } from '../../src/geometry.js'
 import { moveArt } from '../../src/pieces/art/move-art.js'
 import { pathText, rectangle } from '../../src/pieces/art/path-text.js'
+import type { SlotContent } from '../../src/pieces/faces/face.js'
 import type { Art, PathShape } from '../../src/pieces/piece.js'
 import { drawTextLine } from '../../src/pieces/text/text-line.js'
+import type { Card } from '../../src/sets/card-set.js'
 import type { LayoutRequest } from '../layout.js'
-import type { JoinedSheets } from './track.js'
+import { type JoinedSheets, joinedSheets, placeOfSheet } from './joined-sheets.js'
 
-export interface Joint {
-  /** Which sheet it is, from 1, counted row by row. */
-  readonly part: number
-  /** For the track. */
+export interface JointOnSheet {
+  /** For what the board shows. */
   readonly room: Size
   /** With the strips to glue on. */
   readonly whole: Size
-  readonly sheets: JoinedSheets
   readonly request: Pick<LayoutRequest, 'typeface' | 'type'>
 }
 
@@ -21,12 +20,19 @@ const LINE_MM = 0.25
 const DASH_MM = 2
 const GREY = '#595959'
 
-/** The track of a sheet with the lines to cut it along and the strips on which the next sheets are glued. */
-export function joinedArt(track: Art, { part, room, whole, sheets, request }: Joint): Art {
+/** The slot `joint` of a board that is joined; none of a board on one sheet. */
+export function jointSlot(
+  { part }: Pick<Card, 'part'>,
+  on: JointOnSheet,
+): Readonly<Record<string, SlotContent>> {
+  if (part === undefined) return {}
+  return { joint: { kind: 'art', draw: () => drawJoint(part.number, joinedSheets(part.of), on) } }
+}
+
+/** The lines to cut a sheet along, and the strips on which the next sheets are glued, with what goes there. */
+function drawJoint(part: number, sheets: JoinedSheets, { room, whole, request }: JointOnSheet): Art {
   const { across, down } = sheets
-  if (across * down === 1) return track
-  const column = (part - 1) % across
-  const row = Math.floor((part - 1) / across)
+  const { column, row } = placeOfSheet(part, sheets)
   const hasRight = column + 1 < across
   const hasBelow = row + 1 < down
   const { typeface, type } = request
@@ -63,8 +69,8 @@ export function joinedArt(track: Art, { part, room, whole, sheets, request }: Jo
   ]
   return {
     ...whole,
-    shapes: [...track.shapes, ...lines, ...texts.flatMap(({ shapes }) => shapes)],
-    text: [...track.text, ...texts.flatMap(({ text }) => text)],
+    shapes: [...lines, ...texts.flatMap(({ shapes }) => shapes)],
+    text: texts.flatMap(({ text }) => text),
   }
 }
 
