@@ -3,7 +3,7 @@ import { succeed } from '../src/outcomes.js'
 import { gridSize, option, wholeNumber } from '../src/plan/values/options.js'
 import { wordGridBoards } from '../src/sets/games/word-grid.js'
 import { howToPlayPages } from './how-to-play.js'
-import { inParts, joiningTold, sheetsOption } from './joined-sheets/joined-sheets.js'
+import { inParts, joiningTold, moreSheets, sheetsOf, sheetsOption } from './joined-sheets/joined-sheets.js'
 import { defineLayout, type RequestWith, type RoomierOptions } from './layout.js'
 import { smallerGrids } from './word-grid/smaller-grids.js'
 import { wordGridFace } from './word-grid/word-grid-face.js'
@@ -42,7 +42,7 @@ export const fourInALine = defineLayout({
       seed: plan.seed,
       label: itemName,
     })
-    return succeed({ cards: inParts(cards, options.sheets) })
+    return succeed({ cards: inParts(cards, sheetsOf(options)) })
   },
   roomier: roomierGrids,
   face: (request, card, set, size) => wordGridFace(request, { card, set, size }),
@@ -56,7 +56,7 @@ export const fourInALine = defineLayout({
           'Four of yours in a line, across, down or on a slant? You win.',
           'Is the board full? Nobody wins. Swap who begins and play again.',
         ],
-        prepare: `${joiningTold(request.options.sheets)}one board for two players, and eighteen counters of one kind for each of them. Counters are small parts: not for children under three.`,
+        prepare: `${joiningTold(sheetsOf(request.options))}one board for two players, and eighteen counters of one kind for each of them. Counters are small parts: not for children under three.`,
         help: 'a word that was read wrongly is read together, and stays free for the next turn.',
         easier: 'three in a line win, or read the words of the board together first.',
         harder: 'say a sentence with the word, or spell it with eyes shut, before it is covered.',
@@ -76,9 +76,10 @@ function gridOf({ options, type }: LineRequest): ColumnsAndRows {
 
 /** Four must still go into a line. */
 function roomierGrids(request: LineRequest): readonly RoomierOptions<LineRequest['options']>[] {
-  return smallerGrids(gridOf(request), 4).map(grid => ({
+  const smaller = smallerGrids(gridOf(request), 4).map(grid => ({
     options: { grid },
     says: `grid: ${grid.columns}x${grid.rows}`,
     open: request.options.grid === undefined,
   }))
+  return [...smaller, ...moreSheets(request.options, false)]
 }

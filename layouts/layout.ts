@@ -16,6 +16,13 @@ import type { Grid } from '../src/sheets/grid.js'
 import type { Sheet, SheetKind } from '../src/sheets/sheet.js'
 import type { Word } from '../src/words/word.js'
 
+/** Children who play a game together, with the words on their boards. */
+export interface GameSide {
+  /** Null for the whole class. */
+  readonly name: string | null
+  readonly words: readonly Word[]
+}
+
 /** The children for whom an item is printed. */
 export interface LayoutGroup {
   readonly name: string
@@ -46,6 +53,8 @@ export interface LayoutRequest<O = unknown> {
   readonly subtitle: string
   /** The words of this item, studied, in order. */
   readonly words: readonly Word[]
+  /** All for whom the item is printed, the class first, where its layout says that they play one game; else none. */
+  readonly sides: readonly GameSide[]
   /** The plan's marks with their styles; a layout that shows none of them still needs them for its key. */
   readonly marks: readonly StyledMark[]
   /** Whether words on the pieces are marked. */
@@ -80,6 +89,8 @@ export interface RoomierOptions<O = unknown> {
   readonly says: string
   /** Whether the plan leaves it open, so that it may be taken without asking. */
   readonly open: boolean
+  /** How many times as many sheets it takes; as many where left out. Never taken for a group without asking. */
+  readonly timesSheets?: number
 }
 
 interface LayoutBasics {
@@ -97,6 +108,11 @@ interface WordsShown<O> {
   readonly shownWithWords: (options: O) => ShownWithWords
   /** Whether they have some of its words marked, whatever `marks` says. */
   readonly marksSome: (options: O) => boolean
+}
+
+interface PlayedTogether<O> {
+  /** Whether its options say that all for whom it is printed play one game. */
+  readonly isOneGame: (options: O) => boolean
 }
 
 interface PieceLayoutBasics<O> extends LayoutBasics {
@@ -163,7 +179,7 @@ export interface SheetLayout<O = unknown> extends LayoutBasics {
 }
 
 /** A layout as the index holds it, whatever its options. */
-export type Layout = (PieceLayout | PageLayout | SheetLayout) & WordsShown<unknown>
+export type Layout = (PieceLayout | PageLayout | SheetLayout) & WordsShown<unknown> & PlayedTogether<unknown>
 
 /** A layout as its file writes it: its functions are given the options that it declares. */
 export type LayoutWith<R extends OptionReaders, O = OptionsOf<R>> = { readonly options: R } & (
@@ -171,7 +187,7 @@ export type LayoutWith<R extends OptionReaders, O = OptionsOf<R>> = { readonly o
   | PageLayout<O>
   | SheetLayout<O>
 ) &
-  Partial<WordsShown<O>>
+  Partial<WordsShown<O> & PlayedTogether<O>>
 
 /**
  * Makes a layout one of many. The plan keeps the options of all layouts under one type; here, and nowhere else, the
@@ -184,9 +200,10 @@ export function defineLayout<R extends OptionReaders>(layout: LayoutWith<R>): La
     throw new Error(`the options of an item of ${name} are not those that its readers give`)
   }
   const withOwn = (request: LayoutRequest) => ({ ...request, options: own(request.options) })
-  const shown: WordsShown<unknown> = {
+  const shown: WordsShown<unknown> & PlayedTogether<unknown> = {
     shownWithWords: options => layout.shownWithWords?.(own(options)) ?? {},
     marksSome: options => layout.marksSome?.(own(options)) ?? false,
+    isOneGame: options => layout.isOneGame?.(own(options)) ?? false,
   }
   switch (layout.kind) {
     case 'sheets':

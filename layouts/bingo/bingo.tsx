@@ -1,15 +1,15 @@
-import type { ColumnsAndRows, Size } from '../../src/geometry.js'
+import type { Size } from '../../src/geometry.js'
 import { andThen, fail, failWith, present, succeed } from '../../src/outcomes.js'
 import type { CardFace } from '../../src/pieces/faces/face.js'
 import { choice, gridSize, option, wholeNumber, yesNo } from '../../src/plan/values/options.js'
-import { errorAt, type Outcome, type Problem, warningAt } from '../../src/problems.js'
+import { errorAt, type Outcome, type Problem } from '../../src/problems.js'
 import { settleBingo } from '../../src/sets/bingo/bingo-game.js'
 import { winRules } from '../../src/sets/bingo/win-rule.js'
 import type { CardSet, Round } from '../../src/sets/card-set.js'
 import { boardSet } from '../../src/sets/word-set.js'
 import { grownUpPages } from '../grown-up-pages.js'
 import { type GameRules, howToPlayPages } from '../how-to-play.js'
-import { inParts, joiningTold, sheetsOption } from '../joined-sheets/joined-sheets.js'
+import { inParts, joiningTold, moreSheets, sheetsOf, sheetsOption } from '../joined-sheets/joined-sheets.js'
 import {
   defineLayout,
   type LayoutRequest,
@@ -21,9 +21,11 @@ import { cellsOnSheet } from '../word-grid/cells-on-sheet.js'
 import { smallerGrids } from '../word-grid/smaller-grids.js'
 import { wordGridFace } from '../word-grid/word-grid-face.js'
 import { shownWithWords, wordOptions } from '../word-options.js'
+import { cellsOf, largestGrid, smallerGrid, usualGrid } from './board-grids.js'
 import { callersRows } from './callers-rows.js'
 import { cellContents } from './cell-contents.js'
 import { oddsNotes } from './odds-notes.js'
+import { boardsOfSide, oneGameOf, tellOneGame, wordsOfSides } from './one-game.js'
 import { playedWords, saidKinds, shownKinds, whatToFind } from './played-words.js'
 import { goalOfGame, hasFreeMiddle } from './rules-of-game.js'
 
@@ -56,6 +58,11 @@ const options = {
   ),
   say: option('what the caller says for a word', choice(saidKinds, 'word'), { example: 'clue' }),
   show: option('what the boards show of a word', choice(shownKinds, 'word'), { example: 'picture' }),
+  caller: option(
+    'whether the class and each group have a caller of their own, or play one game with one caller for all',
+    choice(['for each', 'for all'], 'for each'),
+    { example: 'for all' },
+  ),
   ...sheetsOption,
   ...wordOptions,
 }
@@ -72,47 +79,54 @@ export const bingo = defineLayout({
   shownWithWords,
   perSheet: { columns: 1, rows: 1 },
   perSheetLarge: { columns: 1, rows: 1 },
+  isOneGame: ({ caller }) => caller === 'for all',
   set: bingoSet,
-  roomier: smallerBoards,
+  roomier: roomierBoards,
   faces: bingoFaces,
   pages: bingoPages,
 })
 
 function bingoFaces(request: BingoRequest, set: CardSet, size: Size): Outcome<readonly CardFace[]> {
   const { show } = request.options
-  const { words, shown } = playedWords(request, request.options)
+  const own = new Set(request.words.map(({ text }) => text))
+  const played = playedWords({ ...request, words: wordsOfSides(request) }, request.options)
+  const kept = played.words.map((word, index) => ({ word, shown: played.shown[index]! }))
+  const mine = kept.filter(({ word }) => own.has(word.text))
+  const [words, shown] = [mine.map(({ word }) => word), mine.map(each => each.shown)]
   const { cell } = cellsOnSheet(request, { card: set.cards[0]!, size })
-  const textOf = new Map(words.map((word, index) => [word, shown[index]!]))
+  const textOf = new Map(words.map((word, index) => [word.text, shown[index]!]))
   return andThen(cellContents(request, { show, words, shown, cell }), cellOf =>
     succeed(
       set.cards.map(card =>
-        wordGridFace(request, { card, set, size, cellOf, textOf: word => textOf.get(word)! }),
+        wordGridFace(request, { card, set, size, cellOf, textOf: ({ text }) => textOf.get(text)! }),
       ),
     ),
   )
 }
 
 function bingoSet(whole: BingoRequest): Outcome<CardSet> {
-  const played = playedWords(whole, whole.options)
+  const played = playedWords({ ...whole, words: wordsOfSides(whole) }, whole.options)
   const { words } = played
   const request = { ...whole, words }
   const { item, options, plan } = request
-  const { free, grid: asked, 'win at': winAt, win: rule } = options
+  const { free, grid: asked, 'win at': winAt, win: rule, boards } = options
   if (winAt !== undefined && winAt > words.length) return fail(noSuchCall(request, winAt))
-  const forGroup = request.group?.hasOwnWords === true
+  const oneGame = oneGameOf(whole, words)
+  const forGroup = oneGame === undefined && request.group?.hasOwnWords === true
   const tooLarge = asked !== undefined && forGroup && cellsOf(asked, free !== false) > words.length
   const smaller = tooLarge ? largestGrid(words.length, free !== false) : undefined
-  const grid = smaller ?? asked ?? gridFor(words.length)
+  const grid =
+    smaller ?? asked ?? usualGrid(Math.min(...(oneGame?.pools ?? [{ words }]).map(pool => pool.words.length)))
   const settled = settleBingo({
     ...grid,
     words: words.length,
-    boards: options.boards,
+    boards,
     gap: options['runner-up gap'],
     rounds: options.rounds,
     seed: plan.seed,
-    label: request.itemName,
+    label: oneGame === undefined ? request.itemName : item.name,
     place: item.place,
-    ...present({ free, rule, winAt }),
+    ...present({ free, rule, winAt, pools: oneGame?.pools }),
   })
   if (!settled.ok) return failWith([...played.problems, ...settled.problems])
   const game = settled.value
@@ -123,11 +137,13 @@ function bingoSet(whole: BingoRequest): Outcome<CardSet> {
     ...(smaller === undefined ? [] : [smallerGrid(request, asked!, smaller)]),
   ]
   const { changes } = game
-  const cards = inParts(set.cards, options.sheets)
-  return succeed(
-    { ...set, cards, changes, notes: [...game.deal.notes, ...changes, ...oddsNotes(game)] },
-    problems,
-  )
+  const told = oneGame === undefined ? [] : tellOneGame(oneGame, boards)
+  const notes = [...told, ...game.deal.notes, ...changes, ...oddsNotes(game)]
+  const own = oneGame === undefined ? set : boardsOfSide({ ...set, notes }, oneGame, boards)
+  const cards = inParts(own.cards, sheetsOf(options))
+  // What is told of the whole game is told with its caller's sheet.
+  const ownNotes = oneGame === undefined || oneGame.side === 0 ? notes : told
+  return succeed({ ...own, cards, changes, notes: ownNotes }, problems)
 }
 
 function noSuchCall({ item, words }: LayoutRequest, winAt: number): Problem {
@@ -139,16 +155,23 @@ function noSuchCall({ item, words }: LayoutRequest, winAt: number): Problem {
 }
 
 function bingoPages(request: BingoRequest, set: CardSet, room: Size): readonly PageFace[] {
+  const howToPlay = howToPlayPages(request, bingoRules(request, set), room)
+  const isCalledElsewhere =
+    set.wholeGame !== undefined && (request.group?.name ?? null) !== request.sides[0]!.name
+  return isCalledElsewhere ? howToPlay : [...callersPages(request, set.wholeGame ?? set, room), ...howToPlay]
+}
+
+function callersPages(own: BingoRequest, set: CardSet, room: Size): readonly PageFace[] {
+  const request = { ...own, words: wordsOfSides(own) }
   const { words, said } = playedWords(request, request.options)
   const saidFor =
     request.options.say === 'word' ? undefined : new Map(words.map(({ text }, index) => [text, said[index]!]))
   const rounds: readonly Round[] = [set.deal!, ...(set.deal!.laterRounds ?? [])]
-  const callers = rounds.flatMap((round, index) => {
+  return rounds.flatMap((round, index) => {
     const what = rounds.length === 1 ? 'caller’s sheet' : `caller’s sheet of game ${index + 1}`
     const rows = callersRows({ request, set, round, game: request.options, saidFor, widthMm: room.widthMm })
     return grownUpPages(request, { kind: 'caller', what, rows, room })
   })
-  return [...callers, ...howToPlayPages(request, bingoRules(request, set), room)]
 }
 
 function bingoRules({ options }: BingoRequest, set: CardSet): GameRules {
@@ -160,7 +183,7 @@ function bingoRules({ options }: BingoRequest, set: CardSet): GameRules {
       `Have you covered ${goalOfGame(set)}? Call “bingo!”`,
       'Read aloud what you have covered. Is it right? You win.',
     ],
-    prepare: `${joiningTold(options.sheets)}${boards === 1 ? 'the board' : `${boards} boards, one for each child or pair`}; counters or scraps of paper for each of them, and the caller’s sheet. Counters are small parts: not for children under three.`,
+    prepare: `${joiningTold(sheetsOf(options))}${boards === 1 ? 'the board' : `${boards} boards, one for each child or pair`}; counters or scraps of paper for each of them, and the caller’s sheet. Counters are small parts: not for children under three.`,
     help: 'call in the order of the caller’s sheet and tick each word; the small boards at its foot tell whether a shout is right. The number of a board stands small at its foot. For another game swap the boards, or print more rounds.',
     easier:
       options.say === 'word'
@@ -173,43 +196,16 @@ function bingoRules({ options }: BingoRequest, set: CardSet): GameRules {
   }
 }
 
-/** Words that a board of this grid takes. */
-function cellsOf({ columns, rows }: ColumnsAndRows, free: boolean): number {
-  return columns * rows - (free && columns % 2 === 1 && rows % 2 === 1 ? 1 : 0)
-}
-
-/** A group with fewer words than the class plays on smaller boards; undefined where not even four cells can be filled. */
-function largestGrid(words: number, free: boolean): ColumnsAndRows | undefined {
-  const squares = [8, 7, 6, 5, 4, 3, 2].map(side => ({ columns: side, rows: side }))
-  return squares.find(grid => cellsOf(grid, free) <= words)
-}
-
-function smallerGrid(
-  { item, group, words }: LayoutRequest,
-  asked: ColumnsAndRows,
-  grid: ColumnsAndRows,
-): Problem {
-  const named = ({ columns, rows }: ColumnsAndRows) => `${columns}x${rows}`
-  return warningAt(
-    item.place,
-    `${group!.name} has ${words.length} words, too few for ${named(asked)}: its boards are ${named(grid)}`,
-    'Give the group more words, or leave it out with groups.',
-  )
-}
-
-/** The largest square grid for which a fifth of the words stay off each board, so that boards differ well. */
-function gridFor(words: number): ColumnsAndRows {
-  const side = [5, 4, 3].find(size => size * size <= words * 0.8 + (size % 2)) ?? 3
-  return { columns: side, rows: side }
-}
-
-/** Boards with fewer and larger cells. */
-function smallerBoards(request: BingoRequest): readonly RoomierOptions<BingoRequest['options']>[] {
-  const { grid: asked } = request.options
-  const now = asked ?? gridFor(playedWords(request, request.options).words.length)
-  return smallerGrids(now, 2).map(grid => ({
+/** Boards with fewer and larger cells; boards of one game have one grid, and room on more sheets. */
+function roomierBoards(request: BingoRequest): readonly RoomierOptions<BingoRequest['options']>[] {
+  const { options, sides } = request
+  const more = moreSheets(options, sides.length > 1)
+  if (sides.length > 1) return more
+  const now = options.grid ?? usualGrid(playedWords(request, options).words.length)
+  const smaller = smallerGrids(now, 2).map(grid => ({
     options: { grid },
     says: `grid: ${grid.columns}x${grid.rows}`,
-    open: asked === undefined,
+    open: options.grid === undefined,
   }))
+  return [...smaller, ...more]
 }

@@ -4,7 +4,7 @@ import { choice, option, wholeNumber } from '../../src/plan/values/options.js'
 import { errorAt, type Problem } from '../../src/problems.js'
 import { wordGridBoards } from '../../src/sets/games/word-grid.js'
 import { howToPlayPages } from '../how-to-play.js'
-import { inParts, joiningTold, sheetsOption } from '../joined-sheets/joined-sheets.js'
+import { inParts, joiningTold, moreSheets, sheetsOf, sheetsOption } from '../joined-sheets/joined-sheets.js'
 import { defineLayout, type RequestWith, type RoomierOptions } from '../layout.js'
 import { type GridHeads, reachesEachSheet } from '../word-grid/cells-on-sheet.js'
 import { wordGridFace } from '../word-grid/word-grid-face.js'
@@ -51,8 +51,8 @@ export const diceGrid = defineLayout({
       seed: plan.seed,
       label: itemName,
     })
-    if (!reachesEachSheet(gridOf(request), options.sheets)) return fail(tooNarrow(request))
-    return succeed({ cards: inParts(cards, options.sheets) })
+    if (!reachesEachSheet(gridOf(request), sheetsOf(options))) return fail(tooNarrow(request))
+    return succeed({ cards: inParts(cards, sheetsOf(options)) })
   },
   roomier: widerCells,
   face: (request, card, set, size) =>
@@ -69,7 +69,7 @@ export const diceGrid = defineLayout({
           'Cover it with one of your counters.',
           'Have you covered the last word of a number? You win.',
         ],
-        prepare: `${joiningTold(request.options.sheets)}one board for two or three players, ${request.options.dice === 'one' ? 'a die' : 'two dice'}, and sixteen counters of one kind for each of them. Counters and dice are small parts: not for children under three.`,
+        prepare: `${joiningTold(sheetsOf(request.options))}one board for two or three players, ${request.options.dice === 'one' ? 'a die' : 'two dice'}, and sixteen counters of one kind for each of them. Counters and dice are small parts: not for children under three.`,
         help: 'a word that was read wrongly is read together, and stays free.',
         easier: 'read the words of the board together first, or let a player throw twice and choose.',
         harder:
@@ -83,7 +83,7 @@ export const diceGrid = defineLayout({
 function tooNarrow({ item, options }: DiceRequest): Problem {
   return errorAt(
     item.place,
-    `a board with one word to a number is not joined from ${options.sheets} sheets`,
+    `a board with one word to a number is not joined from ${sheetsOf(options)} sheets`,
     'Write words a number: 2 or more, or sheets: 1.',
   )
 }
@@ -123,11 +123,13 @@ function widerCells(request: DiceRequest): readonly RoomierOptions<DiceRequest['
   const each = options['words a number'] ?? WORDS_A_NUMBER
   const most = numbersOf(request) === 'top' ? each : each - 1
   const isOpen = options['words a number'] === undefined && options.numbers !== 'top'
-  return Array.from({ length: Math.max(0, Math.min(most, 5)) }, (_, fewer) => Math.min(most, 5) - fewer).map(
-    count => ({
-      options: { numbers: 'side', 'words a number': count },
-      says: `numbers: side, words a number: ${count}`,
-      open: isOpen,
-    }),
-  )
+  const wider: readonly RoomierOptions<DiceRequest['options']>[] = Array.from(
+    { length: Math.max(0, Math.min(most, 5)) },
+    (_, fewer) => Math.min(most, 5) - fewer,
+  ).map(count => ({
+    options: { numbers: 'side', 'words a number': count },
+    says: `numbers: side, words a number: ${count}`,
+    open: isOpen,
+  }))
+  return [...wider, ...moreSheets(options, false)]
 }

@@ -1,8 +1,9 @@
 /** Boards larger than a sheet: over which sheets they are joined, and what each sheet has room for. */
 import type { Size } from '../../src/geometry.js'
-import { oneOfNumbers, option } from '../../src/plan/values/options.js'
+import { type OptionsOf, oneOfNumbers, option } from '../../src/plan/values/options.js'
 import { cardId } from '../../src/sets/card-id.js'
 import type { Card } from '../../src/sets/card-set.js'
+import type { RoomierOptions } from '../layout.js'
 
 /** Sheets that are joined to one board, beside and below one another. */
 export interface JoinedSheets {
@@ -12,14 +13,41 @@ export interface JoinedSheets {
 
 export const ONE_SHEET: JoinedSheets = { across: 1, down: 1 }
 
+const SHEETS = [1, 2, 4]
+
 export const sheetsOption = {
-  sheets: option('over how many sheets of paper a board is joined: 1, 2 or 4', oneOfNumbers([1, 2, 4], 1), {
-    example: '2',
-  }),
+  sheets: option(
+    'over how many sheets of paper a board is joined: 1, 2 or 4',
+    oneOfNumbers(SHEETS, undefined),
+    {
+      example: '2',
+      usual: '1',
+    },
+  ),
 }
 
 /** Of an edge on which the next sheet is glued: our own judgement of what a glue stick covers, no source. */
 const OVERLAP_MM = 10
+
+type SheetsAsked = OptionsOf<typeof sheetsOption>
+
+export function sheetsOf({ sheets }: SheetsAsked): number {
+  return sheets ?? 1
+}
+
+/**
+ * Larger cells on more sheets.
+ * @param open whether they may be taken without asking, where the plan does not name the sheets
+ */
+export function moreSheets(options: SheetsAsked, open: boolean): readonly RoomierOptions<SheetsAsked>[] {
+  const now = sheetsOf(options)
+  return SHEETS.filter(sheets => sheets > now).map(sheets => ({
+    options: { sheets },
+    says: `sheets: ${sheets}`,
+    open: open && options.sheets === undefined,
+    timesSheets: sheets / now,
+  }))
+}
 
 /** Two sheets side by side, four two by two. */
 export function joinedSheets(count: number): JoinedSheets {

@@ -1,6 +1,6 @@
 import { succeed } from '../../src/outcomes.js'
 import { pathBoards } from '../../src/sets/games/path-boards.js'
-import { inParts } from '../joined-sheets/joined-sheets.js'
+import { inParts, sheetsOf } from '../joined-sheets/joined-sheets.js'
 import { defineLayout, type RoomierOptions } from '../layout.js'
 import { lengthProblems } from './length-problems.js'
 import { pathFaces } from './path-faces.js'
@@ -27,7 +27,7 @@ export const pathBoard = defineLayout({
       seed: plan.seed,
       label: itemName,
     })
-    const cards = inParts(set.cards, options.sheets)
+    const cards = inParts(set.cards, sheetsOf(options))
     const value = { ...set, cards, notes: notesOn(words.length, spaces) }
     return succeed(value, lengthProblems(request, set.track))
   },

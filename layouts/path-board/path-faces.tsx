@@ -10,7 +10,7 @@ import { fitTexts } from '../../src/pieces/text/fit-texts.js'
 import { Lines } from '../../src/pieces/text/lines.js'
 import type { Outcome } from '../../src/problems.js'
 import type { Card, CardSet } from '../../src/sets/card-set.js'
-import { besideStrips, type JoinedSheets, joinedSheets } from '../joined-sheets/joined-sheets.js'
+import { besideStrips, type JoinedSheets, joinedSheets, sheetsOf } from '../joined-sheets/joined-sheets.js'
 import { jointSlot } from '../joined-sheets/joint-art.js'
 import type { LayoutRequest } from '../layout.js'
 import { wordSlot } from '../one-card-a-word.js'
@@ -52,7 +52,7 @@ export function pathFaces(request: PathRequest, set: CardSet, size: Size): Outco
   // In large print a corner of the board is cut off, and the track keeps clear of that cut too.
   const insetMm = type.large ? 1.5 : 0
   const inside = contentRoom(size, undefined, type)
-  const sheets = joinedSheets(request.options.sheets)
+  const sheets = joinedSheets(sheetsOf(request.options))
   const whole = {
     widthMm: inside.widthMm - 2 * insetMm,
     heightMm: inside.heightMm - 2 * insetMm - ABOVE_MARK_MM,

@@ -1,6 +1,6 @@
 /** What a teacher may choose of a path board, and what holds where she does not. */
 import { choice, option, wholeNumber } from '../../src/plan/values/options.js'
-import { sheetsOption } from '../joined-sheets/joined-sheets.js'
+import { sheetsOf, sheetsOption } from '../joined-sheets/joined-sheets.js'
 import type { RequestWith } from '../layout.js'
 
 /** How many words stand on a track where the teacher does not say. */
@@ -41,6 +41,6 @@ export const pathOptions = {
 export type PathRequest = RequestWith<typeof pathOptions>
 
 export function spacesOf({ options, type }: PathRequest): number {
-  const usual = SPACES[type.large ? 'large' : 'normal'] * options.sheets
+  const usual = SPACES[type.large ? 'large' : 'normal'] * sheetsOf(options)
   return options.spaces ?? Math.min(usual, MOST_USUAL_SPACES)
 }

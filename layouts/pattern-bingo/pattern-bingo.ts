@@ -13,7 +13,7 @@ import { numberOf } from '../board-number.js'
 import { chooseSort, sortOption } from '../chosen-sort.js'
 import { grownUpPages } from '../grown-up-pages.js'
 import { howToPlayPages } from '../how-to-play.js'
-import { inParts, joiningTold, sheetsOption } from '../joined-sheets/joined-sheets.js'
+import { inParts, joiningTold, moreSheets, sheetsOf, sheetsOption } from '../joined-sheets/joined-sheets.js'
 import { defineLayout, type PageFace, type RequestWith, type RoomierOptions } from '../layout.js'
 import { smallerGrids } from '../word-grid/smaller-grids.js'
 import { wordGridFace } from '../word-grid/word-grid-face.js'
@@ -81,7 +81,7 @@ function boardsFor(request: PatternRequest, sort: Sort): Outcome<CardSet> {
   return andThen(dealt, set =>
     succeed({
       ...set,
-      cards: inParts(set.cards, options.sheets),
+      cards: inParts(set.cards, sheetsOf(options)),
       notes: [`The words differ by ${sort.basis}.`, ...(set.notes ?? [])],
     }),
   )
@@ -90,11 +90,12 @@ function boardsFor(request: PatternRequest, sort: Sort): Outcome<CardSet> {
 /** Boards with fewer and larger cells. */
 function smallerBoards(request: PatternRequest): readonly RoomierOptions<PatternRequest['options']>[] {
   const { grid: asked } = request.options
-  return smallerGrids(asked ?? { columns: 5, rows: 5 }, 2).map(grid => ({
+  const smaller = smallerGrids(asked ?? { columns: 5, rows: 5 }, 2).map(grid => ({
     options: { grid },
     says: `grid: ${grid.columns}x${grid.rows}`,
     open: asked === undefined,
   }))
+  return [...smaller, ...moreSheets(request.options, false)]
 }
 
 function patternPages(request: PatternRequest, set: CardSet, room: Size): readonly PageFace[] {
@@ -112,7 +113,7 @@ function patternPages(request: PatternRequest, set: CardSet, room: Size): readon
           'Cover one word for each call. You may choose which.',
           `${goalOn(set.cards[0]!)}? Call “bingo!” and read it aloud.`,
         ],
-        prepare: `${joiningTold(options.sheets)}${boards === 1 ? 'the board' : `${boards} boards, one for each child or pair`}; counters or scraps of paper, and the caller’s sheet. Counters are small parts: not for children under three.`,
+        prepare: `${joiningTold(sheetsOf(options))}${boards === 1 ? 'the board' : `${boards} boards, one for each child or pair`}; counters or scraps of paper, and the caller’s sheet. Counters are small parts: not for children under three.`,
         help: 'the caller’s sheet has the calls in order and the words of each kind: to check a shout, count: no more words of a kind may be covered than times it was called.',
         easier: 'show a word of the kind with each call.',
         harder: 'let the children say a word of the kind that stands on no board.',

@@ -42,6 +42,8 @@ export interface Card {
 export interface CardSet {
   readonly cards: readonly Card[]
   readonly deal?: Deal
+  /** Of boards that play with those of other children: the boards of all, and their calls. */
+  readonly wholeGame?: CardSet
   /** What a teacher should know of the set, in plain sentences. */
   readonly notes?: readonly string[]
   /** Those of the notes that tell of what was dealt otherwise than the plan says. */

@@ -7,6 +7,13 @@ import { nearestAdvice } from '../../plan/values/nearest.js'
 import { errorAt, type Outcome, type Problem, warningAt } from '../../problems.js'
 import { shortSetTitles } from './set-titles.js'
 
+/** Children who play a game together, with their words. */
+export interface JobSide {
+  /** Null for the whole class. */
+  readonly name: string | null
+  readonly words: readonly PlanWord[]
+}
+
 /** One item for one group of children, or for the whole class. */
 export interface ItemJob {
   readonly item: PrintItem
@@ -14,6 +21,8 @@ export interface ItemJob {
   /** Unique within the plan: the item's name, and the group's behind it. */
   readonly name: string
   readonly words: readonly PlanWord[]
+  /** All for whom the item is printed, where they play one game; else none. */
+  readonly sides?: readonly JobSide[]
   /** The fullest first; each the title of this set alone. */
   readonly shortSetTitles: readonly string[]
   /** Height of x of the class's own words, where this group's are not to be smaller; known once those are settled. */
@@ -33,7 +42,7 @@ export function itemJobs(plan: Plan): {
     const groups = plan.groups.filter(group => item.groups === undefined || item.groups.includes(group.name))
     const forClass = item.groups === undefined || item.groups.length === 0
     const wanted: (PlanGroup | null)[] = [...(forClass ? [null] : []), ...groups]
-    return wanted.flatMap((group): Omit<ItemJob, 'shortSetTitles'>[] => {
+    const forItem = wanted.flatMap((group): Omit<ItemJob, 'shortSetTitles'>[] => {
       const words = wordsFor(plan, item, group)
       if (words.length === 0) {
         problems.push(nothingLeft(item, group))
@@ -42,6 +51,9 @@ export function itemJobs(plan: Plan): {
       const name = group === null ? item.name : `${item.name}-${fileSafeName(group.name).toLowerCase()}`
       return [{ item, group, name, words }]
     })
+    if (!isOneGame(item)) return forItem
+    const sides = forItem.map(({ group, words }): JobSide => ({ name: group?.name ?? null, words }))
+    return forItem.map(job => ({ ...job, sides }))
   })
   const titles = shortSetTitles(plan, untitled)
   return { jobs: untitled.map((job, index) => ({ ...job, shortSetTitles: titles[index]! })), problems }
@@ -50,6 +62,10 @@ export function itemJobs(plan: Plan): {
 /** Checklists, labels and calibration sheets are printed once, whatever the groups. */
 function isForWholePlan(item: PrintItem): boolean {
   return layouts.find(layout => layout.name === item.layout)?.kind === 'sheets'
+}
+
+function isOneGame(item: PrintItem): boolean {
+  return layouts.find(layout => layout.name === item.layout)?.isOneGame(item.options) === true
 }
 
 function wordsFor(plan: Plan, item: PrintItem, group: PlanGroup | null): readonly PlanWord[] {

@@ -8,17 +8,22 @@ import type { PreparedItem } from './prepare-item.js'
 export function piecesMadeFrom({ request, grid, layout }: PreparedItem): readonly unknown[] {
   return [
     layout.name,
-    { ...withoutColours(request), words: null, typeface: null },
+    { ...withoutColours(request), words: null, sides: null, typeface: null },
     grid,
     byIdentity(request.typeface),
     ...request.words.map(byIdentity),
+    ...request.sides.flatMap(({ name, words }) => [name, ...words.map(byIdentity)]),
     ...request.words.map(word => request.pictureOf(word)).map(picture => picture && byIdentity(picture)),
   ]
 }
 
 /** Where the item's problems may be told. */
 export function placesOf({ job }: PreparedItem): readonly (Place | undefined)[] {
-  return [job.item.place, job.group?.place, ...job.words.map(word => word.place)]
+  return [
+    job.item.place,
+    job.group?.place,
+    ...[job, ...(job.sides ?? [])].flatMap(({ words }) => words.map(word => word.place)),
+  ]
 }
 
 /** What is laid out, dealt and fitted does not depend on the colours of marks; they come in when pieces are drawn. */

@@ -53,6 +53,7 @@ export function prepareItem(studied: StudiedPlan, job: ItemJob): Outcome<Prepare
     shortSetTitle: setTitle,
     subtitle: [plan.title, plan.className].filter(part => part !== '').join(' · '),
     words: job.words.map(word => words.get(word)!),
+    sides: (job.sides ?? []).map(side => ({ ...side, words: side.words.map(word => words.get(word)!) })),
     marks,
     marked: (item.marks ?? layout.marks) === 'all' || layout.marksSome(item.options),
     shownWithWords: layout.shownWithWords(item.options),

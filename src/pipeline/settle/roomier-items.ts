@@ -52,14 +52,16 @@ export function roomierItems(prepared: PreparedItem, set: CardSet): RoomierItems
   const boards = layout.kind === 'pieces' ? (layout.roomier?.(request) ?? []) : []
   const dealt = boards.flatMap(board => {
     const options = { ...job.item.options, ...board.options }
-    const way: RoomierItem = { changes: { ...sized, options }, says: board.says, sheets, dealsAnew: true }
-    const isOpen = board.open || ofGroup
+    const { timesSheets = 1 } = board
+    const changes = { ...sized, options }
+    const way: RoomierItem = { changes, says: board.says, sheets: sheets * timesSheets, dealsAnew: true }
+    const isOpen = board.open || (ofGroup && timesSheets === 1)
     const both = others.map(other => ({
       way: {
         ...way,
         changes: { ...other.changes, options },
         says: `${board.says} and ${other.says}`,
-        sheets: other.sheets,
+        sheets: other.sheets * timesSheets,
       },
       isOpen: isOpen && open.includes(other),
     }))

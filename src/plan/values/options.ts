@@ -86,7 +86,10 @@ export function wholeNumber<T extends number | undefined>(
 }
 
 /** One of a few whole numbers, such as 1, 2 or 4. */
-export function oneOfNumbers(numbers: readonly number[], fallback: number): OptionReader<number> {
+export function oneOfNumbers<T extends number | undefined>(
+  numbers: readonly number[],
+  fallback: T,
+): OptionReader<number | T> {
   const told = inWords(numbers.map(String))
   return {
     takes: {
@@ -105,7 +108,7 @@ export function oneOfNumbers(numbers: readonly number[], fallback: number): Opti
         ? fail(errorAt(entry.place, `"${entry.text}" is not ${told}`, advice))
         : succeed(number)
     },
-    gives: (value): value is number => numbers.some(each => each === value),
+    gives: (value): value is number | T => numbers.some(each => each === value) || value === fallback,
   }
 }
 

@@ -17,12 +17,16 @@ import {
   tellOrder,
 } from './call-order.js'
 import { type BoardDeal, dealBoards } from './deal-boards.js'
+import { dealPools, type Pool } from './deal-pools.js'
 import { fewestCalls, gameOf } from './first-wins.js'
 import type { WinRule } from './win-rule.js'
 
 export interface BingoWanted extends ColumnsAndRows {
   readonly words: number
+  /** For each of the pools. */
   readonly boards: number
+  /** The words of those who play, where these are not the same for all; one pool of all words where left out. */
+  readonly pools?: readonly Pool[]
   /** Whether the middle is free; where the plan is silent it is, unless the game would be over too soon. */
   readonly free?: boolean
   /** Where the plan is silent a line wins, unless the game would be over too soon. */
@@ -77,7 +81,8 @@ interface Played extends BingoGame, Setting {
 }
 
 function playedWith(wanted: BingoWanted, { free, rule }: Setting): Outcome<Played> {
-  const dealt = dealBoards({ ...wanted, freeCentre: free })
+  const boardsWanted = { ...wanted, freeCentre: free }
+  const dealt = wanted.pools === undefined ? dealBoards(boardsWanted) : dealPools(boardsWanted, wanted.pools)
   if (!dealt.ok) return dealt
   const { grid } = dealt.value
   const { words, seed, gap, winAt } = wanted
