@@ -66,10 +66,12 @@ function spriteOfPixels(rgba: Uint8Array, kept: readonly number[], runs: Int32Ar
   let channels: 1 | 3 = 1
   for (let to = 0; to < kept.length; to++) {
     const from = kept[to]! * 4
-    const red = rgba[from]!
-    const green = rgba[from + 1]!
-    const blue = rgba[from + 2]!
-    opacity[to] = rgba[from + 3]!
+    const opaque = rgba[from + 3]!
+    // Where resvg scales a picture, rounding leaves a colour one above its opacity: on white that would be 256, black.
+    const red = Math.min(opaque, rgba[from]!)
+    const green = Math.min(opaque, rgba[from + 1]!)
+    const blue = Math.min(opaque, rgba[from + 2]!)
+    opacity[to] = opaque
     grey[to] = red
     rgb[to * 3] = red
     rgb[to * 3 + 1] = green

@@ -4,6 +4,7 @@ import { describe, expect, it } from 'vitest'
 import { sheetToSvg } from '../../../src/files/page/svg.js'
 import type { Pixels } from '../../../src/files/png/pixels.js'
 import { createRasterizer } from '../../../src/files/raster/raster.js'
+import { svgInPixels } from '../../../src/files/raster/svg-in-pixels.js'
 import type { ImageShape } from '../../../src/pieces/piece.js'
 import type { Sheet } from '../../../src/sheets/sheet.js'
 import { art, blueBar, card, marsh, reed, ring, sheet } from '../marsh-sheets.js'
@@ -149,6 +150,24 @@ describe('a composed page', () => {
     expect(pixelAt(page, 70, 70)).toEqual([255, 0, 0])
     expect(pixelAt(page, 51, 70)).toEqual([255, 0, 0])
     expect(pixelAt(page, 70, 52)).toEqual([255, 255, 255])
+  })
+
+  it('leaves no specks at the clear edges of a picture', async () => {
+    const leaf = '<path d="M40 5C80 40 70 90 40 110C10 90 0 40 40 5Z" fill="#777"/>'
+    const svg = `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 80 120">${leaf}</svg>`
+    const picture: ImageShape = {
+      kind: 'image',
+      bytes: svgInPixels(Buffer.from(svg))!,
+      mediaType: 'image/png',
+      box: { xMm: 0, yMm: 0, widthMm: 20, heightMm: 45 },
+      description: 'a leaf',
+    }
+    const page = await createRasterizer(300).draw(
+      sheet({ pieces: [], cuts: [], furniture: [{ art: art([picture]), xMm: 50.1, yMm: 50.1 }] }),
+    )
+    const grey = pixelBytes(page)
+    expect(grey.some(pixel => pixel === 0x77)).toBe(true)
+    expect(grey.filter(pixel => pixel < 0x70)).toHaveLength(0)
   })
 })
 
