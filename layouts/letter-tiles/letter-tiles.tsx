@@ -75,8 +75,9 @@ function tileSize({ item, type }: TilesRequest, room: Size): Size {
   const { division } = item
   if (division.kind === 'card') return division.size
   const usual = type.large ? TILES_ACROSS.large : TILES_ACROSS.normal
-  const across = (division.kind === 'count' ? division.across : undefined) ?? usual
-  return { widthMm: room.widthMm / across, heightMm: room.widthMm / across }
+  const { across = usual, down } = division.kind === 'count' ? division : {}
+  const widthMm = room.widthMm / across
+  return { widthMm, heightMm: down === undefined ? widthMm : Math.min(widthMm, room.heightMm / down) }
 }
 
 function tilePages(request: TilesRequest, _set: CardSet, room: Size): readonly PageFace[] {
@@ -108,7 +109,8 @@ function tilePages(request: TilesRequest, _set: CardSet, room: Size): readonly P
           options.build === 'one word at a time'
             ? 'one set of tiles and one mat for each child or pair; copies prints more sets. The tiles go back after each word.'
             : 'one set of tiles for a group that builds the whole list side by side; the mat serves for one word after another.',
-        help: 'tiles with round corners spell vowels, those with square corners consonants; the answer page divides each word as the tiles do.',
+        // In large print a border whose corners are square has them cut, since a corner of the tile is.
+        help: `tiles with round corners spell vowels, those with ${type.large ? 'cut' : 'square'} corners consonants; the answer page divides each word as the tiles do.`,
         easier: 'give out only the tiles of the word, or lay the first tile.',
         harder:
           'fold the list at the foot of the mat away and call the words, or ask for a word that changes one tile.',
