@@ -16,6 +16,8 @@ const BOX_LINE_MM = 0.7
 const AROUND_DIE_MM = 6
 const MOST_BOX_MM = 56
 const BETWEEN_MM = 12
+/** All of a game may be real words, or none; how it is played says the number. */
+export const THROWS = 10
 const COLUMNS = ['Real words', 'Not words yet'] as const
 
 /** Boxes for the three dice in their order, and two columns of lines to write on. */
@@ -33,10 +35,11 @@ export function recordSheet(
   const boxes = boxesRow(boxMm)
   const headingMm = linesHeight(Math.max(...headings.map(lines => lines.length)), sizeMm) + 3
   const leftMm = room.heightMm * 0.86 - boxes.heightMm - headingMm
-  const lines = Array.from({ length: Math.max(2, Math.floor(leftMm / lineMm)) }, () => twoLines(lineMm))
+  const count = Math.max(THROWS, Math.floor(leftMm / lineMm))
+  const lines = Array.from({ length: count }, () => twoLines(lineMm))
   const heading: Row = {
     heightMm: headingMm,
-    keepsWithNext: true,
+    heads: true,
     tree: (
       <div style={{ display: 'flex', width: '100%', gap: mm(BETWEEN_MM) }}>
         {headings.map(lines => (
@@ -85,6 +88,7 @@ function boxesRow(boxMm: number): Row {
 function twoLines(heightMm: number): Row {
   return {
     heightMm,
+    underHeads: true,
     tree: (
       <div
         style={{

@@ -17,6 +17,8 @@ export interface FlowingRow {
   readonly heads?: true
   /** Whether it is a row of a table, under its heads. */
   readonly cells?: unknown
+  /** It stands under its heads though it is no row of a table: a line to write on. */
+  readonly underHeads?: true
   /** It opens what stands below it, so it is never the last of its page. */
   readonly keepsWithNext?: true
 }
@@ -76,7 +78,8 @@ function isKept(rows: readonly FlowingRow[], at: number): boolean {
 
 /** The heads of the table of which this is a row, and not its heads. */
 function headsOver<R extends FlowingRow>(rows: readonly R[], at: number): R | undefined {
-  if (rows[at]!.cells === undefined || rows[at]!.heads === true) return undefined
-  const above = rows.slice(0, at).findLast(row => row.heads === true || row.cells === undefined)
+  const isUnder = (row: R) => row.cells !== undefined || row.underHeads === true
+  if (!isUnder(rows[at]!) || rows[at]!.heads === true) return undefined
+  const above = rows.slice(0, at).findLast(row => row.heads === true || !isUnder(row))
   return above?.heads === true ? above : undefined
 }

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { isUnfit } from '../../../layouts/roll-and-build/known-parts.js'
+import { THROWS } from '../../../layouts/roll-and-build/record-sheet.js'
 import { kindsOf, linesOn, piecesOf, printItem, problemsOf } from '../print-item.js'
 
 describe('roll and build', () => {
@@ -9,6 +10,23 @@ describe('roll and build', () => {
     expect(piecesOf(printed).map(({ text }) => text.length)).toEqual([6, 6, 6])
     expect(linesOn(printed, 'list')).toContain('Real words | Not words yet')
   })
+
+  it.each(['normal', 'large'])(
+    'has lines for all throws of a game in %s print, under their heads',
+    async size => {
+      const printed = await printItem(`{layout: roll-and-build, orientation: landscape, size: ${size}}`)
+      const sheets = printed.sheets.filter(({ kind }) => kind === 'list')
+      const lines = sheets.flatMap(({ furniture }) =>
+        furniture.flatMap(({ art }) =>
+          art.shapes.filter(shape => shape.kind === 'path' && shape.fill === '#737373'),
+        ),
+      )
+      expect(lines.length).toBeGreaterThanOrEqual(2 * THROWS)
+      const heads = linesOn(printed, 'list').filter(line => line === 'Real words | Not words yet')
+      expect(heads).toHaveLength(sheets.length)
+      expect(linesOn(printed, 'rules').join(' ')).toContain('ten throws')
+    },
+  )
 
   it('warns of scissors, glue and small children', async () => {
     const rules = linesOn(await printItem('{layout: roll-and-build}'), 'rules').join(' ')
