@@ -40,6 +40,9 @@ export function cellSide({ rows }: CrosswordOnCard, { widthMm, heightMm }: Size,
   return Math.min(mostMm, (widthMm - LINE_MM) / rows[0]!.length, (heightMm - LINE_MM) / rows.length)
 }
 
+/** What lies between cells and is none: grey, so that nobody writes there; a copier keeps it apart from white. */
+const GAP_GREY = '#c4c4c4'
+
 /** The cells that hold a letter, in the middle of the room, numbered where words begin. */
 export function drawCrossword({ crossword, room, typeface, leastMm, mostMm, letters }: CrosswordArt): Art {
   const { rows, entries } = crossword
@@ -78,16 +81,44 @@ export function drawCrossword({ crossword, room, typeface, leastMm, mostMm, lett
 
   return {
     ...room,
-    shapes: [cells(rows, { left, top, sideMm }), ...parts.flatMap(art => art.shapes)],
+    shapes: [
+      ...gaps(rows, { left, top, sideMm }),
+      cells(rows, { left, top, sideMm }),
+      ...parts.flatMap(art => art.shapes),
+    ],
     text: parts.flatMap(art => art.text),
   }
 }
 
+interface CellsPlace {
+  readonly left: number
+  readonly top: number
+  readonly sideMm: number
+}
+
+/** Places without a letter that look like a cell, because cells stand on two sides of them that face each other. */
+export function gapsBetween(rows: readonly string[]): readonly (readonly [row: number, column: number])[] {
+  const isCell = (row: number, column: number) => /[^.]/.test(rows[row]?.[column] ?? '.')
+  return rows.flatMap((line, row) =>
+    [...line].flatMap((_, column) => {
+      const isBetween =
+        (isCell(row, column - 1) && isCell(row, column + 1)) ||
+        (isCell(row - 1, column) && isCell(row + 1, column))
+      return isBetween && !isCell(row, column) ? [[row, column] as const] : []
+    }),
+  )
+}
+
+function gaps(rows: readonly string[], { left, top, sideMm }: CellsPlace): readonly PathShape[] {
+  const boxes = gapsBetween(rows).map(([row, column]) => {
+    const [x, y] = [left + column * sideMm, top + row * sideMm]
+    return rectangle(x, y, x + sideMm, y + sideMm)
+  })
+  return boxes.length === 0 ? [] : [{ kind: 'path', d: pathText(boxes.flat()), fill: GAP_GREY }]
+}
+
 /** A frame around each cell, shared with its neighbours. */
-function cells(
-  rows: readonly string[],
-  { left, top, sideMm }: { readonly left: number; readonly top: number; readonly sideMm: number },
-): PathShape {
+function cells(rows: readonly string[], { left, top, sideMm }: CellsPlace): PathShape {
   const half = LINE_MM / 2
   const bars = rows.flatMap((line, row) =>
     [...line].flatMap((letter, column) => {

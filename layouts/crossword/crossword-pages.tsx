@@ -24,10 +24,10 @@ export function crosswordPages(request: CrosswordRequest, set: CardSet, room: Si
     textRow(text, { style: { sizeMm, weight }, widthMm: room.widthMm, measure })
   const named = (number: number, way: 'across' | 'down') =>
     first.length > 1 ? `Grid ${number}, ${way}` : way === 'across' ? 'Across' : 'Down'
-  const clueRows = first.flatMap(({ number, crossword }) => [
-    row(named(number, 'across'), type.listTextMm, 700),
+  const clueRows = first.flatMap(({ number, crossword }): Row[] => [
+    { ...row(named(number, 'across'), type.listTextMm, 700), keepsWithNext: true },
     ...cluesOf(crossword!.entries, false).map(clue => row(clue, type.listTextMm)),
-    row(named(number, 'down'), type.listTextMm, 700),
+    { ...row(named(number, 'down'), type.listTextMm, 700), keepsWithNext: true },
     ...cluesOf(crossword!.entries, true).map(clue => row(clue, type.listTextMm)),
   ])
   const answers = first.flatMap(({ number, crossword }): Row[] => {

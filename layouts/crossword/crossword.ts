@@ -26,6 +26,8 @@ export const crossword = defineLayout({
     return crosswordBoards({
       words,
       most: { columns: fitting(room.widthMm), rows: fitting(room.heightMm) },
+      // Clues stand below the grid, save in large print.
+      shape: type.large && item.orientation !== 'landscape' ? 'tall' : 'wide',
       copies: item.copies,
       seed: plan.seed,
       label: itemName,

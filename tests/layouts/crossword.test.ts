@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest'
+import { gapsBetween } from '../../layouts/crossword/crossword-art.js'
 import {
   kindsOf,
   linesOn,
@@ -74,6 +75,32 @@ describe('a crossword', () => {
     const told = await problemsOf('{layout: crossword}', plan)
     expect(told).toContain('"pond" is not in the crossword: it has no clue\nGive it a clue')
     expect(told).toContain('"can\'t" is not in the crossword: a grid has no place for an apostrophe')
+  })
+
+  it('says of a word without a place whether it shares a letter with the others at all', async () => {
+    const plan =
+      'title: A\nwords: [{word: cup, clue: to drink from}, {word: cap, clue: for a head}, {word: shed, clue: a hut}]\nprint:\n'
+    expect(await problemsOf('{layout: crossword}', plan)).toContain(
+      '"shed" is not in the crossword: it shares no letter with the other words',
+    )
+  })
+
+  it('is grey between cells that face each other, where nobody is to write', () => {
+    expect(gapsBetween(['ab.c', 'd...', 'e..f', '....', 'g...'])).toEqual([
+      [0, 2],
+      [1, 3],
+      [3, 0],
+    ])
+  })
+
+  it.each([9, 10, 11, 12])('keeps a heading with its clues at an x-height of %i mm', async xHeightMm => {
+    const words = 'otter heron moth shed goose bridge pond reed'.split(' ')
+    const clue = 'what we saw and heard and drew on our walk to the pond'
+    const listed = words.map(word => `{word: ${word}, clue: ${clue}}`)
+    const plan = `title: A\nseed: 12\nwords: [${listed.join(', ')}]\nprint:\n`
+    const printed = await printItem(`{layout: crossword, size: x-height ${xHeightMm} mm}`, plan)
+    for (const page of printed.sheets.filter(({ kind }) => kind === 'list'))
+      expect(linesOn({ ...printed, sheets: [page] }, 'list').at(-1)).not.toMatch(/(across|down)$/i)
   })
 
   it('is not made from words that share no letter', async () => {

@@ -20,6 +20,7 @@ import { isLettersAlone, noPlaceForSigns } from './word-search.js'
 export interface CrosswordsWanted {
   readonly words: readonly Word[]
   readonly most: CrosswordWanted['most']
+  readonly shape: NonNullable<CrosswordWanted['shape']>
   readonly copies: number
   readonly seed: number
   readonly label: string
@@ -33,7 +34,7 @@ export function crosswordBoards(wanted: CrosswordsWanted): Outcome<CardSet> {
   const usable = judged.flatMap(({ word, why }) => (why === undefined ? [word] : []))
   const unusable = judged.flatMap(({ word: { text }, why }) => (why === undefined ? [] : [{ text, why }]))
   const { crosswords, alone } = gridsFor(usable, wanted)
-  const crossless = alone.map(({ text }) => ({ text, why: 'it crosses none of the other words' }))
+  const crossless = alone.map(word => ({ text: word.text, why: whyAlone(word, usable) }))
   const problems = leftOutInWords([...unusable, ...crossless], 'not in the crossword').map(told =>
     leftOut(told, place),
   )
@@ -67,13 +68,21 @@ function whyNot({ text, clue }: Word, { most }: CrosswordsWanted): string | unde
   return text.length > room ? `it has ${text.length} letters, and here a row has room for ${room}` : undefined
 }
 
+function whyAlone(word: Word, words: readonly Word[]): string {
+  const lettersOf = ({ text }: Word) => [...text.toLowerCase()]
+  const others = new Set(words.filter(other => other !== word).flatMap(lettersOf))
+  return lettersOf(word).some(letter => others.has(letter))
+    ? 'no place was found where it crosses another and touches no third'
+    : 'it shares no letter with the other words'
+}
+
 /** Grid after grid from the words that the one before left over, while two of them cross. */
-function gridsFor(words: readonly Word[], { most, seed, label }: CrosswordsWanted) {
+function gridsFor(words: readonly Word[], { most, shape, seed, label }: CrosswordsWanted) {
   const crosswords: Crossword[] = []
   let waiting = words
   while (waiting.length > 1) {
     const crossword = packCrossword(
-      { words: waiting.map(word => word.text.toLowerCase()), most },
+      { words: waiting.map(word => word.text.toLowerCase()), most, shape },
       generatorFor(seed, `${label}: crossword ${crosswords.length}`),
     )
     if (crossword.entries.length < 2) break

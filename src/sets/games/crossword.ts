@@ -17,7 +17,7 @@ export interface Crossword {
   readonly columns: number
   readonly rows: number
   readonly entries: readonly CrosswordEntry[]
-  /** Words that cross none of the others. */
+  /** Words for which no place was found. */
   readonly left: readonly string[]
 }
 
@@ -41,23 +41,39 @@ export interface CrosswordWanted {
   readonly words: readonly string[]
   /** No grid is wider or higher. */
   readonly most: { readonly columns: number; readonly rows: number }
+  /** Which side is to be the longer one; wide where the plan's page has clues below the grid. */
+  readonly shape?: 'wide' | 'tall'
   /** How often the words are laid out anew; the best layout is taken. */
   readonly attempts?: number
 }
 
 const ATTEMPTS = 80
+/** So many times as many while a word is left over: one list in eight needs them. */
+const MORE_ATTEMPTS = 4
 
 /** The layout that holds most words; of those, the one of least extent and most crossings. */
 export function packCrossword(
-  { words, most, attempts = ATTEMPTS }: CrosswordWanted,
+  { words, most, shape, attempts = ATTEMPTS }: CrosswordWanted,
   generator: Generator,
 ): Crossword {
   let best: Packing | undefined
-  for (let attempt = 0; attempt < attempts; attempt++) {
+  const isWhole = () => best?.placed.length === words.length
+  for (let attempt = 0; attempt < (isWhole() ? attempts : attempts * MORE_ATTEMPTS); attempt++) {
     const packing = pack(words, most, generator)
     if (best === undefined || isBetter(packing, best)) best = packing
   }
-  return crosswordOf(best!, words)
+  return crosswordOf(laid(best!, shape, most), words)
+}
+
+/** Across and down are exchanged where the longer side is not the one that is wanted, and there is room for it. */
+function laid(packing: Packing, shape: CrosswordWanted['shape'], most: CrosswordWanted['most']): Packing {
+  const [height, width] = sidesOf(packing.extent)
+  const isOther = shape === 'wide' ? height > width : shape === 'tall' && width > height
+  if (!isOther || height > most.columns || width > most.rows) return packing
+  const placed = packing.placed.map(
+    ({ word, row, column, down }): Placed => ({ word, row: column, column: row, down: !down }),
+  )
+  return { ...packing, placed, extent: extentOf(placed) }
 }
 
 interface Placed {
@@ -178,9 +194,13 @@ function extentOf(placed: readonly Placed[]): Extent {
 }
 
 /** The side of a square around it counts more than its area: a long thin grid has small cells on any page. */
-function sizeOf({ top, left, bottom, right }: Extent): number {
-  const [height, width] = [bottom - top, right - left]
+function sizeOf(extent: Extent): number {
+  const [height, width] = sidesOf(extent)
   return 2 * Math.max(height, width) + Math.min(height, width)
+}
+
+function sidesOf({ top, left, bottom, right }: Extent): readonly [height: number, width: number] {
+  return [bottom - top, right - left]
 }
 
 function hasRoom(placed: readonly Placed[], { columns, rows }: CrosswordWanted['most']): boolean {

@@ -50,6 +50,27 @@ describe('a crossword', () => {
     }
   })
 
+  it('lies on its longer side or stands on its shorter one, as is wanted and as there is room', () => {
+    const laid = (shape: 'wide' | 'tall', room = most) => {
+      const wanted = { words: week, most: room, shape, attempts: 2 }
+      return seeds.slice(0, 50).map(seed => packCrossword(wanted, generatorFor(seed, 'crossword')))
+    }
+    expect(laid('wide').every(({ columns, rows }) => columns >= rows)).toBe(true)
+    expect(laid('tall').every(({ columns, rows }) => rows >= columns)).toBe(true)
+    const narrow = laid('wide', { columns: 9, rows: 14 })
+    expect(narrow.every(({ columns }) => columns <= 9)).toBe(true)
+    expect(narrow.some(({ columns, rows }) => rows > columns)).toBe(true)
+  })
+
+  it('is tried more often where a word is left over', () => {
+    const words = 'reed frog moth knee duck shed wren bee fish snow lamb cave goat'.split(' ')
+    const wholes = seeds.slice(0, 20).map(seed => {
+      const wanted = { words, most: { columns: 20, rows: 20 }, attempts: 60 }
+      return packCrossword(wanted, generatorFor(seed, 'crossword')).left.length
+    })
+    expect(wholes.filter(left => left > 0).length).toBeLessThanOrEqual(1)
+  })
+
   it('stays within the room that it is given', () => {
     for (const seed of seeds.slice(0, 20)) {
       const { columns, rows } = packCrossword(
