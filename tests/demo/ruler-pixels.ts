@@ -21,9 +21,10 @@ function combLength({ width, height, values }: Coverage, ticks: number, stepPx: 
   for (let y = 0; y < height; y++) {
     const middles = middlesOfRuns(values.subarray(y * width, (y + 1) * width))
     for (let first = 0; first + ticks <= middles.length; first++) {
-      const comb = middles.slice(first, first + ticks)
-      const steps = comb.slice(1).map((middle, index) => middle - comb[index]!)
-      if (steps.every(step => Math.abs(step / stepPx - 1) < 0.1)) return comb.at(-1)! - comb[0]!
+      let last = first
+      while (last < first + ticks - 1 && Math.abs((middles[last + 1]! - middles[last]!) / stepPx - 1) < 0.1)
+        last++
+      if (last === first + ticks - 1) return middles[last]! - middles[first]!
     }
   }
   throw new Error(`no ruler of ${ticks} ticks was found`)

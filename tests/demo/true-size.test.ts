@@ -13,7 +13,7 @@ import { createRasterizer } from '../../src/files/raster/raster.js'
 import { mmToPoints } from '../../src/geometry.js'
 import type { Sheet } from '../../src/sheets/sheet.js'
 import { type Browser, openBrowser } from '../files/browser.js'
-import { pageInGreys } from '../files/pdf/page-in-greys.js'
+import { type Band, pageInGreys } from '../files/pdf/page-in-greys.js'
 import { wholePng } from '../files/png/whole-png.js'
 import { expectSameInk } from '../files/same-ink.js'
 import { hasProgram, runProgram } from '../files/system-program.js'
@@ -35,15 +35,19 @@ interface Cover {
   readonly item: PrintedItem
   readonly sheet: Sheet
   readonly page: number
+  /** Where the rulers stand, with room for them to be elsewhere. */
+  readonly band: Band
 }
 
 /** The page with the rulers of a demo item. */
 async function coverOf(week: (typeof demoWeeks)[number], name: string): Promise<Cover> {
   const { printed } = await drawDemoItem(week, name)
-  const hasRuler = ({ furniture }: Sheet) =>
-    furniture.some(({ art }) => art.text.some(run => run.text.startsWith('Measure this: 100 mm')))
-  const page = printed.sheets.findIndex(hasRuler) + 1
-  return { item: printed, sheet: printed.sheets[page - 1]!, page }
+  const rulersOn = ({ furniture }: Sheet) =>
+    furniture.find(({ art }) => art.text.some(run => run.text.startsWith('Measure this: 100 mm')))
+  const page = printed.sheets.findIndex(sheet => rulersOn(sheet) !== undefined) + 1
+  const sheet = printed.sheets[page - 1]!
+  const { yMm, art } = rulersOn(sheet)!
+  return { item: printed, sheet, page, band: { topMm: yMm - 20, heightMm: art.heightMm + 40 } }
 }
 
 async function pixelsOf(png: Uint8Array): Promise<Coverage> {
@@ -62,8 +66,8 @@ function cropped({ width, values }: Coverage, to: Coverage): Coverage {
 }
 
 /** The rulers of a PDF's page, in mm, rasterised by poppler at 600 DPI; 0.04 mm to the pixel. */
-function rulersInPdf(pdf: string): readonly [number, number] {
-  const { metricPx, inchPx } = measureRulers(pageInGreys(pdf, 600), 600)
+function rulersInPdf(pdf: string, band: Band): readonly [number, number] {
+  const { metricPx, inchPx } = measureRulers(pageInGreys(pdf, 600, band), 600)
   return [(metricPx / 600) * 25.4, (inchPx / 600) * 25.4]
 }
 
@@ -96,10 +100,10 @@ describe.each([
   })
 
   it.runIf(hasProgram('pdftoppm'))('measure the same in the PDF', async () => {
-    const { sheet } = await coverOf(week, name)
+    const { sheet, band } = await coverOf(week, name)
     const pdf = join(folder, 'cover.pdf')
     writeFileSync(pdf, await sheetsToPdf({ title: 'cover', parts: [{ title: 'cover', sheets: [sheet] }] }))
-    expectTrue(rulersInPdf(pdf))
+    expectTrue(rulersInPdf(pdf, band))
   })
 
   it.runIf(hasProgram('pdftoppm'))(
@@ -121,7 +125,7 @@ describe.each([
   it.runIf(printing)(
     'measure the same when Chromium prints the proof page, on pages of true size',
     async () => {
-      const { item, page } = await coverOf(week, name)
+      const { item, page, band } = await coverOf(week, name)
       const entries = [manifestOf(item, { formats: ['svg'], dpi: 300 })]
       const manifest = { oaktag: '0.1.0', title: week, class: '', seed: 1, items: entries }
       const index = join(folder, 'index.html')
@@ -129,20 +133,20 @@ describe.each([
       const pdf = join(folder, 'proof.pdf')
       await browser!.printToFile(index, pdf, `#sheet-${item.name}-${page}`)
       expectOnePage(pdf, sizePt)
-      expectTrue(rulersInPdf(pdf))
+      expectTrue(rulersInPdf(pdf, band))
     },
   )
 
   it.runIf(printing)(
     'measure the same when Chromium prints the SVG file, on a page of true size',
     async () => {
-      const { sheet } = await coverOf(week, name)
+      const { sheet, band } = await coverOf(week, name)
       const svg = join(folder, 'cover.svg')
       writeFileSync(svg, sheetToSvg(sheet))
       const pdf = join(folder, 'svg.pdf')
       await browser!.printToFile(svg, pdf)
       expectOnePage(pdf, sizePt)
-      expectTrue(rulersInPdf(pdf))
+      expectTrue(rulersInPdf(pdf, band))
     },
   )
 })

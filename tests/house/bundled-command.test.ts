@@ -1,10 +1,12 @@
 /** The command as it is installed, bundled, against the modules that it was bundled from: the same in all that they give. */
 import { spawnSync } from 'node:child_process'
-import { readdirSync, readFileSync, writeFileSync } from 'node:fs'
+import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
 import { createRequire } from 'node:module'
+import { tmpdir } from 'node:os'
 import { join } from 'node:path'
+import { pathToFileURL } from 'node:url'
 import { Script } from 'node:vm'
-import { describe, expect, it } from 'vitest'
+import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { buildFolder } from '../../src/installation.js'
 import { commandFile } from '../commands/run-oaktag.js'
 import { folderWith, marshPlan } from '../pipeline/plan-folder.js'
@@ -21,35 +23,76 @@ function answer(program: string, args: readonly string[], folder: string) {
 }
 
 const weekPlan = `${marshPlan}  - word-cards\n  - {layout: bingo, boards: 3, grid: 3x3}\n  - key\n`
+const files = { 'week.yaml': weekPlan, 'wrong.yaml': 'words: [reed, a b]\nprint: [bing]\n' }
+
+const lines = [
+  'study reed marsh zorpish --why',
+  'find --like reed --count 5',
+  'sorts week.yaml',
+  'check wrong.yaml',
+  'list',
+  'help part of speech',
+  'complete help si',
+]
+const makeLine = 'make week.yaml --quiet --format svg,png,pdf --dpi 72 --out'
+
+/**
+ * What the plain modules answer to one line after another, in one process: loading them takes each time as long as all the
+ * answers. What ends the process at once is asked in one of its own.
+ */
+function plainAnswers(asked: readonly string[], folder: string): readonly ReturnType<typeof answer>[] {
+  const program = `
+    const cli = ${JSON.stringify(pathToFileURL(plainFile).href)}
+    const answers = []
+    const print = process.stdout.write.bind(process.stdout)
+    for (const [index, line] of ${JSON.stringify(asked)}.entries()) {
+      process.argv = [process.argv[0], ${JSON.stringify(plainFile)}, ...line.split(' ')]
+      process.exitCode = undefined
+      const told = { stdout: '', stderr: '' }
+      for (const name of ['stdout', 'stderr']) process[name].write = text => ((told[name] += text), true)
+      await import(cli + '?' + index)
+      while (process.exitCode === undefined) await new Promise(resolve => setTimeout(resolve, 2))
+      answers.push({ status: process.exitCode, ...told })
+    }
+    process.exitCode = 0
+    print(JSON.stringify(answers))`
+  const args = ['--input-type=module', '--no-warnings', '-e', program]
+  const run = spawnSync(process.execPath, args, { cwd: folder, encoding: 'utf8' })
+  expect([run.status, run.stderr]).toEqual([0, ''])
+  const answers: readonly ReturnType<typeof answer>[] = JSON.parse(run.stdout)
+  return answers.map(each => ({ ...each, stderr: each.stderr.replace(progress, '') }))
+}
 
 describe('the bundled command', () => {
-  it.each([
-    'study reed marsh zorpish --why',
-    'find --like reed --count 5',
-    'sorts week.yaml',
-    'check wrong.yaml',
-    'list',
-    'help part of speech',
-    'make --help',
-    'make --frobnicate',
-    'complete help si',
-  ])('answers as the plain one does: %s', line => {
-    const folder = folderWith({ 'week.yaml': weekPlan, 'wrong.yaml': 'words: [reed, a b]\nprint: [bing]\n' })
+  const folder = mkdtempSync(join(tmpdir(), 'oaktag-bundled-'))
+  afterAll(() => rmSync(folder, { recursive: true, force: true }))
+  let plain: readonly ReturnType<typeof answer>[] = []
+  beforeAll(() => {
+    for (const [name, contents] of Object.entries(files)) writeFileSync(join(folder, name), contents)
+    plain = plainAnswers([...lines, `${makeLine} plain`], folder)
+  })
+
+  it.each(lines)('answers as the plain one does: %s', line => {
+    const told = answer(commandFile, line.split(' '), folder)
+    expect(told).toEqual(plain[lines.indexOf(line)])
+    expect(told.stdout + told.stderr).not.toBe('')
+  })
+
+  it.each(['make --help', 'make --frobnicate'])('ends as the plain one does: %s', line => {
     const told = answer(commandFile, line.split(' '), folder)
     expect(told).toEqual(answer(plainFile, line.split(' '), folder))
     expect(told.stdout + told.stderr).not.toBe('')
   })
 
   it('makes the same sets, byte for byte', () => {
-    const folder = folderWith({ 'week.yaml': weekPlan })
-    const made = [commandFile, plainFile].map((program, index) => {
-      const out = `out-${index}`
-      const args = ['make', 'week.yaml', '--format', 'svg,png,pdf', '--dpi', '72', '--out', out]
-      expect(answer(program, args, folder)).toMatchObject({ status: 0, stderr: '' })
-      return filesIn(join(folder, out))
+    expect(answer(commandFile, `${makeLine} bundled`.split(' '), folder)).toMatchObject({
+      status: 0,
+      stderr: '',
     })
-    expect(made[0]!.size).toBeGreaterThan(10)
-    expect(made[0]).toEqual(made[1])
+    expect(plain.at(-1)).toMatchObject({ status: 0, stderr: '' })
+    const [bundled, ofPlain] = ['bundled', 'plain'].map(out => filesIn(join(folder, out)))
+    expect(bundled!.size).toBeGreaterThan(10)
+    expect(bundled).toEqual(ofPlain)
   })
 
   it('has beside each chunk of its own what this V8 made of it, and V8 takes it', () => {

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest'
 import { layouts } from '../../layouts/index.js'
+import { pathBox } from '../../src/files/page/path-data.js'
 import type { PrintedItem } from '../../src/files/printed-plan.js'
-import type { Size } from '../../src/geometry.js'
+import type { Box, Size } from '../../src/geometry.js'
 import type { PlacedArt } from '../../src/pieces/piece.js'
 import { formatProblem } from '../../src/problems.js'
 import { examples, itemOf } from './example-items.js'
@@ -95,22 +96,17 @@ function overflowing({ sheets }: PrintedItem): readonly string[] {
 const ROUNDING_MM = 0.05
 
 function outside(placed: readonly PlacedArt[], { widthMm, heightMm }: Size): readonly string[] {
-  const leaves = ([x, y]: readonly [number, number]) =>
-    Math.min(x, y, widthMm - x, heightMm - y) < -ROUNDING_MM
+  const leaves = (box: Box | undefined, xMm: number, yMm: number): boolean =>
+    box !== undefined &&
+    Math.min(
+      box.xMm + xMm,
+      box.yMm + yMm,
+      widthMm - box.xMm - box.widthMm - xMm,
+      heightMm - box.yMm - box.heightMm - yMm,
+    ) < -ROUNDING_MM
   return placed
     .filter(({ art, xMm, yMm }) =>
-      art.shapes.some(
-        shape => shape.kind === 'path' && pointsOf(shape.d).some(([x, y]) => leaves([x + xMm, y + yMm])),
-      ),
+      art.shapes.some(shape => shape.kind === 'path' && leaves(pathBox(shape.d), xMm, yMm)),
     )
     .map(({ art }) => art.text.map(run => run.text).join(' | '))
-}
-
-/** Path data is absolute and has nothing but pairs of numbers. */
-function pointsOf(d: string): readonly (readonly [number, number])[] {
-  const numbers = d.match(/-?[\d.]+/g)?.map(Number) ?? []
-  return Array.from({ length: numbers.length / 2 }, (_, index) => [
-    numbers[2 * index]!,
-    numbers[2 * index + 1]!,
-  ])
 }

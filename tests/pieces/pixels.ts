@@ -186,22 +186,41 @@ export function spillMm(art: {
 
 /**
  * The least white in mm between ink of `a` and ink of `b` (half covered or more), as the crow flies; what lies farther
- * apart than `mostMm` is given as that.
+ * apart than `mostMm` is given as that. The nearest two pixels lie on edges, unless the inks cover one another.
  */
 export function whiteBetweenMm(a: Coverage, b: Coverage, mostMm: number, dpi = 300): number {
   const pixelMm = 25.4 / dpi
-  const reach = Math.ceil(mostMm / pixelMm)
-  const { width, height, values } = a
-  let least = mostMm
-  for (let y = 0; y < height; y++)
-    for (let x = 0; x < width; x++) {
-      if (values[y * width + x]! < 128) continue
-      for (let row = Math.max(0, y - reach); row <= Math.min(height - 1, y + reach); row++)
-        for (let column = Math.max(0, x - reach); column <= Math.min(width - 1, x + reach); column++)
-          if (b.values[row * width + column]! >= 128)
-            least = Math.min(least, (Math.hypot(row - y, column - x) - 1) * pixelMm)
-    }
-  return least
+  if (someInked(a, at => b.values[at]! >= 128)) return Math.min(mostMm, -pixelMm)
+  const rows = edgesInRows(b)
+  let least = (mostMm / pixelMm + 1) ** 2
+  for (const [y, columns] of edgesInRows(a).entries())
+    for (const x of columns)
+      for (let away = 0; away * away < least && away < rows.length; away++)
+        for (const row of away === 0 ? [y] : [y - away, y + away])
+          for (const column of rows[row] ?? []) {
+            const square = away * away + (column - x) ** 2
+            if (square < least) least = square
+          }
+  return (Math.sqrt(least) - 1) * pixelMm
+}
+
+/** The columns of each row's ink that has no ink on one of its four sides. */
+function edgesInRows({ width, height, values }: Coverage): readonly (readonly number[])[] {
+  const rows = Array.from({ length: height }, (): number[] => [])
+  const inked = (index: number): boolean => values[index]! >= 128
+  someInked({ width, height, values }, index => {
+    const x = index % width
+    const within =
+      x > 0 &&
+      x < width - 1 &&
+      inked(index - 1) &&
+      inked(index + 1) &&
+      inked(index - width) &&
+      inked(index + width)
+    if (!within) rows[(index - x) / width]!.push(x)
+    return false
+  })
+  return rows
 }
 
 /** The widest run of white in mm between ink in any row or column. */

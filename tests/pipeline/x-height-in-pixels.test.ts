@@ -1,6 +1,5 @@
-import { readFileSync } from 'node:fs'
 import { join } from 'node:path'
-import { PNG } from 'pngjs'
+import sharp from 'sharp'
 import { describe, expect, it } from 'vitest'
 import { bundledTypefaces } from '../../fonts/index.js'
 import { mmToPixels } from '../../src/geometry.js'
@@ -18,9 +17,10 @@ const items = [
 ]
 
 /** How many rows high every joined area of black ink on the page is; set marks are grey. */
-function inkHeights(png: PNG): readonly number[] {
-  const { width, height, data } = png
-  const dark = (pixel: number) => data[pixel * 4]! < 128
+async function inkHeights(png: string): Promise<readonly number[]> {
+  const { data, info } = await sharp(png).toColourspace('b-w').raw().toBuffer({ resolveWithObject: true })
+  const { width, height } = info
+  const dark = (pixel: number) => data[pixel]! < 128
   const seen = new Uint8Array(width * height)
   const heights: number[] = []
   for (let start = 0; start < width * height; start++) {
@@ -32,7 +32,7 @@ function inkHeights(png: PNG): readonly number[] {
       const y = Math.floor(pixel / width)
       top = Math.min(top, y)
       bottom = Math.max(bottom, y)
-      darkest = Math.min(darkest, data[pixel * 4]!)
+      darkest = Math.min(darkest, data[pixel]!)
       for (const next of [pixel - 1, pixel + 1, pixel - width, pixel + width])
         if (next >= 0 && next < seen.length && seen[next] === 0 && dark(next)) {
           seen[next] = 1
@@ -59,7 +59,7 @@ describe.each(bundledTypefaces)('x in $family on the PNG at 300 DPI', ({ name })
     for (const item of made.value.manifest.items) {
       const page = item.pages.find(each => each.pieces.length > 0)!
       const said = mmToPixels(page.pieces[0]!.xHeightMm!, 300)
-      const heights = inkHeights(PNG.sync.read(readFileSync(join(folder, 'out/x', page.png!))))
+      const heights = await inkHeights(join(folder, 'out/x', page.png!))
       // The lines of a board are larger, the sheet's label smaller.
       const letters = heights.filter(height => height > said * 0.7 && height < said * 1.4)
       const most = page.pieces.reduce((sum, piece) => sum + piece.text.join('').length, 0)

@@ -1,22 +1,24 @@
 import type { Box } from '../../geometry.js'
 import { readNumber } from '../../pieces/art/path-numbers.js'
 
-/** One drawing step of a path, its coordinates absolute, in mm. */
-export interface PathStep {
-  readonly command: PathCommand
+/** A path taken apart: its drawing steps by their commands (`MQQLZ`), and the numbers that these take, x and y by turns, in mm. */
+export interface PathSteps {
+  readonly commands: string
   readonly numbers: readonly number[]
 }
 
 export type PathCommand = 'M' | 'L' | 'Q' | 'C' | 'Z'
 
-const numbersTaken: Readonly<Record<PathCommand, number>> = { M: 2, L: 2, Q: 4, C: 6, Z: 0 }
+/** By the command. */
+export const numbersTaken: Readonly<Record<string, number>> = { M: 2, L: 2, Q: 4, C: 6, Z: 0 }
 
 /**
  * Reads the path data that pieces are made of: absolute M, L, Q, C, Z, commands repeated or implied as SVG 2
- * (§9.3) allows. Anything else is a fault of ours and throws.
+ * (§9.3) allows. Anything else is a fault of ours and throws. Thousands of steps make a page, so no step is an object.
  */
-export function readPath(d: string): readonly PathStep[] {
-  const steps: PathStep[] = []
+export function readPath(d: string): PathSteps {
+  let commands = ''
+  const numbers: number[] = []
   let at = skipGap(d, 0)
   let command: PathCommand | undefined
   while (at < d.length) {
@@ -25,17 +27,16 @@ export function readPath(d: string): readonly PathStep[] {
       at = skipGap(d, at + 1)
     } else if (command === undefined || command === 'Z')
       throw new Error(`number without a command: ${around(d, at)}`)
-    const numbers: number[] = []
-    for (let taken = numbersTaken[command]; taken > 0; taken--) {
+    for (let taken = numbersTaken[command]!; taken > 0; taken--) {
       const end = numberEnd(d, at)
       if (end === at) throw new Error(`number missing: ${around(d, at)}`)
       numbers.push(readNumber(d, at, end))
       at = skipGap(d, end)
     }
-    steps.push({ command, numbers })
+    commands += command
     if (command === 'M') command = 'L'
   }
-  return steps
+  return { commands, numbers }
 }
 
 /** A box that holds the path; control points count, so it may be a little larger than the ink. */
@@ -44,15 +45,15 @@ export function pathBox(d: string): Box | undefined {
   let top = Number.POSITIVE_INFINITY
   let right = Number.NEGATIVE_INFINITY
   let bottom = Number.NEGATIVE_INFINITY
-  for (const { numbers } of readPath(d))
-    for (let index = 0; index < numbers.length; index += 2) {
-      const x = numbers[index]!
-      const y = numbers[index + 1]!
-      if (x < left) left = x
-      if (x > right) right = x
-      if (y < top) top = y
-      if (y > bottom) bottom = y
-    }
+  const { numbers } = readPath(d)
+  for (let index = 0; index < numbers.length; index += 2) {
+    const x = numbers[index]!
+    const y = numbers[index + 1]!
+    if (x < left) left = x
+    if (x > right) right = x
+    if (y < top) top = y
+    if (y > bottom) bottom = y
+  }
   return left > right ? undefined : { xMm: left, yMm: top, widthMm: right - left, heightMm: bottom - top }
 }
 

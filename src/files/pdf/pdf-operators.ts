@@ -3,7 +3,7 @@ import type { PathShape } from '../../pieces/piece.js'
 import type { CutLine } from '../../sheets/sheet.js'
 import { toDecimal } from '../page/decimal.js'
 import type { Drawing } from '../page/drawing-order.js'
-import { readPath } from '../page/path-data.js'
+import { numbersTaken, readPath } from '../page/path-data.js'
 
 /** PDF's page operators (ISO 32000-1, §8) for coordinates in mm with y downwards, as the page is set up. */
 export function drawingOperators({ xMm, yMm, turn }: Drawing, art: string): string {
@@ -36,47 +36,54 @@ const [SPACE, NEW_LINE] = [32, 10]
 
 /** An operator a line. */
 function pathSteps(d: string): string {
+  const { commands, numbers } = readPath(d)
   let [x, y] = [0, 0]
   let [startX, startY] = [0, 0]
-  for (const { command, numbers } of readPath(d)) {
+  let at = 0
+  for (const command of commands) {
+    const [fromX, fromY] = [x, y]
+    const end = at + numbersTaken[command]!
     if (command === 'Z') {
       ;[x, y] = [startX, startY]
-      writeOperator([], 'h')
-      continue
+    } else {
+      x = numbers[end - 2]!
+      y = numbers[end - 1]!
     }
-    const [fromX, fromY] = [x, y]
-    x = numbers[numbers.length - 2]!
-    y = numbers[numbers.length - 1]!
     if (command === 'M') [startX, startY] = [x, y]
-    if (command === 'Q') writeOperator(asCubic(numbers, fromX, fromY), 'c')
-    else writeOperator(numbers, OPERATORS[command])
+    if (command === 'Q') writeAsCubic(numbers, at, fromX, fromY)
+    else for (let index = at; index < end; index++) writeNumber(numbers[index]!)
+    writeOperator(OPERATORS[command]!)
+    at = end
   }
   return writer.take().trimEnd()
 }
 
-const OPERATORS = { M: 'm', L: 'l', C: 'c' } as const
+const OPERATORS: Readonly<Record<string, string>> = { M: 'm', L: 'l', Q: 'c', C: 'c', Z: 'h' }
 
-function writeOperator(numbers: readonly number[], operator: string): void {
-  for (const number of numbers) {
-    writer.number(number)
-    writer.character(SPACE)
-  }
+function writeNumber(mm: number): void {
+  writer.number(mm)
+  writer.character(SPACE)
+}
+
+function writeOperator(operator: string): void {
   writer.character(operator.charCodeAt(0))
   writer.character(NEW_LINE)
 }
 
 /** PDF has cubic curves only: the control points lie two thirds of the way to the quadratic's one. */
-function asCubic(numbers: readonly number[], fromX: number, fromY: number): readonly number[] {
-  const [controlX, controlY, x, y] = numbers as [number, number, number, number]
-  const towards = (end: number, control: number): number => end + ((control - end) * 2) / 3
-  return [
-    towards(fromX, controlX),
-    towards(fromY, controlY),
-    towards(x, controlX),
-    towards(y, controlY),
-    x,
-    y,
-  ]
+function writeAsCubic(numbers: readonly number[], at: number, fromX: number, fromY: number): void {
+  const [controlX, controlY] = [numbers[at]!, numbers[at + 1]!]
+  const [x, y] = [numbers[at + 2]!, numbers[at + 3]!]
+  writeNumber(twoThirds(fromX, controlX))
+  writeNumber(twoThirds(fromY, controlY))
+  writeNumber(twoThirds(x, controlX))
+  writeNumber(twoThirds(y, controlY))
+  writeNumber(x)
+  writeNumber(y)
+}
+
+function twoThirds(end: number, control: number): number {
+  return end + ((control - end) * 2) / 3
 }
 
 function colorOperator(color: string, operator: 'rg' | 'RG'): string {

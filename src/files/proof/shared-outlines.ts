@@ -4,7 +4,7 @@
  * told by its outline alone, so it does not matter which step of the program drew it.
  */
 import { createHash } from 'node:crypto'
-import { type PathStep, readPath } from '../page/path-data.js'
+import { readPath } from '../page/path-data.js'
 import { type SpooledText, type TextSpool, textSpool } from './text-spool.js'
 import { outlineData, type WordOutline, wordsOf } from './word-outlines.js'
 
@@ -61,12 +61,12 @@ export function sharedOutlines(spool: TextSpool = textSpool()): SharedOutlines {
     const references = words.map(word => {
       const points = word.points.map(point => Math.round(point / mmPerUnit))
       const alike = known.get(word.shape) ?? []
-      const found = alike.find(each => isSame(unpacked(each.points), points))
+      const found = alike.find(each => isSame(each.points, points))
       const id =
         found?.id ?? define('g', name => `<path id="${name}" d="${outlineData(word.shape, points)}"/>`)
       const packedPoints = packed(points)
       if (found === undefined && packedPoints !== undefined)
-        known.set(word.shape, [...alike, { id, points: packedPoints }])
+        known.set(word.shape, [...alike, { id, points: packedPoints, length: lengthOf(points) }])
       const [x, y] = [word.xMm, word.yMm].map(mm => Math.round(mm / mmPerUnit))
       return `<use href="#${id}" x="${x}" y="${y}"/>`
     })
@@ -80,7 +80,7 @@ export function sharedOutlines(spool: TextSpool = textSpool()): SharedOutlines {
       const key = digestOf(d)
       if (!lines.has(key)) {
         const steps = readPath(d)
-        lines.set(key, isClosed(steps) ? line(wordsOf(steps)) : undefined)
+        lines.set(key, isClosed(steps.commands) ? line(wordsOf(steps)) : undefined)
       }
       return lines.get(key)
     },
@@ -96,6 +96,8 @@ interface KnownWord {
   readonly id: string
   /** In units, packed. */
   readonly points: string
+  /** The longer edge of its box, in units. */
+  readonly length: number
 }
 
 /** A sign of a string takes two bytes where a number in a list takes eight. */
@@ -104,18 +106,16 @@ const MIDDLE = 0x8000
 /** Undefined where a number is too large for that: thirty times as wide as high is no word. */
 function packed(points: readonly number[]): string | undefined {
   if (points.some(point => Math.abs(point) >= MIDDLE)) return undefined
-  return points.map(point => String.fromCharCode(point + MIDDLE)).join('')
+  return String.fromCharCode(...points.map(point => point + MIDDLE))
 }
 
-function unpacked(points: string): readonly number[] {
-  return Array.from({ length: points.length }, (_, index) => points.charCodeAt(index) - MIDDLE)
+function unpackedAt(points: string, index: number): number {
+  return points.charCodeAt(index) - MIDDLE
 }
 
 /** What is filled without being closed would be closed otherwise by another division. */
-function isClosed(steps: readonly PathStep[]): boolean {
-  return steps.every(
-    ({ command }, index) => command !== 'M' || index === 0 || steps[index - 1]!.command === 'Z',
-  )
+function isClosed(commands: string): boolean {
+  return !/[^Z]M/.test(commands)
 }
 
 /** Millimetres a unit, as the words of this line that are known already say: the middle one of their answers. */
@@ -124,12 +124,10 @@ function sizeOf(
   known: ReadonlyMap<string, readonly KnownWord[]>,
 ): number | undefined {
   const found = words.flatMap(word =>
-    (known.get(word.shape) ?? [])
-      .map(({ points }) => unpacked(points))
-      .flatMap(points => {
-        const size = word.lengthMm / lengthOf(points)
-        return isSame(points, word.points, size) ? [size] : []
-      }),
+    (known.get(word.shape) ?? []).flatMap(({ points, length }) => {
+      const size = word.lengthMm / length
+      return isSame(points, word.points, size) ? [size] : []
+    }),
   )
   return found.toSorted((a, b) => a - b)[Math.floor(found.length / 2)]
 }
@@ -147,9 +145,9 @@ function lengthOf(points: readonly number[]): number {
 }
 
 /** Whether the other's points, of so many millimetres a unit, are those of a known word. */
-function isSame(known: readonly number[], others: readonly number[], mmPerUnit = 1): boolean {
+function isSame(known: string, others: readonly number[], mmPerUnit = 1): boolean {
   if (known.length !== others.length) return false
   for (let index = 0; index < known.length; index++)
-    if (Math.abs(known[index]! - others[index]! / mmPerUnit) > TOLERANCE_UNITS) return false
+    if (Math.abs(unpackedAt(known, index) - others[index]! / mmPerUnit) > TOLERANCE_UNITS) return false
   return true
 }

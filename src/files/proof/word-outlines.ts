@@ -1,5 +1,5 @@
 /** A line of text as it was drawn, taken apart into words. */
-import type { PathStep } from '../page/path-data.js'
+import { numbersTaken, type PathSteps } from '../page/path-data.js'
 
 /** A word's outline from the top left corner of its own box. */
 export interface WordOutline {
@@ -14,9 +14,12 @@ export interface WordOutline {
   readonly heightMm: number
 }
 
-/** Letters that stand together, or one contour of a letter. */
+/** Letters that stand together, or one contour of a letter: some steps of the line, one after another. */
 interface Strokes {
-  readonly steps: PathStep[]
+  readonly firstStep: number
+  readonly firstNumber: number
+  endStep: number
+  endNumber: number
   left: number
   top: number
   right: number
@@ -24,8 +27,8 @@ interface Strokes {
 }
 
 /** The line's words, left to right; contours of one letter stay together, since one may be the hole in another. */
-export function wordsOf(steps: readonly PathStep[]): readonly WordOutline[] {
-  const contours = contoursOf(steps)
+export function wordsOf(line: PathSteps): readonly WordOutline[] {
+  const contours = contoursOf(line)
   const highest = contours.reduce((most, { top, bottom }) => Math.max(most, bottom - top), 0)
   const words: Strokes[] = []
   for (const contour of contours) {
@@ -40,19 +43,16 @@ export function wordsOf(steps: readonly PathStep[]): readonly WordOutline[] {
       join(last, contour)
     else words.push(contour)
   }
-  return words.map(wordOutline)
+  return words.map(word => wordOutline(line, word))
 }
 
-function wordOutline({ steps, left, top, right, bottom }: Strokes): WordOutline {
+function wordOutline({ commands, numbers }: PathSteps, word: Strokes): WordOutline {
+  const { firstStep, endStep, firstNumber, endNumber, left, top, right, bottom } = word
   const points: number[] = []
-  let shape = ''
-  for (const { command, numbers } of steps) {
-    shape += command
-    for (let index = 0; index < numbers.length; index += 2)
-      points.push(numbers[index]! - left, numbers[index + 1]! - top)
-  }
+  for (let index = firstNumber; index < endNumber; index += 2)
+    points.push(numbers[index]! - left, numbers[index + 1]! - top)
   return {
-    shape,
+    shape: commands.slice(firstStep, endStep),
     points,
     xMm: left,
     yMm: top,
@@ -65,36 +65,41 @@ function overlapsInHeight(a: Strokes, b: Strokes, marginMm: number): boolean {
   return a.top - marginMm < b.bottom && b.top < a.bottom + marginMm
 }
 
-function contoursOf(steps: readonly PathStep[]): readonly Strokes[] {
+function contoursOf({ commands, numbers }: PathSteps): readonly Strokes[] {
   const contours: Strokes[] = []
-  for (const step of steps) {
-    if (step.command === 'M') contours.push(nothingDrawn())
-    const contour = contours.at(-1)
-    if (contour !== undefined) draw(contour, step)
+  let contour = nothingDrawn(0, 0)
+  let end = 0
+  for (let step = 0; step < commands.length; step++) {
+    const command = commands[step]!
+    if (command === 'M') {
+      contour = nothingDrawn(step, end)
+      contours.push(contour)
+    }
+    for (const next = end + numbersTaken[command]!; end < next; end += 2)
+      reach(contour, numbers[end]!, numbers[end + 1]!)
+    contour.endStep = step + 1
+    contour.endNumber = end
   }
   return contours
 }
 
-function nothingDrawn(): Strokes {
+function nothingDrawn(firstStep: number, firstNumber: number): Strokes {
   const [least, most] = [Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY]
-  return { steps: [], left: most, top: most, right: least, bottom: least }
+  const box = { left: most, top: most, right: least, bottom: least }
+  return { firstStep, firstNumber, endStep: firstStep, endNumber: firstNumber, ...box }
 }
 
-function draw(contour: Strokes, step: PathStep): void {
-  contour.steps.push(step)
-  const { numbers } = step
-  for (let index = 0; index < numbers.length; index += 2) {
-    const [x, y] = [numbers[index]!, numbers[index + 1]!]
-    if (x < contour.left) contour.left = x
-    if (x > contour.right) contour.right = x
-    if (y < contour.top) contour.top = y
-    if (y > contour.bottom) contour.bottom = y
-  }
+function reach(contour: Strokes, x: number, y: number): void {
+  if (x < contour.left) contour.left = x
+  if (x > contour.right) contour.right = x
+  if (y < contour.top) contour.top = y
+  if (y > contour.bottom) contour.bottom = y
 }
 
-/** Thousands of contours make a page: each is joined to its word in place. */
+/** Thousands of contours make a page: each is joined to the word before it in place. */
 function join(word: Strokes, contour: Strokes): void {
-  for (const step of contour.steps) word.steps.push(step)
+  word.endStep = contour.endStep
+  word.endNumber = contour.endNumber
   word.left = Math.min(word.left, contour.left)
   word.top = Math.min(word.top, contour.top)
   word.right = Math.max(word.right, contour.right)
@@ -114,7 +119,7 @@ export function outlineData(shape: string, points: readonly number[]): string {
       continue
     }
     data += command.toLowerCase()
-    const end = at + pointsTaken[command]! * 2
+    const end = at + numbersTaken[command]!
     for (let index = at; index < end; index += 2)
       data += spaced(points[index]! - x, index === at) + spaced(points[index + 1]! - y, false)
     ;[x, y] = [points[end - 2]!, points[end - 1]!]
@@ -123,8 +128,6 @@ export function outlineData(shape: string, points: readonly number[]): string {
   }
   return data
 }
-
-const pointsTaken: Readonly<Record<string, number>> = { M: 1, L: 1, Q: 2, C: 3 }
 
 /** A minus parts a number from the one before as well as a space does. */
 function spaced(value: number, first: boolean): string {

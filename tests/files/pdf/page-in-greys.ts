@@ -1,15 +1,24 @@
 import { mkdtempSync, readFileSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
+import { mmToPixels } from '../../../src/geometry.js'
 import type { Coverage } from '../../pieces/pixels.js'
 import { runProgram } from '../system-program.js'
 
-/** A page of a PDF as poppler shows it, as darkness 0 to 255 a pixel. */
-export function pageInGreys(pdf: string, dpi: number, page = 1): Coverage {
+/** As wide as the page, so far down on it. */
+export interface Band {
+  readonly topMm: number
+  readonly heightMm: number
+}
+
+/** The first page of a PDF as poppler shows it, or a band of it, as darkness 0 to 255 a pixel. */
+export function pageInGreys(pdf: string, dpi: number, band?: Band): Coverage {
+  const px = (mm: number) => `${Math.round(mmToPixels(mm, dpi))}`
   const folder = mkdtempSync(join(tmpdir(), 'oaktag-greys-'))
   try {
-    const only = ['-f', `${page}`, '-l', `${page}`, '-singlefile']
-    runProgram('pdftoppm', ['-r', `${dpi}`, ...only, '-gray', pdf, join(folder, 'page')])
+    const only = ['-f', '1', '-l', '1', '-singlefile']
+    const cut = band === undefined ? [] : ['-y', px(band.topMm), '-H', px(band.heightMm)]
+    runProgram('pdftoppm', ['-r', `${dpi}`, ...only, ...cut, '-gray', pdf, join(folder, 'page')])
     return readPgm(readFileSync(join(folder, 'page.pgm')))
   } finally {
     rmSync(folder, { recursive: true })
