@@ -21,15 +21,24 @@ export interface AlignedWord {
   readonly vowels: number
 }
 
-/** Names, fragments and words unfit for children are left out. */
+/** Names, fragments and words unfit for children are left out. What was aligned for one count serves all. */
 export function familiarAlignedWords(count: number): readonly AlignedWord[] {
-  const words: AlignedWord[] = []
-  for (const { word, pronunciations, partsOfSpeech, name, unfit } of openLexicon().entries()) {
-    if (words.length >= count) break
-    if (name || unfit || partsOfSpeech.length === 0 || pronunciations.length === 0) continue
-    if (/^[a-z]{2,}$/.test(word)) words.push(alignedWord(word, pronunciations[0]!))
+  while (aligned.length < count) {
+    const next = waiting.next()
+    if (next.done) break
+    aligned.push(next.value)
   }
-  return words
+  return aligned.slice(0, count)
+}
+
+const aligned: AlignedWord[] = []
+const waiting = alignedWords()
+
+function* alignedWords(): Generator<AlignedWord, void> {
+  for (const { word, pronunciations, partsOfSpeech, name, unfit } of openLexicon().entries()) {
+    if (name || unfit || partsOfSpeech.length === 0 || pronunciations.length === 0) continue
+    if (/^[a-z]{2,}$/.test(word)) yield alignedWord(word, pronunciations[0]!)
+  }
 }
 
 function alignedWord(word: string, pronunciation: string): AlignedWord {

@@ -17,8 +17,9 @@ export function changeGraph(
   mayChange: (from: string, to: string) => boolean = () => true,
 ): ChangeGraph {
   const buckets = new Map<string, number[]>()
-  rows.forEach((row, index) => {
-    for (const key of bucketKeys(row)) {
+  const keys = rows.map(bucketKeys)
+  keys.forEach((ofRow, index) => {
+    for (const key of ofRow) {
       const bucket = buckets.get(key)
       if (bucket === undefined) buckets.set(key, [index])
       else bucket.push(index)
@@ -27,12 +28,14 @@ export function changeGraph(
   const known = new Map<number, readonly number[]>()
   const find = (index: number): readonly number[] => {
     const row = rows[index]!
-    const found = bucketKeys(row).flatMap((key, place) =>
-      buckets.get(key)!.filter(other => {
-        const [from, to] = [row[place]!, rows[other]![place]!]
-        return from !== to && mayChange(from, to)
-      }),
-    )
+    const found: number[] = []
+    for (const [place, key] of keys[index]!.entries()) {
+      const from = row[place]!
+      for (const other of buckets.get(key)!) {
+        const to = rows[other]![place]!
+        if (from !== to && mayChange(from, to)) found.push(other)
+      }
+    }
     return found.sort((a, b) => a - b)
   }
   const neighbours = (index: number): readonly number[] => {
@@ -49,5 +52,12 @@ export function changeGraph(
 
 /** One for each place: the row with that unit left open. */
 function bucketKeys(row: readonly string[]): readonly string[] {
-  return row.map((_, place) => row.map((unit, index) => (index === place ? '*' : unit)).join('|'))
+  const after: string[] = ['']
+  for (let place = row.length - 1; place > 0; place--) after.unshift(`|${row[place]!}${after[0]!}`)
+  let before = ''
+  return row.map((unit, place) => {
+    const key = `${before}*${after[place]!}`
+    before += `${unit}|`
+    return key
+  })
 }

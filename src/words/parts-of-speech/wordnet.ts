@@ -50,8 +50,8 @@ function sensesBy(
     if (percent < 1) continue
     const name = nameOf(line.slice(0, percent))
     const partOfSpeech = openClasses[line.charAt(percent + 1)]
-    const [key = '', offset, rank, count] = line.split(' ')
     if (name === undefined || partOfSpeech === undefined) continue
+    const [key = '', offset, rank, count] = line.split(' ')
     const sense = {
       partOfSpeech,
       rank: Number(rank),
@@ -115,10 +115,11 @@ const classLetters: Readonly<Record<string, OpenClass>> = {
 /** @param fields four a pointer: its sign, the synset, its class, the numbers of both words in two hexadecimal digits */
 function derivationsIn(fields: readonly string[], words: readonly string[]): readonly Derivation[] {
   return fields.flatMap((sign, index) => {
+    if (sign !== '+') return []
     const [offset, letter = '', numbers = ''] = fields.slice(index + 1, index + 4)
     const word = words[Number.parseInt(numbers.slice(0, 2), 16) - 1]
     const partOfSpeech = classLetters[letter]
-    if (sign !== '+' || word === undefined || partOfSpeech === undefined) return []
+    if (word === undefined || partOfSpeech === undefined) return []
     return [
       {
         word,

@@ -4,7 +4,16 @@ import type { Condition } from '../alignment/conditions.js'
 import { pairingKey } from '../alignment/grapheme-table.js'
 import { learnedTable } from '../alignment/graphemes.js'
 import type { Spelling } from '../alignment/spelling.js'
-import { beginning, costOf, ending, type JointModel, keyOf, order } from './joint-model.js'
+import {
+  beginning,
+  type Context,
+  contextOf,
+  costOf,
+  ending,
+  type JointModel,
+  keyOf,
+  order,
+} from './joint-model.js'
 
 interface Hypothesis {
   readonly cost: number
@@ -39,8 +48,9 @@ export function guesserOf(model: JointModel): Guesser {
 
   const stresses = model.tokens.map(({ sounds }) => sounds.some(sound => sound.endsWith('1')))
 
-  const extend = (from: Hypothesis, token: number): Hypothesis => ({
-    cost: from.cost + costOf(model, from.history, token),
+  const nothingBefore = contextOf(model, [])
+  const extend = (from: Hypothesis, context: Context, token: number): Hypothesis => ({
+    cost: from.cost + costOf(model, context, token),
     history: [...from.history.slice(1), token],
     sounds: [...from.sounds, ...model.tokens[token]!.sounds],
     stressed: from.stressed || stresses[token]!,
@@ -50,7 +60,9 @@ export function guesserOf(model: JointModel): Guesser {
   const letterByLetter = (letters: string): readonly string[] =>
     [...letters].flatMap(letter => {
       const sounding = (tokensOf.get(letter) ?? []).filter(token => model.tokens[token]!.sounds.length > 0)
-      const likeliest = sounding.toSorted((a, b) => costOf(model, [], a) - costOf(model, [], b))[0]
+      const likeliest = sounding.toSorted(
+        (a, b) => costOf(model, nothingBefore, a) - costOf(model, nothingBefore, b),
+      )[0]
       return likeliest === undefined ? [] : model.tokens[likeliest]!.sounds
     })
 
@@ -65,17 +77,18 @@ export function guesserOf(model: JointModel): Guesser {
       })
       for (let start = 0; start < letters.length; start++) {
         const beam = narrowed(beams[start]!)
+        const contexts = beam.map(({ history }) => contextOf(model, history))
         for (let end = start + 1; end <= Math.min(letters.length, start + longestGrapheme); end++) {
           for (const token of tokensOf.get(letters.slice(start, end)) ?? []) {
             const mayStand = conditions[token]
-            for (const hypothesis of beam) {
+            for (const [index, hypothesis] of beam.entries()) {
               if (hypothesis.stressed && stresses[token]) continue
               if (mayStand !== undefined) {
                 const sounds = [...hypothesis.sounds, ...model.tokens[token]!.sounds].map(withoutStress)
                 const from = hypothesis.sounds.length
                 if (!mayStand({ letters, start, end, sounds, from, to: sounds.length })) continue
               }
-              beams[end]!.push(extend(hypothesis, token))
+              beams[end]!.push(extend(hypothesis, contexts[index]!, token))
             }
           }
           if (breaks.has(end)) break
@@ -83,7 +96,11 @@ export function guesserOf(model: JointModel): Guesser {
         // A letter from outside the English alphabet stays without a sound.
         if (!tokensOf.has(letters[start]!)) beams[start + 1]!.push(...beam)
       }
-      const ended = narrowed(beams[letters.length]!.map(hypothesis => extend(hypothesis, ending)))
+      const ended = narrowed(
+        beams[letters.length]!.map(hypothesis =>
+          extend(hypothesis, contextOf(model, hypothesis.history), ending),
+        ),
+      )
       const said = ended.filter(({ sounds }) => sounds.length > 0)
       const best = said.find(hypothesis => hypothesis.stressed) ?? said[0]
       return withMainStress(best?.sounds ?? letterByLetter(letters)).join(' ')

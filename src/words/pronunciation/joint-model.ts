@@ -37,25 +37,41 @@ export function keyOf(run: readonly number[]): number {
   return run.reduce((key, token) => key * tokenSpan + token, 0)
 }
 
-/** Negative natural logarithm of the probability of `token` after `history` (the newest last, at most three). */
-export function costOf(model: JointModel, history: readonly number[], token: number): number {
-  return -Math.log(probabilityOf(model, history, token))
+/** What the model knows of the newest tokens of a history, by how many of them: worked out once for all that may follow. */
+export interface Context {
+  /** Keys of the newest one, two, three. */
+  readonly keys: readonly number[]
+  /** Where each of them lies among the runs of its length; -1 for one that was never seen. */
+  readonly places: readonly number[]
 }
 
-function probabilityOf(model: JointModel, history: readonly number[], token: number): number {
-  if (history.length === 0) {
-    const { counts } = model.runs[0]!
-    const at = indexOf(model.runs[0]!, token)
-    return ((at < 0 ? 0 : counts[at]!) + 0.1) / (totalOf(model) + 0.1 * model.tokens.length)
+/** @param history the newest last, at most three */
+export function contextOf(model: JointModel, history: readonly number[]): Context {
+  const [keys, places]: [number[], number[]] = [[], []]
+  let key = 0
+  for (let length = 1; length <= history.length; length++) {
+    key += history[history.length - length]! * tokenSpan ** (length - 1)
+    keys.push(key)
+    places.push(indexOf(model.runs[length - 1]!, key))
   }
-  const shorter = probabilityOf(model, history.slice(1), token)
-  const runs = model.runs[history.length - 1]!
-  const at = indexOf(runs, keyOf(history))
-  if (at < 0 || runs.followers[at] === 0) return shorter
-  const longer = model.runs[history.length]!
-  const found = indexOf(longer, keyOf([...history, token]))
-  const count = found < 0 ? 0 : longer.counts[found]!
-  return (count + runs.followers[at]! * shorter) / (runs.followed[at]! + runs.followers[at]!)
+  return { keys, places }
+}
+
+/** Negative natural logarithm of the probability of `token` after what came before it. */
+export function costOf(model: JointModel, { keys, places }: Context, token: number): number {
+  const { counts } = model.runs[0]!
+  const alone = indexOf(model.runs[0]!, token)
+  let probability = ((alone < 0 ? 0 : counts[alone]!) + 0.1) / (totalOf(model) + 0.1 * model.tokens.length)
+  for (let length = 1; length <= keys.length; length++) {
+    const at = places[length - 1]!
+    const { followers, followed } = model.runs[length - 1]!
+    if (at < 0 || followers[at] === 0) continue
+    const longer = model.runs[length]!
+    const found = indexOf(longer, keys[length - 1]! * tokenSpan + token)
+    const count = found < 0 ? 0 : longer.counts[found]!
+    probability = (count + followers[at]! * probability) / (followed[at]! + followers[at]!)
+  }
+  return -Math.log(probability)
 }
 
 const totals = new WeakMap<JointModel, number>()

@@ -4,7 +4,7 @@ import { isVowelSound, withoutStress } from '../../../src/words/alignment/arpabe
 import { spell } from '../../../src/words/alignment/spelling.js'
 import { soundBytes } from '../../../src/words/lexicon/file-format.js'
 import { guesserOf } from '../../../src/words/pronunciation/guess.js'
-import { costOf } from '../../../src/words/pronunciation/joint-model.js'
+import { contextOf, costOf } from '../../../src/words/pronunciation/joint-model.js'
 import {
   installedGuesser,
   readJointModel,
@@ -55,7 +55,7 @@ describe('the joint model', () => {
   test('what is likely after a history sums to one over all tokens', () => {
     const first = model.tokens.findIndex(({ letters }) => letters === 'r')
     const sum = model.tokens
-      .map((_, token) => Math.exp(-costOf(model, [0, 0, first], token)))
+      .map((_, token) => Math.exp(-costOf(model, contextOf(model, [0, 0, first]), token)))
       .reduce((total, probability) => total + probability, 0)
     expect(sum).toBeCloseTo(1, 9)
   })
