@@ -23,12 +23,18 @@ export const sortOption = {
   ),
 }
 
+/** The sorts of an item's words, the best first; what the plan marks is what they are to teach. */
+export function sortsFor({ words, marks }: Pick<LayoutRequest, 'words' | 'marks'>): readonly Sort[] {
+  return rankSorts(words, { marks: marks.map(({ mark }) => mark) })
+}
+
 /** The sort that the teacher names, as `oaktag sorts` names it; the best that the words support where she names none. */
 export function chooseSort(
-  { words, item }: Pick<LayoutRequest, 'words' | 'item'>,
+  request: Pick<LayoutRequest, 'words' | 'item' | 'marks'>,
   name: string | undefined,
 ): Outcome<Sort> {
-  const ranked = rankSorts(words)
+  const { words, item } = request
+  const ranked = sortsFor(request)
   const sort = name === undefined ? ranked[0] : sortNamed(words, name)
   if (sort !== undefined) return succeed(sort)
   const names = ranked.map(each => each.name)

@@ -5,9 +5,10 @@ import { textRow } from '../src/pieces/parts/table-rows.js'
 import { breakLines, linesHeight } from '../src/pieces/text/break-lines.js'
 import { Lines } from '../src/pieces/text/lines.js'
 import { orderWithoutHints } from '../src/sets/sorts/order-without-hints.js'
-import { leftoversInWords, openSortNote, rankSorts } from '../src/sets/sorts/rank-sorts.js'
+import { leftoversInWords, openSortNote } from '../src/sets/sorts/rank-sorts.js'
 import type { Sort } from '../src/sets/sorts/sort.js'
 import { cardsForWords } from '../src/sets/word-set.js'
+import { sortsFor } from './chosen-sort.js'
 import { grownUpPages } from './grown-up-pages.js'
 import { defineLayout, type LayoutRequest } from './layout.js'
 import { missingPictures, wordFace } from './pictured-card.js'
@@ -27,7 +28,7 @@ export const openSort = defineLayout({
   perSheetLarge: { columns: 2, rows: 4 },
   set: request => {
     const { words, item, itemName, plan } = request
-    const sorts = rankSorts(words)
+    const sorts = sortsFor(request)
     const cards = cardsForWords({
       words: orderWithoutHints({ words, sorts, seed: plan.seed, label: itemName }),
       copies: item.copies,
@@ -40,7 +41,7 @@ export const openSort = defineLayout({
   },
   face: wordFace,
   pages: (request, _set, room) => {
-    const sorts = rankSorts(request.words).slice(0, SORTS_SHOWN)
+    const sorts = sortsFor(request).slice(0, SORTS_SHOWN)
     const rows =
       sorts.length === 0
         ? [

@@ -7,10 +7,9 @@ import type { Outcome } from '../../src/problems.js'
 import type { Card, CardSet } from '../../src/sets/card-set.js'
 import { patternBingo as patternBoards } from '../../src/sets/games/pattern-bingo.js'
 import type { Kind } from '../../src/sets/games/pattern-shares.js'
-import { rankSorts } from '../../src/sets/sorts/rank-sorts.js'
 import type { Sort } from '../../src/sets/sorts/sort.js'
 import { numberOf } from '../board-number.js'
-import { chooseSort, sortOption } from '../chosen-sort.js'
+import { chooseSort, sortOption, sortsFor } from '../chosen-sort.js'
 import { grownUpPages } from '../grown-up-pages.js'
 import { howToPlayPages } from '../how-to-play.js'
 import { inParts, joiningTold, moreSheets, sheetsOf, sheetsOption } from '../joined-sheets/joined-sheets.js'
@@ -53,7 +52,7 @@ export const patternBingo = defineLayout({
 /** Boards of the sort that the teacher names; else of the best of which two kinds can be called. */
 function patternSet(request: PatternRequest): Outcome<CardSet> {
   const { sort: name } = request.options
-  const ranked = name === undefined ? rankSorts(request.words) : []
+  const ranked = name === undefined ? sortsFor(request) : []
   for (const sort of ranked) {
     const boards = boardsFor(request, sort)
     if (boards.ok) return boards

@@ -1,5 +1,4 @@
-import { leftoversInWords, openSortNote, rankSorts, type Sort } from '../door/sorts.js'
-import { studyClassWords, studyWordList } from '../door/words.js'
+import { leftoversInWords, openSortNote, type Sort, sortsOfList, sortsOfPlan } from '../door/sorts.js'
 import { type CommandResult, resultOf, wrongUsage } from './command-result.js'
 import { planFiles } from './plan-files.js'
 import type { Input } from './standard-input.js'
@@ -21,27 +20,29 @@ export async function sortsCommand(
       'sorts needs a plan or --file',
       'Write oaktag sorts plan.yaml, or oaktag sorts --file words.txt.',
     )
-  const words = plan === undefined ? await studyWordList(file!) : await classWords(plan, input)
-  if (!words.ok) return resultOf('', words.problems)
-  const sorts = rankSorts(words.value)
-  if (json) return resultOf(JSON.stringify(sorts, null, 2), words.problems)
+  const found = plan === undefined ? await sortsOfList(file!) : await sortsIn(plan, input)
+  if (!found.ok) return resultOf('', found.problems)
+  const sorts = found.value
+  if (json) return resultOf(JSON.stringify(sorts, null, 2), found.problems)
   const blocks = sorts.map((sort, index) => describeSort(sort, index + 1).join('\n'))
   return resultOf(
     [...wrapLine(openSortNote(sorts), 80), ...blocks.map(block => `\n${block}`)].join('\n'),
-    words.problems,
+    found.problems,
   )
 }
 
-async function classWords(plan: string, input: Input | undefined) {
+async function sortsIn(plan: string, input: Input | undefined) {
   const { paths, files } = await planFiles([plan], input)
-  return studyClassWords(paths[0] ?? plan, files)
+  return sortsOfPlan(paths[0] ?? plan, files)
 }
 
 function describeSort(sort: Sort, number: number): readonly string[] {
   return [
     `${number}. ${sort.name}`,
     `   ${sort.why}`,
+    `   Why here: ${sort.standing}.`,
     ...sort.columns.map(column => `   ${column.title}: ${column.words.join(', ')}`),
     ...(sort.leftovers.length === 0 ? [] : [`   ${leftoversInWords(sort)}`]),
+    ...(sort.advice === undefined ? [] : [`   ${sort.advice.says}`]),
   ].flatMap(line => wrapLine(line, 80))
 }

@@ -71,21 +71,6 @@ export async function studyPlanWords(
   return succeed([...new Set(read.value.words.values())], read.problems)
 }
 
-/** The class's words alone. */
-export async function studyClassWords(
-  planFile: string,
-  files?: FileAccess,
-): Promise<Outcome<readonly Word[]>> {
-  const { studyPlanFile } = await import('../pipeline.js')
-  const read = studyPlanFile({ planFile, ...present({ files }) })
-  if (!read.ok) return read
-  const { plan, words } = read.value
-  return succeed(
-    plan.words.map(word => words.get(word)!),
-    read.problems,
-  )
-}
-
 function studyAll(list: readonly PlanWord[], told: readonly Problem[]): Outcome<readonly Word[]> {
   const lexicon = installedLexicon()
   const studied = list.map(planWord => studyWord(planWord, lexicon))

@@ -34,6 +34,10 @@ export interface Finding {
   readonly place: PlaceInWord
   /** Which rule fired and on what evidence, in plain words. */
   readonly why: string
+  /** What the word is made of: a compound's two words, a base and its ending, the two words of a contraction. */
+  readonly madeOf?: readonly [string, string]
+  /** How the ending joins its base, in plain words: `drop e, add ed`. */
+  readonly rule?: string
   /** Hers: the plan or the class file says so. */
   readonly source?: 'teacher'
 }

@@ -1,62 +1,119 @@
-/** Sorts by how words begin and end: with one consonant, a blend, a digraph, silent letters. */
+/** Sorts by how words begin and end: which consonants, what kind, which family of blends. */
 import { isVowelSound } from '../../words/alignment/arpabet.js'
 import { plainName } from '../../words/patterns/plain-name.js'
-import type { Grapheme, Word } from '../../words/word.js'
-import type { BasisFamily } from './sort-basis.js'
+import type { Finding, Grapheme, Word } from '../../words/word.js'
+import type { BasisFamily, Placement } from './sort-basis.js'
 
-const openings = [
-  'digraph-blend',
-  'three-letter-blend',
-  'trigraph',
-  'silent-letters',
-  'consonant-digraph',
-  'beginning-blend',
-]
-const endings = [
-  'digraph-blend',
-  'trigraph',
-  'silent-letters',
-  'consonant-digraph',
-  'ending-blend',
-  'double-consonant',
-  'consonant-le',
-]
+type End = 'beginning' | 'end'
 
-export const howItBegins: BasisFamily = () => [
-  {
-    name: 'how the word begins',
-    basis: 'what kind of consonants the word begins with',
-    sharpness: 0.85,
-    titlesFor: word => titles(kindAt(word, openings, 'beginning') ?? single(word.graphemes[0])),
-    noneBecause: () => 'has no known sounds',
-  },
-]
-
-export const howItEnds: BasisFamily = () => [
-  {
-    name: 'how the word ends',
-    basis: 'what kind of letters the word ends with',
-    sharpness: 0.85,
-    titlesFor: word => titles(kindAt(word, endings, 'end') ?? single(word.graphemes.at(-1))),
-    noneBecause: () => 'has no known sounds',
-  },
-]
-
-function kindAt(word: Word, kinds: readonly string[], place: 'beginning' | 'end'): string | undefined {
-  const kind = kinds.find(pattern =>
-    word.patterns.some(finding => finding.pattern === pattern && finding.place === place),
-  )
-  return kind === undefined ? undefined : plainName(kind)
+const kindsAt: Readonly<Record<End, readonly string[]>> = {
+  beginning: [
+    'digraph-blend',
+    'three-letter-blend',
+    'trigraph',
+    'silent-letters',
+    'consonant-digraph',
+    'beginning-blend',
+  ],
+  end: [
+    'digraph-blend',
+    'trigraph',
+    'silent-letters',
+    'consonant-digraph',
+    'ending-blend',
+    'double-consonant',
+    'consonant-le',
+  ],
 }
 
-function single(grapheme: Grapheme | undefined): string | undefined {
-  if (grapheme === undefined) return undefined
-  const { letters, sounds } = grapheme
-  if (sounds.length === 0) return letters.toLowerCase() === 'e' ? 'silent e' : 'silent letter'
-  if (!sounds.some(isVowelSound)) return 'single consonant'
-  return /r$/i.test(letters) ? 'vowel with r' : 'vowel'
+const isAt = ({ place }: Finding, end: End) => place === end || place === 'whole'
+
+/** Of several that stand there, the one named first. */
+function consonantsAt(word: Word, end: End): Finding | undefined {
+  for (const kind of kindsAt[end]) {
+    const found = word.patterns.find(finding => finding.pattern === kind && isAt(finding, end))
+    if (found !== undefined) return found
+  }
+  return undefined
 }
 
-function titles(title: string | undefined): readonly string[] {
-  return title === undefined ? [] : [title]
+const verbs: Readonly<Record<End, string>> = { beginning: 'begins', end: 'ends' }
+
+/** sh, st, thr; ng, nk, mp. */
+export const whichConsonants: BasisFamily = {
+  kind: 'clusters',
+  placesOf: word =>
+    (['beginning', 'end'] as const).flatMap((end): readonly Placement[] => {
+      const found = consonantsAt(word, end)
+      return found === undefined ? [] : [{ of: end, column: found.letters.toLowerCase() }]
+    }),
+  basisOf: of => {
+    const end: End = of === 'end' ? 'end' : 'beginning'
+    return {
+      name: `which consonants the word ${verbs[end]} with`,
+      basis: `which letters the word ${verbs[end]} with`,
+      patterns: kindsAt[end],
+      noneBecause: () => `${verbs[end]} with a single letter`,
+    }
+  },
+}
+
+/** Blends by the letter that they share: bl, cl, fl against br, cr, gr against st, sn, sp. */
+export const blendFamilies: BasisFamily = {
+  kind: 'clusters',
+  placesOf: word => {
+    const found = word.patterns.find(
+      finding => /^(?:beginning|three-letter)-blend$/.test(finding.pattern) && isAt(finding, 'beginning'),
+    )
+    const shared = /^s|^.[lrw]/.exec(found?.letters.toLowerCase() ?? '')?.[0].at(-1)
+    return shared === undefined ? [] : [{ of: 'blends', column: `${shared} blends` }]
+  },
+  basisOf: () => ({
+    name: 'which family of blends',
+    basis: 'which letter the beginning blends share',
+    patterns: ['beginning-blend', 'three-letter-blend'],
+    noneBecause: () => 'begins with no blend',
+    loneIsOddball: true,
+  }),
+}
+
+export const kindOfConsonants: BasisFamily = {
+  kind: 'kinds of beginning or end',
+  placesOf: word =>
+    (['beginning', 'end'] as const).flatMap((end): readonly Placement[] => {
+      const found = consonantsAt(word, end)
+      return found === undefined ? [] : [{ of: end, column: found.pattern }]
+    }),
+  basisOf: of => {
+    const end: End = of === 'end' ? 'end' : 'beginning'
+    return {
+      name: `how the word ${verbs[end]}`,
+      basis: `what kind of ${end === 'end' ? 'letters' : 'consonants'} the word ${verbs[end]} with`,
+      patterns: kindsAt[end],
+      titleOf: plainName,
+      noneBecause: () => `${verbs[end]} with a single letter`,
+      noneTitle: 'a single letter',
+      order: kindsAt[end].toReversed(),
+    }
+  },
+}
+
+/** The first consonants, one or more: s, sh, c, ch; and the last. */
+export const firstAndLast: BasisFamily = {
+  kind: 'one letter',
+  placesOf: word => [
+    ...lettersAt(word, 'beginning', word.graphemes[0]),
+    ...lettersAt(word, 'end', word.graphemes.at(-1)),
+  ],
+  basisOf: of => ({
+    name: of === 'end' ? 'which letters come last' : 'which letters come first',
+    basis: `which consonants the word ${of === 'end' ? 'ends' : 'begins'} with`,
+    patterns: [],
+    noneBecause: () => `${of === 'end' ? 'ends' : 'begins'} with a vowel`,
+  }),
+}
+
+function lettersAt(word: Word, end: End, grapheme: Grapheme | undefined): readonly Placement[] {
+  if (grapheme === undefined || grapheme.sounds.some(isVowelSound) || grapheme.sounds.length === 0) return []
+  return [{ of: end, column: (consonantsAt(word, end)?.letters ?? grapheme.letters).toLowerCase() }]
 }

@@ -1,85 +1,129 @@
+/** Sorts by a pattern of the words: which letters, where they stand, whether the word has it at all. */
 import { plainName } from '../../words/patterns/plain-name.js'
-/** Sorts by a pattern of the words: which letters, where they stand, how they sound, whether the word has it at all. */
-import type { Finding, Word } from '../../words/word.js'
-import { type BasisFamily, distinct, findingsOf, patternsIn, type SortBasis } from './sort-basis.js'
+import { soundName } from '../../words/patterns/sound-names.js'
+import type { Word } from '../../words/word.js'
+import { keyWordOf } from './key-word.js'
+import { type BasisFamily, distinct, findingsOf, type Placement } from './sort-basis.js'
+import { soundInWords, vowelsOf } from './vowel-spelling.js'
 
-export const whichLetters: BasisFamily = words =>
-  patternsIn(words).map(pattern => ({
-    name: `which ${plainName(pattern)}`,
-    basis: `which letters make the ${plainName(pattern)}`,
-    sharpness: 1,
-    titlesFor: word => distinct(findingsOf(word, pattern).map(finding => titleOf(finding))),
-    noneBecause: () => `has no ${plainName(pattern)}`,
-    noneTitle: `no ${plainName(pattern)}`,
-  }))
+/** These have families of their own, which know more of them than their letters. */
+const elsewhere = /^(?:hard|soft)-[cg]$|^ending-(?!blend)|^(?:prefix|suffix|compound|contraction|homophone)$/
 
-export const whereItStands: BasisFamily = words =>
-  patternsIn(words).map(pattern => ({
+/** A pattern on a vowel: its letters are sorted by what they say, too, so that said is no word with ai like rain. */
+const onVowels: ReadonlySet<string> = new Set([
+  'silent-e',
+  'vowel-team',
+  'diphthong',
+  'r-controlled',
+  'y-as-vowel',
+])
+
+export const whichLetters: BasisFamily = {
+  kind: 'letters of a pattern',
+  placesOf: word =>
+    word.patterns.flatMap(({ pattern, letters, start }): readonly Placement[] => {
+      if (elsewhere.test(pattern)) return []
+      if (!onVowels.has(pattern)) return [{ of: pattern, column: letters.toLowerCase() }]
+      const vowel = vowelsOf(word).find(({ grapheme }) => grapheme.start === start)
+      return vowel === undefined ? [] : [{ of: pattern, column: `${vowel.spelling}|${vowel.sound}` }]
+    }),
+  basisOf: pattern => {
+    const length = /^(short|long)-vowel$/.exec(pattern)?.[1]
+    return {
+      name: `which ${plainName(pattern)}`,
+      basis: `which letters make the ${plainName(pattern)}`,
+      patterns: [pattern],
+      titleOf: (column, words, all) =>
+        length === undefined ? lettersOf(column, words, all) : `${length} ${column}`,
+      noneBecause: () => `has no ${plainName(pattern)}`,
+      noneTitle: `no ${plainName(pattern)}`,
+      loneIsOddball: true,
+      oddball: word => (pattern === 'silent-e' ? unlengthened(word) : undefined),
+    }
+  },
+}
+
+/** `ow`; `ow as in cow` where another column has the same letters with another sound. */
+function lettersOf(column: string, words: readonly Word[], all: ReadonlySet<string>): string {
+  const [letters = '', sound] = column.split('|')
+  if (sound === undefined) return letters
+  const isShared = [...all].some(other => other !== column && other.startsWith(`${letters}|`))
+  return isShared ? `${letters} as in ${keyWordOf(words)}` : letters
+}
+
+/** have, come: the e is silent and changes nothing. */
+function unlengthened(word: Word): string | undefined {
+  const silent = findingsOf(word, 'silent-e').find(({ letters }) => letters.toLowerCase() === 'e')
+  if (silent === undefined) return undefined
+  const vowel = vowelsOf(word).find(({ spelling }) => spelling.endsWith('_e'))
+  return vowel === undefined ? undefined : `its ${vowel.spelling} says ${soundInWords(vowel)}`
+}
+
+export const whereItStands: BasisFamily = {
+  kind: 'place',
+  placesOf: word =>
+    word.patterns
+      .filter(({ pattern }) => !elsewhere.test(pattern))
+      .map(({ pattern, place }) => ({ of: pattern, column: place })),
+  basisOf: pattern => ({
     name: `where the ${plainName(pattern)} stands`,
     basis: `where in the word the ${plainName(pattern)} stands`,
-    sharpness: 0.85,
-    titlesFor: word => distinct(findingsOf(word, pattern).map(finding => finding.place)),
+    patterns: [pattern],
     noneBecause: () => `has no ${plainName(pattern)}`,
     order: ['beginning', 'middle', 'end', 'whole'],
-  }))
+  }),
+}
 
-/** The columns hold one pattern's letters with different sounds, as hard and soft, or the three sounds of ed. */
-export const howLettersSound: BasisFamily = words =>
-  patternsIn(words).flatMap(pattern =>
-    distinct(
-      words.flatMap(word => findingsOf(word, pattern).map(finding => finding.letters.toLowerCase())),
-    ).map(letters => soundOfLetters(words, pattern, letters)),
-  )
-
-export const hasPattern: BasisFamily = words =>
-  patternsIn(words).map(pattern => ({
+export const hasPattern: BasisFamily = {
+  kind: 'or none',
+  placesOf: word =>
+    distinct(word.patterns.map(({ pattern }) => pattern)).map(pattern => ({ of: pattern, column: pattern })),
+  basisOf: pattern => ({
     name: `${plainName(pattern)} or none`,
     basis: `${plainName(pattern)} or none`,
-    sharpness: 0.67,
-    titlesFor: word => (findingsOf(word, pattern).length > 0 ? [plainName(pattern)] : []),
+    patterns: [pattern],
+    titleOf: () => plainName(pattern),
     noneBecause: () => `has no ${plainName(pattern)}`,
     noneTitle: `no ${plainName(pattern)}`,
-  }))
-
-/** The letters; a lone vowel letter with its length, `short i`; a part of a word with the side that it joins, `-es`, `un-`. */
-function titleOf({ pattern, letters }: Finding): string {
-  const title = letters.toLowerCase()
-  const length = /^(short|long)-vowel$/.exec(pattern)?.[1]
-  if (length !== undefined) return `${length} ${title}`
-  if (pattern === 'prefix') return `${title}-`
-  return pattern === 'suffix' || pattern.startsWith('ending-') ? `-${title}` : title
+  }),
 }
 
-function soundOfLetters(words: readonly Word[], pattern: string, letters: string): SortBasis {
-  const soundsIn = (word: Word): readonly string[] =>
-    distinct(
-      findingsOf(word, pattern)
-        .filter(finding => finding.letters.toLowerCase() === letters)
-        .map(finding => soundsUnder(word, finding)),
-    )
-  const titles = new Map<string, string>()
-  for (const word of words) {
-    const [sounds, another] = soundsIn(word)
-    if (sounds !== undefined && another === undefined && !titles.has(sounds)) {
-      titles.set(sounds, `${letters} as in ${word.text}`)
+/** c and g have two sounds each: hard and soft are one sort, not two patterns. */
+export const hardAndSoft: BasisFamily = {
+  kind: 'hard and soft',
+  placesOf: word =>
+    distinct(word.patterns.map(({ pattern }) => pattern)).flatMap((pattern): readonly Placement[] => {
+      const [, hardness = '', letter = ''] = /^(hard|soft)-([cg])$/.exec(pattern) ?? []
+      if (letter === '') return []
+      const column = `${hardness} ${letter}`
+      return [
+        { of: letter, column },
+        { of: 'c and g', column },
+        { of: 'c or g', column: hardness },
+      ]
+    }),
+  basisOf: of => {
+    const letters = of.length === 1 ? [of] : ['c', 'g']
+    return {
+      name: of === 'c or g' ? 'hard or soft, c or g' : `hard and soft ${of}`,
+      basis: `whether ${of === 'c and g' ? 'c or g, and whether it' : of} is hard or soft`,
+      patterns: letters.flatMap(letter => [`hard-${letter}`, `soft-${letter}`]),
+      titleOf: column => (of === 'c or g' ? `${column} c or g` : column),
+      noneBecause: () => `has no ${letters.join(' or ')} that is hard or soft`,
+      order: ['hard', 'soft', 'hard c', 'soft c', 'hard g', 'soft g'],
+      loneIsOddball: true,
+      oddball: word => otherSound(word, letters),
     }
-  }
-  return {
-    name: `how ${letters} sounds (${plainName(pattern)})`,
-    basis: `how the letters ${letters} sound`,
-    sharpness: 1,
-    titlesFor: word => soundsIn(word).map(sounds => titles.get(sounds) ?? sounds),
-    noneBecause: () => `has no ${plainName(pattern)} ${letters}`,
-  }
+  },
 }
 
-/**
- * The sounds of all graphemes that begin within the finding. In an ending the weak vowel counts as one, for the
- * dictionary writes it now AH, now IH (kneaded, melted).
- */
-function soundsUnder(word: Word, { pattern, start, end }: Finding): string {
-  const sounds = word.graphemes
-    .filter(grapheme => grapheme.start >= start && grapheme.start < end)
-    .flatMap(grapheme => grapheme.sounds)
-  return sounds.map(sound => (sound === 'AH' && pattern.startsWith('ending-') ? 'IH' : sound)).join(' ')
+/** The c of ocean, the g of beige. */
+function otherSound(word: Word, letters: readonly string[]): string | undefined {
+  const odd = word.graphemes.find(
+    ({ letters: own, sounds }) =>
+      letters.includes(own.charAt(0).toLowerCase()) && /^.[aeiou]?$/.test(own) && sounds.length > 0,
+  )
+  return odd === undefined
+    ? undefined
+    : `its ${odd.letters.charAt(0).toLowerCase()} says ${soundName(odd.sounds.join(' '))}`
 }

@@ -1,47 +1,102 @@
-/** Which sorts a list of words supports, the best first. */
+/** Which sorts a list of words supports, the best first; the order of the list changes nothing. */
+import type { PlanMark } from '../../plan/plan.js'
 import type { Word } from '../../words/word.js'
-import { partOfSpeech, pluralRule } from './grammar-bases.js'
-import { howItBegins, howItEnds } from './opening-bases.js'
-import { hasPattern, howLettersSound, whereItStands, whichLetters } from './pattern-bases.js'
+import { type Division, divisionsBy } from './divide.js'
+import {
+  howEndingIsAdded,
+  howEndingSounds,
+  howSSounds,
+  partOfSpeech,
+  pluralRule,
+  whichAffix,
+} from './ending-bases.js'
+import { sharedParts, shortenedWord } from './joined-bases.js'
+import { blendFamilies, firstAndLast, kindOfConsonants, whichConsonants } from './opening-bases.js'
+import { hardAndSoft, hasPattern, whereItStands, whichLetters } from './pattern-bases.js'
 import type { Sort } from './sort.js'
-import type { BasisFamily } from './sort-basis.js'
-import { isDefensible, sortBy } from './sort-by.js'
-import { howManySounds, howManySyllables, soundsOfOneSpelling, spellingsOfOneSound } from './sound-bases.js'
-import { kindOfVowel, shortOrLong, whichVowelSound, wordFamilies } from './vowel-bases.js'
+import type { BasisFamily, SortBasis } from './sort-basis.js'
+import { compare, type RatedSort, sortBy } from './sort-by.js'
+import {
+  howManySounds,
+  howManySyllables,
+  soundsOfOneSpelling,
+  spellingsOfOneConsonant,
+  spellingsOfOneVowel,
+} from './sound-bases.js'
+import { firstSyllable, lastSyllable, whereStressed } from './syllable-bases.js'
+import {
+  homophonesByVowel,
+  kindOfVowel,
+  shortOrLong,
+  spellingsOfVowels,
+  vowelsWithR,
+  whichVowelSound,
+  wordFamilies,
+} from './vowel-bases.js'
+import { weights } from './weights.js'
 
 export type { Sort } from './sort.js'
 
-/** Where two sorts divide the words alike, the one named first here stays. */
-const families: readonly BasisFamily[] = [
-  whichLetters,
-  kindOfVowel,
-  shortOrLong,
-  soundsOfOneSpelling,
-  howLettersSound,
-  spellingsOfOneSound,
-  whichVowelSound,
-  wordFamilies,
-  whereItStands,
-  pluralRule,
-  howItBegins,
-  howItEnds,
-  howManySyllables,
-  howManySounds,
-  partOfSpeech,
-  hasPattern,
-]
+export interface SortsWanted {
+  /** What the plan marks: what she teaches with these words. */
+  readonly marks?: readonly Pick<PlanMark, 'target'>[]
+}
+
+/** Where two sorts divide the words alike and are equally good, the one named first here stays. */
+function familiesFor(words: readonly Word[]): readonly BasisFamily[] {
+  return [
+    hardAndSoft,
+    howEndingSounds,
+    howEndingIsAdded,
+    spellingsOfOneVowel,
+    vowelsWithR,
+    soundsOfOneSpelling,
+    spellingsOfOneConsonant,
+    sharedParts(words),
+    shortenedWord,
+    whichAffix,
+    homophonesByVowel(words),
+    whichLetters,
+    lastSyllable,
+    spellingsOfVowels,
+    wordFamilies,
+    firstSyllable,
+    whichConsonants,
+    blendFamilies,
+    kindOfVowel,
+    shortOrLong,
+    whichVowelSound,
+    kindOfConsonants,
+    howSSounds,
+    pluralRule,
+    whereItStands,
+    firstAndLast,
+    whereStressed,
+    howManySyllables,
+    hasPattern,
+    howManySounds,
+    partOfSpeech,
+  ]
+}
 
 /** The sorts that hold for these words, the best first; empty where no basis divides them into two fair columns. */
-export function rankSorts(words: readonly Word[]): readonly Sort[] {
-  const sorts = candidates(words).filter(sort => isDefensible(sort, words.length))
-  const ranked = [...sorts].sort((a, b) => b.score - a.score)
-  return ranked.filter((sort, index) => !ranked.slice(0, index).some(better => addsNothing(sort, better)))
+export function rankSorts(words: readonly Word[], wanted: SortsWanted = {}): readonly Sort[] {
+  return rankedSorts(words, wanted).map(({ sort }) => sort)
+}
+
+export function rankedSorts(words: readonly Word[], wanted: SortsWanted = {}): readonly RatedSort[] {
+  const fair = candidates(words, wanted, mayBeFair).filter(rated => isFair(rated, words.length))
+  // Sorting is stable: equal scores keep the order of the families.
+  const ranked = fair.toSorted((a, b) => b.rating.score - a.rating.score)
+  const kept: RatedSort[] = []
+  for (const rated of ranked) if (!kept.some(better => addsNothing(rated, better))) kept.push(rated)
+  return kept
 }
 
 /** The sort of this name (as in `Sort.name`), fair or not; undefined where these words show no such basis. */
 export function sortNamed(words: readonly Word[], name: string): Sort | undefined {
   const plain = (text: string) => text.toLowerCase().replace(/[-_\s]+/g, ' ')
-  return candidates(words).find(sort => plain(sort.name) === plain(name))
+  return candidates(words, {}, () => true).find(({ sort }) => plain(sort.name) === plain(name))?.sort
 }
 
 /** `left over: leaf (is the only one of its kind: f to ves)`. */
@@ -61,33 +116,98 @@ export function openSortNote(sorts: readonly Sort[]): string {
   return `These words can be sorted in ${sorts.length} ways, so children can find more than one rule.`
 }
 
-function candidates(words: readonly Word[]): readonly Sort[] {
-  return families
-    .flatMap(family => family(words))
-    .map(basis => sortBy(basis, words))
-    .filter(sort => sort.columns.length > 1)
+function candidates(
+  list: readonly Word[],
+  { marks = [] }: SortsWanted,
+  isWorthIt: (division: Division, family: BasisFamily, words: number) => boolean,
+): readonly RatedSort[] {
+  const words = inAlphabet(list)
+  const isMarked = markedBy(marks)
+  return familiesFor(words).flatMap(family =>
+    divisionsBy(family, words)
+      .filter(division => isWorthIt(division, family, words.length))
+      .toSorted((a, b) => compare(a.of, b.of))
+      .flatMap(division => sortBy({ words, family, division, isMarked }) ?? []),
+  )
+}
+
+/** Each word once, so that whoever shuffles the list gets the same sorts to the letter. */
+function inAlphabet(words: readonly Word[]): readonly Word[] {
+  const keyed = words.map(word => ({ word, key: word.text.toLowerCase() }))
+  return keyed
+    .toSorted((a, b) => compare(a.key, b.key) || compare(a.word.text, b.word.text))
+    .map(({ word }) => word)
+}
+
+function markedBy(marks: readonly Pick<PlanMark, 'target'>[]) {
+  const patterns = new Set<string>()
+  const letters = new Set<string>()
+  const features = new Set<string>()
+  for (const { target } of marks) {
+    if (target.kind === 'pattern') patterns.add(target.pattern)
+    else if (target.kind === 'letters') letters.add(target.letters.toLowerCase())
+    else features.add(target.feature)
+  }
+  return (basis: SortBasis, titles: readonly string[]) =>
+    basis.patterns.some(pattern => patterns.has(pattern)) ||
+    (basis.feature !== undefined && features.has(basis.feature)) ||
+    titles.some(title => letters.has(title))
+}
+
+/** Fewer than a third in columns cannot be made up for; reasons are looked for only where it may be fair. */
+function mayBeFair({ columns }: Division, _family: BasisFamily, words: number): boolean {
+  let placed = 0
+  for (const column of columns.values()) if (column.length > 1) placed += column.length
+  return 3 * placed >= words
+}
+
+/**
+ * Two columns of two words or more; at most a third of the list outside, oddballs counted half, and at most half of it
+ * with them; at most two thirds of
+ * it in a column of words that lack the pattern; a score that lop-sided columns do not reach.
+ */
+function isFair({ sort, rating, oddballs }: RatedSort, words: number): boolean {
+  const { columns, leftovers } = sort
+  const without = columns.find(column => column.without)?.words.length ?? 0
+  return (
+    columns.length > 1 &&
+    3 * (leftovers.length - oddballs / 2) <= words &&
+    2 * leftovers.length <= words &&
+    3 * without <= 2 * words &&
+    rating.fair >= weights.leastScore
+  )
 }
 
 /** A sort by having a pattern or not adds nothing to a better one in which the words that have it are a column. */
-function addsNothing(sort: Sort, better: Sort): boolean {
-  if (dividesAlike(sort, better)) return true
-  if (!sort.columns.some(column => column.without)) return false
-  return sort.columns
+function addsNothing(rated: RatedSort, better: RatedSort): boolean {
+  if (dividesAlike(rated, better)) return true
+  const { columns } = rated.sort
+  if (!columns.some(column => column.without)) return false
+  const others = better.sort.columns.map(column => new Set(column.words))
+  return columns
     .filter(column => !column.without)
-    .every(column => better.columns.some(other => wordsApart(column.words, other.words) <= 1))
-}
-
-function wordsApart(a: readonly string[], b: readonly string[]): number {
-  return a.filter(word => !b.includes(word)).length + b.filter(word => !a.includes(word)).length
+    .every(column =>
+      others.some(other => {
+        const shared = column.words.filter(word => other.has(word)).length
+        return column.words.length + other.size - 2 * shared <= 1
+      }),
+    )
 }
 
 /** Two sorts are one and the same for a class when at most one word would lie in another column. */
-function dividesAlike(a: Sort, b: Sort): boolean {
-  if (a.columns.length !== b.columns.length) return false
-  const placed = (sort: Sort) => sort.columns.reduce((sum, column) => sum + column.words.length, 0)
-  const shared = a.columns.reduce((sum, column) => {
-    const overlaps = b.columns.map(other => other.words.filter(word => column.words.includes(word)).length)
-    return sum + Math.max(...overlaps)
-  }, 0)
-  return Math.max(placed(a), placed(b)) - shared <= 1
+function dividesAlike(a: RatedSort, b: RatedSort): boolean {
+  const columns = a.sort.columns.length
+  if (columns !== b.sort.columns.length) return false
+  const overlaps = new Int32Array(columns * columns)
+  let [inA, inB] = [0, 0]
+  for (const [index, first] of a.columnOf.entries()) {
+    const second = b.columnOf[index]!
+    if (first >= 0) inA += 1
+    if (second >= 0) inB += 1
+    if (first >= 0 && second >= 0) overlaps[first * columns + second]! += 1
+  }
+  let shared = 0
+  for (let column = 0; column < columns; column++)
+    shared += Math.max(...overlaps.subarray(column * columns, (column + 1) * columns))
+  return Math.max(inA, inB) - shared <= 1
 }

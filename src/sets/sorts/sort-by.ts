@@ -1,100 +1,187 @@
-/** Sorts words by one basis, and says how good a sort it makes. */
+/** A basis and how it divides the words → a sort: its columns, its leftovers with reasons, how good it is. */
 import type { Word } from '../../words/word.js'
-import type { Sort, SortColumn } from './sort.js'
-import type { SortBasis } from './sort-basis.js'
+import type { Division } from './divide.js'
+import { type Rating, rate } from './rate.js'
+import type { LeftoverReason, Sort, SortColumn } from './sort.js'
+import type { BasisFamily, SortBasis } from './sort-basis.js'
+import { weights } from './weights.js'
 
-/** More columns than this are hard to keep apart on a child's desk: common practice, no source. */
-const mostColumns = 5
+/** A sort with what is needed to compare it with others. */
+export interface RatedSort {
+  readonly sort: Sort
+  readonly rating: Rating
+  readonly basis: SortBasis
+  readonly family: BasisFamily
+  readonly of: string
+  /** The key of each column, but that of a column of words without. */
+  readonly keys: readonly string[]
+  /** The column of each word by its index, -1 for leftovers. */
+  readonly columnOf: Int16Array
+  readonly oddballs: number
+}
 
-export function sortBy(basis: SortBasis, words: readonly Word[]): Sort {
-  const fits = words.map((word): Fit => {
-    const titles = basis.titlesFor(word)
-    return { word: word.text, titles, noneBecause: titles.length === 0 ? basis.noneBecause(word) : '' }
-  })
-  const unplaced = fits.filter(fit => fit.titles.length === 0)
-  const ownColumn = basis.noneTitle !== undefined && unplaced.length >= 3
-  const titled = fits.map(fit =>
-    ownColumn && fit.titles.length === 0 ? { ...fit, titles: [basis.noneTitle!] } : fit,
+export interface SortTask {
+  /** In the order of the alphabet. */
+  readonly words: readonly Word[]
+  readonly family: BasisFamily
+  readonly division: Division
+  readonly isMarked: (basis: SortBasis, columns: readonly string[]) => boolean
+}
+
+/** Undefined where there are no two columns. */
+export function sortBy({ words, family, division, isMarked }: SortTask): RatedSort | undefined {
+  const full = [...division.columns].filter(([, column]) => column.length > 1)
+  if (full.length === 0) return undefined
+  const basis = family.basisOf(division.of)
+  if (full.length === 1 && basis.noneTitle === undefined) return undefined
+  const kept = largest(full)
+  const keys = new Set(kept.map(([key]) => key))
+  const columnOf = new Int16Array(words.length).fill(-1)
+  const unplaced = basis.noneTitle === undefined ? [] : withoutPlace(division, words.length)
+  const hasNone = basis.noneTitle !== undefined && unplaced.length >= 3
+  // One letter against none is a sort by having the pattern, which is another basis.
+  if (kept.length < 2 && !(hasNone && family.kind === 'or none')) return undefined
+  const titled = kept
+    .map(([key, column]) => ({ key, column, title: titleOf(basis, { key, column, words, keys }) }))
+    .toSorted((a, b) => byOrder(basis, a, b))
+  const columns: readonly SortColumn[] = [
+    ...titled.map(({ title, column }) => ({ title, words: column.map(index => words[index]!.text) })),
+    ...(hasNone
+      ? [
+          {
+            title: basis.noneTitle!,
+            without: true as const,
+            words: unplaced.map(index => words[index]!.text),
+          },
+        ]
+      : []),
+  ]
+  for (const [place, { column }] of titled.entries()) for (const index of column) columnOf[index] = place
+  if (hasNone) for (const index of unplaced) columnOf[index] = titled.length
+  const reasons = leftoverReasons({ words, division, basis, keys, columnOf })
+  const oddballs = reasons.filter(({ oddball }) => oddball).length
+  const marked = isMarked(
+    basis,
+    titled.map(({ title }) => title),
   )
-  const columns = chooseColumns(basis, titled)
-  const placed = new Set(columns.flatMap(column => column.words))
-  const left = titled.filter(fit => !placed.has(fit.word))
-  const score = rate(basis, columns, words.length)
-  return {
+  const rating = rate({
+    kind: family.kind,
+    sizes: columns.map(column => column.words.length),
+    hasWithout: hasNone,
+    oddballs,
+    outsiders: reasons.length - oddballs,
+    isMarked: marked,
+    isFeature: marked && basis.feature !== undefined,
+  })
+  const sort = {
     name: basis.name,
     basis: basis.basis,
     columns,
-    leftovers: left.map(fit => fit.word),
-    leftoverReasons: left.map(fit => ({ word: fit.word, why: reasonFor(fit, titled) })),
-    score,
-    why: explain(basis, columns, left.length),
+    leftovers: reasons.map(({ word }) => word),
+    leftoverReasons: reasons,
+    score: rating.score,
+    why: explain(basis, columns, reasons.length),
+    standing: rating.standing,
+  }
+  return {
+    sort,
+    rating,
+    basis,
+    family,
+    of: division.of,
+    keys: titled.map(({ key }) => key),
+    columnOf,
+    oddballs,
   }
 }
 
-/**
- * At least two columns of two words, at most a third of the list left over, at most two thirds of it in a column of
- * words that lack the pattern, and a score of a third or more, which lopsided columns do not reach.
- */
-export function isDefensible({ columns, leftovers, score }: Sort, words: number): boolean {
-  const without = columns.find(column => column.without)?.words.length ?? 0
-  return columns.length > 1 && 3 * leftovers.length <= words && 3 * without <= 2 * words && 3 * score >= 1
+type Column = readonly [key: string, column: readonly number[]]
+
+function largest(columns: readonly Column[]): readonly Column[] {
+  return columns
+    .toSorted(([a, first], [b, second]) => second.length - first.length || compare(a, b))
+    .slice(0, weights.mostColumns)
 }
 
-interface Fit {
-  readonly word: string
-  readonly titles: readonly string[]
-  /** Why it has no titles. */
-  readonly noneBecause: string
+/** Words that fit no column of the basis at all. */
+function withoutPlace({ columns, several }: Division, words: number): readonly number[] {
+  const hasPlace = new Uint8Array(words)
+  for (const column of columns.values()) for (const index of column) hasPlace[index] = 1
+  for (const index of several.keys()) hasPlace[index] = 1
+  const without: number[] = []
+  for (let index = 0; index < words; index++) if (hasPlace[index] === 0) without.push(index)
+  return without
 }
 
-/** Columns of two words or more, the largest where there are too many, in the basis's order or the list's. */
-function chooseColumns(basis: SortBasis, fits: readonly Fit[]): readonly SortColumn[] {
-  const sole = fits.filter(fit => fit.titles.length === 1)
-  const titles = [...new Set(sole.map(fit => fit.titles[0]!))]
-  const columns = titles
-    .map(
-      (title): SortColumn => ({
-        title,
-        words: sole.filter(fit => fit.titles[0] === title).map(fit => fit.word),
-        ...(title === basis.noneTitle ? { without: true } : {}),
-      }),
-    )
-    .filter(column => column.words.length > 1)
-  const largest = [...columns].sort((a, b) => b.words.length - a.words.length).slice(0, mostColumns)
-  const rank = (title: string): number => {
-    if (title === basis.noneTitle) return Number.MAX_SAFE_INTEGER
-    return (basis.order ?? titles).indexOf(title)
+interface Titled {
+  readonly key: string
+  readonly title: string
+}
+
+function titleOf(
+  { titleOf: title }: SortBasis,
+  {
+    key,
+    column,
+    words,
+    keys,
+  }: {
+    readonly key: string
+    readonly column: readonly number[]
+    readonly words: readonly Word[]
+    readonly keys: ReadonlySet<string>
+  },
+): string {
+  return (
+    title?.(
+      key,
+      column.map(index => words[index]!),
+      keys,
+    ) ?? key
+  )
+}
+
+function byOrder({ order }: SortBasis, a: Titled, b: Titled): number {
+  const rank = ({ key }: Titled) => {
+    const place = order?.indexOf(key) ?? -1
+    return place < 0 ? Number.MAX_SAFE_INTEGER : place
   }
-  return largest.sort((a, b) => rank(a.title) - rank(b.title))
+  return rank(a) - rank(b) || compare(a.title, b.title)
 }
 
-/**
- * Our own yardstick, no source: the share of words placed (squared, for leftovers weigh heavily), times how evenly
- * they fill the columns (Simpson's index against that of equal columns), times the share of columns with three words
- * or more (a column of two shows a rule poorly), times how sharp the contrast is. A column of what has no such
- * pattern costs a tenth, since its words have nothing in common.
- */
-function rate(basis: SortBasis, columns: readonly SortColumn[], words: number): number {
-  const sizes = columns.map(column => column.words.length)
-  const placed = sizes.reduce((sum, size) => sum + size, 0)
-  if (columns.length < 2) return 0
-  const together = sizes.reduce((sum, size) => sum + (size / placed) ** 2, 0)
-  const evenness = (1 - together) / (1 - 1 / columns.length)
-  const full = sizes.filter(size => size >= 3).length / columns.length
-  const contrast = columns.some(column => column.without) ? 0.9 : 1
-  const score = (placed / words) ** 2 * evenness * (0.7 + 0.3 * full) * contrast * basis.sharpness
-  return Math.round(1000 * score) / 1000
+export function compare(a: string, b: string): number {
+  return a < b ? -1 : a > b ? 1 : 0
 }
 
-/** In one clause, of which the word is the subject. */
-function reasonFor({ titles, noneBecause }: Fit, all: readonly Fit[]): string {
-  const [only, another] = titles
-  if (only === undefined) return noneBecause
-  if (another !== undefined) return `fits more than one column: ${titles.join(', ')}`
-  const alike = all.filter(fit => fit.titles.length === 1 && fit.titles[0] === only)
-  return alike.length === 1
-    ? `is the only one of its kind: ${only}`
-    : `would make one column too many: ${only}`
+interface Leftovers {
+  readonly words: readonly Word[]
+  readonly division: Division
+  readonly basis: SortBasis
+  readonly keys: ReadonlySet<string>
+  readonly columnOf: Int16Array
+}
+
+function leftoverReasons({ words, division, basis, keys, columnOf }: Leftovers): readonly LeftoverReason[] {
+  const own = new Map(
+    [...division.columns].flatMap(([key, column]) => column.map(index => [index, key] as const)),
+  )
+  const shown = (key: string, word: Word) => basis.titleOf?.(key, [word], new Set([...keys, key])) ?? key
+  return words.flatMap((word, index): readonly LeftoverReason[] => {
+    if (columnOf[index]! >= 0) return []
+    const told = (why: string, isOddball: boolean): readonly LeftoverReason[] => [
+      { word: word.text, why, ...(isOddball ? { oddball: true as const } : {}) },
+    ]
+    const several = division.several.get(index)
+    if (several !== undefined)
+      return told(`fits more than one column: ${several.map(key => shown(key, word)).join(', ')}`, true)
+    const oddball = basis.oddball?.(word, keys)
+    if (oddball !== undefined) return told(oddball, true)
+    const key = own.get(index)
+    if (key === undefined) return told(basis.noneBecause(word), false)
+    const isAlone = division.columns.get(key)!.length === 1
+    const why = isAlone ? 'is the only one of its kind' : 'would make one column too many'
+    return told(`${why}: ${shown(key, word)}`, isAlone && basis.loneIsOddball === true)
+  })
 }
 
 /** For a teacher: what the columns are and how full, and whether every word has a place. */

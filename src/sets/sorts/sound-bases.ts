@@ -1,79 +1,144 @@
-/** Sorts by sound: how many, how one sound is spelled, how one spelling sounds. */
+/** Sorts by sound: how one sound is spelled, how one spelling sounds, how many sounds and syllables there are. */
 import { isVowelSound } from '../../words/alignment/arpabet.js'
 import { soundName } from '../../words/patterns/sound-names.js'
 import type { Grapheme, Word } from '../../words/word.js'
-import { type BasisFamily, distinct } from './sort-basis.js'
+import { keyWordOf } from './key-word.js'
+import type { BasisFamily, Placement, SortBasis } from './sort-basis.js'
+import { isShortLetter, mainVowel, soundInWords, vowelsOf } from './vowel-spelling.js'
 
-export const howManySounds: BasisFamily = () => [
-  {
-    name: 'how many sounds',
-    basis: 'how many sounds the word has',
-    sharpness: 0.75,
-    titlesFor: word => (word.soundCount === 0 ? [] : [counted(word.soundCount, 'sound')]),
-    noneBecause: () => 'has no known sounds',
-    order: Array.from({ length: 20 }, (_, index) => counted(index + 1, 'sound')),
+const vowelPatterns = ['silent-e', 'vowel-team', 'long-vowel', 'diphthong', 'y-as-vowel', 'r-controlled']
+
+/** One vowel sound, its spellings: long e in reed, leaf, pony. */
+export const spellingsOfOneVowel: BasisFamily = {
+  kind: 'spellings of a sound',
+  placesOf: word => {
+    const main = mainVowel(word)
+    return vowelsOf(word)
+      .filter(vowel => vowel === main || !weak.has(vowel.sound))
+      .map(({ sound, spelling }) => ({ of: sound, column: spelling }))
   },
-]
-
-export const howManySyllables: BasisFamily = () => [
-  {
-    name: 'how many syllables',
-    basis: 'how many syllables the word has',
-    sharpness: 0.8,
-    titlesFor: word => (word.syllables.length === 0 ? [] : [counted(word.syllables.length, 'syllable')]),
-    noneBecause: () => 'has no known syllables',
-    order: Array.from({ length: 12 }, (_, index) => counted(index + 1, 'syllable')),
-  },
-]
-
-/** One sound, its spellings: long e in reed, leaf, pony. */
-export const spellingsOfOneSound: BasisFamily = words =>
-  distinct(words.flatMap(word => word.graphemes.flatMap(soleSound))).map(sound => ({
-    name: `spellings of ${soundName(sound)}`,
-    basis: `how the sound ${soundName(sound)} is spelled`,
-    sharpness: isVowelSound(sound) ? 1 : 0.95,
-    titlesFor: word =>
-      distinct(
-        word.graphemes
-          .filter(grapheme => soleSound(grapheme).includes(sound))
-          .map(grapheme => spellingOf(word, grapheme)),
-      ),
-    noneBecause: () => `has no ${soundName(sound)}`,
-  }))
-
-/** One spelling, its sounds: ea in leaf and bread, ow in snow and cow. */
-export const soundsOfOneSpelling: BasisFamily = words =>
-  distinct(words.flatMap(word => word.graphemes.map(grapheme => grapheme.letters.toLowerCase())))
-    .filter(letters => letters.length > 1)
-    .map(letters => {
-      const soundsIn = (word: Word) =>
-        distinct(
-          word.graphemes
-            .filter(grapheme => grapheme.letters.toLowerCase() === letters)
-            .map(grapheme => grapheme.sounds.join(' ')),
-        )
-      const firstWith = (sounds: string) =>
-        words.find(word => soundsIn(word).join() === sounds)?.text ?? sounds
-      return {
-        name: `how ${letters} sounds`,
-        basis: `how the letters ${letters} sound`,
-        sharpness: 1,
-        titlesFor: (word: Word) => soundsIn(word).map(sounds => `${letters} as in ${firstWith(sounds)}`),
-        noneBecause: () => `has no ${letters}`,
-      }
-    })
-
-function soleSound(grapheme: Grapheme): readonly string[] {
-  return grapheme.sounds.length === 1 ? grapheme.sounds : []
+  basisOf: sound => ({
+    ...spellingsOf(soundInWords({ sound })),
+    patterns: vowelPatterns,
+    titleOf: column => (isShortLetter({ spelling: column, sound }) ? `short ${column}` : column),
+    oddball: (word, columns) => {
+      const odd = vowelsOf(word).find(vowel => columns.has(vowel.spelling))
+      return odd === undefined || odd.spelling.length === 1
+        ? undefined
+        : `its ${odd.spelling} says ${soundInWords(odd)}`
+    },
+  }),
 }
 
-/** `a_e` where a silent e belongs to the vowel, the grapheme's letters otherwise. */
-function spellingOf(word: Word, grapheme: Grapheme): string {
-  const split = word.patterns.find(
-    finding =>
-      finding.pattern === 'silent-e' && finding.start === grapheme.start && finding.letters.includes('_'),
-  )
-  return (split?.letters ?? grapheme.letters).toLowerCase()
+/** Without stress they stand in any long word, spelled with any letter. */
+const weak: ReadonlySet<string> = new Set(['AH', 'IH'])
+
+/** One consonant sound, its spellings, anywhere and at either end: cat, kite, duck; catch, teach. */
+export const spellingsOfOneConsonant: BasisFamily = {
+  kind: 'spellings of a sound',
+  placesOf: word => {
+    const { graphemes } = word
+    const last = lastConsonant(word)
+    return [
+      ...graphemes.flatMap((grapheme, index) => {
+        const sound = consonantOf(grapheme)
+        if (sound === undefined) return []
+        const column = grapheme.letters.toLowerCase()
+        return [{ of: sound, column }, ...(index === 0 ? [{ of: `${sound} at the beginning`, column }] : [])]
+      }),
+      ...(last === undefined ? [] : [{ of: `${last.sound} at the end`, column: last.spelling }]),
+    ]
+  },
+  basisOf: of => {
+    const [sound = '', place = ''] = of.split(/ (?=at )/)
+    const spellings = spellingsOf(`${soundName(sound)}${place === '' ? '' : ` ${place}`}`)
+    return { ...spellings, patterns: ['consonant-digraph', 'trigraph', 'double-consonant', 'silent-letters'] }
+  },
+}
+
+function spellingsOf(sound: string): Pick<SortBasis, 'name' | 'basis' | 'noneBecause' | 'loneIsOddball'> {
+  return {
+    name: `spellings of ${sound}`,
+    basis: `how the sound ${sound} is spelled`,
+    noneBecause: () => `has no ${sound}`,
+    loneIsOddball: true,
+  }
+}
+
+function consonantOf({ sounds: [sound, another] }: Grapheme): string | undefined {
+  return sound === undefined || another !== undefined || isVowelSound(sound) ? undefined : sound
+}
+
+/** With the silent e behind it: the ke of cake, the ge of cage. */
+function lastConsonant({
+  graphemes,
+}: Word): { readonly sound: string; readonly spelling: string } | undefined {
+  const last = graphemes.at(-1)
+  if (last === undefined) return undefined
+  const isSilentE = last.letters.toLowerCase() === 'e' && last.sounds.length === 0
+  const spelled = isSilentE ? graphemes.at(-2) : last
+  const sound = spelled === undefined ? undefined : consonantOf(spelled)
+  if (spelled === undefined || sound === undefined) return undefined
+  return { sound, spelling: `${spelled.letters}${isSilentE ? 'e' : ''}`.toLowerCase() }
+}
+
+/** One spelling, its sounds: ea in leaf and bread, ow in snow and cow, ch in chin and school, y in cry and pony. */
+export const soundsOfOneSpelling: BasisFamily = {
+  kind: 'sounds of a spelling',
+  placesOf: word => {
+    const vowels = new Map(vowelsOf(word).map(vowel => [vowel.grapheme, vowel]))
+    return word.graphemes.flatMap((grapheme, index): readonly Placement[] => {
+      const vowel = vowels.get(grapheme)
+      const of = vowel?.spelling ?? grapheme.letters.toLowerCase()
+      const isY = of === 'y' && index > 0
+      if ((of.length < 2 && !isY) || of.includes('_') || grapheme.sounds.length === 0) return []
+      return [
+        {
+          of: isY && index === word.graphemes.length - 1 ? 'y at the end' : of,
+          column: vowel?.sound ?? grapheme.sounds.join(' '),
+        },
+      ]
+    })
+  },
+  basisOf: of => {
+    const [letters = ''] = of.split(' ')
+    return {
+      name: `how ${of} sounds`,
+      basis: `how the letters ${of} sound`,
+      patterns: ['vowel-team', 'diphthong', 'consonant-digraph', 'y-as-vowel', 'r-controlled'],
+      titleOf: (_column, words) => `${letters} as in ${keyWordOf(words)}`,
+      noneBecause: () => `has no ${of}`,
+      loneIsOddball: true,
+    }
+  },
+}
+
+export const howManySounds: BasisFamily = {
+  kind: 'sounds',
+  placesOf: ({ soundCount }) =>
+    soundCount === 0 ? [] : [{ of: 'sounds', column: counted(soundCount, 'sound') }],
+  basisOf: () => ({
+    name: 'how many sounds',
+    feature: 'sounds',
+    basis: 'how many sounds the word has',
+    patterns: [],
+    noneBecause: () => 'has no known sounds',
+    order: Array.from({ length: 30 }, (_, index) => counted(index + 1, 'sound')),
+  }),
+}
+
+export const howManySyllables: BasisFamily = {
+  kind: 'syllables',
+  placesOf: ({ syllables }) =>
+    syllables.length === 0 ? [] : [{ of: 'syllables', column: counted(syllables.length, 'syllable') }],
+  basisOf: () => ({
+    name: 'how many syllables',
+    feature: 'syllables',
+    basis: 'how many syllables the word has',
+    patterns: [],
+    noneBecause: () => 'has no known syllables',
+    order: Array.from({ length: 12 }, (_, index) => counted(index + 1, 'syllable')),
+  }),
 }
 
 function counted(count: number, what: string): string {

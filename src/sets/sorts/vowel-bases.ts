@@ -1,8 +1,90 @@
-/** Sorts of one-syllable words by their vowel: its kind, its length, its sound, its word family. */
-import { isVowelSound } from '../../words/alignment/arpabet.js'
+/** Sorts by the vowel: its spelling, its kind, its length, its sound, the r behind it, the rime that it opens. */
 import { plainName } from '../../words/patterns/plain-name.js'
-import type { Grapheme, Word } from '../../words/word.js'
-import { type BasisFamily, findingsOf } from './sort-basis.js'
+import type { Word } from '../../words/word.js'
+import { keyWordOf } from './key-word.js'
+import { type BasisFamily, distinct, findingsOf, type SortBasis } from './sort-basis.js'
+import {
+  isShortLetter,
+  mainVowel,
+  type SpelledVowel,
+  soundInWords,
+  vowelName,
+  vowelOrder,
+  vowelsOf,
+} from './vowel-spelling.js'
+
+const vowelPatterns = ['short-vowel', 'long-vowel', 'silent-e', 'vowel-team', 'diphthong', 'r-controlled']
+
+/** Letters and sound together: short a, a_e, ai, ay; ee, oa, igh; a_e, i_e, o_e. */
+export const spellingsOfVowels: BasisFamily = {
+  kind: 'spellings of vowels',
+  placesOf: word => {
+    const vowel = mainVowel(word)
+    return vowel === undefined ? [] : [{ of: 'vowel', column: keyOf(vowel) }]
+  },
+  basisOf: () => ({
+    ...byVowelSpelling,
+    name: 'which vowel spelling',
+    basis: 'how the vowel is spelled and said',
+  }),
+}
+
+/** Words that the list or the lexicon knows to sound like others, by the spelling that tells them apart. */
+export function homophonesByVowel(words: readonly Word[]): BasisFamily {
+  const heard = new Map<string, number>()
+  for (const {
+    pronunciations: [said = ''],
+  } of words)
+    heard.set(said, (heard.get(said) ?? 0) + 1)
+  const isOne = (word: Word) =>
+    (heard.get(word.pronunciations[0] ?? '') ?? 0) > 1 || findingsOf(word, 'homophone').length > 0
+  return {
+    kind: 'homophones',
+    placesOf: word => {
+      const vowel = isOne(word) ? mainVowel(word) : undefined
+      return vowel === undefined ? [] : [{ of: 'homophones', column: keyOf(vowel) }]
+    },
+    basisOf: () => ({
+      ...byVowelSpelling,
+      name: 'spellings of words that sound alike',
+      basis: 'how words that sound alike spell their vowel',
+      patterns: ['homophone'],
+      noneBecause: word =>
+        isOne(word) ? byVowelSpelling.noneBecause(word) : 'sounds like no other word of the list',
+    }),
+  }
+}
+
+function keyOf({ spelling, sound }: SpelledVowel): string {
+  return `${spelling}|${sound}`
+}
+
+function spelledAs(column: string): Pick<SpelledVowel, 'spelling' | 'sound'> {
+  const [spelling = '', sound = ''] = column.split('|')
+  return { spelling, sound }
+}
+
+const byVowelSpelling: Pick<SortBasis, 'patterns' | 'titleOf' | 'noneBecause' | 'oddball' | 'order'> = {
+  patterns: vowelPatterns,
+  titleOf: (column, words, all) => {
+    const { spelling, sound } = spelledAs(column)
+    if (isShortLetter({ spelling, sound })) return `short ${spelling}`
+    const isShared = [...all].some(other => other !== column && other.startsWith(`${spelling}|`))
+    return isShared || spelling.length === 1 ? `${spelling} as in ${keyWordOf(words)}` : spelling
+  },
+  noneBecause: unnamedVowel,
+  oddball: (word, columns) => {
+    const vowel = mainVowel(word)
+    return vowel !== undefined && vowel.spelling.length > 1 && hasSpelling(columns, vowel.spelling)
+      ? `its ${vowel.spelling} says ${soundInWords(vowel)}`
+      : undefined
+  },
+  order: ['a|AE', 'e|EH', 'i|IH', 'o|AA', 'u|AH'],
+}
+
+function hasSpelling(columns: ReadonlySet<string>, spelling: string): boolean {
+  return [...columns].some(column => spelledAs(column).spelling === spelling)
+}
 
 /** The first that a word shows names its vowel: a silent e's vowel is long too, a team's may be. */
 const kindsInOrder = [
@@ -15,102 +97,152 @@ const kindsInOrder = [
   'short-vowel',
 ]
 
-/** AO is taught as short o where the letter o spells it (dog), and is neither short nor long elsewhere (saw). */
-const vowelNames: Readonly<Record<string, string>> = {
-  AE: 'short a',
-  EH: 'short e',
-  IH: 'short i',
-  AA: 'short o',
-  AH: 'short u',
-  EY: 'long a',
-  IY: 'long e',
-  AY: 'long i',
-  OW: 'long o',
-  UW: 'long u',
-  AW: 'ow as in cow',
-  OY: 'oy as in boy',
-  UH: 'oo as in book',
+export const kindOfVowel: BasisFamily = {
+  kind: 'kinds of vowel',
+  placesOf: word => {
+    if (word.syllables.length !== 1) return []
+    const kind = kindsInOrder.find(pattern => findingsOf(word, pattern).length > 0)
+    return kind === undefined || isUnlengthened(word) ? [] : [{ of: 'kind', column: kind }]
+  },
+  basisOf: () => ({
+    name: 'kind of vowel',
+    basis: 'what kind of vowel the word has',
+    patterns: kindsInOrder,
+    titleOf: plainName,
+    noneBecause: unnamedVowel,
+    order: kindsInOrder.toReversed(),
+    oddball: isOddWithE,
+  }),
+}
+
+/** have, come: a silent e, and yet no long vowel. */
+function isUnlengthened(word: Word): boolean {
+  return (
+    vowelsOf(word)[0]?.spelling.endsWith('_e') === true &&
+    !findingsOf(word, 'silent-e').some(({ letters }) => letters.includes('_'))
+  )
+}
+
+function isOddWithE(word: Word): string | undefined {
+  const [vowel] = vowelsOf(word)
+  return vowel !== undefined && word.syllables.length === 1 && isUnlengthened(word)
+    ? `its ${vowel.spelling} says ${soundInWords(vowel)}`
+    : undefined
 }
 
 /** Why a word's vowel cannot be named. */
 function unnamedVowel(word: Word): string {
   if (word.syllables.length > 1) return 'has more than one syllable'
-  const vowel = soleVowel(word)
-  return vowel !== undefined && hasR(word, vowel) ? 'has a vowel with an r' : 'has an unusual vowel'
+  const [vowel] = vowelsOf(word)
+  return vowel !== undefined && vowelName(vowel) === undefined
+    ? 'has a vowel with an r'
+    : 'has an unusual vowel'
 }
 
-export const kindOfVowel: BasisFamily = () => [
-  {
-    name: 'kind of vowel',
-    basis: 'what kind of vowel the word has',
-    sharpness: 1,
-    titlesFor: word => {
-      if (word.syllables.length !== 1) return []
-      const kind = kindsInOrder.find(pattern => findingsOf(word, pattern).length > 0)
-      return kind === undefined ? [] : [plainName(kind)]
-    },
-    noneBecause: unnamedVowel,
+export const shortOrLong: BasisFamily = {
+  kind: 'kinds of vowel',
+  placesOf: word => {
+    const length = /^(?:short|long)/.exec(nameOf(word) ?? '')?.[0]
+    return length === undefined || isUnlengthened(word) ? [] : [{ of: 'length', column: `${length} vowel` }]
   },
-]
-
-export const shortOrLong: BasisFamily = () => [
-  {
+  basisOf: () => ({
     name: 'short or long vowel',
     basis: 'whether the vowel is short or long',
-    sharpness: 1,
-    titlesFor: word => {
-      const name = vowelName(word)
-      if (name?.startsWith('short')) return ['short vowel']
-      return name?.startsWith('long') ? ['long vowel'] : []
-    },
+    patterns: vowelPatterns,
     noneBecause: word =>
-      vowelName(word) === undefined ? unnamedVowel(word) : 'has a vowel that is neither short nor long',
+      nameOf(word) === undefined ? unnamedVowel(word) : 'has a vowel that is neither short nor long',
     order: ['short vowel', 'long vowel'],
-  },
-]
+    oddball: isOddWithE,
+  }),
+}
 
-export const whichVowelSound: BasisFamily = () => [
-  {
+export const whichVowelSound: BasisFamily = {
+  kind: 'kinds of vowel',
+  placesOf: word => {
+    const name = nameOf(word)
+    return name === undefined ? [] : [{ of: 'sound', column: name }]
+  },
+  basisOf: () => ({
     name: 'which vowel sound',
     basis: 'which vowel sound the word has',
-    sharpness: 0.95,
-    titlesFor: word => {
-      const name = vowelName(word)
-      return name === undefined ? [] : [name]
-    },
+    patterns: vowelPatterns,
     noneBecause: unnamedVowel,
-  },
-]
+    order: vowelOrder,
+  }),
+}
 
 /** Words that end alike from the vowel on, in letters and sounds: the rimes of primary teaching. */
-export const wordFamilies: BasisFamily = () => [
-  {
+export const wordFamilies: BasisFamily = {
+  kind: 'rimes',
+  placesOf: word => {
+    const vowel = soleVowel(word)
+    if (vowel === undefined) return []
+    const letters = word.text.slice(vowel.grapheme.start).toLowerCase()
+    return [{ of: 'rimes', column: `-${letters}|${vowel.sound}` }]
+  },
+  basisOf: () => ({
     name: 'word families',
     basis: 'how the word ends from its vowel on',
-    sharpness: 0.9,
-    titlesFor: word => {
-      const vowel = soleVowel(word)
-      return vowel === undefined ? [] : [`-${word.text.slice(vowel.start).toLowerCase()}`]
+    patterns: [],
+    titleOf: (column, words, all) => {
+      const [rime = ''] = column.split('|')
+      const isShared = [...all].some(other => other !== column && other.startsWith(`${rime}|`))
+      return isShared ? `${rime} as in ${keyWordOf(words)}` : rime
     },
     noneBecause: word => (word.syllables.length > 1 ? 'has more than one syllable' : 'has an unusual vowel'),
+  }),
+}
+
+/** What these spell in most words; where they say something else, the word is the oddball: word, warm. */
+const usualWithR: Readonly<Record<string, string>> = { ar: 'AA R', or: 'AO R', er: 'ER', ir: 'ER', ur: 'ER' }
+
+/** er, ir and ur say the same, against ar and or: by sound, whatever the letters. */
+export const vowelsWithR: BasisFamily = {
+  kind: 'vowels with r',
+  placesOf: word => {
+    const vowel = vowelWithR(word)
+    return vowel === undefined || isUnusual(vowel) ? [] : [{ of: 'r', column: vowel.sound }]
   },
-]
+  basisOf: () => ({
+    name: 'which vowel with r',
+    basis: 'what the vowel with the r says',
+    patterns: ['r-controlled'],
+    titleOf: (_column, words) =>
+      distinct(words.flatMap(word => vowelWithR(word)?.spelling ?? []))
+        .toSorted()
+        .join(', '),
+    noneBecause: () => 'has no vowel with an r',
+    loneIsOddball: true,
+    oddball: word => {
+      const vowel = vowelWithR(word)
+      return vowel === undefined ? undefined : `its ${vowel.spelling} says ${soundInWords(vowel)}`
+    },
+  }),
+}
 
-function vowelName(word: Word): string | undefined {
+/** The stressed one; else the only one. */
+function vowelWithR(word: Word): SpelledVowel | undefined {
+  const main = mainVowel(word)
+  if (main !== undefined && isWithR(main)) return main
+  const [only, another] = vowelsOf(word).filter(isWithR)
+  return another === undefined ? only : undefined
+}
+
+function isWithR({ sound }: SpelledVowel): boolean {
+  return sound === 'ER' || sound.endsWith(' R')
+}
+
+function isUnusual({ spelling, sound }: SpelledVowel): boolean {
+  return (usualWithR[spelling] ?? sound) !== sound
+}
+
+/** The vowel's name in a word of one syllable. */
+function nameOf(word: Word): string | undefined {
   const vowel = soleVowel(word)
-  if (vowel === undefined || hasR(word, vowel)) return undefined
-  const sound = vowel.sounds.find(isVowelSound) ?? ''
-  if (sound === 'AO') return vowel.letters.toLowerCase() === 'o' ? 'short o' : 'aw as in saw'
-  return vowelNames[sound]
+  return vowel === undefined ? undefined : vowelName(vowel)
 }
 
-/** A vowel with an r after it is neither short nor long. */
-function hasR(word: Word, vowel: Grapheme): boolean {
-  const next = word.graphemes[word.graphemes.indexOf(vowel) + 1]
-  return vowel.sounds.includes('R') || vowel.sounds.includes('ER') || next?.sounds[0] === 'R'
-}
-
-function soleVowel(word: Word): Grapheme | undefined {
-  const vowels = word.graphemes.filter(grapheme => grapheme.sounds.some(isVowelSound))
+function soleVowel(word: Word): SpelledVowel | undefined {
+  const vowels = vowelsOf(word)
   return word.syllables.length === 1 && vowels.length === 1 ? vowels[0] : undefined
 }

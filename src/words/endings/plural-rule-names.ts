@@ -37,3 +37,8 @@ export function followsPluralRule(rule: string, name: string): boolean {
   const named = namedRules.find(each => each.name === name)
   return named?.rules.some(each => (named.open === true ? rule.startsWith(each) : rule === each)) ?? false
 }
+
+/** What is done to the word, by its short name: `f to v` for leaf and knife alike. */
+export function pluralRuleName(rule: string): string {
+  return namedRules.find(({ name }) => followsPluralRule(rule, name))?.name ?? rule
+}

@@ -22,7 +22,12 @@ function findCompound(word: StudiedLetters): readonly Finding[] {
   const why = halves.isListed
     ? `made of the words ${first} and ${second}`
     : `${first} and ${second} are both words and keep their sounds`
-  return [findingAt(word, { pattern: 'compound', start: 0, end: text.length, why })]
+  return [
+    {
+      ...findingAt(word, { pattern: 'compound', start: 0, end: text.length, why }),
+      madeOf: [halves.first, halves.second],
+    },
+  ]
 }
 
 function halvesIn(word: StudiedLetters): Halves | undefined {

@@ -91,7 +91,13 @@ function findEnding(ending: EndingName): (word: StudiedLetters) => readonly Find
     if (found?.ending !== ending) return []
     const why = `-${ending} added to ${found.base} (${found.rule}), said /${found.heard}/`
     const end = word.text.length
-    return [findingAt(word, { pattern: `ending-${ending}`, start: end - ending.length, end, why })]
+    return [
+      {
+        ...findingAt(word, { pattern: `ending-${ending}`, start: end - ending.length, end, why }),
+        madeOf: [found.base, `-${ending}`],
+        rule: found.rule,
+      },
+    ]
   }
 }
 

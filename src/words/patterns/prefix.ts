@@ -50,12 +50,21 @@ function findPrefix(word: StudiedLetters): readonly Finding[] {
     if (!dividesAt(word, letters.length) || isInWordGroup(text, 'no prefix')) return false
     const base = text.slice(letters.length)
     if (!isFamiliar(base, evidence)) return false
-    const sounds = soundsOf(word.pronunciation).join(' ')
-    return evidence.pronunciationsOf(base).some(said => sounds.endsWith(` ${soundsOf(said).join(' ')}`))
+    return evidence.pronunciationsOf(base).some(said => endsLike(soundsOf(word.pronunciation), said))
   })
   if (prefix === undefined) return []
   const why = `${prefix}- (${prefixMeanings[prefix]}) before ${text.slice(prefix.length)}`
   return [findingAt(word, { pattern: 'prefix', start: 0, end: prefix.length, why })]
+}
+
+/** The base keeps its sounds; a first vowel without stress may be still weaker behind the prefix (obey, disobey). */
+function endsLike(sounds: readonly string[], base: string): boolean {
+  const own = soundsOf(base)
+  const end = sounds.slice(-own.length)
+  const isWeakFirst = /^[A-Z]+0/.test(base) && end[0] === 'AH'
+  return (
+    sounds.length > own.length && own.every((sound, at) => sound === end[at] || (at === 0 && isWeakFirst))
+  )
 }
 
 /** A grapheme and a syllable begin at this letter. */

@@ -17,6 +17,12 @@ const source = 'Moats and Tolman, six types of syllables (LETRS); from memory'
 
 const syllablesOf = oncePerWord(readSyllables)
 
+/** The pattern that the word's first syllable shows: `open-syllable`. */
+export function kindOfFirstSyllable(word: StudiedLetters): string | undefined {
+  const [first] = syllablesOf(word)
+  return first?.start === 0 ? `${first.type}-syllable` : undefined
+}
+
 function readSyllables(word: StudiedLetters): readonly Syllable[] {
   const all = spelledSounds(word)
   return word.syllables.flatMap((letters, index) => {

@@ -40,7 +40,12 @@ function findContraction(word: StudiedLetters): readonly Finding[] {
   if (found === undefined) return []
   const start = text.length - found.letters.length
   const why = `the apostrophe stands for letters left out: ${found.letters} is short for ${found.stands}`
-  return [findingAt(word, { pattern: 'contraction', start, end: text.length, why })]
+  return [
+    {
+      ...findingAt(word, { pattern: 'contraction', start, end: text.length, why }),
+      madeOf: [text.slice(0, start), found.stands],
+    },
+  ]
 }
 
 export const contraction: Pattern = {

@@ -25,8 +25,8 @@ describe('a closed sort', () => {
   it('has a header for each column, then a card for each word, under one run of numbers', () => {
     const { cards } = closedSort(wanted)
     expect(cards.slice(0, 4).map(card => [card.id, card.kind, card.title ?? card.words[0]!.text])).toEqual([
-      ['header-01', 'header', 'sh'],
-      ['header-02', 'header', 'ch'],
+      ['header-01', 'header', 'ch'],
+      ['header-02', 'header', 'sh'],
       ['header-03', 'header', 'other words'],
       ['card-04', 'card', expect.any(String)],
     ])
@@ -43,15 +43,15 @@ describe('a closed sort', () => {
       answer.numbers.map(number => cards[number - 1]!.words[0]!.text).sort(),
     ])
     expect(wordsUnder).toEqual([
-      ['sh', ['shell', 'ship']],
       ['ch', ['chest', 'chin']],
+      ['sh', ['shell', 'ship']],
       ['other words', ['moth']],
     ])
   })
 
   it('leaves the words of no column out when asked', () => {
     const { cards } = closedSort({ ...wanted, leftovers: 'leave out' })
-    expect(cards.filter(card => card.kind === 'header').map(card => card.title)).toEqual(['sh', 'ch'])
+    expect(cards.filter(card => card.kind === 'header').map(card => card.title)).toEqual(['ch', 'sh'])
     expect(cards.some(card => card.words[0]?.text === 'moth')).toBe(false)
   })
 

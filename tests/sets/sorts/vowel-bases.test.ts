@@ -1,0 +1,110 @@
+import { describe, expect, it } from 'vitest'
+import { rankSorts, sortNamed } from '../../../src/sets/sorts/rank-sorts.js'
+import { columnsOf, wordsOfAWeek } from './words-of-a-week.js'
+
+const sort = (list: string, name: string) => sortNamed(wordsOfAWeek(list), name)
+const firstOf = (list: string) => rankSorts(wordsOfAWeek(list))[0]!
+
+describe('by the spelling of vowels', () => {
+  it('short comes before long, and letters that say two things have a key word', () => {
+    const best = firstOf('cap, hat, bag, cake, lake, gate, rain, sail, mail, day, hay, clay')
+    expect(best.columns.map(({ title }) => title)).toEqual(['short a', 'a_e', 'ai', 'ay'])
+  })
+
+  it('longer words are sorted by their stressed vowel', () => {
+    expect(columnsOf(sort('rabbit, napkin, otter, robin', 'which vowel spelling'))).toEqual({
+      'short a': 'napkin, rabbit',
+      'short o': 'otter, robin',
+    })
+  })
+
+  it('a word whose letters say something else is an oddball', () => {
+    const found = sort('cake, lake, rain, sail, said, have', 'which vowel spelling')!
+    expect(found.leftoverReasons).toEqual([
+      { word: 'have', why: 'its a_e says /AE/ as in hat', oddball: true },
+      { word: 'said', why: 'its ai says /EH/ as in bed', oddball: true },
+    ])
+  })
+})
+
+describe('by vowels with r', () => {
+  const list = 'barn, shark, yard, fork, storm, north, fern, bird, curl, word, warm'
+
+  it('er, ir and ur are one column against ar and or', () => {
+    expect(columnsOf(sort(list, 'which vowel with r'))).toEqual({
+      ar: 'barn, shark, yard',
+      'er, ir, ur': 'bird, curl, fern',
+      or: 'fork, north, storm',
+    })
+  })
+
+  it('word and warm are oddballs', () => {
+    expect(sort(list, 'which vowel with r')!.leftoverReasons).toEqual([
+      { word: 'warm', why: 'its ar says /AO R/ as in fork', oddball: true },
+      { word: 'word', why: 'its or says /ER/ as in fern', oddball: true },
+    ])
+  })
+
+  it('er, ir and ur alone are sorted by their letters', () => {
+    expect(columnsOf(firstOf('fern, herd, perch, bird, girl, dirt, curl, turn, burn'))).toEqual({
+      er: 'fern, herd, perch',
+      ir: 'bird, dirt, girl',
+      ur: 'burn, curl, turn',
+    })
+  })
+})
+
+describe('by the kind of vowel', () => {
+  const list = 'mud, moss, duck, reed, seal, toad, crane, slime, hole'
+
+  it('a silent e’s vowel is one kind', () => {
+    expect(columnsOf(sort(list, 'kind of vowel'))).toEqual({
+      'short vowel': 'duck, moss, mud',
+      'vowel team': 'reed, seal, toad',
+      'silent e': 'crane, hole, slime',
+    })
+  })
+
+  it('have, with its silent e and its short vowel, is an oddball', () => {
+    expect(sort(`${list}, have`, 'kind of vowel')!.leftoverReasons[0]!.word).toBe('have')
+    expect(sort(`${list}, have`, 'short or long vowel')!.leftoverReasons[0]).toEqual({
+      word: 'have',
+      why: 'its a_e says /AE/ as in hat',
+      oddball: true,
+    })
+  })
+
+  it('a word of two syllables and one with r have a reason of their own', () => {
+    expect(sort(`${list}, rabbit, marsh`, 'short or long vowel')!.leftoverReasons).toEqual([
+      { word: 'marsh', why: 'has a vowel with an r' },
+      { word: 'rabbit', why: 'has more than one syllable' },
+    ])
+  })
+})
+
+describe('by word families', () => {
+  it('words end alike in letters and sounds', () => {
+    expect(columnsOf(sort('cake, bake, have, cave, wave, rock, dock', 'word families'))).toEqual({
+      '-ake': 'bake, cake',
+      '-ave': 'cave, wave',
+      '-ock': 'dock, rock',
+    })
+  })
+})
+
+describe('by the vowels of words that sound alike', () => {
+  it('each spelling is a column, whichever the sounds are', () => {
+    const found = sort('sea, see, meat, meet, tail, tale, sail, sale', 'spellings of words that sound alike')
+    expect(columnsOf(found)).toEqual({
+      a_e: 'sale, tale',
+      ai: 'sail, tail',
+      ea: 'meat, sea',
+      ee: 'meet, see',
+    })
+  })
+
+  it('a word that sounds like no other is left over', () => {
+    const found = sort('sea, see, meat, meet, frog', 'spellings of words that sound alike')!
+    expect(found.leftoverReasons).toEqual([{ word: 'frog', why: 'sounds like no other word of the list' }])
+  })
+})
