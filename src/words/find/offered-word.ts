@@ -5,7 +5,7 @@ import { patterns } from '../patterns/index.js'
 import type { Finding, Grapheme, Word } from '../word.js'
 
 /** Where a pattern stands; the reason is told when the word is studied again, for those that are shown. */
-export type OfferedFinding = Omit<Finding, 'why' | 'source'>
+export type OfferedFinding = Omit<Finding, 'why' | 'source' | 'madeOf' | 'rule'>
 
 export interface OfferedWord {
   readonly text: string
@@ -33,7 +33,7 @@ export function offeredWord(word: Word, familiarity: number): OfferedWord {
     syllableCount: word.syllables.length,
     graphemes: word.graphemes,
     stressed: stressedGrapheme(word),
-    findings: findings.map(({ why: _why, ...where }) => where),
+    findings: findings.map(({ why: _why, madeOf: _madeOf, rule: _rule, ...where }) => where),
   }
 }
 
