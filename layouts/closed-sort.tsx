@@ -2,49 +2,38 @@ import type { Size } from '../src/geometry.js'
 import { succeed } from '../src/outcomes.js'
 import type { CardFace } from '../src/pieces/faces/face.js'
 import type { Row } from '../src/pieces/faces/flow-page.js'
+import { Slot } from '../src/pieces/faces/slot.js'
+import { type CardFaceRequest, cardFace } from '../src/pieces/parts/card-face.js'
+import { pictureSlot } from '../src/pieces/parts/picture-slot.js'
 import { tableRows, textRow } from '../src/pieces/parts/table-rows.js'
 import { textCardFace, textRoom, titlesInRoom } from '../src/pieces/parts/text-card.js'
 import { fitTexts } from '../src/pieces/text/fit-texts.js'
-import { choice, option } from '../src/plan/values/options.js'
 import type { Outcome } from '../src/problems.js'
 import type { Answer, CardSet } from '../src/sets/card-set.js'
 import { closedSort as closedSortSet } from '../src/sets/sorts/closed-sort.js'
-import { chooseSort, sortOption } from './chosen-sort.js'
+import type { SortHeading } from '../src/sets/sorts/sort-heading.js'
 import { grownUpPages } from './grown-up-pages.js'
 import { defineLayout, type LayoutRequest } from './layout.js'
-import { wordAloneFace } from './one-card-a-word.js'
-
-/** What the header of the words that stand in no column says. */
-const LEFTOVERS_TITLE = 'other words'
-
-const options = {
-  ...sortOption,
-  leftovers: option(
-    'what becomes of words that fit no column',
-    choice(['own header', 'leave out'], 'own header'),
-    { example: 'leave out' },
-  ),
-}
+import { whiteAround, wordAloneFace, wordSlot } from './one-card-a-word.js'
+import { chooseHeadings, headingOptions, type SortRequest } from './sort-sheets/chosen-headings.js'
 
 /** Headers that name the columns, unmarked cards to lay under them, and the answers on a page of their own. */
 export const closedSort = defineLayout({
   kind: 'pieces',
   name: 'closed-sort',
   summary: 'headers that name the columns, cards to lay under them, the answers on a page of their own',
-  options,
+  options: headingOptions,
   marks: 'none',
   perSheet: { columns: 3, rows: 6 },
   perSheetLarge: { columns: 2, rows: 4 },
   set: request => {
-    const chosen = chooseSort(request, request.options.sort)
+    const chosen = chooseHeadings(request)
     if (!chosen.ok) return chosen
-    const sort = chosen.value
-    const { words, item, options, itemName, plan } = request
+    const { sort } = chosen.value
+    const { words, item, itemName, plan } = request
     const set = closedSortSet({
-      sort,
+      ...chosen.value,
       words,
-      leftovers: options.leftovers,
-      leftoversTitle: LEFTOVERS_TITLE,
       copies: item.copies,
       seed: plan.seed,
       label: itemName,
@@ -54,13 +43,14 @@ export const closedSort = defineLayout({
   faces: closedSortFaces,
   pages: (request, set, room) => {
     const { type, measure } = request
-    const chosen = chooseSort(request, request.options.sort)
+    const chosen = chooseHeadings(request)
     if (!chosen.ok) return []
-    const sort = chosen.value
+    const { sort, headings } = chosen.value
     const paragraph = (said: string) =>
       textRow(said, { style: { sizeMm: type.adultTextMm }, widthMm: room.widthMm, measure })
     const rows = [
       paragraph(`The columns show ${sort.basis}. The numbers are those on the cards.`),
+      ...keyWordRows(headings).map(paragraph),
       ...columnTables(request, set, room.widthMm),
       ...(sort.leftoverReasons.length === 0
         ? []
@@ -73,11 +63,20 @@ export const closedSort = defineLayout({
   },
 })
 
-function closedSortFaces(request: LayoutRequest, set: CardSet, size: Size): Outcome<readonly CardFace[]> {
+/** What the key words stand for. */
+function keyWordRows(headings: readonly SortHeading[]): readonly string[] {
+  const told = headings.flatMap(({ title, keyWord }) =>
+    keyWord === undefined ? [] : [`“${keyWord.text}” for ${title}`],
+  )
+  return told.length === 0 ? [] : [`Over the columns stand ${told.join(', ')}.`]
+}
+
+function closedSortFaces(request: SortRequest, set: CardSet, size: Size): Outcome<readonly CardFace[]> {
   const { type, item, measure } = request
   const border = headerBorder(item.border)
+  const titled = set.cards.filter(({ kind, words }) => kind === 'header' && words.length === 0)
   const fit = fitTexts({
-    texts: titlesInRoom(set.cards, textRoom(size, border, type)),
+    texts: titlesInRoom(titled, textRoom(size, border, type)),
     minimumMm: type.textMm,
     maximumMm: Math.min(type.wordMaximumMm, size.heightMm * 0.22),
     weight: 700,
@@ -86,12 +85,42 @@ function closedSortFaces(request: LayoutRequest, set: CardSet, size: Size): Outc
   })
   if (!fit.ok) return fit
   const style = { sizeMm: fit.value, weight: 700, align: 'centre' } as const
-  const faces = set.cards.map(card =>
-    card.kind === 'header'
-      ? textCardFace({ ...request, card, set, size, text: card.title!, style, border })
-      : wordAloneFace(request, card, set, size),
-  )
+  const faces = set.cards.map(card => {
+    if (card.kind !== 'header') return wordAloneFace(request, card, set, size)
+    if (card.words.length === 0)
+      return textCardFace({ ...request, card, set, size, text: card.title!, style, border })
+    return keyWordFace(request, { card, set, size, border })
+  })
   return succeed(faces)
+}
+
+/** A header with its key word, and the teacher's picture of it where she wants that. */
+function keyWordFace(
+  request: SortRequest,
+  { card, set, size, border }: Pick<CardFaceRequest, 'card' | 'set' | 'size' | 'border'>,
+): CardFace {
+  const word = card.words[0]!
+  const picture = request.options.headers === 'key picture' ? request.pictureOf(word) : undefined
+  return cardFace({
+    ...request,
+    card,
+    set,
+    size,
+    border,
+    text: [word.text],
+    content: (
+      <div style={{ display: 'flex', flexGrow: 1, width: '100%', alignItems: 'center' }}>
+        {picture !== undefined && (
+          <Slot name="picture" style={{ width: '35%', height: '86%', marginLeft: '4%', flexShrink: 0 }} />
+        )}
+        <Slot name="word" style={{ flexGrow: 1, height: '100%' }} />
+      </div>
+    ),
+    slots: {
+      word: wordSlot(request, word, { align: 'centre', ...whiteAround(size) }),
+      ...(picture === undefined ? {} : { picture: pictureSlot(picture, word.text) }),
+    },
+  })
 }
 
 /** A heavy line around each header; another one where the words have a heavy line themselves. */

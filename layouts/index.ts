@@ -17,6 +17,9 @@ import { openSort } from './open-sort.js'
 import { pathBoard } from './path-board/path-board.js'
 import { patternBingo } from './pattern-bingo/pattern-bingo.js'
 import { rollAndBuild } from './roll-and-build/roll-and-build.js'
+import { blindSort } from './sort-sheets/blind-sort.js'
+import { sortMat } from './sort-sheets/sort-mat.js'
+import { sortRecord } from './sort-sheets/sort-record.js'
 import { soundBoxes } from './sound-boxes/sound-boxes.js'
 import { soundMat } from './sound-boxes/sound-mat.js'
 import { wordCards } from './word-cards.js'
@@ -31,6 +34,9 @@ export const layouts: readonly Layout[] = [
   wordCards,
   openSort,
   closedSort,
+  sortMat,
+  blindSort,
+  sortRecord,
   bingo,
   patternBingo,
   callCards,

@@ -6,7 +6,7 @@ const item = '{layout: closed-sort, sort: how the plural is made}'
 describe('a closed sort', () => {
   it('has a header for each column and one for the words that stand in none', async () => {
     const headers = piecesOf(await printItem(item)).filter(piece => piece.kind === 'header')
-    expect(headers.map(piece => piece.text)).toEqual([['add s'], ['add es'], ['other words']])
+    expect(headers.map(piece => piece.text)).toEqual([['add s'], ['add es'], ['?']])
     expect(headers.flatMap(piece => piece.marks)).toEqual([])
   })
 
@@ -17,7 +17,7 @@ describe('a closed sort', () => {
 
   it('leaves out the words that stand in no column where the teacher says so', async () => {
     const pieces = piecesOf(await printItem(item.replace('}', ', leftovers: leave out}')))
-    expect(pieces.flatMap(piece => piece.text)).not.toContain('other words')
+    expect(pieces.flatMap(piece => piece.text)).not.toContain('?')
     expect(pieces.flatMap(piece => piece.text)).not.toContain('leaf')
   })
 

@@ -1,0 +1,63 @@
+/** The sort of an item, and what stands over its columns. */
+import { succeed } from '../../src/outcomes.js'
+import { choice, type OptionsOf, option } from '../../src/plan/values/options.js'
+import { type Outcome, type Problem, warningAt } from '../../src/problems.js'
+import type { Sort } from '../../src/sets/sorts/sort.js'
+import { type SortHeading, sortHeadings } from '../../src/sets/sorts/sort-heading.js'
+import { chooseSort, sortOption } from '../chosen-sort.js'
+import type { RequestWith } from '../layout.js'
+
+export const headingOptions = {
+  ...sortOption,
+  headers: option(
+    'what stands over the columns: their titles, or one of their words, which is then not among those to sort',
+    choice(['title', 'key word', 'key picture'], 'title'),
+    { example: 'key word' },
+  ),
+  leftovers: option(
+    'what becomes of words that fit no column: they get one of their own with a question mark, or stay out',
+    choice(['own header', 'leave out'], 'own header'),
+    { example: 'leave out' },
+  ),
+}
+
+export type SortRequest = RequestWith<typeof headingOptions>
+
+export interface ChosenHeadings {
+  readonly sort: Sort
+  readonly headings: readonly SortHeading[]
+}
+
+/** An error where the words support no such sort; a warning where a column has no picture that could stand over it. */
+export function chooseHeadings(request: SortRequest): Outcome<ChosenHeadings> {
+  const { words, options, pictureOf } = request
+  const chosen = chooseSort(request, options.sort)
+  if (!chosen.ok) return chosen
+  const sort = chosen.value
+  const headings = sortHeadings({
+    sort,
+    words,
+    headedBy: options.headers,
+    leftovers: options.leftovers === 'own header' && sort.leftovers.length > 0,
+    hasPicture: word => pictureOf(word) !== undefined,
+  })
+  return succeed({ sort, headings }, [...chosen.problems, ...withoutPicture(request, headings)])
+}
+
+function withoutPicture(
+  { options, pictureOf, item }: SortRequest,
+  headings: readonly SortHeading[],
+): readonly Problem[] {
+  if (options.headers !== 'key picture') return []
+  const without = headings.filter(({ keyWord }) => keyWord !== undefined && pictureOf(keyWord) === undefined)
+  if (without.length === 0) return []
+  return [
+    warningAt(
+      item.place,
+      `no word with a picture for ${without.map(({ title }) => `"${title}"`).join(', ')}: the key word stands there alone`,
+      'Give one word of each column its picture in the plan, or write headers: key word.',
+    ),
+  ]
+}
+
+export type HeadingOptions = OptionsOf<typeof headingOptions>
