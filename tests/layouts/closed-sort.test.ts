@@ -55,8 +55,8 @@ describe('a closed sort', () => {
   it('says which header has no room', async () => {
     expect(
       await problemsOf(
-        '{layout: closed-sort, sort: how the plural is made, orientation: portrait, across: 6, down: 12, size: 14 pt}',
+        '{layout: closed-sort, sort: how the plural is made, orientation: portrait, across: 6, down: 12, size: 20 pt}',
       ),
-    ).toContain('"other words" on header 3 needs more room')
+    ).toContain('"add es" on header 2 needs more room')
   })
 })

@@ -24,7 +24,7 @@ const pictured: Readonly<Record<string, string>> = {
   'call-cards': 'layout: call-cards, across: 2, down: 2, cover: no',
   'matching-pairs': 'layout: matching-pairs, pair: plural, across: 3, down: 3, cover: no',
   'chain-cards': 'layout: chain-cards, across: 2, down: 2, cover: no',
-  'pattern-bingo': 'layout: pattern-bingo, boards: 1, sort: how the word ends, cover: no',
+  'pattern-bingo': 'layout: pattern-bingo, boards: 1, sort: how the plural is made, cover: no',
   'path-board': 'layout: path-board, spaces: 6, cover: no',
   'dice-grid': 'layout: dice-grid, words a number: 2, cover: no',
   'four-in-a-line': 'layout: four-in-a-line, grid: 4x4, cover: no',
