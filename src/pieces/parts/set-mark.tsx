@@ -1,3 +1,4 @@
+import { copyLetter } from '../../sets/set-mark.js'
 import { mm, type TextSlot } from '../faces/face.js'
 import { Slot } from '../faces/slot.js'
 import type { TextMeasure } from '../text/break-lines.js'
@@ -9,12 +10,13 @@ export function setMarkHeightMm(type: TypeScale): number {
   return type.setMarkMm * 1.3
 }
 
-/** White kept between the set mark and the edges of its piece, taken together. */
+/** White kept between the set mark and the edges of its piece, taken together; a third figure in a number takes some of it. */
 const BESIDE_MM = 3
 
 /** The fullest title with which the set mark is no wider than a piece; the shortest where none is. */
 export function fittingSetTitle({
   titles,
+  copies,
   widthMm,
   border,
   type,
@@ -22,13 +24,16 @@ export function fittingSetTitle({
 }: {
   /** The fullest first. */
   readonly titles: readonly string[]
+  /** How many sets are printed: their letters stand behind the title. */
+  readonly copies: number
   readonly widthMm: number
   readonly border: string | undefined
   readonly type: TypeScale
   readonly measure: TextMeasure
 }): string {
   const roomMm = widthMm - 2 * borderDepthMm(border) - BESIDE_MM
-  const fits = (title: string) => measure(`${title} · AA · 999 of 999`, type.setMarkMm) <= roomMm
+  const copy = copies > 1 ? ` · ${'M'.repeat(copyLetter(copies).length)}` : ''
+  const fits = (title: string) => measure(`${title}${copy} · 88 of 88`, type.setMarkMm) <= roomMm
   return titles.find(fits) ?? titles.at(-1) ?? ''
 }
 

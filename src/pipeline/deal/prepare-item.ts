@@ -69,7 +69,14 @@ export function prepareItem(studied: StudiedPlan, job: ItemJob): Outcome<Prepare
   const { measure } = wanted
   const { widthMm } = grid.value.pieceSize
   const titles = job.shortSetTitles
-  const shortSetTitle = fittingSetTitle({ titles, widthMm, border: item.border, type, measure })
+  const shortSetTitle = fittingSetTitle({
+    titles,
+    copies: item.copies,
+    widthMm,
+    border: item.border,
+    type,
+    measure,
+  })
   const told = layout.kind === 'pieces' ? [`set mark: ${shortSetTitle}`] : []
   const subtitle = [wanted.subtitle, ...told].filter(part => part !== '').join(' · ')
   const request = { ...wanted, shortSetTitle, subtitle }

@@ -8,7 +8,7 @@ export interface TitledSet {
 }
 
 /**
- * Short titles of every set of a plan, the fullest first: `Along the marsh · word cards`, `word cards`, `#1`. None of
+ * Short titles of every set of a plan, the fullest first: `Along the marsh · letter tiles`, `letter tiles`, `tiles`, `#1`. None of
  * them is the title of two sets, so that whichever a small piece has room for tells its set apart.
  */
 export function shortSetTitles(plan: Plan, sets: readonly TitledSet[]): readonly (readonly string[])[] {
@@ -21,10 +21,13 @@ export function shortSetTitles(plan: Plan, sets: readonly TitledSet[]): readonly
 
 function titlesOf(plan: Plan, { item, group }: TitledSet): readonly string[] {
   const what = itemInWords(item)
+  // What it is for short; two sets of cards are told apart by more of their names.
+  const kind = what.split(' ').at(-1)!
   const number = `#${plan.print.indexOf(item) + 1}`
-  if (group === null) return [`${plan.title} · ${what}`, what, number]
+  if (group === null) return [`${plan.title} · ${what}`, what, kind, number]
   // Letters for groups, so that #2b is no other item's number.
-  return [`${group.name} · ${what}`, `${number}${String.fromCharCode(97 + plan.groups.indexOf(group))}`]
+  const ofGroup = [`${group.name} · ${what}`, `${group.name} · ${kind}`]
+  return [...ofGroup, `${number}${String.fromCharCode(97 + plan.groups.indexOf(group))}`]
 }
 
 function folded(title: string): string {

@@ -60,9 +60,20 @@ describe('the set marks of a plan', () => {
   it.each([
     ['{layout: word-cards, across: 2, down: 3}', 'Along the marsh · word cards · 1 of 12'],
     ['{layout: word-cards, card: 40 x 40 mm}', 'word cards · 1 of 12'],
-    ['{layout: word-cards, card: 24 x 30 mm, words: [reed]}', '#1 · 1 of 1'],
+    ['{layout: letter-tiles, words: [reed]}', 'tiles · 1 of 3'],
+    ['{layout: letter-tiles, copies: 2, words: [reed]}', 'tiles · A · 1 of 3'],
+    ['{layout: word-cards, card: 20 x 30 mm, words: [reed]}', '#1 · 1 of 1'],
   ])('are as full as the piece has room for: %s', async (item, mark) => {
     expect((await piecesOf(`${marshWithClues}  - ${item}\n`))[0]!.piece.setMark).toBe(mark)
+  })
+
+  it('are not so short that two sets have the same', async () => {
+    const items = ['our cards', 'more cards'].map(
+      name => `  - {layout: word-cards, name: ${name}, card: 22 x 40 mm, words: [reed]}\n`,
+    )
+    const fronts = await marksOfFronts(`${marshWithClues}${items.join('')}`)
+    expect(fronts).toContain('#1 · 1 of 1')
+    expect(fronts).toContain('#2 · 1 of 1')
   })
 
   it('stand on covers, labels and checklists too', async () => {
