@@ -30,8 +30,10 @@ export interface StorageLabelsRequest {
   readonly lettering: Lettering
 }
 
-/** What is in the bag is as large as its width allows, between these. */
+/** What is in the bag is as large as the width allows all labels alike, between these. */
 const WHAT_MM = { least: 6, most: 13 } as const
+/** Of the largest title: one that would have to be smaller than that has a size of its own, and the others keep theirs. */
+const LEAST_ALIKE = 0.7
 const FOR_WHOM_MM = 6.2
 const FROM_MM = 4.2
 const LINE_MM = 3.6
@@ -41,13 +43,16 @@ const RATIOS = [2, 1.8, 1.6, 1.45, 1.3, 1.15, 1, 0.92, 0.84, 0.76, 0.7, 0.64, 0.
 
 export function storageLabelSheets(request: StorageLabelsRequest): readonly Sheet[] {
   const { title, labels, grid, lettering } = request
+  const titlesMm = labels.map(({ what }) =>
+    sizeThatFills(what, insetBox(placeBox(grid, 0), PADDING_MM), lettering),
+  )
   const places = placesOf(grid)
   const pages = Math.ceil(labels.length / places)
   return Array.from({ length: pages }, (_, page) => {
     const onSheet = labels.slice(page * places, (page + 1) * places)
     const boxes = onSheet.map((_, place) => placeBox(grid, place))
     const rooms = boxes.map(box => insetBox(box, PADDING_MM))
-    const ratios = onSheet.map((label, place) => ratioFor(label, rooms[place]!, lettering))
+    const ratios = onSheet.map((label, place) => ratioFor(label, rooms[place]!, { lettering, titlesMm }))
     // Labels of a sheet are alike, but for a row of them that has too much to say.
     const alike = Math.min(...ratios.filter(ratio => ratio >= 1))
     const rows = rowsOf(grid, onSheet.length)
@@ -64,7 +69,7 @@ export function storageLabelSheets(request: StorageLabelsRequest): readonly Shee
         const ratio = Math.min(alike, ...row.map(place => ratios[place]!))
         return setRow(
           row.map(place => ({ label: onSheet[place]!, room: rooms[place]! })),
-          { lettering, ratio },
+          { lettering, titlesMm, ratio },
         )
       }),
     }
@@ -75,18 +80,21 @@ export function storageLabelSheets(request: StorageLabelsRequest): readonly Shee
  * How large its text is for all of it to fit, or else the smallest. It grows no further than leaves for whom it is, what
  * it holds and its set mark in a line each.
  */
-function ratioFor(label: StorageLabel, room: Box, lettering: Lettering): number {
+function ratioFor(label: StorageLabel, room: Box, setting: Omit<LabelSetting, 'ratio'>): number {
+  const { lettering } = setting
   const inOneLine = (ratio: number) =>
     lettering.widthMm({ text: label.forWhom, sizeMm: FOR_WHOM_MM * ratio }) <= room.widthMm &&
     label.lines
       .slice(0, -1)
       .every(text => lettering.widthMm({ text, sizeMm: LINE_MM * ratio }) <= room.widthMm)
   const mayBe = RATIOS.filter(ratio => ratio <= 1 || inOneLine(ratio))
-  return mayBe.find(ratio => fits(labelBlocks(label, room, { lettering, ratio }), room)) ?? RATIOS.at(-1)!
+  return mayBe.find(ratio => fits(labelBlocks(label, room, { ...setting, ratio }), room)) ?? RATIOS.at(-1)!
 }
 
 interface LabelSetting {
   readonly lettering: Lettering
+  /** For each label, the em at which its title is as wide as the label. */
+  readonly titlesMm: readonly number[]
   readonly ratio: number
 }
 
@@ -136,17 +144,29 @@ function lastLineOf(block: Block | undefined): number {
   return last === undefined ? 0 : last.yMm + (last.art.text[0]?.baselineMm ?? 0)
 }
 
-function labelBlocks(label: StorageLabel, room: Box, { lettering, ratio }: LabelSetting): readonly Block[] {
+function labelBlocks(
+  label: StorageLabel,
+  room: Box,
+  { lettering, titlesMm, ratio }: LabelSetting,
+): readonly Block[] {
   const { what, forWhom, from, lines } = label
   const set = { lettering, widthMm: room.widthMm }
   const mostMm = WHAT_MM.most * Math.max(1, ratio)
-  const whatMm = Math.max(WHAT_MM.least, Math.min(mostMm, sizeThatFills(what, room, lettering)))
+  const ownMm = Math.min(mostMm, sizeThatFills(what, room, lettering))
+  const whatMm = Math.max(WHAT_MM.least, Math.min(ownMm, alikeFor(titlesMm, mostMm)))
   return [
     textBlock({ ...set, text: what, sizeMm: whatMm * Math.min(1, ratio), weight: 'bold', spaceAfterMm: 0 }),
     textBlock({ ...set, text: forWhom, sizeMm: FOR_WHOM_MM * ratio, spaceAfterMm: 1.5 * ratio }),
     textBlock({ ...set, text: from, sizeMm: FROM_MM * ratio, spaceAfterMm: ratio }),
     ...lines.map(text => textBlock({ ...set, text, sizeMm: LINE_MM * ratio, spaceAfterMm: 0.5 * ratio })),
   ]
+}
+
+/** The size of all titles that have room for nearly the same. */
+function alikeFor(titlesMm: readonly number[], mostMm: number): number {
+  const sizes = titlesMm.map(sizeMm => Math.min(mostMm, sizeMm))
+  const largest = Math.max(...sizes)
+  return Math.min(...sizes.filter(sizeMm => sizeMm >= largest * LEAST_ALIKE))
 }
 
 /** The em at which the text in bold is as wide as the room. */

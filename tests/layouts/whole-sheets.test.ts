@@ -75,6 +75,21 @@ describe('a checklist', () => {
 })
 
 describe('bag labels', () => {
+  it('have titles of one size, save one that is too long for it', async () => {
+    const items = ['word-cards', 'missing-letters', 'matching-pairs'].map(
+      layout => `{layout: ${layout}, words: [reed, marsh, moth]}`,
+    )
+    const long = '{layout: word-cards, name: cards for our walk to the pond, words: [reed]}'
+    const labels = await last([...items, long, '{layout: bag-labels}'])
+    const sizes = labels.sheets.flatMap(({ furniture }) =>
+      furniture.flatMap(({ art }) =>
+        art.text.filter(run => /^(Word|Missing|Matching|cards)/.test(run.text)).map(run => run.sizeMm),
+      ),
+    )
+    expect(new Set(sizes.slice(0, 3)).size).toBe(1)
+    expect(sizes.at(-1)).toBeLessThan(sizes[0]!)
+  })
+
   it('tell the set, what it holds and which words', async () => {
     const lines = linesOn(await last(['{layout: word-cards}', '{layout: bag-labels}']), 'labels').join('\n')
     for (const part of [
