@@ -1,10 +1,19 @@
 import type { Size } from '../src/geometry.js'
-import { flowPages, type Row } from '../src/pieces/faces/flow-page.js'
+import { flowPages, type Heading, headingHeight, type Row } from '../src/pieces/faces/flow-page.js'
 import type { LayoutRequest, PageFace } from './layout.js'
+
+/** The height of the heading over such pages. */
+export function headingMm(request: LayoutRequest, what: string, { widthMm }: Size): number {
+  return headingHeight(headingOf(request, what), widthMm)
+}
+
+function headingOf({ itemTitle, subtitle, type, measure }: LayoutRequest, what: string): Heading {
+  return { title: `${itemTitle}: ${what}`, subtitle, textMm: type.adultTextMm, measure }
+}
 
 /** Pages that go with a set for whoever leads it, such as its answers; `what` ends their title. */
 export function grownUpPages(
-  { plan, itemTitle, subtitle, type, measure }: LayoutRequest,
+  request: LayoutRequest,
   {
     kind,
     what,
@@ -16,7 +25,7 @@ export function grownUpPages(
     readonly room: Size
   },
 ): readonly PageFace[] {
-  const title = `${itemTitle}: ${what}`
-  const heading = { title, subtitle, textMm: type.adultTextMm, measure }
-  return flowPages({ heading, rows, room }).map(face => ({ ...face, kind, title: `${plan.title}: ${title}` }))
+  const heading = headingOf(request, what)
+  const title = `${request.plan.title}: ${heading.title}`
+  return flowPages({ heading, rows, room }).map(face => ({ ...face, kind, title }))
 }

@@ -1,8 +1,8 @@
 import { pointsToMm, type Size } from '../src/geometry.js'
-import type { Row } from '../src/pieces/faces/flow-page.js'
+import { type Row, rowsHeight } from '../src/pieces/faces/flow-page.js'
 import { DashedRule } from '../src/pieces/parts/rules.js'
 import { numberedRow, textRow } from '../src/pieces/parts/table-rows.js'
-import { grownUpPages } from './grown-up-pages.js'
+import { grownUpPages, headingMm } from './grown-up-pages.js'
 import type { LayoutRequest, PageFace } from './layout.js'
 
 /** How a game is played, in our own words. */
@@ -19,23 +19,35 @@ export interface GameRules {
 
 /** Text that a beginning reader reads alone: our own judgement, no source. */
 const CHILD_PT = 16
+const WHAT = 'how to play'
+
+/** Read by several children round a table, where the page has room for it: our own judgement, no source. */
+const TABLE_PT = 24
 
 /** Of the page's height, for one of the children's sentences. */
 const SENTENCE_SHARE = 0.7
 
-/** A page with the children's card, to be cut off, and what whoever helps them needs to know. */
+/**
+ * A page with the children's card on its upper half, to be cut off, and below what whoever helps them needs to know; so
+ * the cards of all games are of one size. Where the card needs more than half, it takes as much as it needs.
+ */
 export function howToPlayPages(request: LayoutRequest, rules: GameRules, room: Size): readonly PageFace[] {
   const { type, measure } = request
   const { widthMm } = room
   const wantedMm = Math.max(type.textMm, pointsToMm(CHILD_PT))
-  const childMm = largestFor(rules.play, wantedMm, request, room)
+  const cutMm = type.adultTextMm * 2
+  const halfMm = (room.heightMm - cutMm) / 2 - headingMm(request, WHAT, room)
+  const tableMm = largestForTable(rules.play, wantedMm, request, { ...room, heightMm: halfMm })
+  const childMm = tableMm > wantedMm ? tableMm : largestFor(rules.play, wantedMm, request, room)
+  const sentences = rules.play.map((sentence, index) =>
+    numberedRow(index + 1, sentence, { style: { sizeMm: childMm }, widthMm, measure }),
+  )
+  const apartMm = Math.max(0, halfMm - rowsHeight(sentences)) / sentences.length
   const adult = (text: string): Row =>
     textRow(text, { style: { sizeMm: type.adultTextMm }, widthMm, measure })
   const rows = [
-    ...rules.play.map((sentence, index) =>
-      numberedRow(index + 1, sentence, { style: { sizeMm: childMm }, widthMm, measure }),
-    ),
-    { heightMm: type.adultTextMm * 2, tree: <DashedRule /> },
+    ...sentences.map(row => ({ ...row, heightMm: row.heightMm + apartMm })),
+    { heightMm: cutMm, tree: <DashedRule /> },
     adult('Cut here: above is the children’s card, below is for whoever helps.'),
     ...(childMm < wantedMm
       ? [
@@ -49,7 +61,24 @@ export function howToPlayPages(request: LayoutRequest, rules: GameRules, room: S
     adult(`Easier: ${rules.easier}`),
     adult(`Harder: ${rules.harder}`),
   ]
-  return grownUpPages(request, { kind: 'rules', what: 'how to play', rows, room })
+  return grownUpPages(request, { kind: 'rules', what: WHAT, rows, room })
+}
+
+/** The largest size, no smaller than wanted, in which the sentences have room here. */
+function largestForTable(
+  sentences: readonly string[],
+  wantedMm: number,
+  request: LayoutRequest,
+  room: Size,
+): number {
+  const { measure } = request
+  const heightAt = (sizeMm: number) =>
+    rowsHeight(
+      sentences.map(text => numberedRow(1, text, { style: { sizeMm }, widthMm: room.widthMm, measure })),
+    )
+  let sizeMm = pointsToMm(TABLE_PT)
+  while (sizeMm > wantedMm && heightAt(sizeMm) > room.heightMm) sizeMm *= 0.95
+  return Math.max(wantedMm, sizeMm)
 }
 
 /** A sentence stands on one page, and none of its words is wider than that. */

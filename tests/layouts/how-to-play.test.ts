@@ -16,10 +16,26 @@ function childMm(item: PrintedItem): number {
 const tooSmall = 'is smaller than their words'
 
 describe('how a game is played', () => {
+  it('is read round a table: the children’s card is half of its page, in large type', async () => {
+    for (const layout of ['chain-cards', 'word-ladder', 'roll-and-build']) {
+      const item = await printItem(`{layout: ${layout}}`)
+      const [page, ...more] = item.sheets.filter(({ kind }) => kind === 'rules')
+      expect(more).toEqual([])
+      const runs = page!.furniture.flatMap(({ art, yMm }) =>
+        art.text.map(run => ({ text: run.text, yMm: yMm + run.baselineMm })),
+      )
+      const helper = runs.find(({ text }) => text.startsWith('Cut here'))!
+      // The first line of the helper's part, a line and a half below the cut.
+      expect(helper.yMm - page!.heightMm / 2).toBeGreaterThan(0)
+      expect(helper.yMm - page!.heightMm / 2).toBeLessThan(12)
+      expect(childMm(item)).toBeGreaterThan((20 / 72) * 25.4)
+    }
+  })
+
   it('stands on the children’s card in the size of large print', async () => {
     const [normal, large] = [await rulesOf('normal'), await rulesOf('large')]
-    expect(childMm(normal)).toBeCloseTo((16 / 72) * 25.4, 1)
-    expect(childMm(large)).toBeGreaterThan(childMm(normal))
+    expect(childMm(normal)).toBeGreaterThanOrEqual((16 / 72) * 25.4)
+    expect(childMm(large)).toBeGreaterThanOrEqual(childMm(normal))
     expect(linesOn(large, 'rules').join(' ')).not.toContain(tooSmall)
   })
 
