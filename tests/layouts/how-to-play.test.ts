@@ -15,6 +15,17 @@ function childMm(item: PrintedItem): number {
 
 const tooSmall = 'is smaller than their words'
 
+describe('the cover of a game', () => {
+  it('lists the pages that go with it on paper', async () => {
+    const inIt = async (item: string) => linesOn(await printItem(item), 'cover')
+    expect(await inIt('{layout: bingo, boards: 2, grid: 3x3}')).toContain(
+      'On paper: caller’s sheet, how to play',
+    )
+    expect(await inIt('{layout: letter-tiles}')).toContain('On paper: building mat, how to play, answers')
+    expect((await inIt('{layout: word-cards}')).join(' ')).not.toContain('On paper')
+  })
+})
+
 describe('how a game is played', () => {
   it('is read round a table: the children’s card is half of its page, in large type', async () => {
     for (const layout of ['chain-cards', 'word-ladder', 'roll-and-build']) {

@@ -31,7 +31,7 @@ export function imposeItem(item: ItemToDraw): PlacedItem {
   const backs = backSheets(item, fronts, title)
   const pile = studied.plan.printer?.handFed?.pile
   const sides = orderSides({ fronts, backs, flip: job.item.flip, pile })
-  const cover = job.item.cover ? itemCover(prepared, set, fronts.length) : []
+  const cover = job.item.cover ? itemCover(prepared, set, { sheetsOfCard: fronts.length, pages }) : []
   return printedItem(prepared, set, {
     sheets: [...sides.sheets.map(toDraw), ...pages, ...cover.map(asToDraw)],
     notes: [...sides.notes, ...(set.notes ?? []), ...pageNotes],

@@ -20,7 +20,11 @@ export function letteringFor({ request }: PreparedItem): Lettering {
 }
 
 /** The page that goes with a set: what is in it, its key, how to cut it, a ruler, the cautions. */
-export function itemCover(prepared: PreparedItem, set: CardSet, sheetsOfCard: number): readonly Sheet[] {
+export function itemCover(
+  prepared: PreparedItem,
+  set: CardSet,
+  { sheetsOfCard, pages }: { readonly sheetsOfCard: number; readonly pages: readonly Pick<Sheet, 'title'>[] },
+): readonly Sheet[] {
   const { job, request, grid } = prepared
   const { item } = job
   const lettering = letteringFor(prepared)
@@ -37,6 +41,7 @@ export function itemCover(prepared: PreparedItem, set: CardSet, sheetsOfCard: nu
         sheetsOfCard,
       },
     ],
+    onPaper: pagesNamed(prepared, pages),
     cuttings: [
       {
         name: itemTitle(item),
@@ -66,6 +71,19 @@ export function itemCover(prepared: PreparedItem, set: CardSet, sheetsOfCard: nu
     lettering,
     sheetSize: grid.sheetSize,
     room,
+  })
+}
+
+/** `caller’s sheet`, `answers (2 pages)`: as their titles name them, without what all of them begin with. */
+function pagesNamed(
+  { request: { plan, itemTitle: title } }: PreparedItem,
+  pages: readonly Pick<Sheet, 'title'>[],
+): readonly string[] {
+  const opening = `${plan.title}: ${title}: `
+  const names = pages.map(page => page.title.replace(opening, ''))
+  return [...new Set(names)].map(name => {
+    const count = names.filter(each => each === name).length
+    return count === 1 ? name : `${name} (${count} pages)`
   })
 }
 

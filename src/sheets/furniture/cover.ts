@@ -36,6 +36,8 @@ export interface CoverRequest {
   /** The plan, the class: each a line; may be empty. */
   readonly subtitles: readonly string[]
   readonly entries: readonly CoverEntry[]
+  /** Pages that go with the sets, on paper: `how to play`, `answers`. */
+  readonly onPaper?: readonly string[]
   readonly cuttings: readonly CoverCutting[]
   /** The words of the set, in order; may be empty. */
   readonly words: readonly string[]
@@ -111,7 +113,7 @@ function coverBlocks(
   request: CoverRequest,
   { setting, gapMm }: { readonly setting: CoverKeySetting; readonly gapMm: number },
 ): readonly Block[] {
-  const { title, subtitles, entries, cuttings, words, lettering, room } = request
+  const { title, subtitles, entries, onPaper = [], cuttings, words, lettering, room } = request
   const key = request.key?.(setting) ?? []
   const set = { lettering, widthMm: room.widthMm }
   const text = (line: string, spaceAfterMm = 1) =>
@@ -133,6 +135,7 @@ function coverBlocks(
     heading('What is in it'),
     ...entries.map(entry => text(`${entry.name}: ${entry.holds}, ${sheetsInWords(entry.sheetsOfCard)}`)),
     ...(entries.length > 1 ? [text(`In all: ${sheetsInWords(total)}`)] : []),
+    ...(onPaper.length > 0 ? [text(`On paper: ${onPaper.join(', ')}`)] : []),
     gap(gapMm),
     ...(words.length > 0 ? [heading('The words'), text(words.join(' · ')), gap(gapMm)] : []),
     ...(key.length > 0 ? [heading('The key'), ...key, gap(gapMm)] : []),
