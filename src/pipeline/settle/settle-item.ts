@@ -2,6 +2,7 @@ import { failWith } from '../../outcomes.js'
 import type { Outcome, Problem, Success } from '../../problems.js'
 import type { CardSet } from '../../sets/card-set.js'
 import type { PreparedItem } from '../deal/prepare-item.js'
+import { onWiderCards, withoutRemnant } from './cards-of-other-sizes.js'
 import { sheetsFor } from './grids-to-try.js'
 import { type RoomierItem, roomierItems } from './roomier-items.js'
 import {
@@ -35,6 +36,8 @@ export async function settlePieces(
       (await onPaperTurned(trial, asked)) ??
       (await withLongWordEased(trial, asked)) ??
       (await onFewerSheets(trial, asked)) ??
+      (await onWiderCards(trial, asked)) ??
+      (await withoutRemnant(trial, asked)) ??
       asked
     )
   const { open, asking } = roomierItems(prepared, set)
