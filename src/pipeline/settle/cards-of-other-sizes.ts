@@ -29,7 +29,7 @@ export async function onWiderCards(
 ): Promise<Outcome<FittedPieces> | undefined> {
   const { prepared, set } = trial
   const main = asked.value.fronts.fits.get('main')
-  if (main === undefined || !isOfCards(prepared)) return undefined
+  if (main === undefined || !isOfCards(prepared, asked)) return undefined
   if (main.sizeMm > prepared.request.type.roomyMm * LARGE_ENOUGH) return undefined
   const sheets = sheetsFor(prepared, prepared.grid, set)
   let best: { readonly sizeMm: number; readonly outcome: Success<FittedPieces> } | undefined
@@ -55,7 +55,7 @@ export async function withoutRemnant(
   const sheets = sheetsFor(prepared, grid, set)
   const places = grid.columns * grid.rows
   const onLast = set.cards.length - (sheets - 1) * places
-  if (!isOfCards(prepared) || sheets < 2 || onLast > places * REMNANT || job.item.order === 'child')
+  if (!isOfCards(prepared, asked) || sheets < 2 || onLast > places * REMNANT || job.item.order === 'child')
     return undefined
   const ways = openWays(trial, ({ sheets: taken, changes: { division, orientation } }) => {
     const isLower = division?.kind === 'count' && division.across === grid.columns
@@ -70,7 +70,9 @@ export async function withoutRemnant(
   return undefined
 }
 
-function isOfCards({ layout, request }: PreparedItem): boolean {
+/** Cards with a picture keep their shape, which is the picture's too. */
+function isOfCards({ layout, request }: PreparedItem, { value: { fronts } }: Success<FittedPieces>): boolean {
+  if (fronts.faces.some(({ face }) => 'picture' in face.slots)) return false
   return layout.kind === 'pieces' && layout.perSheet.columns > 1 && !request.type.large && !request.type.named
 }
 

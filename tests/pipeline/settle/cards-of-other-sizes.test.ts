@@ -6,7 +6,10 @@ const longWords =
 const shortWords = 'reed frog moth knee duck shed wren bee fish snow lamb cave goat'
 
 async function printed(item: string, words: string) {
-  const made = await printItem(item, `title: Along the marsh\nwords: [${words.split(' ').join(', ')}]\nprint:\n`)
+  const made = await printItem(
+    item,
+    `title: Along the marsh\nwords: [${words.split(' ').join(', ')}]\nprint:\n`,
+  )
   const [piece] = piecesOf(made)
   const sheets = made.sheets.filter(({ kind }) => kind === 'pieces').length
   return { ...piece!, sheets }
