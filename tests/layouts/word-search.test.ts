@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest'
+import type { PrintedItem } from '../../src/files/printed-plan.js'
 import { kindsOf, linesOn, marshWords, piecesOf, printItem, problemsOf } from './print-item.js'
 
 const words = (...texts: readonly string[]) => `title: Pond\nwords: [${texts.join(', ')}]\nprint:\n`
@@ -19,6 +20,9 @@ function lettersOn(board: ReturnType<typeof piecesOf>[number]): readonly string[
       .join(''),
   )
 }
+
+/** Its lines as one, wherever they are broken. */
+const rulesOf = (printed: PrintedItem) => linesOn(printed, 'rules').join(' ')
 
 describe('a word search', () => {
   it('prints the letters that the manifest tells, and lists every word', async () => {
@@ -42,9 +46,9 @@ describe('a word search', () => {
   it('goes with a card of rules and with answers', async () => {
     const printed = await printItem('{layout: word-search}')
     expect(kindsOf(printed)).toEqual(['pieces', 'rules', 'answers', 'cover'])
-    expect(linesOn(printed, 'rules').join('\n')).toContain('from left to right, or')
+    expect(rulesOf(printed)).toContain('from left to right, or from top to')
     const slanting = await printItem('{layout: word-search, ways: slanting too}')
-    expect(linesOn(slanting, 'rules').join('\n')).toContain('down, or on a')
+    expect(rulesOf(slanting)).toContain('down, or on a')
   })
 
   it('has room in its list for words with lines and outlines', async () => {
