@@ -48,7 +48,7 @@ describe.runIf(hasProgram('tesseract'))('an independent reader (tesseract)', () 
         for (const sheet of printed.sheets.filter(each => each.side === 'front' && each.pieces.length > 0)) {
           const png = join(folder, `${week}-${printed.name}-${sheet.number}.png`)
           const scale = READABLE_X_HEIGHT_PX / mmToPixels(sheet.pieces[0]!.piece.xHeightMm!, dpi)
-          const sheetPng = await wholePng(await rasterizer.draw(sheet), dpi)
+          const sheetPng = wholePng(await rasterizer.draw(sheet), dpi)
           writeFileSync(
             png,
             await sharp(sheetPng)

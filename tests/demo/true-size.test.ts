@@ -92,7 +92,7 @@ describe.each([
 ] as const)('the rulers on a cover of the demo (%s)', (_paper, week, name, sizePt) => {
   it('measure 100.0 ± 0.1 mm and 4 in in the PNG, by the pixels per metre that it states', async () => {
     const { sheet } = await coverOf(week, name)
-    const png = await wholePng(await createRasterizer(300).draw(sheet), 300)
+    const png = wholePng(await createRasterizer(300).draw(sheet), 300)
     // PNG (W3C), 11.3.4.3: pixels per unit along X stand first in the chunk, four bytes, most significant first.
     const perMetre = Buffer.from(png).readUInt32BE(Buffer.from(png).indexOf('pHYs') + 4)
     const { metricPx, inchPx } = measureRulers(await pixelsOf(png), 300)
@@ -113,7 +113,7 @@ describe.each([
       for (const each of [sheet, item.sheets[0]!]) {
         const pdf = join(folder, 'same.pdf')
         writeFileSync(pdf, await sheetsToPdf({ title: 'x', parts: [{ title: 'x', sheets: [each] }] }))
-        const ours = await pixelsOf(await wholePng(await createRasterizer(300).draw(each), 300))
+        const ours = await pixelsOf(wholePng(await createRasterizer(300).draw(each), 300))
         // Poppler's page may be a pixel larger.
         const theirs = cropped(pageInGreys(pdf, 300), ours)
         // A cover is small type for the most part, whose edges two renderers grey most differently: 2.1 % of all ink.

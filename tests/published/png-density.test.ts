@@ -37,18 +37,12 @@ describe('the physical size in a PNG', () => {
     [600, 23622],
     [1200, 47244],
   ])('is, at %i DPI, %i pixels per metre', async (dpi, pixelsPerMetre) => {
-    const file = await wholePng(
-      { widthPx: 1, heightPx: 1, channels: 1, bytes: Uint8Array.of(255, 0, 0, 0) },
-      dpi,
-    )
+    const file = wholePng({ widthPx: 1, heightPx: 1, channels: 1, bytes: Uint8Array.of(255, 0, 0, 0) }, dpi)
     expect(physicalSize(file)).toEqual({ x: pixelsPerMetre, y: pixelsPerMetre, unit: 1 })
   })
 
   it('is read back as 300 DPI by sharp', async () => {
-    const file = await wholePng(
-      { widthPx: 1, heightPx: 1, channels: 3, bytes: Uint8Array.of(1, 2, 3, 0) },
-      300,
-    )
+    const file = wholePng({ widthPx: 1, heightPx: 1, channels: 3, bytes: Uint8Array.of(1, 2, 3, 0) }, 300)
     expect((await sharp(file).metadata()).density).toBe(300)
   })
 })

@@ -1,10 +1,8 @@
-import { encodeFiltered } from '../../../src/files/png/encode-png.js'
-import { filteredBytes, filterUp } from '../../../src/files/png/filter-up.js'
+import { encodePng } from '../../../src/files/png/encode-png.js'
 import type { Pixels } from '../../../src/files/png/pixels.js'
+import { runPacker } from '../../../src/files/png/run-packer.js'
 
 /** The PNG file of a picture, as the writer of sheets makes it. */
-export async function wholePng(pixels: Pixels, dpi: number): Promise<Buffer> {
-  const filtered = new Uint8Array(filteredBytes(pixels))
-  filterUp(pixels, filtered)
-  return encodeFiltered(pixels, dpi, filtered)
+export function wholePng(pixels: Pixels, dpi: number): Buffer {
+  return encodePng(pixels, dpi, runPacker())
 }
