@@ -3,7 +3,7 @@ import { plainName } from '../../words/patterns/plain-name.js'
 import { soundName } from '../../words/patterns/sound-names.js'
 import type { Word } from '../../words/word.js'
 import { keyWordOf } from './key-word.js'
-import { type BasisFamily, distinct, findingsOf, type Placement } from './sort-basis.js'
+import { type BasisFamily, distinct, findingsOf, type Placement, type SortBasis } from './sort-basis.js'
 import { soundInWords, vowelsOf } from './vowel-spelling.js'
 
 /** These have families of their own, which know more of them than their letters. */
@@ -20,27 +20,41 @@ const onVowels: ReadonlySet<string> = new Set([
 
 export const whichLetters: BasisFamily = {
   kind: 'letters of a pattern',
-  placesOf: word =>
-    word.patterns.flatMap(({ pattern, letters, start }): readonly Placement[] => {
-      if (elsewhere.test(pattern)) return []
-      if (!onVowels.has(pattern)) return [{ of: pattern, column: letters.toLowerCase() }]
-      const vowel = vowelsOf(word).find(({ grapheme }) => grapheme.start === start)
-      return vowel === undefined ? [] : [{ of: pattern, column: `${vowel.spelling}|${vowel.sound}` }]
-    }),
-  basisOf: pattern => {
-    const length = /^(short|long)-vowel$/.exec(pattern)?.[1]
-    return {
-      name: `which ${plainName(pattern)}`,
-      basis: `which letters make the ${plainName(pattern)}`,
-      patterns: [pattern],
-      titleOf: (column, words, all) =>
-        length === undefined ? lettersOf(column, words, all) : `${length} ${column}`,
-      noneBecause: () => `has no ${plainName(pattern)}`,
-      noneTitle: `no ${plainName(pattern)}`,
-      loneIsOddball: true,
-      oddball: word => (pattern === 'silent-e' ? unlengthened(word) : undefined),
-    }
-  },
+  placesOf: word => lettersPlaces(word, pattern => !inAnyWord.has(pattern)),
+  basisOf: pattern => lettersBasis(pattern),
+}
+
+/** Most words have a short or a long vowel letter, whatever they are to teach. */
+export const whichVowelLetters: BasisFamily = {
+  kind: 'vowel letters',
+  placesOf: word => lettersPlaces(word, pattern => inAnyWord.has(pattern)),
+  basisOf: pattern => lettersBasis(pattern),
+}
+
+const inAnyWord: ReadonlySet<string> = new Set(['short-vowel', 'long-vowel', 'schwa'])
+
+function lettersPlaces(word: Word, isOurs: (pattern: string) => boolean): readonly Placement[] {
+  return word.patterns.flatMap(({ pattern, letters, start }): readonly Placement[] => {
+    if (elsewhere.test(pattern) || !isOurs(pattern)) return []
+    if (!onVowels.has(pattern)) return [{ of: pattern, column: letters.toLowerCase() }]
+    const vowel = vowelsOf(word).find(({ grapheme }) => grapheme.start === start)
+    return vowel === undefined ? [] : [{ of: pattern, column: `${vowel.spelling}|${vowel.sound}` }]
+  })
+}
+
+function lettersBasis(pattern: string): SortBasis {
+  const length = /^(short|long)-vowel$/.exec(pattern)?.[1]
+  return {
+    name: `which ${plainName(pattern)}`,
+    basis: `which letters make the ${plainName(pattern)}`,
+    patterns: [pattern],
+    titleOf: (column, words, all) =>
+      length === undefined ? lettersOf(column, words, all) : `${length} ${column}`,
+    noneBecause: () => `has no ${plainName(pattern)}`,
+    noneTitle: `no ${plainName(pattern)}`,
+    loneIsOddball: true,
+    oddball: word => (pattern === 'silent-e' ? unlengthened(word) : undefined),
+  }
 }
 
 /** `ow`; `ow as in cow` where another column has the same letters with another sound. */
@@ -63,7 +77,7 @@ export const whereItStands: BasisFamily = {
   kind: 'place',
   placesOf: word =>
     word.patterns
-      .filter(({ pattern }) => !elsewhere.test(pattern))
+      .filter(({ pattern }) => !elsewhere.test(pattern) && !inAnyWord.has(pattern))
       .map(({ pattern, place }) => ({ of: pattern, column: place })),
   basisOf: pattern => ({
     name: `where the ${plainName(pattern)} stands`,

@@ -12,7 +12,7 @@ import {
 } from './ending-bases.js'
 import { sharedParts, shortenedWord } from './joined-bases.js'
 import { blendFamilies, firstAndLast, kindOfConsonants, whichConsonants } from './opening-bases.js'
-import { hardAndSoft, hasPattern, whereItStands, whichLetters } from './pattern-bases.js'
+import { hardAndSoft, hasPattern, whereItStands, whichLetters, whichVowelLetters } from './pattern-bases.js'
 import type { Sort } from './sort.js'
 import type { BasisFamily, SortBasis } from './sort-basis.js'
 import { compare, type RatedSort, sortBy } from './sort-by.js'
@@ -59,6 +59,7 @@ function familiesFor(words: readonly Word[]): readonly BasisFamily[] {
     whichLetters,
     lastSyllable,
     spellingsOfVowels,
+    whichVowelLetters,
     wordFamilies,
     firstSyllable,
     whichConsonants,

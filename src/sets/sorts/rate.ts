@@ -57,7 +57,7 @@ function factorsOf({ sizes, hasWithout, oddballs, outsiders }: Filled): readonly
   return [
     {
       what: `${placed} of ${all} words placed${told}`,
-      figure: ((placed + weights.oddball * oddballs) / all) ** 2,
+      figure: (placed + weights.oddball * oddballs) / all,
     },
     { what: 'evenness', figure: (1 - together) / (1 - 1 / sizes.length) },
     { what: 'columns of two words', figure: weights.thin + (1 - weights.thin) * full },

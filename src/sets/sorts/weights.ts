@@ -3,10 +3,10 @@
  * (common practice, no source): a sort is the better, the closer its words are tied together by one thing, the more of
  * them have a column, the more evenly they fill a handful of columns.
  *
- *   score = tie × placed² × evenness × fullness × breadth × contrast
+ *   score = tie × placed × evenness × fullness × breadth × contrast
  *
  * tie       how closely the words of such a sort belong together: the table below
- * placed    (words in columns + oddball × oddballs) ÷ all words; squared, for outsiders weigh heavily
+ * placed    (words in columns + oddball × oddballs) ÷ all words
  * evenness  Simpson's index of the columns' sizes against that of equal columns: 1 where all are equal
  * fullness  1 where every column has three words, down to `thin` where none has: two words show a rule poorly
  * breadth   1 for two to four columns, less for more: common practice, no source, is to sort by few
@@ -18,7 +18,7 @@
  */
 export const weights = {
   oddball: 0.75,
-  thin: 0.7,
+  thin: 0.75,
   breadth: { 5: 0.92, 6: 0.8 } as Readonly<Record<number, number>>,
   without: 0.85,
   marked: 0.4,
@@ -48,23 +48,24 @@ export const ties = {
   'vowels with r': { tie: 1, shared: 'a vowel with an r' },
   homophones: { tie: 0.97, shared: 'words that sound alike' },
   'letters of a pattern': { tie: 0.95, shared: 'one pattern' },
-  'spellings of vowels': { tie: 0.93, shared: 'vowels, told apart by letters and sound' },
+  'vowel letters': { tie: 0.75, shared: 'short vowels, or long ones' },
+  'spellings of vowels': { tie: 0.88, shared: 'vowels, told apart by letters and sound' },
   rimes: { tie: 0.92, shared: 'the end of the word from its vowel on' },
-  'first syllable': { tie: 0.92, shared: 'two syllables or more' },
+  'first syllable': { tie: 0.8, shared: 'two syllables or more' },
   clusters: { tie: 0.9, shared: 'consonants side by side' },
   'last syllable': { tie: 0.95, shared: 'a last syllable that sounds alike' },
-  'kinds of vowel': { tie: 0.85, shared: 'one syllable each' },
+  'kinds of vowel': { tie: 0.72, shared: 'one syllable each' },
   'kinds of beginning or end': { tie: 0.85, shared: 'consonants at the same end of the word' },
   'sounds of s': { tie: 0.85, shared: 's added, said in different ways' },
-  plurals: { tie: 0.85, shared: 'naming words' },
-  place: { tie: 0.8, shared: 'one pattern, in different places' },
+  plurals: { tie: 0.8, shared: 'naming words' },
+  place: { tie: 0.7, shared: 'one pattern, in different places' },
   'one letter': { tie: 0.6, shared: 'the sound that they begin or end with' },
   stress: { tie: 0.6, shared: 'two syllables or more' },
 
   syllables: { tie: 0.95, shared: 'any words', anyWords: true },
-  'or none': { tie: 0.9, shared: 'any words', anyWords: true },
-  sounds: { tie: 0.85, shared: 'any words', anyWords: true },
-  'parts of speech': { tie: 0.8, shared: 'any words', anyWords: true },
+  'or none': { tie: 0.75, shared: 'any words', anyWords: true },
+  sounds: { tie: 0.7, shared: 'any words', anyWords: true },
+  'parts of speech': { tie: 0.65, shared: 'any words', anyWords: true },
 } as const satisfies Readonly<Record<string, Tie>>
 
 export type SortKind = keyof typeof ties

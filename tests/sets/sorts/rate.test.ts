@@ -18,22 +18,22 @@ describe('the formula', () => {
     expect(scoreOf({})).toBe(1)
   })
 
-  it('takes outsiders off by the square of the share that is placed: (8/10)²', () => {
-    expect(scoreOf({ outsiders: 2 })).toBe(0.64)
+  it('takes outsiders off by the share that is placed: 8/10', () => {
+    expect(scoreOf({ outsiders: 2 })).toBe(0.8)
   })
 
-  it('counts an oddball for three quarters of a word: ((8 + 1.5)/10)²', () => {
-    expect(scoreOf({ oddballs: 2 })).toBe(0.903)
+  it('counts an oddball for three quarters of a word: (8 + 1.5)/10', () => {
+    expect(scoreOf({ oddballs: 2 })).toBe(0.95)
   })
 
-  it('takes uneven columns off by Simpson’s index: 2 · (1 − (36 + 4)/64)', () => {
-    expect(scoreOf({ sizes: [6, 2] })).toBe(0.638)
+  it('takes uneven columns off by Simpson’s index: 2 · (1 − (36 + 4)/64), times 0.875', () => {
+    expect(scoreOf({ sizes: [6, 2] })).toBe(0.656)
     // With three words in each it is the index alone: 2 · (1 − (36 + 9)/81).
     expect(scoreOf({ sizes: [6, 3] })).toBe(0.889)
   })
 
   it('takes columns of two words for thinner', () => {
-    expect(scoreOf({ sizes: [2, 2] })).toBe(0.7)
+    expect(scoreOf({ sizes: [2, 2] })).toBe(0.75)
   })
 
   it('takes five and six columns for many', () => {
@@ -47,7 +47,7 @@ describe('the formula', () => {
   })
 
   it('raises what the plan marks by two fifths of what it lacks of 1', () => {
-    expect(scoreOf({ outsiders: 2, isMarked: true })).toBe(0.784)
+    expect(scoreOf({ outsiders: 2, isMarked: true })).toBe(0.88)
     expect(scoreOf({ kind: 'syllables', isMarked: true, isFeature: true })).toBe(0.97)
   })
 
