@@ -114,6 +114,12 @@ export const firstAndLast: BasisFamily = {
 }
 
 function lettersAt(word: Word, end: End, grapheme: Grapheme | undefined): readonly Placement[] {
-  if (grapheme === undefined || grapheme.sounds.some(isVowelSound) || grapheme.sounds.length === 0) return []
-  return [{ of: end, column: (consonantsAt(word, end)?.letters ?? grapheme.letters).toLowerCase() }]
+  if (grapheme === undefined || grapheme.sounds.some(isVowelSound)) return []
+  const found = consonantsAt(word, end)?.letters
+  if (grapheme.sounds.length > 0 || found !== undefined)
+    return [{ of: end, column: (found ?? grapheme.letters).toLowerCase() }]
+  // The ce of dance, the ve of leave.
+  const before = end === 'end' ? word.graphemes.at(-2) : undefined
+  if (before === undefined || before.sounds.length === 0 || before.sounds.some(isVowelSound)) return []
+  return [{ of: end, column: `${before.letters}${grapheme.letters}`.toLowerCase() }]
 }

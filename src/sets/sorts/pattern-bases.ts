@@ -73,18 +73,40 @@ function unlengthened(word: Word): string | undefined {
   return vowel === undefined ? undefined : `its ${vowel.spelling} says ${soundInWords(vowel)}`
 }
 
+/** One team at the beginning, in the middle, at the end: sh in ship and fish, st in stop and nest. */
+export const whereLettersStand: BasisFamily = {
+  kind: 'place of letters',
+  placesOf: word =>
+    word.patterns.flatMap(({ pattern, letters, place }): readonly Placement[] =>
+      /digraph$|trigraph|blend$|^vowel-team$|^diphthong$/.test(pattern)
+        ? [{ of: letters.toLowerCase(), column: place }]
+        : [],
+    ),
+  basisOf: letters => ({
+    name: `where ${letters} stands`,
+    basis: `where in the word ${letters} stands`,
+    patterns: [],
+    noneBecause: () => `has no ${letters}`,
+    order: placesInOrder,
+  }),
+}
+
+const placesInOrder = ['beginning', 'middle', 'end', 'whole']
+
 export const whereItStands: BasisFamily = {
   kind: 'place',
   placesOf: word =>
-    word.patterns
-      .filter(({ pattern }) => !elsewhere.test(pattern) && !inAnyWord.has(pattern))
-      .map(({ pattern, place }) => ({ of: pattern, column: place })),
+    word.patterns.flatMap(({ pattern, place }): readonly Placement[] => {
+      if (elsewhere.test(pattern) || inAnyWord.has(pattern)) return []
+      const of = /^(?:beginning|ending)-blend$/.test(pattern) ? 'blend' : pattern
+      return [{ of, column: place }]
+    }),
   basisOf: pattern => ({
     name: `where the ${plainName(pattern)} stands`,
     basis: `where in the word the ${plainName(pattern)} stands`,
-    patterns: [pattern],
+    patterns: pattern === 'blend' ? ['beginning-blend', 'ending-blend'] : [pattern],
     noneBecause: () => `has no ${plainName(pattern)}`,
-    order: ['beginning', 'middle', 'end', 'whole'],
+    order: placesInOrder,
   }),
 }
 

@@ -12,7 +12,14 @@ import {
 } from './ending-bases.js'
 import { sharedParts, shortenedWord } from './joined-bases.js'
 import { blendFamilies, firstAndLast, kindOfConsonants, whichConsonants } from './opening-bases.js'
-import { hardAndSoft, hasPattern, whereItStands, whichLetters, whichVowelLetters } from './pattern-bases.js'
+import {
+  hardAndSoft,
+  hasPattern,
+  whereItStands,
+  whereLettersStand,
+  whichLetters,
+  whichVowelLetters,
+} from './pattern-bases.js'
 import type { Sort } from './sort.js'
 import type { BasisFamily, SortBasis } from './sort-basis.js'
 import { compare, type RatedSort, sortBy } from './sort-by.js'
@@ -20,6 +27,7 @@ import {
   howManySounds,
   howManySyllables,
   soundsOfOneSpelling,
+  spellingsAtTheEnds,
   spellingsOfOneConsonant,
   spellingsOfOneVowel,
 } from './sound-bases.js'
@@ -51,6 +59,7 @@ function familiesFor(words: readonly Word[]): readonly BasisFamily[] {
     spellingsOfOneVowel,
     vowelsWithR,
     soundsOfOneSpelling,
+    spellingsAtTheEnds,
     spellingsOfOneConsonant,
     sharedParts(words),
     shortenedWord,
@@ -70,6 +79,7 @@ function familiesFor(words: readonly Word[]): readonly BasisFamily[] {
     kindOfConsonants,
     howSSounds,
     pluralRule,
+    whereLettersStand,
     whereItStands,
     firstAndLast,
     whereStressed,

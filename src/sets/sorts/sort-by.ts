@@ -169,7 +169,11 @@ function leftoverReasons({ words, division, basis, keys, columnOf }: Leftovers):
   return words.flatMap((word, index): readonly LeftoverReason[] => {
     if (columnOf[index]! >= 0) return []
     const told = (why: string, isOddball: boolean): readonly LeftoverReason[] => [
-      { word: word.text, why, ...(isOddball ? { oddball: true as const } : {}) },
+      {
+        word: word.text,
+        why: `${why}${saidOtherwise(word)}`,
+        ...(isOddball ? { oddball: true as const } : {}),
+      },
     ]
     const several = division.several.get(index)
     if (several !== undefined)
@@ -182,6 +186,13 @@ function leftoverReasons({ words, division, basis, keys, columnOf }: Leftovers):
     const why = isAlone ? 'is the only one of its kind' : 'would make one column too many'
     return told(`${why}: ${shown(key, word)}`, isAlone && basis.loneIsOddball === true)
   })
+}
+
+/** tear, read, wind: another way of saying it may have its column. */
+function saidOtherwise({ text, notes = [] }: Word): string {
+  return notes.some(note => note.startsWith(`${text} is said in different ways`))
+    ? ' (said in another way, it may have a column)'
+    : ''
 }
 
 /** For a teacher: what the columns are and how full, and whether every word has a place. */

@@ -33,27 +33,37 @@ export const spellingsOfOneVowel: BasisFamily = {
 /** Without stress they stand in any long word, spelled with any letter. */
 const weak: ReadonlySet<string> = new Set(['AH', 'IH'])
 
-/** One consonant sound, its spellings, anywhere and at either end: cat, kite, duck; catch, teach. */
+/** One consonant sound, its spellings, anywhere and, more closely, at one end: cat, kite, duck; catch, teach. */
 export const spellingsOfOneConsonant: BasisFamily = {
+  kind: 'spellings of a consonant',
+  placesOf: ({ graphemes }) =>
+    graphemes.flatMap(grapheme => {
+      const sound = consonantOf(grapheme)
+      return sound === undefined ? [] : [{ of: sound, column: grapheme.letters.toLowerCase() }]
+    }),
+  basisOf: consonantSpellings,
+}
+
+export const spellingsAtTheEnds: BasisFamily = {
   kind: 'spellings of a sound',
   placesOf: word => {
-    const { graphemes } = word
+    const [first] = word.graphemes
+    const sound = first === undefined ? undefined : consonantOf(first)
     const last = lastConsonant(word)
     return [
-      ...graphemes.flatMap((grapheme, index) => {
-        const sound = consonantOf(grapheme)
-        if (sound === undefined) return []
-        const column = grapheme.letters.toLowerCase()
-        return [{ of: sound, column }, ...(index === 0 ? [{ of: `${sound} at the beginning`, column }] : [])]
-      }),
+      ...(sound === undefined
+        ? []
+        : [{ of: `${sound} at the beginning`, column: first!.letters.toLowerCase() }]),
       ...(last === undefined ? [] : [{ of: `${last.sound} at the end`, column: last.spelling }]),
     ]
   },
-  basisOf: of => {
-    const [sound = '', place = ''] = of.split(/ (?=at )/)
-    const spellings = spellingsOf(`${soundName(sound)}${place === '' ? '' : ` ${place}`}`)
-    return { ...spellings, patterns: ['consonant-digraph', 'trigraph', 'double-consonant', 'silent-letters'] }
-  },
+  basisOf: consonantSpellings,
+}
+
+function consonantSpellings(of: string): SortBasis {
+  const [sound = '', place = ''] = of.split(/ (?=at )/)
+  const spellings = spellingsOf(`${soundName(sound)}${place === '' ? '' : ` ${place}`}`)
+  return { ...spellings, patterns: ['consonant-digraph', 'trigraph', 'double-consonant', 'silent-letters'] }
 }
 
 function spellingsOf(sound: string): Pick<SortBasis, 'name' | 'basis' | 'noneBecause' | 'loneIsOddball'> {
@@ -87,17 +97,14 @@ export const soundsOfOneSpelling: BasisFamily = {
   kind: 'sounds of a spelling',
   placesOf: word => {
     const vowels = new Map(vowelsOf(word).map(vowel => [vowel.grapheme, vowel]))
+    const last = word.graphemes.length - 1
     return word.graphemes.flatMap((grapheme, index): readonly Placement[] => {
+      if (grapheme.sounds.length === 0) return []
       const vowel = vowels.get(grapheme)
       const of = vowel?.spelling ?? grapheme.letters.toLowerCase()
-      const isY = of === 'y' && index > 0
-      if ((of.length < 2 && !isY) || of.includes('_') || grapheme.sounds.length === 0) return []
-      return [
-        {
-          of: isY && index === word.graphemes.length - 1 ? 'y at the end' : of,
-          column: vowel?.sound ?? grapheme.sounds.join(' '),
-        },
-      ]
+      const column = vowel?.sound ?? grapheme.sounds.join(' ')
+      if (of === 'y') return [{ of, column }, ...(index === last ? [{ of: 'y at the end', column }] : [])]
+      return of.length < 2 || of.includes('_') ? [] : [{ of, column }]
     })
   },
   basisOf: of => {

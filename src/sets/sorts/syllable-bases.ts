@@ -27,7 +27,6 @@ export const firstSyllable: BasisFamily = {
           titleOf: column => plainName(column),
           noneBecause: whyNoFirst,
           order: ['open-syllable', 'closed-syllable', ...kinds],
-          loneIsOddball: true,
         }
       : {
           name: 'what stands between the vowels',
@@ -36,7 +35,6 @@ export const firstSyllable: BasisFamily = {
           noneBecause: word =>
             kindOfFirst(word) === undefined ? whyNoFirst(word) : 'has other letters between its vowels',
           order: ['a doubled consonant', 'two or more consonants', 'one consonant, open syllable'],
-          loneIsOddball: true,
         },
 }
 

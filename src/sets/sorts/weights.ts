@@ -24,7 +24,7 @@ export const weights = {
   marked: 0.4,
   anyWords: 0.33,
   /** Sorts below it are none: mostly too lop-sided. */
-  leastScore: 1 / 3,
+  leastScore: 0.4,
   mostColumns: 6,
 } as const
 
@@ -39,6 +39,7 @@ interface Tie {
 export const ties = {
   'sounds of a spelling': { tie: 1, shared: 'the same letters, said in different ways' },
   'spellings of a sound': { tie: 1, shared: 'one sound, spelled in different ways' },
+  'spellings of a consonant': { tie: 0.9, shared: 'one consonant sound, spelled in different ways' },
   'hard and soft': { tie: 1, shared: 'c or g, hard or soft' },
   'how an ending is added': { tie: 0.97, shared: 'an ending, added in different ways' },
   'sounds of an ending': { tie: 1, shared: 'one ending, said in different ways' },
@@ -50,7 +51,7 @@ export const ties = {
   'letters of a pattern': { tie: 0.95, shared: 'one pattern' },
   'vowel letters': { tie: 0.75, shared: 'short vowels, or long ones' },
   'spellings of vowels': { tie: 0.88, shared: 'vowels, told apart by letters and sound' },
-  rimes: { tie: 0.92, shared: 'the end of the word from its vowel on' },
+  rimes: { tie: 0.95, shared: 'the end of the word from its vowel on' },
   'first syllable': { tie: 0.8, shared: 'two syllables or more' },
   clusters: { tie: 0.9, shared: 'consonants side by side' },
   'last syllable': { tie: 0.95, shared: 'a last syllable that sounds alike' },
@@ -58,8 +59,9 @@ export const ties = {
   'kinds of beginning or end': { tie: 0.85, shared: 'consonants at the same end of the word' },
   'sounds of s': { tie: 0.85, shared: 's added, said in different ways' },
   plurals: { tie: 0.8, shared: 'naming words' },
+  'place of letters': { tie: 0.85, shared: 'the same letters, in different places' },
   place: { tie: 0.7, shared: 'one pattern, in different places' },
-  'one letter': { tie: 0.6, shared: 'the sound that they begin or end with' },
+  'one letter': { tie: 0.86, shared: 'the sound that they begin or end with' },
   stress: { tie: 0.6, shared: 'two syllables or more' },
 
   syllables: { tie: 0.95, shared: 'any words', anyWords: true },

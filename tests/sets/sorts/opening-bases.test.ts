@@ -48,4 +48,12 @@ describe('by beginning and end', () => {
       },
     )
   })
+
+  it('last letters keep their silent e', () => {
+    expect(columnsOf(sort('dance, fence, large, plunge, leave, glove', 'which letters come last'))).toEqual({
+      ce: 'dance, fence',
+      ge: 'large, plunge',
+      ve: 'glove, leave',
+    })
+  })
 })

@@ -69,6 +69,19 @@ describe('hard and soft', () => {
   })
 })
 
+describe('where letters stand', () => {
+  it('is one sort, though a blend has one name at the beginning and another at the end', () => {
+    expect(columnsOf(sort('stop, stem, star, nest, fast, dust', 'where st stands'))).toEqual({
+      beginning: 'star, stem, stop',
+      end: 'dust, fast, nest',
+    })
+    expect(columnsOf(sort('stop, flag, crib, pond, lamp, milk', 'where the blend stands'))).toEqual({
+      beginning: 'crib, flag, stop',
+      end: 'lamp, milk, pond',
+    })
+  })
+})
+
 describe('where a pattern stands', () => {
   it('is beginning, middle or end, in this order', () => {
     const found = sort('fish, dish, ship, shed', 'where the consonant digraph stands')

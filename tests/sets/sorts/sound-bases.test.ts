@@ -53,11 +53,32 @@ describe('by the sounds of one spelling', () => {
     })
   })
 
+  it('y says one thing at the beginning and two at the end', () => {
+    expect(columnsOf(sort('yes, yard, fly, cry, baby, city', 'how y sounds'))).toEqual({
+      'y as in yes': 'yard, yes',
+      'y as in cry': 'cry, fly',
+      'y as in baby': 'baby, city',
+    })
+  })
+
   it('y at the end says long i or long e', () => {
     expect(columnsOf(sort('fly, cry, sky, pony, baby, city', 'how y at the end sounds'))).toEqual({
       'y as in cry': 'cry, fly, sky',
       'y as in baby': 'baby, city, pony',
     })
+  })
+})
+
+describe('a word that is said in two ways', () => {
+  it('is left over with a word of that', () => {
+    const { leftoverReasons } = firstOf('chair, hair, pair, care, share, dare, bear, pear, wear, tear')
+    expect(leftoverReasons).toEqual([
+      {
+        word: 'tear',
+        why: 'its ear says /IH R/ as in deer (said in another way, it may have a column)',
+        oddball: true,
+      },
+    ])
   })
 })
 
