@@ -7,6 +7,7 @@ import { checklist } from './checklist/checklist.js'
 import { closedSort } from './closed-sort.js'
 import { crossword } from './crossword/crossword.js'
 import { diceGrid } from './dice-grid/dice-grid.js'
+import { dictation } from './dictation/dictation.js'
 import { fourInALine } from './four-in-a-line.js'
 import { key } from './key/key.js'
 import type { Layout } from './layout.js'
@@ -54,6 +55,7 @@ export const layouts: readonly Layout[] = [
   soundBoxes,
   soundMat,
   wordStrips,
+  dictation,
   key,
   markedList,
   blankList,

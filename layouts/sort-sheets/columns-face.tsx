@@ -6,7 +6,6 @@ import { OverlaySlot, Slot } from '../../src/pieces/faces/slot.js'
 import { cardFace } from '../../src/pieces/parts/card-face.js'
 import { contentRoom } from '../../src/pieces/parts/card-frame.js'
 import { type Picture, pictureSlot } from '../../src/pieces/parts/picture-slot.js'
-import { Rule } from '../../src/pieces/parts/rules.js'
 import type { Art } from '../../src/pieces/piece.js'
 import { balancedLines } from '../../src/pieces/text/balanced-lines.js'
 import { linesHeight } from '../../src/pieces/text/break-lines.js'
@@ -17,6 +16,13 @@ import { errorAt, type Outcome, type Problem } from '../../src/problems.js'
 import type { CardSet } from '../../src/sets/card-set.js'
 import type { SortHeading } from '../../src/sets/sorts/sort-heading.js'
 import { wordSlot } from '../one-card-a-word.js'
+import {
+  BESIDE_LINES_MM,
+  LabelledRow,
+  leastWriting,
+  mostWriting,
+  WritingRow,
+} from '../writing/writing-lines.js'
 import type { SortRequest } from './chosen-headings.js'
 
 /** A sheet with a column under each heading. */
@@ -38,11 +44,6 @@ export interface Asked {
 const LINE_MM = 0.6
 /** White between the columns and the set mark below them. */
 const ABOVE_MARK_MM = 1.2
-/** A beginner's hand needs so much from line to line: our own judgement, no source. */
-const LEAST_WRITING_MM = 9
-/** In the em of a child's large print: her hand need not write as large as she reads (our own judgement, no source). */
-const LARGE_WRITING_EM = 0.6
-const MOST_WRITING_MM = 16
 /** Of the sheet's height, for the headings. */
 const HEAD_SHARE = 0.13
 /** Of a heading's height, for the em of its key word: room for what stands above and below its letters, and marks. */
@@ -50,8 +51,6 @@ const HEAD_WORD_SHARE = 0.62
 /** Above and below what a heading says, together. */
 const HEAD_WHITE_MM = 3
 const HEAD_MM = { least: 15, most: 36 }
-/** Beside the lines of a column. */
-const BESIDE_LINES_MM = 3
 
 /** The same sheet for every copy; an error where a heading or the lines have no room. */
 export function sortSheetFaces(
@@ -132,16 +131,11 @@ function planRows(
   }))
   const writing = told.reduce((sum, each) => sum + each.writing, 0)
   const textsMm = told.reduce((sum, { lines }) => sum + linesHeight(lines.length, textMm) + textMm * 0.5, 0)
-  const nameLines = named ? 1 : 0
-  const heightMm = room.heightMm - ABOVE_MARK_MM - headMm - textsMm
-  const lineMm = Math.min(MOST_WRITING_MM, heightMm / (linesEach + writing + nameLines + 0.4))
-  const nameMm = nameLines * lineMm
-  const bodyMm = linesEach === 0 ? heightMm - writing * lineMm - nameMm : (linesEach + 0.4) * lineMm
+  const nameMm = named ? linesHeight(1, textMm) * 1.5 : 0
+  const heightMm = room.heightMm - ABOVE_MARK_MM - headMm - textsMm - nameMm
+  const lineMm = Math.min(mostWriting(leastWriting(type)), heightMm / (linesEach + writing + 0.4))
+  const bodyMm = linesEach === 0 ? heightMm - writing * lineMm : (linesEach + 0.4) * lineMm
   return { room, headMm, columns: headings.length, nameMm, bodyMm, lineMm, textMm, asked: told }
-}
-
-function leastWriting(type: TypeScale): number {
-  return Math.max(LEAST_WRITING_MM, type.large ? type.mainMinimumMm * LARGE_WRITING_EM : 0)
 }
 
 function noRoomForLines({ item, type }: SortRequest, { linesEach }: SortSheet, { lineMm }: RowPlan): Problem {
@@ -223,15 +217,12 @@ function Columns({ sheet: { headings, linesEach, named }, plan, pictured }: Colu
         <div
           style={{
             display: 'flex',
-            height: mm(nameMm),
-            alignItems: 'flex-end',
+            flexDirection: 'column',
+            width: '100%',
             paddingBottom: mm(nameMm * 0.22),
           }}
         >
-          <Lines lines={['Name']} style={{ sizeMm: textMm }} box={{ marginRight: mm(3) }} />
-          <div style={{ display: 'flex', flexGrow: 1, height: '100%', position: 'relative' }}>
-            <Rule color="#737373" />
-          </div>
+          <LabelledRow label="Name" heightMm={nameMm * 0.78} sizeMm={textMm} />
         </div>
       )}
       <div style={{ display: 'flex', position: 'relative', height: mm(headMm + bodyMm), width: '100%' }}>
@@ -261,22 +252,6 @@ function Columns({ sheet: { headings, linesEach, named }, plan, pictured }: Colu
           ))}
         </div>
       ))}
-    </div>
-  )
-}
-
-function WritingRow({ heightMm }: { readonly heightMm: number }) {
-  return (
-    <div
-      style={{
-        display: 'flex',
-        position: 'relative',
-        height: mm(heightMm),
-        marginLeft: mm(BESIDE_LINES_MM),
-        marginRight: mm(BESIDE_LINES_MM),
-      }}
-    >
-      <Rule color="#737373" />
     </div>
   )
 }

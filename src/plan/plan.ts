@@ -70,6 +70,8 @@ export interface PlanWord {
   readonly text: string
   readonly place: Place
   readonly clue?: string
+  /** To write from dictation. */
+  readonly sentence?: string
   /** Absolute path. */
   readonly picture?: string
   readonly overrides: WordOverrides

@@ -23,7 +23,7 @@ export type ClassWays = Pick<Plan, 'accent' | 'countSounds'>
 
 export function studyWord(planWord: PlanWord, lexicon: Lexicon, ways: ClassWays = {}): Outcome<Word> {
   const { accent, countSounds = 'as taught' } = ways
-  const { overrides, clue, picture } = planWord
+  const { overrides, clue, sentence, picture } = planWord
   const text = straighten(planWord.text)
   const entry = lookUp(text, lexicon)
   const asShown = () => piecesToWrite({ text, place: planWord.place, overrides: {} }, lexicon)
@@ -66,6 +66,7 @@ export function studyWord(planWord: PlanWord, lexicon: Lexicon, ways: ClassWays 
     ...(notes.length === 0 ? {} : { notes }),
     ...(clueDraft === undefined ? {} : { clueDraft }),
     ...(clue === undefined ? {} : { clue }),
+    ...(sentence === undefined ? {} : { sentence }),
     ...(picture === undefined ? {} : { picture }),
   }
   return outcomeOf(word, [

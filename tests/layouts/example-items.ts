@@ -46,6 +46,7 @@ export const examples: Readonly<Record<string, Examples>> = {
   'word-search': { keys: ['ways: backwards too, boards: 2'] },
   'sound-mat': { keys: ['border: double'] },
   'sound-boxes': { keys: ['', 'show: word'] },
+  dictation: { keys: ['', 'border: dashed, copies: 2'] },
   'word-strips': { keys: ['', 'write: syllables, border: thick cut', 'write: nothing'] },
   key: { keys: ['', 'for: desk'] },
   'marked-list': { keys: [''], forTeacher: true },

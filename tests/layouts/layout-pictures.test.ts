@@ -36,6 +36,7 @@ const pictured: Readonly<Record<string, string>> = {
   'word-search': 'layout: word-search, cover: no',
   'sound-mat': 'layout: sound-mat, cover: no',
   'sound-boxes': 'layout: sound-boxes, across: 1, down: 2, words: [reed, marsh], cover: no',
+  dictation: 'layout: dictation, cover: off',
   'word-strips': 'layout: word-strips, across: 1, down: 3, cover: no',
   key: 'layout: key',
   'key-desk': 'layout: key, for: desk',

@@ -148,7 +148,9 @@ function divisionFor({ item, group }: ItemJob, perSheet: ColumnsAndRows, large: 
 function missingGlyphs({ words, item, group }: ItemJob, plan: Plan, typeface: Typeface): readonly Problem[] {
   const texts = [
     ...words.map(word => ({ text: word.text, place: word.place })),
-    ...words.flatMap(word => (word.clue === undefined ? [] : [{ text: word.clue, place: word.place }])),
+    ...words.flatMap(({ clue, sentence, place }) =>
+      [clue, sentence].flatMap(text => (text === undefined ? [] : [{ text, place }])),
+    ),
     { text: itemTitle(item), place: item.place },
     ...(group === null ? [] : [{ text: group.name, place: group.place }]),
     ...[plan.title, plan.className].map(text => ({ text, place: { file: plan.file } })),

@@ -67,6 +67,9 @@ function wordKeys({ patterns, files, file }: WordContext, word: string | undefin
     clue: key('what it means, for call cards, pairs and backs', textReader('a clue', 300), {
       example: 'wet, grassy land',
     }),
+    sentence: key('a sentence with it, to write from dictation', textReader('a sentence', 160), {
+      example: 'The marsh is wet.',
+    }),
     picture: key('your own picture of it', pictureReader(files, file)),
     sounds: key('your own division into sounds; it wins over ours', division('sounds')),
     syllables: key('your own division into syllables; it wins over ours', division('syllables'), {
@@ -121,7 +124,7 @@ function wordFromKeys(map: MapEntry, context: WordContext): Outcome<PlanWord> {
     ...present({ others: context.otherKeys }),
   })
   return andThen(keys, ({ values, places }) => {
-    const { word, clue, picture, sounds, syllables, plural = {} } = values
+    const { word, clue, sentence, picture, sounds, syllables, plural = {} } = values
     const overrides: WordOverrides = {
       ...present({
         sounds,
@@ -136,7 +139,7 @@ function wordFromKeys(map: MapEntry, context: WordContext): Outcome<PlanWord> {
     return succeed({
       text: word!,
       place: places.get('word')!,
-      ...present({ clue, picture }),
+      ...present({ clue, sentence, picture }),
       overrides,
       ...(Object.keys(overridePlaces).length === 0 ? {} : { overridePlaces }),
     })

@@ -1,0 +1,63 @@
+import { succeed } from '../../src/outcomes.js'
+import { type Problem, warningAt } from '../../src/problems.js'
+import { cardId } from '../../src/sets/card-id.js'
+import { defineLayout } from '../layout.js'
+import { dictationFaces } from './dictation-face.js'
+import { type DictationRequest, dictationOptions, sentenceOf } from './dictation-options.js'
+import { dictationPages } from './dictation-pages.js'
+
+/** Numbered lines for the words and sentences that a teacher reads out, with what she reads, counts and keeps. */
+export const dictation = defineLayout({
+  kind: 'pieces',
+  name: 'dictation',
+  summary:
+    'numbered lines for the words that you read out, with your list, the points and a record of the class',
+  options: dictationOptions,
+  marks: 'none',
+  perSheet: { columns: 2, rows: 1 },
+  perSheetLarge: { columns: 1, rows: 1 },
+  set: request => {
+    const { words, item } = request
+    const value = {
+      cards: Array.from({ length: item.copies }, (_, index) => ({
+        id: cardId({ prefix: 'board', number: 1, copy: index + 1, of: 1 }),
+        kind: 'board' as const,
+        number: 1,
+        copy: index + 1,
+        words,
+      })),
+      answerData: words.map((word, index) => {
+        const sentence = sentenceOf(request, word)
+        return {
+          prompt: String(index + 1),
+          answer: word.text,
+          ...(sentence === undefined ? {} : { sentence }),
+        }
+      }),
+    }
+    return succeed(value, withoutTheirWord(request))
+  },
+  faces: dictationFaces,
+  pages: dictationPages,
+})
+
+/** Sentences that do not hold the word which they are for, as it is written. */
+function withoutTheirWord(request: DictationRequest): readonly Problem[] {
+  const without = request.words.filter(word => {
+    const sentence = sentenceOf(request, word)
+    return sentence !== undefined && !wordsIn(sentence).includes(word.text.toLowerCase())
+  })
+  if (without.length === 0) return []
+  const named = without.map(({ text }) => `"${text}"`).join(', ')
+  return [
+    warningAt(
+      request.item.place,
+      `the sentence of ${named} does not hold the word itself`,
+      'Write a sentence in which the word stands as the children are to spell it.',
+    ),
+  ]
+}
+
+function wordsIn(sentence: string): readonly string[] {
+  return sentence.toLowerCase().match(/\p{L}+(?:['’-]\p{L}+)*/gu) ?? []
+}
