@@ -1,6 +1,7 @@
 import type { Size } from '../src/geometry.js'
 import { succeed } from '../src/outcomes.js'
 import { type CardFace, mm } from '../src/pieces/faces/face.js'
+import type { Row } from '../src/pieces/faces/flow-page.js'
 import { Slot } from '../src/pieces/faces/slot.js'
 import { contentRoom } from '../src/pieces/parts/card-frame.js'
 import { Rule } from '../src/pieces/parts/rules.js'
@@ -80,11 +81,21 @@ function chainPages(request: ChainRequest, set: CardSet, room: Size): readonly P
   const named = (number: number) => `${number} ${cards.get(number)!.words[0]!.text}`
   const paragraph = (text: string) =>
     textRow(text, { style: { sizeMm: type.adultTextMm }, widthMm: room.widthMm, measure })
+  const loopHeading = (loop: number): readonly Row[] => {
+    const style = { sizeMm: type.adultTextMm, weight: 700 } as const
+    const heading = textRow(`Loop ${loop + 1}`, { style, widthMm: room.widthMm, measure })
+    const white: Row = {
+      heightMm: type.adultTextMm,
+      keepsWithNext: true,
+      tree: <div style={{ display: 'flex' }} />,
+    }
+    return [white, { ...heading, keepsWithNext: true }]
+  }
   const loops = loopsOf(set.answers ?? [])
   const rows = [
     ...(set.notes ?? []).map(paragraph),
     ...loops.flatMap((steps, loop) => [
-      ...(loops.length === 1 ? [] : [paragraph(`Loop ${loop + 1}`)]),
+      ...(loops.length === 1 ? [] : loopHeading(loop)),
       ...tableRows({
         columns: [
           { heading: 'card', share: 0.25 },
@@ -111,7 +122,7 @@ function chainPages(request: ChainRequest, set: CardSet, room: Size): readonly P
       {
         play: [
           ends
-            ? `Mix the cards and share them all out. Whoever has ${begins} begins.`
+            ? `Mix the cards and share them all out. Whoever has “${begins}” begins.`
             : `Mix the cards${options.loops === 1 ? '' : ' of your loop'} and share them all out. Anyone may begin.`,
           `Read aloud what stands under “${leadIn}”`,
           `Listen. ${wording[options.ask].listen} Then say the word and read on.`,

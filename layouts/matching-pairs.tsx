@@ -50,6 +50,7 @@ export const matchingPairs = defineLayout({
         isMarked: word => targetsOf(word, marks).length > 0,
       },
       copies: item.copies,
+      accent: plan.accent,
       seed: plan.seed,
       label: itemName,
       place: item.place,
@@ -64,8 +65,8 @@ function pairFaces(request: PairsRequest, set: CardSet, size: Size): Outcome<rea
   const fit = fitTexts({
     texts: titlesInRoom(running, textRoom(size, item.border, type)),
     minimumMm: type.textMm,
-    // Running text larger than this only makes more lines.
-    maximumMm: Math.max(type.textMm, size.heightMm / 8),
+    // Running text larger than this only makes more lines; a number of sounds is short.
+    maximumMm: Math.max(type.textMm, size.heightMm / (options.pair.includes('clue') ? 8 : 4)),
     weight: 400,
     measure,
     place: item.place,

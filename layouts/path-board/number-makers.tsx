@@ -99,7 +99,7 @@ function drawGrid(numbers: readonly (readonly number[])[], room: Size, write: Wr
   const lines = drawCellLines({ room, columns: count, rows: count, lineMm: LINE_MM })
   const written = numbers.flatMap((row, y) =>
     row.map((number, x) => {
-      const art = write(String(number), Math.min(7, cell.heightMm * 0.55))
+      const art = write(String(number), cell.heightMm * 0.6)
       return moveArt(
         art,
         x * cell.widthMm + (cell.widthMm - art.widthMm) / 2,

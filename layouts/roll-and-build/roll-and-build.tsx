@@ -65,6 +65,7 @@ function sideOf({ item, type }: LayoutRequest, room: Size): number {
 }
 
 function rollPages(request: RollRequest, set: CardSet, room: Size): readonly PageFace[] {
+  const hasEmpty = set.cards.some(({ die }) => die?.faces.includes(''))
   const record = recordSheet(request, { dieMm: sideOf(request, room), room })
   return [
     ...grownUpPages(request, { kind: 'list', what: 'words that I built', rows: record, room }),
@@ -73,13 +74,13 @@ function rollPages(request: RollRequest, set: CardSet, room: Size): readonly Pag
       {
         play: [
           'Throw the three dice. The black bar shows which goes first, in the middle and last.',
-          'Run a finger under the letters and read what they make.',
+          `Run a finger under the letters and read what they make.${hasEmpty ? ' An empty side adds nothing.' : ''}`,
           'Is it a word? Say it in a sentence and write it under “Real words”.',
           'If not, write it under “Not words yet”. Who has most real words after ten throws?',
         ],
         prepare:
           'one set of three dice for two or three children, one record sheet for each. Print on card, cut along the whole lines, crease the dashed lines, glue the tabs inside. Scissors and glue are for older hands; dice are not for children under three.',
-        help: 'the bars stand at the foot of a face and tell which way is up (b, d, p, q and n, u turn into one another). An empty face adds no letters. The answer page has all words that the dice can build. A word that sounds right but is spelled otherwise, such as bote, is not a word yet.',
+        help: 'the bars stand at the foot of a face and tell which way is up (b, d, p, q and n, u turn into one another). The answer page has the words that the dice can build and that many children know; look a rarer one up in a dictionary. A word that sounds right but is spelled otherwise, such as bote, is not a word yet.',
         easier:
           'lay the last die fixed and throw the other two, or build one of the week’s words and change one die.',
         harder: 'throw once and turn one die of your choice, or say what a not-yet word could mean.',

@@ -20,6 +20,17 @@ describe('chain cards', () => {
     expect(await leadIns('{layout: chain-cards, ask: plural}')).toEqual(new Set(['Next plural:']))
   })
 
+  it('have each of several loops under its own heading, with white above it', async () => {
+    const printed = await printItem('{layout: chain-cards, loops: 2}')
+    const page = printed.sheets.find(({ kind }) => kind === 'answers')!
+    const runs = page.furniture.flatMap(({ art, yMm }) =>
+      art.text.map(({ text, baselineMm, sizeMm }) => ({ text, sizeMm, yMm: yMm + baselineMm })),
+    )
+    const second = runs.find(({ text }) => text === 'Loop 2')!
+    const above = Math.max(...runs.filter(({ yMm }) => yMm < second.yMm - 1).map(({ yMm }) => yMm))
+    expect(second.yMm - above).toBeGreaterThan(second.sizeMm * 2.4)
+  })
+
   it('have their loop on a page of its own: every card once, the last leading back to the first', async () => {
     const printed = await printItem('{layout: chain-cards}')
     expect(kindsOf(printed)).toEqual(['pieces', 'rules', 'answers', 'cover'])

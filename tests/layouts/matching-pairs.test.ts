@@ -31,6 +31,16 @@ describe('matching pairs', () => {
     expect(new Set(pieces.map(piece => piece.fontPt)).size).toBe(1)
   })
 
+  it('have numbers of sounds that are read across a table', async () => {
+    const plan = 'title: Along the marsh\nwords: [bee, reed, frog, spring]\nprint:\n'
+    const pieces = piecesOf(await printItem('{layout: matching-pairs, pair: sounds}', plan))
+    const runs = pieces.flatMap(({ art }) => art.flatMap(each => each.art.text))
+    const numbers = runs.filter(({ text }) => /^\d sounds$/.test(text))
+    expect(numbers).toHaveLength(4)
+    // 24 pt
+    for (const { sizeMm } of numbers) expect(sizeMm).toBeGreaterThan(8.4)
+  })
+
   it('have two words that sound alike, and say which word has no partner', async () => {
     const harbour = 'title: Down at the harbour\nwords: [sea, sail, see, sale, gull]\nprint:\n'
     const item = '{layout: matching-pairs, pair: sound alike}'

@@ -176,7 +176,7 @@ function loopNotes(firstNumbers: readonly number[], of: number): readonly string
 
 function openNote([chain]: readonly Chain[]): string {
   const words = chain!.words
-  return `The chain begins with ${words[0]!.text} and ends with ${words.at(-1)!.text}.`
+  return `The chain begins with “${words[0]!.text}” and ends with “${words.at(-1)!.text}”.`
 }
 
 function noPrompt(without: readonly Word[], { ask, place }: ChainWanted): Problem {

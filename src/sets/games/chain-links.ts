@@ -66,7 +66,7 @@ function changeInWords({ kind, at }: SoundChange, from: Word, to: Word): string 
   switch (kind) {
     case 'changed':
       return place === undefined
-        ? `change a sound in the middle to ${letters}`
+        ? `change ${last === 2 ? 'the middle sound' : 'a sound in the middle'} to ${letters}`
         : `change the ${place} sound to ${letters}`
     case 'added':
       return place === undefined

@@ -1,6 +1,8 @@
 /** Matching pairs: two cards that belong together, to be found among all of them. */
 import { failWith, succeed } from '../../outcomes.js'
+import type { Accent } from '../../plan/plan.js'
 import { errorAt, type Outcome, type Problem, warningAt } from '../../problems.js'
+import { homophonesOf } from '../../words/homophones/homophones.js'
 import type { Word } from '../../words/word.js'
 import { cardId } from '../card-id.js'
 import type { Card, CardSet } from '../card-set.js'
@@ -10,6 +12,8 @@ import type { ShownSide } from './pair-sides.js'
 import { apart, type MadePairs, type Pair, pairsOfSides, type SidesWanted } from './pairs-apart.js'
 
 export interface PairsWanted extends Omit<SidesWanted, 'leftOut'> {
+  /** As the class speaks; words sound alike in it. */
+  readonly accent?: Accent | undefined
   readonly copies: number
   readonly seed: number
   readonly label: string
@@ -52,13 +56,22 @@ export function matchingPairs(wanted: PairsWanted): Outcome<CardSet> {
   return succeed(set, problems)
 }
 
-/** Each word with the next of the list that has its first pronunciation, stress apart, no word in two pairs. */
-function soundAlikes({ words, place }: PairsWanted): MadePairs {
+/**
+ * Each word with the next of the list that is known to sound the same, or has its first pronunciation, stress apart; no
+ * word in two pairs.
+ */
+function soundAlikes({ words, place, accent }: PairsWanted): MadePairs {
   const taken = new Set<Word>()
   const heard = (word: Word): string => (word.pronunciations[0] ?? '').replace(/\d/g, '')
   const pairs = words.flatMap((word, index): Pair[] => {
     if (taken.has(word) || heard(word) === '') return []
-    const partner = words.slice(index + 1).find(other => !taken.has(other) && heard(other) === heard(word))
+    const alike = homophonesOf(word.text.toLowerCase(), accent)
+    const partner = words
+      .slice(index + 1)
+      .find(
+        other =>
+          !taken.has(other) && (heard(other) === heard(word) || alike.includes(other.text.toLowerCase())),
+      )
     if (partner === undefined) return []
     taken.add(word).add(partner)
     return [
@@ -71,15 +84,20 @@ function soundAlikes({ words, place }: PairsWanted): MadePairs {
       },
     ]
   })
-  const problems = words
-    .filter(word => !taken.has(word))
-    .map(word =>
-      warningAt(
-        place,
-        `no other word of the list sounds like "${word.text}"`,
-        'It gets no card; add its partner to the words.',
-      ),
-    )
+  const single = words.filter(word => !taken.has(word))
+  const isOne = single.length === 1
+  const problems =
+    single.length === 0
+      ? []
+      : [
+          warningAt(
+            place,
+            `no other word of the list sounds like ${single.map(({ text }) => `"${text}"`).join(', ')}`,
+            isOne
+              ? 'It gets no card; add its partner to the words.'
+              : 'They get no card; add their partners to the words.',
+          ),
+        ]
   return { pairs, problems }
 }
 

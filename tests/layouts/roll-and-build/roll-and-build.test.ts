@@ -28,6 +28,18 @@ describe('roll and build', () => {
     },
   )
 
+  it('tells the children what an empty side does, where a die has one', async () => {
+    const rules = async (words: string) =>
+      linesOn(await printItem('{layout: roll-and-build}', plan(words)), 'rules').join(' ')
+    expect(await rules('bee, duck, frog, knock, rain, reed')).toContain('An empty side adds nothing.')
+    expect(await rules('duck, frog, rain, reed, mud, fog')).not.toContain('An empty side')
+  })
+
+  it('promises no answer for every word of a dictionary', async () => {
+    const rules = linesOn(await printItem('{layout: roll-and-build}'), 'rules').join(' ')
+    expect(rules).toContain('that many children know; look a rarer one up in a dictionary')
+  })
+
   it('warns of scissors, glue and small children', async () => {
     const rules = linesOn(await printItem('{layout: roll-and-build}'), 'rules').join(' ')
     expect(rules).toContain('Scissors and glue are for older hands; dice are not for children under three')

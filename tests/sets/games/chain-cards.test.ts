@@ -171,7 +171,7 @@ describe('a chain by last letters', () => {
   })
 
   it('says where it begins and ends where it does not close, and what has no place in it', () => {
-    expect(chainFrom(byLetters).notes).toEqual(['The chain begins with marsh and ends with llama.'])
+    expect(chainFrom(byLetters).notes).toEqual(['The chain begins with “marsh” and ends with “llama”.'])
     expect(chainCards(byLetters).problems).toMatchObject([
       {
         severity: 'warning',
@@ -213,7 +213,7 @@ describe('a chain by sound change', () => {
     expect([...chain.keys()].toSorted()).toEqual(['cat', 'kip', 'kit', 'ship'])
     const forwards = chain.get('ship') === 'the end'
     expect(chain.get(forwards ? 'cat' : 'kit')).toBe(
-      forwards ? 'change a sound in the middle to i' : 'change a sound in the middle to a',
+      forwards ? 'change the middle sound to i' : 'change the middle sound to a',
     )
     expect(chain.get('kip')).toBe(forwards ? 'change the first sound to sh' : 'change the last sound to t')
   })

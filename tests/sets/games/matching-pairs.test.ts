@@ -165,6 +165,21 @@ describe('matching pairs', () => {
     ])
   })
 
+  it('pairs words that are known to sound the same though the lexicon writes them in two ways', () => {
+    const words = ['flower', 'flour', 'sea', 'see', 'mud', 'frog'].map(text => ({
+      ...wordByHand(text),
+      pronunciations: [text],
+    }))
+    const { pairs, outcome } = pairsFrom({ ...asked, words, ...sides('word', 'sound alike') })
+    expect(pairs).toEqual([
+      ['flour', 'flower'],
+      ['sea', 'see'],
+    ])
+    expect(outcome.problems.map(problem => problem.message)).toEqual([
+      'no other word of the list sounds like "mud", "frog"',
+    ])
+  })
+
   it('lays no pair side by side, so that neither place nor number tells it', () => {
     fc.assert(
       fc.property(fc.integer(), seed => {
