@@ -84,7 +84,7 @@ function closedSortFaces(request: SortRequest, set: CardSet, size: Size): Outcom
     place: item.place,
   })
   if (!fit.ok) return fit
-  const style = { sizeMm: fit.value, weight: 700, align: 'centre' } as const
+  const style = { sizeMm: onOneLine(request, titled, fit.value, size), weight: 700, align: 'centre' } as const
   const faces = set.cards.map(card => {
     if (card.kind !== 'header') return wordAloneFace(request, card, set, size)
     if (card.words.length === 0)
@@ -92,6 +92,21 @@ function closedSortFaces(request: SortRequest, set: CardSet, size: Size): Outcom
     return keyWordFace(request, { card, set, size, border })
   })
   return succeed(faces)
+}
+
+/** Smaller by so much at most, headers that stand on one line each look alike. */
+const LEAST_OF_LARGEST = 0.6
+
+function onOneLine(
+  { measure, item, type }: SortRequest,
+  titled: CardSet['cards'],
+  largestMm: number,
+  size: Size,
+): number {
+  const widest = Math.max(0, ...titled.map(({ title }) => measure(title ?? '', 1, 700)))
+  const { widthMm } = textRoom(size, headerBorder(item.border), type)
+  const oneLineMm = Math.max(type.textMm, (widthMm - 0.1) / Math.max(widest, 0.01))
+  return oneLineMm < largestMm && oneLineMm >= largestMm * LEAST_OF_LARGEST ? oneLineMm : largestMm
 }
 
 /** A header with its key word, and the teacher's picture of it where she wants that. */

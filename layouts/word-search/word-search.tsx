@@ -136,7 +136,7 @@ function searchFace(
         card.words.map((word, index) => [
           `word ${index}`,
           {
-            ...wordSlot(request, word, { align: 'centre', paddingMm: 1 }),
+            ...wordSlot(request, word, { align: 'left', paddingMm: 1 }),
             maximumMm: list.wordMm,
           },
         ]),

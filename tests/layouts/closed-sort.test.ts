@@ -4,6 +4,15 @@ import { kindsOf, linesOn, marshWords, piecesOf, printItem, problemsOf } from '.
 const item = '{layout: closed-sort, sort: how the plural is made}'
 
 describe('a closed sort', () => {
+  it('has headers that stand on one line each where they are nearly as large then', async () => {
+    const plan = 'title: A\nwords: [reed, frog, moth, bee, duck, snow, goat, shed, wren, rain]\nprint:\n'
+    const printed = await printItem('{layout: closed-sort, sort: short or long vowel}', plan)
+    const headers = piecesOf(printed).filter(piece => piece.kind === 'header')
+    expect(headers.map(({ text }) => text[0])).toEqual(['short vowel', 'long vowel'])
+    for (const { art, text } of headers)
+      expect(art.flatMap(each => each.art.text.map(run => run.text))).toContain(text[0])
+  })
+
   it('has a header for each column and one for the words that stand in none', async () => {
     const headers = piecesOf(await printItem(item)).filter(piece => piece.kind === 'header')
     expect(headers.map(piece => piece.text)).toEqual([['add s'], ['add es'], ['?']])

@@ -1,6 +1,14 @@
 import { describe, expect, it } from 'vitest'
 import type { PrintedItem } from '../../src/files/printed-plan.js'
-import { kindsOf, linesOn, marshWords, piecesOf, printItem, problemsOf } from './print-item.js'
+import {
+  kindsOf,
+  linesOn,
+  marshWithClues,
+  marshWords,
+  piecesOf,
+  printItem,
+  problemsOf,
+} from './print-item.js'
 
 const words = (...texts: readonly string[]) => `title: Pond\nwords: [${texts.join(', ')}]\nprint:\n`
 
@@ -49,6 +57,19 @@ describe('a word search', () => {
     expect(rulesOf(printed)).toContain('from left to right, or from top to')
     const slanting = await printItem('{layout: word-search, ways: slanting too}')
     expect(rulesOf(slanting)).toContain('down, or on a')
+  })
+
+  it('has the tag of a marked word beside the word, not over the next one', async () => {
+    const plan = marshWithClues.replace('marks:\n', 'marks:\n  - {part of speech: noun, tag: n}\n')
+    const [board] = piecesOf(await printItem('{layout: word-search, marks: all}', plan))
+    const runs = board!.art.flatMap(({ art, xMm, yMm }) =>
+      art.text.map(run => ({ ...run, xMm: xMm + run.xMm, yMm: yMm + run.baselineMm })),
+    )
+    const word = runs.find(({ text }) => text === 'moth')!
+    const gaps = runs
+      .filter(({ text, yMm }) => text === 'n' && Math.abs(yMm - word.yMm) < word.sizeMm)
+      .map(({ xMm }) => xMm - (word.xMm + word.widthMm))
+    expect(Math.min(...gaps.map(Math.abs))).toBeLessThan(word.sizeMm)
   })
 
   it('has room in its list for words with lines and outlines', async () => {

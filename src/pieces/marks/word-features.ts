@@ -38,7 +38,7 @@ export function featureName({ feature, value }: WordTarget): string {
 
 /** What each part of speech does, for a child. */
 const partSentences: Readonly<Record<string, string>> = {
-  noun: 'a word that names',
+  noun: 'a word that names someone or something',
   verb: 'a word for what you do',
   adjective: 'a word for what it is like',
   adverb: 'a word for how or when',

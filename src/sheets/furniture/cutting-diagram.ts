@@ -3,7 +3,7 @@ import type { Box } from '../../geometry.js'
 import type { PlacedArt } from '../../pieces/piece.js'
 import type { CuttingPlan, PlannedCut } from '../cutting-plan.js'
 import type { Grid } from '../grid.js'
-import type { Lettering } from './lettering.js'
+import { type Lettering, unsaid } from './lettering.js'
 import { drawFrame, drawStrokes, type Segment } from './strokes.js'
 
 export interface CuttingDiagramRequest {
@@ -76,7 +76,7 @@ function numbersBeside(
     const sorted = cuts.filter(cut => cut.direction === direction).sort((a, b) => a.atMm - b.atMm)
     let free = Number.NEGATIVE_INFINITY
     return sorted.flatMap(({ number, atMm }) => {
-      const art = lettering({ text: String(number), sizeMm: NUMBER_MM })
+      const art = unsaid(lettering({ text: String(number), sizeMm: NUMBER_MM }))
       const alongMm = EDGE_MM + atMm * ratio
       const extent = direction === 'upright' ? art.widthMm : NUMBER_MM
       if (alongMm - extent / 2 < free) return []

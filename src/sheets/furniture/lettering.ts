@@ -16,3 +16,8 @@ export interface Lettering {
   /** How wide it would be: much sooner told than drawn. */
   readonly widthMm: (line: LineOfText) => number
 }
+
+/** Drawn, and not said: numbers along a scale or a drawing tell nothing to whoever goes through a page by ear. */
+export function unsaid(art: Art): Art {
+  return { ...art, text: [] }
+}

@@ -2,7 +2,7 @@
 import { inchesToMm } from '../../geometry.js'
 import type { PlacedArt } from '../../pieces/piece.js'
 import { type Block, textBlock } from './column.js'
-import type { Lettering } from './lettering.js'
+import { type Lettering, unsaid } from './lettering.js'
 import { drawStrokes, type Segment } from './strokes.js'
 
 export interface RulerRequest {
@@ -76,11 +76,11 @@ function scale(
   const numbers = Array.from({ length: Math.floor(steps / numberEvery) + 1 }, (_, index) => {
     const last = index * numberEvery === steps
     const value = unit === 'in' ? index : index * numberEvery
-    const art = lettering({ text: String(value), sizeMm: NUMBER_MM })
+    const art = unsaid(lettering({ text: String(value), sizeMm: NUMBER_MM }))
     const middle = EDGE_MM + index * numberEvery * stepMm
     const number = { art, xMm: Math.max(0, middle - art.widthMm / 2), yMm: SCALE_HEIGHT_MM - 0.4 }
     if (!last) return [number]
-    const unitArt = lettering({ text: unit, sizeMm: NUMBER_MM })
+    const unitArt = unsaid(lettering({ text: unit, sizeMm: NUMBER_MM }))
     return [number, { art: unitArt, xMm: number.xMm + art.widthMm + 1, yMm: number.yMm }]
   }).flat()
   return [

@@ -72,7 +72,7 @@ describe('a mark on whole words', () => {
     ])
     expect(keyEntries([studied('reed')], marks).map(({ label, says }) => [label, says])).toEqual([
       ['3 sounds', 'you hear 3 sounds'],
-      ['names', 'a word that names'],
+      ['names', 'a word that names someone or something'],
     ])
   })
 })

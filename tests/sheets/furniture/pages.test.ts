@@ -71,6 +71,12 @@ describe('the cover', () => {
     expect(places).toEqual(places.toSorted((a, b) => a - b))
   })
 
+  it('says no numbers of its scales and of its cutting diagram to whoever hears it', () => {
+    const said = cover(letter).flatMap(({ furniture }) => furniture.flatMap(({ art }) => art.text))
+    expect(said.map(run => run.text).filter(text => /^(\d+|mm|in)$/.test(text))).toEqual([])
+    expect(said.some(run => run.text.startsWith('Measure this'))).toBe(true)
+  })
+
   it('carries the cutting plan and its number of cuts', () => {
     const text = textOf(cover(letter))
     expect(text).toContain('word cards: 9 straight cuts a pile')
