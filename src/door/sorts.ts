@@ -1,7 +1,8 @@
 /** The sorts that words support, the best first, with what would make lop-sided ones good. */
 import { present, succeed } from '../outcomes.js'
 import type { FileAccess } from '../plan/disk/file-access.js'
-import type { PlanMark, TaughtEntry } from '../plan/plan.js'
+import type { Plan, PlanMark, PlanWord, TaughtEntry } from '../plan/plan.js'
+import { sameWord } from '../plan/words/word-text.js'
 import type { Outcome } from '../problems.js'
 import { adviceOn } from '../sets/sorts/advice.js'
 import { rankedSorts } from '../sets/sorts/rank-sorts.js'
@@ -17,10 +18,17 @@ export async function sortsOfPlan(planFile: string, files?: FileAccess): Promise
   const read = studyPlanFile({ planFile, ...present({ files }) })
   if (!read.ok) return read
   const { plan, words } = read.value
-  const own = plan.words.map(word => words.get(word)!)
+  const own = wordsOfClass(plan).map(word => words.get(word)!)
   const { accent, countSounds, taught, marks } = plan
   const ways = present({ accent, countSounds })
   return succeed(await sortsOf(own, { marks, ways, ...present({ taught }) }), read.problems)
+}
+
+/** Of a plan for groups alone the words of all groups, each once. */
+function wordsOfClass({ words, groups }: Plan): readonly PlanWord[] {
+  if (words.length > 0) return words
+  const all = groups.flatMap(group => group.words)
+  return [...new Map(all.map(word => [sameWord(word.text), word])).values()]
 }
 
 /** The words of a list, `.txt` or `.csv`. */

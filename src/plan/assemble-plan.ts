@@ -15,6 +15,7 @@ import type {
 } from './plan.js'
 import { lexiconAccent } from './settings/accent.js'
 import { type ClassFile, withEarlier } from './settings/class-file.js'
+import type { ReadGroup } from './settings/groups.js'
 import { paperAlone } from './values/papers.js'
 import { sameWord } from './words/word-text.js'
 
@@ -26,7 +27,7 @@ export interface ReadValues {
   readonly words: readonly PlanWord[]
   readonly marks?: readonly PlanMark[]
   readonly print: readonly PrintItem[]
-  readonly groups?: readonly PlanGroup[]
+  readonly groups?: readonly ReadGroup[]
   readonly accent?: Accent
   readonly 'count sounds'?: CountSounds
   readonly 'class file'?: ClassFile
@@ -40,10 +41,10 @@ export function assembled(values: ReadValues, file: string): Plan {
   const words = values.words.map(word => withEarlier(word, fromClass))
   // A group's plain word is the class's word: its clue and sounds need not be written twice.
   const fromPlan = new Map([...fromClass, ...words.map(word => [sameWord(word.text), word] as const)])
-  const groups = (values.groups ?? []).map(group => ({
-    ...group,
-    words: group.words.map(word => withEarlier(word, fromPlan)),
-  }))
+  const groups = (values.groups ?? []).map(({ moreWords, ...group }): PlanGroup => {
+    const own = [...group.words, ...(moreWords ?? [])].map(word => withEarlier(word, fromPlan))
+    return { ...group, words: moreWords === undefined ? own : eachOnce([...words, ...own]) }
+  })
   const stem = stemOf(file)
   return {
     file,
@@ -65,6 +66,12 @@ export function assembled(values: ReadValues, file: string): Plan {
       contrast: values.contrast,
     }),
   }
+}
+
+function eachOnce(words: readonly PlanWord[]): readonly PlanWord[] {
+  const first = new Map<string, PlanWord>()
+  for (const word of words) if (!first.has(sameWord(word.text))) first.set(sameWord(word.text), word)
+  return [...first.values()]
 }
 
 /** US Letter (ANSI/ASME Y14.1, 8.5 × 11 in), where the plan and the vocabulary say nothing else. */

@@ -161,11 +161,13 @@ export interface PlanGroup {
   /** As she wrote it; `fileSafeName` (names.ts) makes it a part of a file name, unique among the groups. */
   readonly name: string
   readonly place: Place
-  /** Empty: the plan's own words. */
+  /** Empty: the plan's own words; none empty where the plan has no words itself. */
   readonly words: readonly PlanWord[]
   readonly size?: TypeSize
   readonly font?: string
   readonly contrast?: Contrast
+  /** Its own, in place of the plan's. */
+  readonly marks?: readonly PlanMark[]
 }
 
 /** How large the main word is to be: at least so large, unless `exactly` is said. */

@@ -17,7 +17,7 @@ import { classFileKeys, classFileReader } from './settings/class-file.js'
 import { readContrast } from './settings/contrast.js'
 import { readCountSounds } from './settings/count-sounds.js'
 import { fontReader } from './settings/fonts.js'
-import { groupListReader, typedGroups, typedGroupWords } from './settings/groups.js'
+import { everyGroupHasWords, groupListReader, typedGroups, typedGroupWords } from './settings/groups.js'
 import { marksReader } from './settings/marks.js'
 import { printerExample, readPrinter } from './settings/printer.js'
 import { LARGEST_SEED, wholeNumberReader } from './values/numbers.js'
@@ -65,11 +65,17 @@ function readMended(source: PlanText): Outcome<Plan> {
 
 /** The plan that the keys and values of `root` make. */
 export function planFrom(root: MapEntry, source: PlanText): Outcome<Plan> {
-  const list = valueAt(root, 'words') ?? { kind: 'empty', place: root.place }
+  const given = valueAt(root, 'words')
+  const list = given ?? { kind: 'empty', place: root.place }
+  const forGroupsAlone = given === undefined && everyGroupHasWords(valueAt(root, 'groups'))
   // Once for the words themselves and for what refers to them: the list may be a long file.
-  const entries = wordEntries(list, wordContext(source))
+  const entries = forGroupsAlone
+    ? succeed({ items: [], file: source.file })
+    : wordEntries(list, wordContext(source))
   const item = itemContext(root, source, entries)
-  const words = andThen(entries, found => planWords(found, list, wordContext(source)))
+  const words = andThen(entries, found =>
+    forGroupsAlone ? succeed([]) : planWords(found, list, wordContext(source)),
+  )
   const keys = readKeys(root, {
     what: 'a plan',
     readers: { ...planKeys(source, item), words: wordsKey(source, () => words) },
@@ -153,7 +159,7 @@ export function planTaken(vocabulary: Vocabulary): KeysTaken {
     const { title, class: ofClass, ...rest } = planKeys(source, item)
     return { title, class: ofClass, words, ...rest }
   }
-  return { kind: 'keys', what: 'a plan', keys, needed: ['words', 'print'] }
+  return { kind: 'keys', what: 'a plan', keys, needed: [['words', 'groups'], 'print'] }
 }
 
 /** Every key of a plan and of a class file, at each place where it can stand. */
@@ -196,10 +202,15 @@ function planWords(entries: WordEntries, list: Entry, context: WordContext): Out
 
 function missingKeys(root: MapEntry): readonly Problem[] {
   const advice = {
-    words: 'Write words: and under it a dash and a word on each line, or the path of a .txt or .csv file.',
+    words:
+      'Write words: and under it a dash and a word on each line, or the path of a .txt or .csv file; or give every group its words.',
     print: 'Write print: and under it what to print, such as - layout: word-cards.',
   }
+  const isMissing = {
+    words: valueAt(root, 'words') === undefined && !everyGroupHasWords(valueAt(root, 'groups')),
+    print: valueAt(root, 'print') === undefined,
+  }
   return (['words', 'print'] as const)
-    .filter(key => valueAt(root, key) === undefined)
+    .filter(key => isMissing[key])
     .map(key => errorAt(root.place, `the plan has no "${key}"`, advice[key]))
 }

@@ -40,7 +40,8 @@ export function itemJobs(plan: Plan): {
   const untitled = plan.print.flatMap((item): Omit<ItemJob, 'shortSetTitles'>[] => {
     if (isForWholePlan(item)) return [{ item, group: null, name: item.name, words: plan.words }]
     const groups = plan.groups.filter(group => item.groups === undefined || item.groups.includes(group.name))
-    const forClass = item.groups === undefined || item.groups.length === 0
+    // A plan of groups alone has no class of its own to print for.
+    const forClass = item.groups?.length === 0 || (item.groups === undefined && plan.words.length > 0)
     const wanted: (PlanGroup | null)[] = [...(forClass ? [null] : []), ...groups]
     const forItem = wanted.flatMap((group): Omit<ItemJob, 'shortSetTitles'>[] => {
       const words = wordsFor(plan, item, group)
@@ -78,7 +79,7 @@ function wordsFor(plan: Plan, item: PrintItem, group: PlanGroup | null): readonl
 function nothingLeft(item: PrintItem, group: PlanGroup | null): Problem {
   return warningAt(
     item.place,
-    `"${item.name}" has no words left for the group ${group?.name ?? 'class'}, so nothing is printed for it`,
+    `"${item.name}" has no words left for ${group === null ? 'the class' : `the group ${group.name}`}, so nothing is printed for it`,
     'Name words of that group under words, or leave the group out with groups.',
   )
 }

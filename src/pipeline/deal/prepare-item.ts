@@ -8,7 +8,7 @@ import { measureTextLine } from '../../pieces/text/text-line.js'
 import { type TypeScale, typeScale } from '../../pieces/text/type-scale.js'
 import type { Typeface } from '../../pieces/typeface/typeface.js'
 import { itemTitle } from '../../plan/items/item-title.js'
-import type { Contrast, Division, Plan } from '../../plan/plan.js'
+import type { Contrast, Division } from '../../plan/plan.js'
 import { errorAt, type Outcome, type Problem } from '../../problems.js'
 import { divideSheet, type Grid, type GridRequest, sheetSizeOf } from '../../sheets/grid.js'
 import type { StudiedPlan } from '../study/study-plan.js'
@@ -27,13 +27,14 @@ export interface PreparedItem {
 }
 
 export function prepareItem(studied: StudiedPlan, job: ItemJob): Outcome<PreparedItem> {
-  const { plan, words, marks, materials } = studied
+  const { plan, words, materials } = studied
   const { item, group } = job
+  const marks = marksFor(studied, group)
   const layout = layouts.find(each => each.name === item.layout)!
   const opened = materials.typeface(item.font ?? group?.font ?? plan.font, item.place)
   if (!opened.ok) return opened
   const typeface = opened.value
-  const missing = missingGlyphs(job, plan, typeface)
+  const missing = missingGlyphs(job, { plan, marks, typeface })
   if (missing.length > 0) return failWith(missing)
   const type = typeScale(sizeAsked(job), typeface, job.floorXHeightMm)
   const setTitle = group === null ? plan.title : `${plan.title} · ${group.name}`
@@ -82,6 +83,11 @@ export function prepareItem(studied: StudiedPlan, job: ItemJob): Outcome<Prepare
   const request = { ...wanted, shortSetTitle, subtitle }
   const value = { studied, job, layout, request, grid: grid.value, gridRequest }
   return succeed(value, [...grid.problems, ...tooFaint(value)])
+}
+
+/** The group's own marks, or those of the plan. */
+function marksFor({ marks, groupMarks }: StudiedPlan, group: ItemJob['group']): StudiedPlan['marks'] {
+  return (group === null ? undefined : groupMarks.get(group)) ?? marks
 }
 
 /** Ink and ground of the item's pieces, where any are named. */
@@ -145,7 +151,10 @@ function divisionFor({ item, group }: ItemJob, perSheet: ColumnsAndRows, large: 
 }
 
 /** A character that the face cannot draw would leave a hole in a word; better said than printed. */
-function missingGlyphs({ words, item, group }: ItemJob, plan: Plan, typeface: Typeface): readonly Problem[] {
+function missingGlyphs(
+  { words, item, group }: ItemJob,
+  { plan, marks, typeface }: Pick<StudiedPlan, 'plan' | 'marks'> & { readonly typeface: Typeface },
+): readonly Problem[] {
   const texts = [
     ...words.map(word => ({ text: word.text, place: word.place })),
     ...words.flatMap(({ clue, sentence, place }) =>
@@ -154,7 +163,9 @@ function missingGlyphs({ words, item, group }: ItemJob, plan: Plan, typeface: Ty
     { text: itemTitle(item), place: item.place },
     ...(group === null ? [] : [{ text: group.name, place: group.place }]),
     ...[plan.title, plan.className].map(text => ({ text, place: { file: plan.file } })),
-    ...plan.marks.flatMap(({ label, tag, place }) => [label, tag].map(text => ({ text: text ?? '', place }))),
+    ...marks.flatMap(({ mark: { label, tag, place } }) =>
+      [label, tag].map(text => ({ text: text ?? '', place })),
+    ),
   ]
   return texts.flatMap(({ text, place }) => {
     const missing = typeface.missing(text.replaceAll(/\s/g, ''))

@@ -30,7 +30,7 @@ export function blankKeys(keys: readonly PreparedItem[]): readonly Problem[] {
 /** Marks that the plan's words show, and the words of some items, which are to show all, do not. */
 export function unshownMarks(items: readonly PreparedItem[]): readonly Problem[] {
   const shown = shownByItems(items)
-  const marks = items[0]?.request.marks ?? []
+  const marks = shownMarksOf(items)
   const missing = marks.flatMap(mark => {
     const without = itemsWithout(mark, shown).filter(({ job }) => !isGroupWithout(mark, job.group, shown))
     return without.length === 0 ? [] : [{ mark, where: whereMissing(without, shown) }]
@@ -53,7 +53,7 @@ export function unshownMarks(items: readonly PreparedItem[]): readonly Problem[]
  */
 export function groupsWithoutMarks(items: readonly PreparedItem[]): ReadonlyMap<ItemJob, string> {
   const shown = shownByItems(items)
-  const marks = items[0]?.request.marks ?? []
+  const marks = shownMarksOf(items)
   const notes = new Map<ItemJob, string>()
   const groups = new Set(shown.map(({ job }) => job.group))
   for (const group of groups) {
@@ -71,10 +71,21 @@ export function groupsWithoutMarks(items: readonly PreparedItem[]): ReadonlyMap<
   return notes
 }
 
+/** The marks of the plan. */
+function shownMarksOf(items: readonly PreparedItem[]): readonly StyledMark[] {
+  return items[0]?.studied.marks ?? []
+}
+
 function shownByItems(items: readonly PreparedItem[]): readonly ShownMarks[] {
-  return items
-    .filter(({ layout, request }) => layout.kind !== 'sheets' && request.marked)
-    .map(({ job, request }): ShownMarks => ({ job, marks: new Set(shownBy(request)) }))
+  return (
+    items
+      // Marks of a group's own are held against its own words where these are studied.
+      .filter(
+        ({ job, layout, request }) =>
+          layout.kind !== 'sheets' && request.marked && job.group?.marks === undefined,
+      )
+      .map(({ job, request }): ShownMarks => ({ job, marks: new Set(shownBy(request)) }))
+  )
 }
 
 /** None for a mark that no item shows: that is told of the mark by itself. */

@@ -156,10 +156,15 @@ function closed(
 }
 
 /** `required` knows one spelling alone. */
-function allNeeded(needed: readonly string[]): Schema {
+function allNeeded(needed: KeysTaken['needed']): Schema {
   if (needed.length === 0) return {}
-  const each = needed.map(name => ({
-    anyOf: [{ required: [name] }, { not: { propertyNames: { not: { pattern: keyForm(name) } } } }],
+  const each = needed.map(names => ({
+    anyOf: [names]
+      .flat()
+      .flatMap(name => [
+        { required: [name] },
+        { not: { propertyNames: { not: { pattern: keyForm(name) } } } },
+      ]),
   }))
   return { allOf: each }
 }

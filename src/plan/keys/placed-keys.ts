@@ -84,7 +84,10 @@ function linesBeside({ name, beside }: Beside, { taken, under }: KeyPlace): read
   if (under === undefined) return []
   const told = beside === '' || beside.startsWith(`${name}: `) ? [] : [beside]
   const given = [name, ...told.map(line => line.split(':', 1)[0])]
-  const needed = taken.needed.filter(each => !given.includes(each))
+  const needed = taken.needed.flatMap(each => {
+    const ways = [each].flat()
+    return ways.some(way => given.includes(way)) ? [] : ways.slice(0, 1)
+  })
   return [...told, ...needed.map(each => `${each}: ${taken.keys()[each]!.text.example}`)]
 }
 

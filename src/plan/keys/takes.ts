@@ -53,7 +53,8 @@ export interface KeysTaken {
   /** What the keys belong to, with its article: `a mark`. */
   readonly what: string
   readonly keys: () => Readonly<Record<string, Key<unknown>>>
-  readonly needed: readonly string[]
+  /** Where one of several will do, these in a list, the usual one first. */
+  readonly needed: readonly (string | readonly string[])[]
   /** For an example: a key with its value that stands beside most others. */
   readonly beside?: string
   /** Other spellings of keys, each with the key it stands for. */

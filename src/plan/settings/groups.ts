@@ -15,9 +15,10 @@ import type { Vocabulary } from '../vocabulary.js'
 import { readWords, type TypedWord, typedWords } from '../words/list-words.js'
 import type { WordContext } from '../words/word-entry.js'
 import { wordEntries, wordListTaken } from '../words/word-list.js'
-import { type Entry, misfit, type TextEntry } from '../yaml/entry.js'
+import { type Entry, type MapEntry, misfit, type TextEntry } from '../yaml/entry.js'
 import { readKeys, valueAt } from '../yaml/keys.js'
 import { readContrast } from './contrast.js'
+import { marksReader } from './marks.js'
 
 const form = 'Begin each group with "- name:" and its name.'
 
@@ -26,7 +27,7 @@ export interface GroupContext extends WordContext {
   readonly vocabulary: Vocabulary
 }
 
-export function groupListReader(context: GroupContext): ValueReader<readonly PlanGroup[]> {
+export function groupListReader(context: GroupContext): ValueReader<readonly ReadGroup[]> {
   const of: Takes = {
     kind: 'keys',
     what: 'a group',
@@ -43,6 +44,12 @@ function groupKeys(context: GroupContext) {
   return {
     name: key("the group's name", fileNameReader("a group's name"), { example: 'Otters' }),
     words: key('its own words', groupWordsReader(context), { usual: 'the words of the plan' }),
+    'more words': key('its own words, beside the words of the plan', groupWordsReader(context), {
+      example: '[hen, wing]',
+    }),
+    marks: key('what is marked in its words, in place of the marks of the plan', marksReader(vocabulary), {
+      usual: 'the marks of the plan',
+    }),
     size: key('how large its words are at least', typeSizeReader(vocabulary), {
       example: 'large',
       usual: "the class's size",
@@ -60,7 +67,7 @@ function groupWordsReader(context: WordContext): ValueReader<readonly PlanWord[]
   )
 }
 
-function readGroups(entry: Entry, context: GroupContext): Outcome<readonly PlanGroup[]> {
+function readGroups(entry: Entry, context: GroupContext): Outcome<readonly ReadGroup[]> {
   if (entry.kind === 'empty') return succeed([])
   if (entry.kind !== 'list') return misfit(entry, 'a list of groups', form)
   const tooLong = tooMany('groups', entry.items, entry.place)
@@ -70,26 +77,63 @@ function readGroups(entry: Entry, context: GroupContext): Outcome<readonly PlanG
   return groups.ok ? outcomeOf(groups.value, problems) : failWith(problems)
 }
 
-function readGroup(entry: Entry, context: GroupContext): Outcome<PlanGroup> {
+/** A group as it is read: the words of the plan come to its own later. */
+export interface ReadGroup extends PlanGroup {
+  readonly moreWords?: readonly PlanWord[]
+}
+
+function readGroup(entry: Entry, context: GroupContext): Outcome<ReadGroup> {
   if (entry.kind !== 'map') return misfit(entry, 'a group', form)
   const keys = readKeys(entry, {
     what: 'a group',
     readers: groupKeys(context),
     others: otherNames('key', context.vocabulary),
-    rules: valueAt(entry, 'name') ? [] : [errorAt(entry.place, 'a group has no "name"', form)],
+    rules: [
+      ...(valueAt(entry, 'name') ? [] : [errorAt(entry.place, 'a group has no "name"', form)]),
+      ...wordsTwice(entry),
+    ],
   })
-  return andThen(keys, ({ values: { name, words = [], ...rest } }) =>
-    succeed({ name: name!.text, place: name!.place, words, ...present(rest) }),
+  return andThen(keys, ({ values: { name, words = [], 'more words': moreWords, ...rest } }) =>
+    succeed({ name: name!.text, place: name!.place, words, ...present({ moreWords }), ...present(rest) }),
   )
+}
+
+function wordsTwice(group: MapEntry): readonly Problem[] {
+  const more = valueAt(group, 'more words')
+  if (more === undefined || valueAt(group, 'words') === undefined) return []
+  return [
+    errorAt(
+      more.place,
+      'a group has "words" and "more words"',
+      'Write words: for words in place of those of the plan, or more words: for words beside them.',
+    ),
+  ]
+}
+
+/** Whether every group as typed has words of its own, so that the plan needs none. */
+export function everyGroupHasWords(entry: Entry | undefined): boolean {
+  if (entry?.kind !== 'list' || entry.items.length === 0) return false
+  return entry.items.every(item =>
+    ownWordLists(item).some(list => list.kind !== 'empty' && !isEmptyList(list)),
+  )
+}
+
+function isEmptyList(entry: Entry): boolean {
+  return entry.kind === 'list' && entry.items.length === 0
+}
+
+function ownWordLists(group: Entry): readonly Entry[] {
+  return ['words', 'more words'].flatMap(key => valueAt(group, key) ?? [])
 }
 
 /** The words of all groups as typed; of a list that cannot be read, none. */
 export function typedGroupWords(entry: Entry | undefined, context: WordContext): readonly TypedWord[] {
   if (entry?.kind !== 'list') return []
   return entry.items.flatMap(item => {
-    const list = valueAt(item, 'words')
-    const entries = list && wordEntries(list, context)
-    return entries?.ok ? typedWords(entries.value) : []
+    return ownWordLists(item).flatMap(list => {
+      const entries = wordEntries(list, context)
+      return entries.ok ? typedWords(entries.value) : []
+    })
   })
 }
 
