@@ -1,4 +1,4 @@
-import type { Takes } from './takes.js'
+import { type Takes, usuallyNeeded } from './takes.js'
 
 /** The first value that may be written, for an example. */
 export function sampleOf(takes: Takes): string {
@@ -16,7 +16,8 @@ export function sampleOf(takes: Takes): string {
     case 'list':
       return takes.alone ? sampleOf(takes.of) : `[${sampleOf(takes.of)}]`
     case 'keys': {
-      const { keys, needed } = takes
+      const { keys } = takes
+      const needed = usuallyNeeded(takes)
       const shown = needed.length > 0 ? needed : Object.keys(keys()).slice(0, 1)
       return `{${shown.map(name => `${name}: ${keys()[name]!.text.example}`).join(', ')}}`
     }

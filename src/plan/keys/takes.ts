@@ -92,3 +92,8 @@ export interface KeyText {
 export interface Key<T> extends ValueReader<T> {
   readonly text: KeyText
 }
+
+/** The keys without which it is not read, in the usual way where there are several. */
+export function usuallyNeeded({ needed }: Pick<KeysTaken, 'needed'>): readonly string[] {
+  return needed.flatMap(each => [each].flat().slice(0, 1))
+}

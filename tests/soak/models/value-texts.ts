@@ -1,6 +1,6 @@
 /** Texts of values, as a plan's YAML writes them on one line, made from what the plan's own readers say they take. */
 import fc from 'fast-check'
-import type { KeysTaken, Takes } from '../../../src/plan/keys/takes.js'
+import { type KeysTaken, type Takes, usuallyNeeded } from '../../../src/plan/keys/takes.js'
 
 /** How far from what is taken a text may be. */
 export type Quality = 'valid' | 'nearly' | 'hostile'
@@ -109,7 +109,7 @@ function takenText(takes: Takes, quality: Quality, most: number): fc.Arbitrary<s
 /** `key: value` for the keys that are needed and a few of the others, those of a layout among them. */
 export function keysText(taken: KeysTaken, quality: Quality, most: number): fc.Arbitrary<readonly string[]> {
   const layouts = taken.layouts?.()
-  if (layouts === undefined) return someKeys(taken.keys(), taken.needed, quality, most)
+  if (layouts === undefined) return someKeys(taken.keys(), usuallyNeeded(taken), quality, most)
   return fc.constantFrom(...layouts).chain(([layout, own]) => {
     const { layout: _layout, name: _name, ...others } = taken.keys()
     return fc
