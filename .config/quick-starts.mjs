@@ -59,12 +59,23 @@ const lineRulesWhenAsked = changed(
   ],
 )
 
+/** satori brings a HarfBuzz of its own and makes it ready at its start: it is of use only to who gives satori typefaces. */
+const shaperOfSatoriWhenAsked = changed(
+  'shaper-of-satori-when-asked',
+  id => /satori[\\/]dist[\\/]index\.js$/.test(id),
+  [
+    [/\bvar (\w+)=(\$t\(Qr\(\),1\)),/, 'var $1={get default(){return $2.default}},'],
+    ['await Promise.all([dc(),ir()])', 'await Promise.all([dc(),g.fonts.length>0?ir():undefined])'],
+  ],
+)
+
 export const quickStarts = [
   shaperThatIsWaitedFor,
   widthsWithoutRules,
   helpWhenAsked,
   assertionsThatFail,
   lineRulesWhenAsked,
+  shaperOfSatoriWhenAsked,
 ]
 
 /** @param changes what is found, what stands there instead, and where it may be missing, why */

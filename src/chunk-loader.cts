@@ -3,6 +3,7 @@
  * takes a fraction of compiling anew. Each version of V8 has files of its own; one that has none yet compiles, in silence.
  * What runs here runs before everything else, so it is plain CommonJS, which starts sooner than modules do.
  */
+import buffer = require('node:buffer')
 import fs = require('node:fs')
 import path = require('node:path')
 import vm = require('node:vm')
@@ -66,7 +67,12 @@ function chunkLoader(folder: string, scripts = new Map<string, vm.Script>()): Ch
 }
 
 function compiled(filename: string): vm.Script {
-  return new vm.Script(fs.readFileSync(filename, 'utf8'), { filename, ...cachedData(cacheFile(filename)) })
+  return new vm.Script(textOf(fs.readFileSync(filename)), { filename, ...cachedData(cacheFile(filename)) })
+}
+
+/** Most chunks are ASCII, which needs no decoding. */
+function textOf(bytes: Buffer): string {
+  return bytes.toString(buffer.isAscii(bytes) ? 'latin1' : 'utf8')
 }
 
 /** Where what this V8 compiles of a chunk is kept. */

@@ -132,6 +132,11 @@ describe('the loader of chunks', () => {
     expect(await chunkLoader(folderWith(chunks)).load('word.cjs')).toEqual({ letters: 4 })
   })
 
+  it('reads a chunk that is not ASCII as it was written', async () => {
+    const folder = folderWith({ ...chunks, 'word.cjs': chunk('exports.letters = "½ ⅛ ″"') })
+    expect(await chunkLoader(folder).load('word.cjs')).toEqual({ letters: '½ ⅛ ″' })
+  })
+
   it('lets a chunk that draws wait for the shaper, and another that asks for one', async () => {
     const { load } = chunkLoader(folderWith(chunks))
     expect(await load('sheet.cjs')).toEqual({ drawnWith: true })

@@ -3,7 +3,7 @@
  * whole page, in whatever size it first stood, and each line of text becomes a row of references to words. A word is
  * told by its outline alone, so it does not matter which step of the program drew it.
  */
-import { createHash } from 'node:crypto'
+import { hash } from 'node:crypto'
 import { readPath } from '../page/path-data.js'
 import { type SpooledText, type TextSpool, textSpool } from './text-spool.js'
 import { outlineData, type WordOutline, wordsOf } from './word-outlines.js'
@@ -89,7 +89,7 @@ export function sharedOutlines(spool: TextSpool = textSpool()): SharedOutlines {
 }
 
 function digestOf(text: string): string {
-  return createHash('sha1').update(text).digest('base64url')
+  return hash('sha1', text, 'base64url')
 }
 
 interface KnownWord {
