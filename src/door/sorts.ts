@@ -1,5 +1,6 @@
 /** The sorts that words support, the best first, with what would make lop-sided ones good. */
-import { present, succeed } from '../outcomes.js'
+import { andThen, present, succeed } from '../outcomes.js'
+import { disk } from '../plan/disk/disk.js'
 import type { FileAccess } from '../plan/disk/file-access.js'
 import type { Plan, PlanMark, PlanWord, TaughtEntry } from '../plan/plan.js'
 import { sameWord } from '../plan/words/word-text.js'
@@ -7,21 +8,34 @@ import type { Outcome } from '../problems.js'
 import { adviceOn } from '../sets/sorts/advice.js'
 import { rankedSorts } from '../sets/sorts/rank-sorts.js'
 import type { Sort } from '../sets/sorts/sort.js'
+import { openOfferedWords } from '../words/find/offered-file.js'
+import { sortableWords } from '../words/find/sortable-words.js'
+import { wordsLike } from '../words/find/words-like.js'
 import { installedLexicon } from '../words/lexicon/lexicon.js'
+import { patternNames } from '../words/patterns/index.js'
+import type { SortableWord } from '../words/sortable-word.js'
 import type { ClassWays } from '../words/study.js'
-import type { Word } from '../words/word.js'
-import { studyWordList } from './words.js'
 
 /** The class's words of a plan: what it marks is what she teaches, and ranks first. */
-export async function sortsOfPlan(planFile: string, files?: FileAccess): Promise<Outcome<readonly Sort[]>> {
-  const { studyPlanFile } = await import('../pipeline.js')
-  const read = studyPlanFile({ planFile, ...present({ files }) })
-  if (!read.ok) return read
-  const { plan, words } = read.value
-  const own = wordsOfClass(plan).map(word => words.get(word)!)
-  const { accent, countSounds, taught, marks } = plan
-  const ways = present({ accent, countSounds })
-  return succeed(await sortsOf(own, { marks, ways, ...present({ taught }) }), read.problems)
+export async function sortsOfPlan(
+  planFile: string,
+  files: FileAccess = disk,
+): Promise<Outcome<readonly Sort[]>> {
+  const [{ loadPlan }, { planVocabulary }] = await Promise.all([
+    import('../plan/load-plan.js'),
+    import('../pipeline/vocabulary.js'),
+  ])
+  const plan = loadPlan(planFile, planVocabulary(), files)
+  if (!plan.ok) return plan
+  const { accent, countSounds, taught, marks } = plan.value
+  const list = wordsOfClass(plan.value)
+  const sorts = await sortsOf({
+    list,
+    marks,
+    ways: present({ accent, countSounds }),
+    ...present({ taught }),
+  })
+  return { ...sorts, problems: [...plan.problems, ...sorts.problems] }
 }
 
 /** Of a plan for groups alone the words of all groups, each once. */
@@ -33,45 +47,48 @@ function wordsOfClass({ words, groups }: Plan): readonly PlanWord[] {
 
 /** The words of a list, `.txt` or `.csv`. */
 export async function sortsOfList(path: string): Promise<Outcome<readonly Sort[]>> {
-  const words = await studyWordList(path)
-  return words.ok ? succeed(await sortsOf(words.value, { marks: [], ways: {} }), words.problems) : words
+  const { readWordListFile } = await import('../plan/words/word-list.js')
+  const list = readWordListFile({ path, files: disk, patterns: patternNames })
+  if (!list.ok) return list
+  const sorts = await sortsOf({ list: list.value, marks: [], ways: {} })
+  return { ...sorts, problems: [...list.problems, ...sorts.problems] }
 }
 
 interface ClassOfWords {
+  readonly list: readonly PlanWord[]
   readonly marks: readonly PlanMark[]
   readonly ways: ClassWays
   readonly taught?: readonly TaughtEntry[]
 }
 
+async function sortsOf({ list, marks, ways, taught }: ClassOfWords): Promise<Outcome<readonly Sort[]>> {
+  const words = sortableWords({ list, ways, lexicon: installedLexicon(), offered: openOfferedWords })
+  const readable = await readableBy(taught)
+  return andThen(words, value => succeed(advisedSorts(value, marks, readable)))
+}
+
 /** Longer lists are no week's, and two words more mend nothing there. */
 const mostToAdviseOn = 60
 
-async function sortsOf(
-  words: readonly Word[],
-  { marks, ways, taught }: ClassOfWords,
-): Promise<readonly Sort[]> {
+type Readable = Parameters<typeof wordsLike>[0]['readable']
+
+function advisedSorts(
+  words: readonly SortableWord[],
+  marks: readonly PlanMark[],
+  readable: Readable,
+): readonly Sort[] {
   const ranked = rankedSorts(words, { marks })
-  if (ranked.length === 0 || words.length > mostToAdviseOn) return ranked.map(({ sort }) => sort)
-  const toAdd = await wordsToAdd(words, { marks, ways, ...present({ taught }) })
+  if (words.length > mostToAdviseOn) return ranked.map(({ sort }) => sort)
+  const toAdd = wordsLike({ words, offered: openOfferedWords, lexicon: installedLexicon(), readable })
   return ranked.map(rated => ({ ...rated.sort, ...present({ advice: adviceOn({ rated, toAdd }) }) }))
 }
 
-/** Loaded for a week's list alone. */
-async function wordsToAdd(words: readonly Word[], { ways, taught }: ClassOfWords) {
-  const [{ openOfferedWords }, { wordsLike }, { readableWords }] = await Promise.all([
-    import('../words/find/offered-file.js'),
-    import('../words/find/words-like.js'),
-    import('../words/find/taught.js'),
-  ])
-  const lexicon = installedLexicon()
-  const readable = taught === undefined ? undefined : readableWords(taught, lexicon)
-  return wordsLike({
-    words,
-    offered: openOfferedWords(),
-    lexicon,
-    ways,
-    readable: readable?.ok === true ? readable.value : undefined,
-  })
+/** What the class can read, where its class file says what is taught; a mistake in that is told by whoever makes the plan. */
+async function readableBy(taught: readonly TaughtEntry[] | undefined): Promise<Readable> {
+  if (taught === undefined) return undefined
+  const { readableWords } = await import('../words/find/taught.js')
+  const readable = readableWords(taught, installedLexicon())
+  return readable.ok ? readable.value : undefined
 }
 
 export { leftoversInWords, openSortNote } from '../sets/sorts/rank-sorts.js'

@@ -45,6 +45,8 @@ export function benchMemory(): readonly MemoryRow[] {
       row('make, 100 bingo boards', ['make'], 30, ['{layout: bingo, boards: 100}']),
       row('make, 1,000 bingo boards', ['make'], 30, ['{layout: bingo, boards: 1000}']),
       row('check, 500 sets of 12 cards', ['check'], 3012, items(500)),
+      // At most 2 s and 250 MB is asked of it.
+      row('sorts, 9,000 words', ['sorts'], 9000, ['word-cards']),
     ]
   } finally {
     rmSync(folder, { recursive: true })

@@ -225,6 +225,19 @@ describe('sorts', () => {
   })
 })
 
+describe('sorts, for reading', () => {
+  it('tells of each sort why it stands where it does, and what would make it better', () => {
+    const words = ['crab', 'cup', 'cave', 'corn', 'cloud', 'camp', 'city', 'cell', 'pond']
+    const { out } = oaktag(['sorts', '--file', 'words.txt'], folderWith({ 'words.txt': words.join('\n') }))
+    const told = out.replaceAll(/\s+/g, ' ')
+    expect(told).toContain('1. hard and soft c By whether c is hard or soft: hard c (6 words), soft c (2).')
+    expect(told).toContain('Why here: 1 (c or g, hard or soft) × 0.89 (8 of 9 words placed)')
+    expect(told).toMatch(
+      /Add \w+(?:, \w+)? and \w+ to soft c\. Take pond out: it has no c that is hard or soft\./,
+    )
+  })
+})
+
 describe('check', () => {
   it('tells what a plan would take and makes nothing', () => {
     const folder = folderWith({ 'marsh.yaml': `${marshPlan}  - word-cards\n` })

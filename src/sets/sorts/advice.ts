@@ -1,12 +1,12 @@
 /** What would make a lop-sided sort a good one: words to add to thin columns, words to take out, each with its reason. */
-import type { Word } from '../../words/word.js'
+import type { SortableWord } from '../../words/sortable-word.js'
 import type { SortAdvice } from './sort.js'
 import type { RatedSort } from './sort-by.js'
 
 export interface AdviceTask {
   readonly rated: RatedSort
   /** Words that could be added, as hard as the list's, the most fitting first; read only as far as is needed. */
-  readonly toAdd: () => Iterable<Word>
+  readonly toAdd: () => Iterable<SortableWord>
 }
 
 /** Fewer words in a column show no rule: common practice, no source. */
@@ -40,7 +40,10 @@ function inARow(words: readonly string[]): string {
 }
 
 /** Columns of two words, or of less than half as many as the fullest has. */
-function wordsToAdd({ sort, keys, family, of }: RatedSort, toAdd: () => Iterable<Word>): readonly Addition[] {
+function wordsToAdd(
+  { sort, keys, family, of }: RatedSort,
+  toAdd: () => Iterable<SortableWord>,
+): readonly Addition[] {
   const fullest = Math.max(...sort.columns.map(column => column.words.length))
   const thin = sort.columns.flatMap(({ title, words, without }, index) => {
     const key = keys[index]

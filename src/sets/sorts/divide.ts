@@ -1,5 +1,5 @@
 /** One pass over the words for each family of bases: which words stand in which columns of which basis. */
-import type { Word } from '../../words/word.js'
+import type { SortableWord } from '../../words/sortable-word.js'
 import type { BasisFamily } from './sort-basis.js'
 
 /** How one basis divides the words; words by their index in the list. */
@@ -11,10 +11,16 @@ export interface Division {
   readonly several: ReadonlyMap<number, readonly string[]>
 }
 
-export function divisionsBy({ placesOf }: BasisFamily, words: readonly Word[]): readonly Division[] {
+/** @param only the bases that are asked for, where not all are */
+export function divisionsBy(
+  { placesOf }: BasisFamily,
+  words: readonly SortableWord[],
+  only?: ReadonlySet<string>,
+): readonly Division[] {
   const found = new Map<string, BeingFilled>()
   for (const [index, word] of words.entries()) {
     for (const { of, column } of placesOf(word)) {
+      if (only !== undefined && !only.has(of)) continue
       let division = found.get(of)
       if (division === undefined) {
         division = new BeingFilled(of)

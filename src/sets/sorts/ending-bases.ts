@@ -1,16 +1,16 @@
 /** Sorts by what was added to a word: how it is joined, how it is said, which one it is. */
 import { pluralRuleName } from '../../words/endings/plural-rule-names.js'
-import type { Finding, Word } from '../../words/word.js'
+import type { SortableFinding, SortableWord } from '../../words/sortable-word.js'
 import { keyWordOf } from './key-word.js'
 import type { BasisFamily, Placement } from './sort-basis.js'
 
 const inflected = ['ending-s', 'ending-es', 'ending-ed', 'ending-ing', 'ending-er', 'ending-est']
 
-function inflection(word: Word): Finding | undefined {
+function inflection(word: SortableWord): SortableFinding | undefined {
   return word.patterns.find(({ pattern }) => inflected.includes(pattern))
 }
 
-const isS = ({ pattern }: Finding) => /^ending-e?s$/.test(pattern)
+const isS = ({ pattern }: SortableFinding) => /^ending-e?s$/.test(pattern)
 
 /** Doubled, e dropped, y to i; s, es, ves, ies: what happens to the base. */
 export const howEndingIsAdded: BasisFamily = {
@@ -34,7 +34,7 @@ export const howEndingIsAdded: BasisFamily = {
 }
 
 /** mice, sheep among cats and boxes. */
-function otherPlural({ plural }: Word): string | undefined {
+function otherPlural({ plural }: SortableWord): string | undefined {
   const one = /^already plural: (one .+)$/.exec(plural?.rule ?? '')?.[1]
   return one === undefined ? undefined : `is plural without s: ${one}`
 }
@@ -61,20 +61,20 @@ export const howSSounds: BasisFamily = {
     return ending !== undefined && isS(ending) ? soundOf(ending, word, 's') : []
   },
   basisOf: () => ({
-    ...endingSounds('s or es'),
+    ...endingSounds('s'),
     patterns: inflected.slice(0, 2),
     order: ['S', 'Z', 'IH Z'],
   }),
 }
 
 /** Of a word whose base the lexicon lacks (zonked): ed said as no part of a word but this ending is. */
-function soundOfUnknownEd({ text, graphemes }: Word): readonly Placement[] {
+function soundOfUnknownEd({ text, graphemes }: SortableWord): readonly Placement[] {
   const last = graphemes.at(-1)
   const isEd = last?.letters.toLowerCase() === 'ed' && text.length > 4
   return isEd ? [{ of: 'ed', column: last.sounds.join(' ') }] : []
 }
 
-function soundOf({ start, end }: Finding, word: Word, of: string): readonly Placement[] {
+function soundOf({ start, end }: SortableFinding, word: SortableWord, of: string): readonly Placement[] {
   const sounds = word.graphemes
     .filter(grapheme => grapheme.start + grapheme.letters.length > start && grapheme.start < end)
     .flatMap(grapheme => grapheme.sounds)
@@ -86,10 +86,10 @@ function soundOf({ start, end }: Finding, word: Word, of: string): readonly Plac
 
 function endingSounds(letters: string) {
   return {
-    name: `how the ending ${letters} sounds`,
-    basis: `how the ending ${letters} sounds`,
-    titleOf: (column: string, words: readonly Word[]) => `/${column}/ as in ${keyWordOf(words)}`,
-    noneBecause: () => `has no ending ${letters}`,
+    name: `how the ending -${letters} sounds`,
+    basis: `how the ending -${letters} sounds`,
+    titleOf: (_column: string, words: readonly SortableWord[]) => `-${letters} as in ${keyWordOf(words)}`,
+    noneBecause: () => `has no ending -${letters}`,
     loneIsOddball: true,
   } as const
 }

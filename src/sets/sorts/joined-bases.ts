@@ -1,9 +1,9 @@
 /** Sorts of compounds by a part that they share, of contractions by the word that was made shorter. */
-import type { Word } from '../../words/word.js'
+import type { SortableWord } from '../../words/sortable-word.js'
 import { type BasisFamily, firstFinding, type Placement } from './sort-basis.js'
 
 /** snowman and snowball share snow; rainbow and snowball nothing. */
-export function sharedParts(words: readonly Word[]): BasisFamily {
+export function sharedParts(words: readonly SortableWord[]): BasisFamily {
   const uses = new Map<string, number>()
   for (const word of words) for (const part of partsOf(word)) uses.set(part, (uses.get(part) ?? 0) + 1)
   return {
@@ -28,7 +28,7 @@ export function sharedParts(words: readonly Word[]): BasisFamily {
   }
 }
 
-function partsOf(word: Word): readonly string[] {
+function partsOf(word: SortableWord): readonly string[] {
   return firstFinding(word, 'compound')?.madeOf ?? []
 }
 

@@ -1,7 +1,8 @@
 /** Sorts by how words begin and end: which consonants, what kind, which family of blends. */
 import { isVowelSound } from '../../words/alignment/arpabet.js'
 import { plainName } from '../../words/patterns/plain-name.js'
-import type { Finding, Grapheme, Word } from '../../words/word.js'
+import type { SortableFinding, SortableWord } from '../../words/sortable-word.js'
+import type { Grapheme } from '../../words/word.js'
 import type { BasisFamily, Placement } from './sort-basis.js'
 
 type End = 'beginning' | 'end'
@@ -26,10 +27,10 @@ const kindsAt: Readonly<Record<End, readonly string[]>> = {
   ],
 }
 
-const isAt = ({ place }: Finding, end: End) => place === end || place === 'whole'
+const isAt = ({ place }: SortableFinding, end: End) => place === end || place === 'whole'
 
 /** Of several that stand there, the one named first. */
-function consonantsAt(word: Word, end: End): Finding | undefined {
+function consonantsAt(word: SortableWord, end: End): SortableFinding | undefined {
   for (const kind of kindsAt[end]) {
     const found = word.patterns.find(finding => finding.pattern === kind && isAt(finding, end))
     if (found !== undefined) return found
@@ -113,7 +114,7 @@ export const firstAndLast: BasisFamily = {
   }),
 }
 
-function lettersAt(word: Word, end: End, grapheme: Grapheme | undefined): readonly Placement[] {
+function lettersAt(word: SortableWord, end: End, grapheme: Grapheme | undefined): readonly Placement[] {
   if (grapheme === undefined || grapheme.sounds.some(isVowelSound)) return []
   const found = consonantsAt(word, end)?.letters
   if (grapheme.sounds.length > 0 || found !== undefined)

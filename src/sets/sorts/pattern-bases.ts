@@ -1,7 +1,7 @@
 /** Sorts by a pattern of the words: which letters, where they stand, whether the word has it at all. */
 import { plainName } from '../../words/patterns/plain-name.js'
 import { soundName } from '../../words/patterns/sound-names.js'
-import type { Word } from '../../words/word.js'
+import type { SortableWord } from '../../words/sortable-word.js'
 import { keyWordOf } from './key-word.js'
 import { type BasisFamily, distinct, findingsOf, type Placement, type SortBasis } from './sort-basis.js'
 import { soundInWords, vowelsOf } from './vowel-spelling.js'
@@ -33,7 +33,7 @@ export const whichVowelLetters: BasisFamily = {
 
 const inAnyWord: ReadonlySet<string> = new Set(['short-vowel', 'long-vowel', 'schwa'])
 
-function lettersPlaces(word: Word, isOurs: (pattern: string) => boolean): readonly Placement[] {
+function lettersPlaces(word: SortableWord, isOurs: (pattern: string) => boolean): readonly Placement[] {
   return word.patterns.flatMap(({ pattern, letters, start }): readonly Placement[] => {
     if (elsewhere.test(pattern) || !isOurs(pattern)) return []
     if (!onVowels.has(pattern)) return [{ of: pattern, column: letters.toLowerCase() }]
@@ -58,7 +58,7 @@ function lettersBasis(pattern: string): SortBasis {
 }
 
 /** `ow`; `ow as in cow` where another column has the same letters with another sound. */
-function lettersOf(column: string, words: readonly Word[], all: ReadonlySet<string>): string {
+function lettersOf(column: string, words: readonly SortableWord[], all: ReadonlySet<string>): string {
   const [letters = '', sound] = column.split('|')
   if (sound === undefined) return letters
   const isShared = [...all].some(other => other !== column && other.startsWith(`${letters}|`))
@@ -66,7 +66,7 @@ function lettersOf(column: string, words: readonly Word[], all: ReadonlySet<stri
 }
 
 /** have, come: the e is silent and changes nothing. */
-function unlengthened(word: Word): string | undefined {
+function unlengthened(word: SortableWord): string | undefined {
   const silent = findingsOf(word, 'silent-e').find(({ letters }) => letters.toLowerCase() === 'e')
   if (silent === undefined) return undefined
   const vowel = vowelsOf(word).find(({ spelling }) => spelling.endsWith('_e'))
@@ -154,7 +154,7 @@ export const hardAndSoft: BasisFamily = {
 }
 
 /** The c of ocean, the g of beige. */
-function otherSound(word: Word, letters: readonly string[]): string | undefined {
+function otherSound(word: SortableWord, letters: readonly string[]): string | undefined {
   const odd = word.graphemes.find(
     ({ letters: own, sounds }) =>
       letters.includes(own.charAt(0).toLowerCase()) && /^.[aeiou]?$/.test(own) && sounds.length > 0,

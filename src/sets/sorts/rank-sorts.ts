@@ -1,6 +1,6 @@
 /** Which sorts a list of words supports, the best first; the order of the list changes nothing. */
 import type { PlanMark } from '../../plan/plan.js'
-import type { Word } from '../../words/word.js'
+import type { SortableWord } from '../../words/sortable-word.js'
 import { type Division, divisionsBy } from './divide.js'
 import {
   howEndingIsAdded,
@@ -51,7 +51,7 @@ export interface SortsWanted {
 }
 
 /** Where two sorts divide the words alike and are equally good, the one named first here stays. */
-function familiesFor(words: readonly Word[]): readonly BasisFamily[] {
+function familiesFor(words: readonly SortableWord[]): readonly BasisFamily[] {
   return [
     hardAndSoft,
     howEndingSounds,
@@ -91,12 +91,12 @@ function familiesFor(words: readonly Word[]): readonly BasisFamily[] {
 }
 
 /** The sorts that hold for these words, the best first; empty where no basis divides them into two fair columns. */
-export function rankSorts(words: readonly Word[], wanted: SortsWanted = {}): readonly Sort[] {
+export function rankSorts(words: readonly SortableWord[], wanted: SortsWanted = {}): readonly Sort[] {
   return rankedSorts(words, wanted).map(({ sort }) => sort)
 }
 
-export function rankedSorts(words: readonly Word[], wanted: SortsWanted = {}): readonly RatedSort[] {
-  const fair = candidates(words, wanted, mayBeFair).filter(rated => isFair(rated, words.length))
+export function rankedSorts(words: readonly SortableWord[], wanted: SortsWanted = {}): readonly RatedSort[] {
+  const fair = candidates(words, wanted).filter(rated => isFair(rated, words.length))
   // Sorting is stable: equal scores keep the order of the families.
   const ranked = fair.toSorted((a, b) => b.rating.score - a.rating.score)
   const kept: RatedSort[] = []
@@ -105,9 +105,20 @@ export function rankedSorts(words: readonly Word[], wanted: SortsWanted = {}): r
 }
 
 /** The sort of this name (as in `Sort.name`), fair or not; undefined where these words show no such basis. */
-export function sortNamed(words: readonly Word[], name: string): Sort | undefined {
-  const plain = (text: string) => text.toLowerCase().replace(/[-_\s]+/g, ' ')
-  return candidates(words, {}, () => true).find(({ sort }) => plain(sort.name) === plain(name))?.sort
+export function sortNamed(list: readonly SortableWord[], name: string): Sort | undefined {
+  const words = inAlphabet(list)
+  const wanted = plainly(name)
+  for (const family of familiesFor(words))
+    for (const division of divisionsBy(family, words)) {
+      if (plainly(family.basisOf(division.of).name) !== wanted) continue
+      const found = sortBy({ words, family, division, isMarked: () => false })
+      if (found !== undefined) return found.sort
+    }
+  return undefined
+}
+
+function plainly(name: string): string {
+  return name.toLowerCase().replace(/[-_\s]+/g, ' ')
 }
 
 /** `left over: leaf (is the only one of its kind: f to ves)`. */
@@ -127,23 +138,42 @@ export function openSortNote(sorts: readonly Sort[]): string {
   return `These words can be sorted in ${sorts.length} ways, so children can find more than one rule.`
 }
 
-function candidates(
-  list: readonly Word[],
-  { marks = [] }: SortsWanted,
-  isWorthIt: (division: Division, family: BasisFamily, words: number) => boolean,
-): readonly RatedSort[] {
+function candidates(list: readonly SortableWord[], { marks = [] }: SortsWanted): readonly RatedSort[] {
   const words = inAlphabet(list)
   const isMarked = markedBy(marks)
-  return familiesFor(words).flatMap(family =>
-    divisionsBy(family, words)
-      .filter(division => isWorthIt(division, family, words.length))
+  const sample = sampleOf(words)
+  return familiesFor(words).flatMap(family => {
+    const promising = sample === undefined ? undefined : promisingIn(family, sample)
+    if (promising?.size === 0) return []
+    return divisionsBy(family, words, promising)
+      .filter(division => mayBeFair(division, words.length))
       .toSorted((a, b) => compare(a.of, b.of))
-      .flatMap(division => sortBy({ words, family, division, isMarked }) ?? []),
-  )
+      .flatMap(division => sortBy({ words, family, division, isMarked }) ?? [])
+  })
+}
+
+/** Lists beyond a week's are looked into before they are gone through. */
+const sampleSize = 500
+
+/** Words from all over a very long list. */
+function sampleOf(words: readonly SortableWord[]): readonly SortableWord[] | undefined {
+  if (words.length < 4 * sampleSize) return undefined
+  const step = words.length / sampleSize
+  return Array.from({ length: sampleSize }, (_, index) => words[Math.floor(index * step)]!)
+}
+
+/** A fair sort places a third; what has no place for even a fifth of five hundred words is none. */
+function promisingIn(family: BasisFamily, sample: readonly SortableWord[]): ReadonlySet<string> {
+  const promising = divisionsBy(family, sample).filter(({ columns, several }) => {
+    let placed = several.size
+    for (const column of columns.values()) placed += column.length
+    return 5 * placed >= sample.length
+  })
+  return new Set(promising.map(({ of }) => of))
 }
 
 /** Each word once, so that whoever shuffles the list gets the same sorts to the letter. */
-function inAlphabet(words: readonly Word[]): readonly Word[] {
+function inAlphabet(words: readonly SortableWord[]): readonly SortableWord[] {
   const keyed = words.map(word => ({ word, key: word.text.toLowerCase() }))
   return keyed
     .toSorted((a, b) => compare(a.key, b.key) || compare(a.word.text, b.word.text))
@@ -166,7 +196,7 @@ function markedBy(marks: readonly Pick<PlanMark, 'target'>[]) {
 }
 
 /** Fewer than a third in columns cannot be made up for; reasons are looked for only where it may be fair. */
-function mayBeFair({ columns }: Division, _family: BasisFamily, words: number): boolean {
+function mayBeFair({ columns }: Division, words: number): boolean {
   let placed = 0
   for (const column of columns.values()) if (column.length > 1) placed += column.length
   return 3 * placed >= words

@@ -1,6 +1,6 @@
 /** A way of telling words apart: a name, and the column in which a word would stand. */
 import type { WordFeature } from '../../plan/plan.js'
-import type { Finding, Word } from '../../words/word.js'
+import type { SortableFinding, SortableWord } from '../../words/sortable-word.js'
 import type { SortKind } from './weights.js'
 
 /** Where a word stands in one of a family's bases. */
@@ -15,7 +15,7 @@ export interface Placement {
 export interface BasisFamily {
   readonly kind: SortKind
   /** All places of a word; one basis twice, and the word is left over as fitting two columns. Asked once a word. */
-  readonly placesOf: (word: Word) => readonly Placement[]
+  readonly placesOf: (word: SortableWord) => readonly Placement[]
   /** The basis behind `Placement.of`; asked for those that divide the words. */
   readonly basisOf: (of: string) => SortBasis
 }
@@ -29,11 +29,11 @@ export interface SortBasis {
   /** What a plan may mark of whole words, where it is about that. */
   readonly feature?: WordFeature
   /** A column's title; the key where it is left out. */
-  readonly titleOf?: (column: string, words: readonly Word[], all: ReadonlySet<string>) => string
+  readonly titleOf?: (column: string, words: readonly SortableWord[], all: ReadonlySet<string>) => string
   /** Why a word without a place has none, in one reason, as `has no consonant digraph`. */
-  readonly noneBecause: (word: Word) => string
+  readonly noneBecause: (word: SortableWord) => string
   /** Why a word without a place is an exception to the rule rather than an outsider: `its ai is said /EH/`. */
-  readonly oddball?: (word: Word, columns: ReadonlySet<string>) => string | undefined
+  readonly oddball?: (word: SortableWord, columns: ReadonlySet<string>) => string | undefined
   /** A word that stands alone in its column is an exception too: the ey of they among spellings of long a. */
   readonly loneIsOddball?: true
   /** The columns' order, by keys, where they have one of their own; else the alphabet's. */
@@ -47,10 +47,10 @@ export function distinct<T>(values: readonly T[]): readonly T[] {
   return values.length < 2 ? values : [...new Set(values)]
 }
 
-export function findingsOf(word: Word, pattern: string): readonly Finding[] {
+export function findingsOf(word: SortableWord, pattern: string): readonly SortableFinding[] {
   return word.patterns.filter(finding => finding.pattern === pattern)
 }
 
-export function firstFinding(word: Word, pattern: string): Finding | undefined {
+export function firstFinding(word: SortableWord, pattern: string): SortableFinding | undefined {
   return word.patterns.find(finding => finding.pattern === pattern)
 }

@@ -1,5 +1,5 @@
 /** A basis and how it divides the words → a sort: its columns, its leftovers with reasons, how good it is. */
-import type { Word } from '../../words/word.js'
+import { isSaidInDifferentWays, type SortableWord } from '../../words/sortable-word.js'
 import type { Division } from './divide.js'
 import { type Rating, rate } from './rate.js'
 import type { LeftoverReason, Sort, SortColumn } from './sort.js'
@@ -22,7 +22,7 @@ export interface RatedSort {
 
 export interface SortTask {
   /** In the order of the alphabet. */
-  readonly words: readonly Word[]
+  readonly words: readonly SortableWord[]
   readonly family: BasisFamily
   readonly division: Division
   readonly isMarked: (basis: SortBasis, columns: readonly string[]) => boolean
@@ -128,7 +128,7 @@ function titleOf(
   }: {
     readonly key: string
     readonly column: readonly number[]
-    readonly words: readonly Word[]
+    readonly words: readonly SortableWord[]
     readonly keys: ReadonlySet<string>
   },
 ): string {
@@ -154,7 +154,7 @@ export function compare(a: string, b: string): number {
 }
 
 interface Leftovers {
-  readonly words: readonly Word[]
+  readonly words: readonly SortableWord[]
   readonly division: Division
   readonly basis: SortBasis
   readonly keys: ReadonlySet<string>
@@ -165,7 +165,8 @@ function leftoverReasons({ words, division, basis, keys, columnOf }: Leftovers):
   const own = new Map(
     [...division.columns].flatMap(([key, column]) => column.map(index => [index, key] as const)),
   )
-  const shown = (key: string, word: Word) => basis.titleOf?.(key, [word], new Set([...keys, key])) ?? key
+  const shown = (key: string, word: SortableWord) =>
+    basis.titleOf?.(key, [word], new Set([...keys, key])) ?? key
   return words.flatMap((word, index): readonly LeftoverReason[] => {
     if (columnOf[index]! >= 0) return []
     const told = (why: string, isOddball: boolean): readonly LeftoverReason[] => [
@@ -189,10 +190,8 @@ function leftoverReasons({ words, division, basis, keys, columnOf }: Leftovers):
 }
 
 /** tear, read, wind: another way of saying it may have its column. */
-function saidOtherwise({ text, notes = [] }: Word): string {
-  return notes.some(note => note.startsWith(`${text} is said in different ways`))
-    ? ' (said in another way, it may have a column)'
-    : ''
+function saidOtherwise(word: SortableWord): string {
+  return isSaidInDifferentWays(word) ? ' (said in another way, it may have a column)' : ''
 }
 
 /** For a teacher: what the columns are and how full, and whether every word has a place. */

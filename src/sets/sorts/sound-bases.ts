@@ -1,7 +1,8 @@
 /** Sorts by sound: how one sound is spelled, how one spelling sounds, how many sounds and syllables there are. */
 import { isVowelSound } from '../../words/alignment/arpabet.js'
 import { soundName } from '../../words/patterns/sound-names.js'
-import type { Grapheme, Word } from '../../words/word.js'
+import type { SortableWord } from '../../words/sortable-word.js'
+import type { Grapheme } from '../../words/word.js'
 import { keyWordOf } from './key-word.js'
 import type { BasisFamily, Placement, SortBasis } from './sort-basis.js'
 import { isShortLetter, mainVowel, soundInWords, vowelsOf } from './vowel-spelling.js'
@@ -82,7 +83,7 @@ function consonantOf({ sounds: [sound, another] }: Grapheme): string | undefined
 /** With the silent e behind it: the ke of cake, the ge of cage. */
 function lastConsonant({
   graphemes,
-}: Word): { readonly sound: string; readonly spelling: string } | undefined {
+}: SortableWord): { readonly sound: string; readonly spelling: string } | undefined {
   const last = graphemes.at(-1)
   if (last === undefined) return undefined
   const isSilentE = last.letters.toLowerCase() === 'e' && last.sounds.length === 0

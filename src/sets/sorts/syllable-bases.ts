@@ -2,7 +2,7 @@
 import { isVowelSound, withoutStress } from '../../words/alignment/arpabet.js'
 import { plainName } from '../../words/patterns/plain-name.js'
 import { kindOfFirstSyllable, syllableTypes } from '../../words/patterns/syllable-types.js'
-import type { Word } from '../../words/word.js'
+import type { SortableWord } from '../../words/sortable-word.js'
 import type { BasisFamily, Placement } from './sort-basis.js'
 
 const kinds = syllableTypes.map(({ name }) => name)
@@ -41,18 +41,18 @@ export const firstSyllable: BasisFamily = {
 /** Words with a prefix or an ending are sorted by that: run·ning teaches doubling, not closed syllables. */
 const isAdded = /^prefix$|^ending-(?:s|es|ed|ing|er|est)$/
 
-function whyNoFirst(word: Word): string {
+function whyNoFirst(word: SortableWord): string {
   return word.syllables.length < 2 ? 'has one syllable' : 'has a prefix or an ending'
 }
 
-function kindOfFirst(word: Word): string | undefined {
+function kindOfFirst(word: SortableWord): string | undefined {
   if (word.syllables.length < 2 || word.patterns.some(({ pattern }) => isAdded.test(pattern)))
     return undefined
-  return kindOfFirstSyllable({ ...word, pronunciation: word.pronunciations[0] ?? '' })
+  return word.firstSyllable ?? kindOfFirstSyllable({ ...word, pronunciation: word.pronunciations[0] ?? '' })
 }
 
 /** rab·bit, bas·ket, ti·ger, cab·in. */
-function betweenVowels({ graphemes }: Word, kind: string): string | undefined {
+function betweenVowels({ graphemes }: SortableWord, kind: string): string | undefined {
   const isVowel = graphemes.map(({ sounds }) => sounds.some(isVowelSound))
   const first = isVowel.indexOf(true)
   const second = isVowel.indexOf(true, first + 1)

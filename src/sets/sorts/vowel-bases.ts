@@ -1,6 +1,6 @@
 /** Sorts by the vowel: its spelling, its kind, its length, its sound, the r behind it, the rime that it opens. */
 import { plainName } from '../../words/patterns/plain-name.js'
-import type { Word } from '../../words/word.js'
+import type { SortableWord } from '../../words/sortable-word.js'
 import { keyWordOf } from './key-word.js'
 import { type BasisFamily, distinct, findingsOf, type SortBasis } from './sort-basis.js'
 import {
@@ -30,13 +30,13 @@ export const spellingsOfVowels: BasisFamily = {
 }
 
 /** Words that the list or the lexicon knows to sound like others, by the spelling that tells them apart. */
-export function homophonesByVowel(words: readonly Word[]): BasisFamily {
+export function homophonesByVowel(words: readonly SortableWord[]): BasisFamily {
   const heard = new Map<string, number>()
   for (const {
     pronunciations: [said = ''],
   } of words)
     heard.set(said, (heard.get(said) ?? 0) + 1)
-  const isOne = (word: Word) =>
+  const isOne = (word: SortableWord) =>
     (heard.get(word.pronunciations[0] ?? '') ?? 0) > 1 || findingsOf(word, 'homophone').length > 0
   return {
     kind: 'homophones',
@@ -116,14 +116,14 @@ export const kindOfVowel: BasisFamily = {
 }
 
 /** have, come: a silent e, and yet no long vowel. */
-function isUnlengthened(word: Word): boolean {
+function isUnlengthened(word: SortableWord): boolean {
   return (
     vowelsOf(word)[0]?.spelling.endsWith('_e') === true &&
     !findingsOf(word, 'silent-e').some(({ letters }) => letters.includes('_'))
   )
 }
 
-function isOddWithE(word: Word): string | undefined {
+function isOddWithE(word: SortableWord): string | undefined {
   const [vowel] = vowelsOf(word)
   return vowel !== undefined && word.syllables.length === 1 && isUnlengthened(word)
     ? `its ${vowel.spelling} says ${soundInWords(vowel)}`
@@ -131,7 +131,7 @@ function isOddWithE(word: Word): string | undefined {
 }
 
 /** Why a word's vowel cannot be named. */
-function unnamedVowel(word: Word): string {
+function unnamedVowel(word: SortableWord): string {
   if (word.syllables.length > 1) return 'has more than one syllable'
   const [vowel] = vowelsOf(word)
   return vowel !== undefined && vowelName(vowel) === undefined
@@ -221,7 +221,7 @@ export const vowelsWithR: BasisFamily = {
 }
 
 /** The stressed one; else the only one. */
-function vowelWithR(word: Word): SpelledVowel | undefined {
+function vowelWithR(word: SortableWord): SpelledVowel | undefined {
   const main = mainVowel(word)
   if (main !== undefined && isWithR(main)) return main
   const [only, another] = vowelsOf(word).filter(isWithR)
@@ -237,12 +237,12 @@ function isUnusual({ spelling, sound }: SpelledVowel): boolean {
 }
 
 /** The vowel's name in a word of one syllable. */
-function nameOf(word: Word): string | undefined {
+function nameOf(word: SortableWord): string | undefined {
   const vowel = soleVowel(word)
   return vowel === undefined ? undefined : vowelName(vowel)
 }
 
-function soleVowel(word: Word): SpelledVowel | undefined {
+function soleVowel(word: SortableWord): SpelledVowel | undefined {
   const vowels = vowelsOf(word)
   return word.syllables.length === 1 && vowels.length === 1 ? vowels[0] : undefined
 }

@@ -1,7 +1,8 @@
 /** The vowel by which a word is sorted: the one it has, or the one that is stressed; how it is spelled, how it is said. */
 import { isVowelSound } from '../../words/alignment/arpabet.js'
 import { soundName } from '../../words/patterns/sound-names.js'
-import type { Grapheme, Word } from '../../words/word.js'
+import type { SortableWord } from '../../words/sortable-word.js'
+import type { Grapheme } from '../../words/word.js'
 
 export interface SpelledVowel {
   /** `a_e`, `ai`, `ar`, `are`, `a`. */
@@ -12,7 +13,7 @@ export interface SpelledVowel {
 }
 
 /** The vowels of the word with their spellings, from left to right. */
-export function vowelsOf(word: Word): readonly SpelledVowel[] {
+export function vowelsOf(word: SortableWord): readonly SpelledVowel[] {
   const known = read.get(word)
   if (known !== undefined) return known
   const vowels = word.graphemes.flatMap((grapheme, index) => vowelAt(word, grapheme, index))
@@ -20,10 +21,10 @@ export function vowelsOf(word: Word): readonly SpelledVowel[] {
   return vowels
 }
 
-const read = new WeakMap<Word, readonly SpelledVowel[]>()
+const read = new WeakMap<SortableWord, readonly SpelledVowel[]>()
 
 /** The vowel of a word of one syllable, the stressed one of a longer word. */
-export function mainVowel(word: Word): SpelledVowel | undefined {
+export function mainVowel(word: SortableWord): SpelledVowel | undefined {
   const vowels = vowelsOf(word)
   if (vowels.length === 1 || word.syllables.length === 1) return vowels.length === 1 ? vowels[0] : undefined
   const stressed = stressedVowel(word.pronunciations[0] ?? '')
@@ -76,7 +77,7 @@ export function isShortLetter({ spelling, sound }: Pick<SpelledVowel, 'spelling'
   return shortLetters[spelling] === sound
 }
 
-function vowelAt(word: Word, grapheme: Grapheme, index: number): readonly SpelledVowel[] {
+function vowelAt(word: SortableWord, grapheme: Grapheme, index: number): readonly SpelledVowel[] {
   const vowel = grapheme.sounds.find(isVowelSound)
   if (vowel === undefined) return []
   const withR = word.patterns.find(
@@ -92,7 +93,7 @@ function vowelAt(word: Word, grapheme: Grapheme, index: number): readonly Spelle
 }
 
 /** `a_e` where one consonant and a silent e follow a lone vowel letter, whatever it says: cake, have. */
-function withSilentE({ graphemes, patterns }: Word, index: number): string | undefined {
+function withSilentE({ graphemes, patterns }: SortableWord, index: number): string | undefined {
   const [vowel, consonant, e] = graphemes.slice(index, index + 3)
   if (vowel === undefined || consonant === undefined || e === undefined || vowel.letters.length > 1)
     return undefined

@@ -7,7 +7,7 @@ import { findingsFor, isSpelled } from './spelled.js'
 
 export interface PlanToMatch {
   /** Counted as taught, whatever the class counts: so are those to choose from. */
-  readonly words: readonly Word[]
+  readonly words: readonly Pick<Word, 'text' | 'syllables' | 'soundCount'>[]
   readonly marks: readonly LetterTarget[]
   /** How often a word is heard; 0 where the lexicon lacks it. */
   readonly familiarity: (word: string) => number

@@ -2,20 +2,24 @@
  * The words that `find` may offer, studied once when oaktag is built: choosing among them all takes no longer than
  * reading this file, however little fits. ASCII; a line a word, the most familiar first: two digits each for sounds (as
  * taught) and syllables, then the text, and parted by tabs familiarity, the stressed grapheme, graphemes (`th:TH r:R e:`), findings
- * (`6:0-3`, the pattern by its number; `~` behind those with a gap, as `a_e`).
+ * (`6:0-3`, the pattern by its number; `~` behind those with a gap, as `a_e`); then what sorts alone ask for: syllables,
+ * pronunciation, part of speech, rule of the plural, what findings are made of, `~` for a word said in different ways.
  */
 import { existsSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { buildFolder } from '../../installation.js'
+import { present } from '../../outcomes.js'
+import { partsOfSpeech } from '../lexicon/file-format.js'
 import { patternNames } from '../patterns/index.js'
 import { placeOf } from '../patterns/spelled-sounds.js'
+import { noteOfDifferentWays, type SortableFinding, type SortableWord } from '../sortable-word.js'
 import { lazily } from '../tables/installed-tables.js'
 import type { Grapheme } from '../word.js'
 import type { OfferedFinding, OfferedWord } from './offered-word.js'
 
 export const offeredPath = join(buildFolder, 'offered-words.txt')
 
-const mark = 'OAKTAG OFFERED WORDS 1'
+const mark = 'OAKTAG OFFERED WORDS 2'
 
 /** @throws Error with what to do, when the file is missing or made by another version */
 export function openOfferedWords(path: string = offeredPath): readonly OfferedWord[] {
@@ -50,7 +54,35 @@ function writeLine({ findings, graphemes, ...word }: OfferedWord): string {
   )
   const { text, familiarity, soundCount, syllableCount, stressed } = word
   const begins = [soundCount, syllableCount].map(number => String(number).padStart(2, '0')).join('')
-  return [`${begins}${text}`, familiarity, stressed, spelled.join(' '), found.join(' ')].join('\t')
+  return [
+    `${begins}${text}`,
+    familiarity,
+    stressed,
+    spelled.join(' '),
+    found.join(' '),
+    ...writeSortable(word.sortable),
+  ].join('\t')
+}
+
+function writeSortable({
+  syllables,
+  pronunciations,
+  partsOfSpeech: parts,
+  plural,
+  patterns,
+  notes,
+}: SortableWord): readonly string[] {
+  const made = patterns.flatMap(({ madeOf, rule }, index) =>
+    madeOf === undefined ? [] : [[index, ...madeOf, ...(rule === undefined ? [] : [rule])].join('|')],
+  )
+  return [
+    syllables.join('.'),
+    pronunciations[0] ?? '',
+    parts[0] ?? '',
+    plural?.rule ?? '',
+    made.join(';'),
+    notes === undefined ? '' : '~',
+  ]
 }
 
 /** A line, read as far as it is asked: most wishes pass most words over by their letters or by a number. */
@@ -96,10 +128,50 @@ class OfferedLine implements OfferedWord {
     return this.#findings
   }
 
+  get sortable(): SortableWord {
+    const { text, graphemes, soundCount } = this
+    const [syllables = '', pronunciation = '', part = '', rule = '', made = '', ways] = this.#fieldsFrom(5)
+    return {
+      text,
+      graphemes,
+      soundCount,
+      syllables: syllables.split('.'),
+      pronunciations: [pronunciation],
+      partsOfSpeech: partsOfSpeech.filter(each => each === part),
+      plural: rule === '' ? null : { rule },
+      patterns: withMaking(
+        this.findings.filter(({ pattern }) => !pattern.endsWith('-syllable')),
+        made,
+      ),
+      ...present({ firstSyllable: this.findings.find(isFirstSyllable)?.pattern }),
+      ...(ways === '~' ? { notes: [noteOfDifferentWays(text)] } : {}),
+    }
+  }
+
+  #fieldsFrom(index: number): readonly string[] {
+    this.#field(index)
+    return this.#fields?.slice(index) ?? []
+  }
+
   #field(index: number): string {
     this.#fields ??= this.#line.split('\t')
     return this.#fields[index] ?? ''
   }
+}
+
+function isFirstSyllable({ pattern, start }: OfferedFinding): boolean {
+  return start === 0 && pattern.endsWith('-syllable')
+}
+
+function withMaking(findings: readonly OfferedFinding[], made: string): readonly SortableFinding[] {
+  if (made === '') return findings
+  const making = new Map(
+    made.split(';').map(each => {
+      const [index = '', first = '', second = '', rule] = each.split('|')
+      return [Number(index), { madeOf: [first, second] as const, ...present({ rule }) }]
+    }),
+  )
+  return findings.map((finding, index) => ({ ...finding, ...making.get(index) }))
 }
 
 function twoDigits(line: string, at: number): number {

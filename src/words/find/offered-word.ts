@@ -2,10 +2,16 @@
 import { isVowelSound } from '../alignment/arpabet.js'
 import { findPattern } from '../patterns/find-patterns.js'
 import { patterns } from '../patterns/index.js'
-import type { Finding, Grapheme, Word } from '../word.js'
+import {
+  isSaidInDifferentWays,
+  noteOfDifferentWays,
+  type SortableFinding,
+  type SortableWord,
+} from '../sortable-word.js'
+import type { Grapheme, Word } from '../word.js'
 
 /** Where a pattern stands; the reason is told when the word is studied again, for those that are shown. */
-export type OfferedFinding = Omit<Finding, 'why' | 'source' | 'madeOf' | 'rule'>
+export type OfferedFinding = Omit<SortableFinding, 'madeOf' | 'rule'>
 
 export interface OfferedWord {
   readonly text: string
@@ -19,6 +25,8 @@ export interface OfferedWord {
   readonly stressed: number
   /** Kinds of syllables too. */
   readonly findings: readonly OfferedFinding[]
+  /** What sorts rest on. */
+  readonly sortable: SortableWord
 }
 
 const syllablePatterns = patterns.filter(({ scope }) => scope === 'syllable').map(({ name }) => name)
@@ -34,6 +42,22 @@ export function offeredWord(word: Word, familiarity: number): OfferedWord {
     graphemes: word.graphemes,
     stressed: stressedGrapheme(word),
     findings: findings.map(({ why: _why, madeOf: _madeOf, rule: _rule, ...where }) => where),
+    sortable: sortableOf(word),
+  }
+}
+
+function sortableOf(word: Word): SortableWord {
+  const { text, graphemes, soundCount, syllables, pronunciations, partsOfSpeech, plural } = word
+  return {
+    text,
+    graphemes,
+    soundCount,
+    syllables,
+    pronunciations: pronunciations.slice(0, 1),
+    partsOfSpeech: partsOfSpeech.slice(0, 1),
+    plural: plural === null ? null : { rule: plural.rule },
+    patterns: word.patterns.map(({ why: _why, source: _source, ...where }) => where),
+    ...(isSaidInDifferentWays(word) ? { notes: [noteOfDifferentWays(text)] } : {}),
   }
 }
 

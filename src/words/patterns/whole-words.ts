@@ -29,6 +29,13 @@ const contractedEndings: readonly {
   },
 ]
 
+/** What loses a letter, or more, before n't. */
+const shortenedBeforeNot: Readonly<Record<string, string>> = { ca: 'can', wo: 'will', sha: 'shall' }
+
+function wordBefore(written: string, letters: string): string {
+  return letters === "n't" ? (shortenedBeforeNot[written] ?? written) : written
+}
+
 function findContraction(word: StudiedLetters): readonly Finding[] {
   const text = word.text.toLowerCase().replace('\u2019', "'")
   const found = contractedEndings.find(
@@ -43,7 +50,7 @@ function findContraction(word: StudiedLetters): readonly Finding[] {
   return [
     {
       ...findingAt(word, { pattern: 'contraction', start, end: text.length, why }),
-      madeOf: [text.slice(0, start), found.stands],
+      madeOf: [wordBefore(text.slice(0, start), found.letters), found.stands],
     },
   ]
 }

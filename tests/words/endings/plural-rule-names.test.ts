@@ -1,5 +1,9 @@
 import { describe, expect, it } from 'vitest'
-import { followsPluralRule, pluralRuleNames } from '../../../src/words/endings/plural-rule-names.js'
+import {
+  followsPluralRule,
+  pluralRuleName,
+  pluralRuleNames,
+} from '../../../src/words/endings/plural-rule-names.js'
 import { openLexicon } from '../../../src/words/lexicon/lexicon.js'
 import { studyWord } from '../../../src/words/study.js'
 
@@ -32,5 +36,12 @@ describe('a rule for plurals, as a plan names it', () => {
       // By what is done to the word, and by the whole rule, and by no other.
       expect(new Set(following)).toEqual(new Set([name, rule]))
     }
+  })
+})
+
+describe('the short name of a rule', () => {
+  it('is one for leaf and knife, and the rule itself where it has none', () => {
+    expect([ruleOf('leaf'), ruleOf('knife')].map(pluralRuleName)).toEqual(['f to v', 'f to v'])
+    expect(pluralRuleName('a rule of her own')).toBe('a rule of her own')
   })
 })

@@ -12,6 +12,7 @@ const kept = ({
   stressed,
   graphemes,
   findings,
+  sortable: { firstSyllable: _known, ...sortable },
 }: (typeof offeredByHand)[0]) => ({
   text,
   familiarity,
@@ -20,6 +21,7 @@ const kept = ({
   stressed,
   graphemes,
   findings,
+  sortable,
 })
 
 describe('the file of words to offer', () => {
