@@ -24,9 +24,10 @@ export async function sortsCommand(
   if (!found.ok) return resultOf('', found.problems)
   const sorts = found.value
   if (json) return resultOf(JSON.stringify(sorts, null, 2), found.problems)
+  const nearly = sorts.flatMap(sort => (sort.nearly === undefined ? [] : wrapLine(sort.nearly.says, 80)))
   const blocks = sorts.map((sort, index) => describeSort(sort, index + 1).join('\n'))
   return resultOf(
-    [...wrapLine(openSortNote(sorts), 80), ...blocks.map(block => `\n${block}`)].join('\n'),
+    [...wrapLine(openSortNote(sorts), 80), ...nearly, ...blocks.map(block => `\n${block}`)].join('\n'),
     found.problems,
   )
 }

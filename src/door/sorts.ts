@@ -6,7 +6,8 @@ import type { Plan, PlanMark, PlanWord, TaughtEntry } from '../plan/plan.js'
 import { sameWord } from '../plan/words/word-text.js'
 import type { Outcome } from '../problems.js'
 import { adviceOn } from '../sets/sorts/advice.js'
-import { rankedSorts } from '../sets/sorts/rank-sorts.js'
+import { nearlySorts } from '../sets/sorts/nearly-sorts.js'
+import { inAlphabet, rankedSorts } from '../sets/sorts/rank-sorts.js'
 import type { Sort } from '../sets/sorts/sort.js'
 import { openOfferedWords } from '../words/find/offered-file.js'
 import { sortableWords } from '../words/find/sortable-words.js'
@@ -80,7 +81,16 @@ function advisedSorts(
   const ranked = rankedSorts(words, { marks })
   if (words.length > mostToAdviseOn) return ranked.map(({ sort }) => sort)
   const toAdd = wordsLike({ words, offered: openOfferedWords, lexicon: installedLexicon(), readable })
-  return ranked.map(rated => ({ ...rated.sort, ...present({ advice: adviceOn({ rated, toAdd }) }) }))
+  const [nearly] = nearlySorts({
+    words: inAlphabet(words),
+    best: ranked[0]?.sort.score ?? 0,
+    taken: ranked.map(({ sort }) => sort.name),
+    toAdd,
+  })
+  return ranked.map((rated, index) => ({
+    ...rated.sort,
+    ...present({ advice: adviceOn({ rated, toAdd }), nearly: index === 0 ? nearly : undefined }),
+  }))
 }
 
 /** What the class can read, where its class file says what is taught; a mistake in that is told by whoever makes the plan. */

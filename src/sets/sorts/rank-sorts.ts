@@ -51,7 +51,7 @@ export interface SortsWanted {
 }
 
 /** Where two sorts divide the words alike and are equally good, the one named first here stays. */
-function familiesFor(words: readonly SortableWord[]): readonly BasisFamily[] {
+export function familiesFor(words: readonly SortableWord[]): readonly BasisFamily[] {
   return [
     hardAndSoft,
     howEndingSounds,
@@ -173,7 +173,7 @@ function promisingIn(family: BasisFamily, sample: readonly SortableWord[]): Read
 }
 
 /** Each word once, so that whoever shuffles the list gets the same sorts to the letter. */
-function inAlphabet(words: readonly SortableWord[]): readonly SortableWord[] {
+export function inAlphabet(words: readonly SortableWord[]): readonly SortableWord[] {
   const keyed = words.map(word => ({ word, key: word.text.toLowerCase() }))
   return keyed
     .toSorted((a, b) => compare(a.key, b.key) || compare(a.word.text, b.word.text))

@@ -17,6 +17,20 @@ export interface Sort {
   readonly standing: string
   /** What would make a lop-sided sort a good one; only where the caller asks for it. */
   readonly advice?: SortAdvice
+  /** Of the first sort alone, and only where the caller asks for it: what these words would rather be sorted by. */
+  readonly nearly?: NearlySort
+}
+
+/** What would be a sort, and a better one than there is, if a word that stands alone had company. */
+export interface NearlySort {
+  readonly name: string
+  readonly add: readonly {
+    readonly column: string
+    readonly has: string
+    readonly words: readonly string[]
+  }[]
+  /** The same in a sentence or two. */
+  readonly says: string
 }
 
 export interface SortColumn {
