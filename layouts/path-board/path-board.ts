@@ -28,7 +28,7 @@ export const pathBoard = defineLayout({
       label: itemName,
     })
     const cards = inParts(set.cards, sheetsOf(options))
-    const value = { ...set, cards, notes: notesOn(words.length, spaces) }
+    const value = { ...set, cards, notes: notesOn(words.length, spaces, sheetsOf(options)) }
     return succeed(value, lengthProblems(request, set.track))
   },
   roomier: shorterTracks,
@@ -56,10 +56,12 @@ function shorterTracks(request: PathRequest): readonly RoomierOptions<PathReques
   return [...tracks, ...withoutJumps]
 }
 
-function notesOn(words: number, spaces: number): readonly string[] {
+const MOST_SHEETS = 4
+
+function notesOn(words: number, spaces: number, sheets: number): readonly string[] {
+  if (spaces >= words) return []
+  const left = `The track has ${spaces} spaces, so each board leaves out ${words - spaces} of the ${words} words`
   return [
-    ...(spaces < words
-      ? [`The track has ${spaces} spaces, so each board leaves out ${words - spaces} of the ${words} words.`]
-      : []),
+    sheets < MOST_SHEETS ? `${left}; joined over sheets: ${sheets * 2} it has room for more.` : `${left}.`,
   ]
 }

@@ -14,6 +14,8 @@ const WORTH_IT = 1.15
 const MOST_LONG = 2.7
 /** Of its height, for a card that is lower so that a sheet is saved. */
 const LEAST_HEIGHT = 0.75
+/** Of their size, for words that are a little smaller so that a sheet is saved. */
+const LEAST_WORDS = 0.85
 /** Of a sheet: a last one that is fuller than this is no remnant. */
 const REMNANT = 1 / 3
 
@@ -45,7 +47,7 @@ export async function onWiderCards(
   return best?.outcome
 }
 
-/** Where a few cards would have a sheet of their own: somewhat lower cards that save it, if the words are as large on them. */
+/** Where a few cards would have a sheet of their own: somewhat lower cards that save it, if the words are nearly as large. */
 export async function withoutRemnant(
   trial: CardsTrial,
   asked: Success<FittedPieces>,
@@ -64,10 +66,16 @@ export async function withoutRemnant(
   for (const way of ways) {
     const size = pieceSizeOf(prepared, way)
     if (size === undefined || size.heightMm < grid.pieceSize.heightMm * LEAST_HEIGHT) continue
-    const tried = await tryWay(way, trial, 'which saves a sheet of card', { asLargeAs: asked.value })
-    if (tried?.roomy) return tried.outcome
+    const tried = await tryWay(way, trial, 'which saves a sheet of card', { roomy: true })
+    if (tried !== undefined && isNearlyAsLarge(tried.outcome.value, asked.value)) return tried.outcome
   }
   return undefined
+}
+
+function isNearlyAsLarge({ fronts }: FittedPieces, those: FittedPieces): boolean {
+  return [...those.fronts.fits].every(
+    ([group, { sizeMm }]) => (fronts.fits.get(group)?.sizeMm ?? 0) >= sizeMm * LEAST_WORDS,
+  )
 }
 
 /** Cards with a picture keep their shape, which is the picture's too. */

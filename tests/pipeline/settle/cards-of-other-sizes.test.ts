@@ -45,6 +45,15 @@ describe('a card left over from a full sheet', () => {
     expect(closer.xHeightMm!).toBeCloseTo(usual.xHeightMm!, 3)
   })
 
+  it('gets its place where marks below the words leave them a little smaller', async () => {
+    const marks = 'marks: [{pattern: vowel-team, line: wavy}, {pattern: silent-letters, line: dotted}]\n'
+    const plan = `title: Along the marsh\nwords: [${shortWords.split(' ').join(', ')}]\n${marks}print:\n`
+    const sheetsOf = async (item: string) =>
+      (await printItem(item, plan)).sheets.filter(({ kind }) => kind === 'pieces').length
+    expect(await sheetsOf('{layout: word-cards, sounds: bars, across: 3, down: 4}')).toBe(2)
+    expect(await sheetsOf('{layout: word-cards, sounds: bars}')).toBe(1)
+  })
+
   it('has a sheet of its own where the plan names a size', async () => {
     expect((await printed('{layout: word-cards, card: 68 x 64 mm}', shortWords)).sheets).toBe(2)
   })
