@@ -74,10 +74,15 @@ function sheetsOfSlips(request: ChecklistRequest, slips: readonly Slip[]): reado
   const { room, sheetSize } = request
   const widthMm = slips[0]?.widthMm ?? room.widthMm
   const across = Math.max(1, Math.floor(room.widthMm / widthMm + 1e-6))
-  const rows = Array.from({ length: Math.ceil(slips.length / across) }, (_, row) =>
-    slips.slice(row * across, (row + 1) * across),
+  const inOrder = evenPages(inRows(slips, across), room.heightMm)
+  const byHeight = byHeightOnPages(
+    inRows(
+      [...slips].sort((a, b) => b.heightMm - a.heightMm),
+      across,
+    ),
+    room.heightMm,
   )
-  const pages = evenPages(rows, room.heightMm)
+  const pages = byHeight.length < inOrder.length ? byHeight : inOrder
   return pages.map((page, index) => {
     const leftMm = room.xMm + (room.widthMm - across * widthMm) / 2
     let yMm = room.yMm + (room.heightMm - page.reduce((sum, row) => sum + row.heightMm, 0)) / 2
@@ -97,6 +102,12 @@ function sheetsOfSlips(request: ChecklistRequest, slips: readonly Slip[]): reado
   })
 }
 
+function inRows(slips: readonly Slip[], across: number): readonly (readonly Slip[])[] {
+  return Array.from({ length: Math.ceil(slips.length / across) }, (_, row) =>
+    slips.slice(row * across, (row + 1) * across),
+  )
+}
+
 interface SlipRow {
   readonly slips: readonly Slip[]
   readonly heightMm: number
@@ -104,7 +115,7 @@ interface SlipRow {
 
 /** All rows of one height where that takes no more paper; otherwise each as high as its highest slip. */
 function evenPages(rows: readonly (readonly Slip[])[], roomMm: number): readonly (readonly SlipRow[])[] {
-  const own = rows.map(slips => ({ slips, heightMm: Math.max(...slips.map(slip => slip.heightMm)) }))
+  const own = rows.map(asHighAsHighest)
   const highestMm = Math.max(0, ...own.map(row => row.heightMm))
   const ragged = rowsOnPages(own, roomMm)
   const even = rowsOnPages(
@@ -112,6 +123,27 @@ function evenPages(rows: readonly (readonly Slip[])[], roomMm: number): readonly
     roomMm,
   )
   return even.length > ragged.length ? ragged : even
+}
+
+function asHighAsHighest(slips: readonly Slip[]): SlipRow {
+  return { slips, heightMm: Math.max(...slips.map(slip => slip.heightMm)) }
+}
+
+/** Long lists beside long ones, each row on the first page with room for it: not in the plan's order, on less paper. */
+function byHeightOnPages(
+  rows: readonly (readonly Slip[])[],
+  roomMm: number,
+): readonly (readonly SlipRow[])[] {
+  const pages: { readonly rows: SlipRow[]; freeMm: number }[] = []
+  for (const row of rows.map(asHighAsHighest)) {
+    const page = pages.find(({ freeMm }) => row.heightMm <= freeMm + 1e-6)
+    if (page === undefined) pages.push({ rows: [row], freeMm: roomMm - row.heightMm })
+    else {
+      page.rows.push(row)
+      page.freeMm -= row.heightMm
+    }
+  }
+  return pages.map(page => page.rows)
 }
 
 function rowsOnPages(rows: readonly SlipRow[], roomMm: number): readonly (readonly SlipRow[])[] {

@@ -154,18 +154,24 @@ describe('the calibration sheet', () => {
 })
 
 describe('the checklist', () => {
-  const checklist = (count: number, copies: number) =>
-    checklistsTogether([
-      {
-        title: 'word cards, Otters',
-        subtitles: ['Along the marsh'],
-        entries: Array.from({ length: count }, (_, i) => `${i + 1} ${words[i % words.length]}`),
-        copies,
-        lettering,
-        sheetSize: letter,
-        room: roomOf(letter),
-      },
-    ])
+  const request = (count: number, copies: number) => ({
+    title: 'word cards, Otters',
+    subtitles: ['Along the marsh'],
+    entries: Array.from({ length: count }, (_, i) => `${i + 1} ${words[i % words.length]}`),
+    copies,
+    lettering,
+    sheetSize: letter,
+    room: roomOf(letter),
+  })
+  const checklist = (count: number, copies: number) => checklistsTogether([request(count, copies)])
+
+  it('lays long lists beside long ones where that saves a page', () => {
+    const mixed = [60, 2, 2, 60, 60, 2, 2, 60, 60, 2].map(count => request(count, 1))
+    const sorted = [60, 60, 60, 60, 60, 2, 2, 2, 2, 2].map(count => request(count, 1))
+    expect(checklistsTogether(mixed)).toHaveLength(checklistsTogether(sorted).length)
+    const lines = checklistsTogether(mixed).flatMap(linesOf)
+    expect(lines.filter(line => line === '60 pathway')).toHaveLength(5)
+  })
 
   it.each([
     [12, 1],
