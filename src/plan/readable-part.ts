@@ -54,9 +54,9 @@ function listOf(entry: Entry) {
 }
 
 /** Each once. */
-function readableWords({ items, file }: WordEntries, source: PlanText): readonly Entry[] {
+function readableWords({ items }: WordEntries, source: PlanText): readonly Entry[] {
   const seen = new Set<string>()
-  return items.flatMap((entry, index): readonly Entry[] => {
+  return items.flatMap(({ entry, file }, index): readonly Entry[] => {
     const read = readWord(entry, { ...wordContext(source), file })
     if (!read.ok) return [standIn(entry, index)]
     const key = sameWord(read.value.text)

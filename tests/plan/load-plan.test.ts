@@ -48,9 +48,17 @@ describe('a plan on disk', () => {
     expect(told(path)).toEqual([`PLAN: error: "${path}" is a folder, not a file`])
   })
 
-  it('must be text in UTF-8', () => {
-    const path = planFile('latin.yaml', Buffer.from('title: caf\xe9\n', 'latin1'))
-    expect(told(path)).toEqual(['PLAN:1:11: error: the file is not plain text in UTF-8 from here on'])
+  it('that is not in UTF-8 is read as an older text of Windows, with a warning', () => {
+    const text = 'title: caf\xe9\nwords: [reed]\nprint: [key]\n'
+    const path = planFile('latin.yaml', Buffer.from(text, 'latin1'))
+    expect(told(path)).toEqual([
+      'PLAN:1:11: warning: the file is not in UTF-8: from here on it is read as a Western European text of Windows',
+    ])
+  })
+
+  it('must be text', () => {
+    const path = planFile('zip.yaml', Buffer.from('title: \0\x03\n', 'latin1'))
+    expect(told(path)).toEqual(['PLAN:1:8: error: the file is not plain text from here on'])
   })
 
   it('must not be larger than a plan can be', () => {

@@ -1,85 +1,114 @@
-/** Rows of a .csv file → entries: the header row names the keys, an empty cell is a key left out. */
-import { CsvError, parse } from 'csv-parse/sync'
+/** Rows of a .csv file → entries: a row of names says what the columns hold, an empty cell is a key left out. */
 import { fail, outcomeOf } from '../../outcomes.js'
-import { errorAt, type Outcome, type Place, type Problem } from '../../problems.js'
+import { errorAt, type Outcome, type Problem, warningAt } from '../../problems.js'
 import { foldName } from '../values/fold-name.js'
+import { nearestAdvice } from '../values/nearest.js'
 import type { Entry, Pair } from '../yaml/entry.js'
+import { type CsvRow, csvRows } from './csv-rows.js'
+import { isWord } from './word-text.js'
 
-interface Row {
-  readonly cells: readonly string[]
-  /** Where the row begins. */
-  readonly place: Place
+/** What teachers call a column, beside the key itself. */
+const columnNames: Readonly<Record<string, readonly string[]>> = {
+  word: ['words', 'spelling', 'spellings', 'spelling word', 'spelling words', 'word list'],
+  clue: ['clues', 'meaning', 'definition'],
+  sentence: ['sentences', 'example', 'example sentence'],
+  picture: ['pictures', 'image'],
+  'part of speech': ['parts of speech', 'word class'],
+  plural: ['plurals', 'plural form'],
 }
 
-export function csvEntries(file: string, text: string): Outcome<readonly Entry[]> {
-  const parsed = rows(file, text)
-  if (!parsed.ok) return parsed
-  const [header, ...body] = parsed.value
-  if (!header) return outcomeOf([], [])
-  if (!header.cells.some(cell => foldName(cell) === 'word')) {
+interface Table {
+  /** For each column the key of a word that it holds; undefined where it is none. */
+  readonly keys: readonly (string | undefined)[]
+  readonly header: CsvRow | undefined
+  readonly body: readonly CsvRow[]
+  readonly problems: readonly Problem[]
+}
+
+/** @param wordKeys the keys that a word has */
+export function csvEntries(
+  file: string,
+  text: string,
+  wordKeys: readonly string[],
+): Outcome<readonly Entry[]> {
+  const rows = csvRows(file, text)
+  if (!rows.ok) return rows
+  const [first] = rows.value
+  if (first === undefined) return outcomeOf([], [])
+  const table = withHeader(rows.value, wordKeys) ?? withoutHeader(rows.value)
+  if (table === undefined) {
     const advice = 'Begin the file with a row of column names, one of them "word": word,clue.'
-    return fail(errorAt(header.place, 'no column of the first row is called "word"', advice))
+    return fail(errorAt(first.place, 'no column of the first row is called "word"', advice))
   }
-  const problems = body.flatMap(row => tooManyCells(row, header))
+  const { body, header, problems } = table
   return outcomeOf(
-    body.map(row => rowEntry(row, header)),
-    problems,
+    body.map(row => rowEntry(row, table)),
+    [...problems, ...(header === undefined ? [] : body.flatMap(row => tooManyCells(row, header)))],
   )
 }
 
-function rowEntry({ cells, place }: Row, header: Row): Entry {
-  const pairs = header.cells.flatMap((name, index): readonly Pair[] => {
+/** Rows above the names of the columns, such as the title of the list. */
+const MOST_ABOVE = 3
+
+/** The rows below the first one that names a column of words. */
+function withHeader(rows: readonly CsvRow[], wordKeys: readonly string[]): Table | undefined {
+  const at = rows
+    .slice(0, MOST_ABOVE + 1)
+    .findIndex(({ cells }) => cells.some(cell => keyOf(cell, wordKeys) === 'word'))
+  const header = rows[at]
+  if (header === undefined) return undefined
+  const keys = header.cells.map(cell => keyOf(cell, wordKeys))
+  const unknown = header.cells.filter((cell, index) => keys[index] === undefined && cell.trim() !== '')
+  return {
+    keys,
+    header,
+    body: rows.slice(at + 1),
+    problems: unknown.map(name =>
+      warningAt(
+        header.place,
+        `the column "${name.trim()}" is not read`,
+        nearestAdvice({ name: name.trim(), known: wordKeys, where: `A word has ${wordKeys.join(', ')}.` }),
+      ),
+    ),
+  }
+}
+
+/** A list as it comes out of a spreadsheet without names: words in the first column, below a title perhaps. */
+function withoutHeader(rows: readonly CsvRow[]): Table | undefined {
+  const startsWithWord = ({ cells: [first = ''] }: CsvRow) => isWord(first.trim())
+  const at = rows.findIndex(startsWithWord)
+  const body = rows.slice(at)
+  if (at < 0 || at > MOST_ABOVE || !body.every(startsWithWord)) return undefined
+  const columns = Math.max(...body.map(({ cells }) => cells.filter(cell => cell.trim() !== '').length))
+  const others = columns > 1 ? ', and the others are left out' : ''
+  const warning = warningAt(
+    rows[at]!.place,
+    `the file has no row of column names: its first column is read as words${others}`,
+    'Begin the file with a row of names, such as word,clue.',
+  )
+  return { keys: ['word'], header: undefined, body, problems: [warning] }
+}
+
+function keyOf(cell: string, wordKeys: readonly string[]): string | undefined {
+  const name = foldName(cell)
+  return wordKeys.find(key => [key, ...(columnNames[key] ?? [])].some(known => foldName(known) === name))
+}
+
+function rowEntry({ cells, place }: CsvRow, { keys, header }: Table): Entry {
+  const pairs = keys.flatMap((key, index): readonly Pair[] => {
     const text = (cells[index] ?? '').normalize('NFC').trim()
-    if (text === '') return []
-    return [{ key: name.trim(), keyPlace: header.place, value: { kind: 'text', text, place } }]
+    if (text === '' || key === undefined) return []
+    const typed = header?.cells[index]?.trim() ?? key
+    // A problem names the column as she does, where a word's keys know it by that name.
+    const name = foldName(typed) === foldName(key) ? typed : key
+    return [{ key: name, keyPlace: header?.place ?? place, value: { kind: 'text', text, place } }]
   })
   return { kind: 'map', place, pairs }
 }
 
-function tooManyCells({ cells, place }: Row, header: Row): readonly Problem[] {
+function tooManyCells({ cells, place }: CsvRow, header: CsvRow): readonly Problem[] {
   const extra = cells.slice(header.cells.length).filter(cell => cell.trim() !== '')
   if (extra.length === 0) return []
-  const message = `the row has ${cells.length} cells, the first row has ${header.cells.length}`
+  const message = `the row has ${cells.length} cells, the row of names has ${header.cells.length}`
   return [errorAt(place, message, 'Put a text that holds a comma in double quotes: "wet, grassy land".')]
-}
-
-function rows(file: string, text: string): Outcome<readonly Row[]> {
-  // A spreadsheet writes what its country divides by.
-  const [header = ''] = text.trimStart().split('\n', 1)
-  const delimiter = [',', ';', '\t'].find(sign => header.includes(sign)) ?? ','
-  try {
-    const records = parse(text, {
-      bom: true,
-      delimiter,
-      info: true,
-      relax_column_count: true,
-    }) as unknown as {
-      record: string[]
-      info: { lines: number }
-    }[]
-    const all = records.map(({ record, info }) => {
-      const breaksInside = record.reduce((sum, cell) => sum + cell.split('\n').length - 1, 0)
-      return { cells: record, place: { file, line: info.lines - breaksInside } }
-    })
-    return outcomeOf(
-      all.filter(({ cells }) => cells.some(cell => cell.trim() !== '')),
-      [],
-    )
-  } catch (error) {
-    if (!(error instanceof CsvError)) throw error
-    return fail(brokenRow(file, text, error))
-  }
-}
-
-function brokenRow(file: string, text: string, error: CsvError): Problem {
-  const unclosed = error.code === 'CSV_QUOTE_NOT_CLOSED'
-  // An open quote is noticed at the end of the text; the teacher looks behind the last row that was whole.
-  const whole = Buffer.from(text).subarray(0, Number(error.bytes_records) || 0)
-  const line = unclosed ? whole.toString().split('\n').length : Number(error.lines) || 1
-  const message = unclosed
-    ? 'a double quote in this row is never closed'
-    : 'a double quote stands inside a cell'
-  const advice =
-    'Put the whole cell in double quotes, and write a double quote inside it twice: "a 6"" reed".'
-  return errorAt({ file, line }, message, advice)
 }

@@ -1,8 +1,7 @@
 import type { Outcome } from '../../problems.js'
 import type { FileAccess } from '../disk/file-access.js'
 import type { PlanWord } from '../plan.js'
-import type { Entry } from '../yaml/entry.js'
-import { readWords } from './list-words.js'
+import { type EntryInFile, readWords } from './list-words.js'
 
 export interface TypedWords {
   readonly words: readonly string[]
@@ -13,6 +12,6 @@ export interface TypedWords {
 /** Words typed on the command line, held to the same rules as a list's; no place but the command itself is told: the message names the word. */
 export function typedWordList({ words, files, patterns }: TypedWords): Outcome<readonly PlanWord[]> {
   const file = 'oaktag'
-  const items = words.map((text): Entry => ({ kind: 'text', text, place: { file } }))
+  const items = words.map((text): EntryInFile => ({ entry: { kind: 'text', text, place: { file } }, file }))
   return readWords({ items, file }, { patterns, files, file })
 }

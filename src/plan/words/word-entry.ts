@@ -152,9 +152,14 @@ function placesOf(places: ReadonlyMap<string, Place>): OverridePlaces {
   return present(Object.fromEntries(overrideKeys.map(key => [key, places.get(key)])))
 }
 
-function isKeyOfWord(name: string): boolean {
+/** The keys that a word takes. */
+export function keysOfWord(): readonly string[] {
   const context: WordContext = { patterns: [], files: disk, file: '' }
-  return Object.keys(wordKeys(context, undefined)).some(known => foldName(known) === foldName(name))
+  return Object.keys(wordKeys(context, undefined))
+}
+
+function isKeyOfWord(name: string): boolean {
+  return keysOfWord().some(known => foldName(known) === foldName(name))
 }
 
 /** `- reed: a tall grass`. */

@@ -1,16 +1,16 @@
 /** Where a list of words stands: in a plan, or in a .txt or .csv file; for `make` and for `study --file` alike. */
 import { dirname, isAbsolute, join } from 'node:path'
-import { andThen, fail, inReadingOrder, succeed } from '../../outcomes.js'
+import { andThen, fail, inReadingOrder, succeed, together } from '../../outcomes.js'
 import { errorAt, type Outcome, type Place } from '../../problems.js'
 import type { FileAccess } from '../disk/file-access.js'
 import { readTextFile } from '../disk/text-file.js'
 import type { Takes } from '../keys/takes.js'
 import type { PlanWord } from '../plan.js'
-import { type Entry, misfit } from '../yaml/entry.js'
+import { type Entry, misfit, type TextEntry } from '../yaml/entry.js'
 import { csvEntries } from './csv-list.js'
 import { readWords, type WordEntries } from './list-words.js'
 import { plainListEntries } from './plain-list.js'
-import { type WordContext, wordTaken } from './word-entry.js'
+import { keysOfWord, type WordContext, wordTaken } from './word-entry.js'
 import { isWord } from './word-text.js'
 
 const form = 'Write a dash and a word on each line, or the path of a .txt or .csv file.'
@@ -23,15 +23,20 @@ export function wordListTaken(context: WordContext, { empty }: { readonly empty:
     samples: ['words.txt'],
     pattern: String.raw`\.(?:txt|csv)$`,
   }
-  return {
-    kind: 'any of',
-    ways: [{ kind: 'list', of: wordTaken(context), alone: false, empty }, path],
-  }
+  const word = wordTaken(context)
+  const inner: Takes = { kind: 'list', of: word, alone: false, empty: false }
+  const of: Takes = { kind: 'any of', ways: [...(word.kind === 'any of' ? word.ways : [word]), path, inner] }
+  return { kind: 'any of', ways: [{ kind: 'list', of, alone: false, empty }, path] }
 }
 
-/** The entries of a list, or of the file that it names, relative to the file that names it. */
+/** The entries of a list with those of lists and files in it, or of the file that it names, relative to the file that names it. */
 export function wordEntries(entry: Entry, context: WordContext): Outcome<WordEntries> {
-  if (entry.kind === 'list') return succeed({ items: entry.items, file: context.file })
+  if (entry.kind === 'list') {
+    const parts = together(entry.items.map(item => entriesInList(item, context)))
+    return andThen(parts, found =>
+      succeed({ items: found.flatMap(({ items }) => items), file: context.file }),
+    )
+  }
   if (entry.kind !== 'text') return misfit(entry, 'a list of words', form)
   const several = entry.text.split(/[\s,;]+/).filter(word => word !== '')
   if (several.length > 1 && several.every(isWord)) {
@@ -44,17 +49,28 @@ export function wordEntries(entry: Entry, context: WordContext): Outcome<WordEnt
       errorAt(entry.place, `"${entry.text}" is neither a list of words nor a .txt or .csv file`, form),
     )
   }
-  const path = isAbsolute(entry.text) ? entry.text : join(dirname(context.file), entry.text)
-  return entriesOfFile(path, entry.place, context.files)
+  return entriesOfNamedFile(entry, context)
+}
+
+/** A word with its keys, the path of another list, or a list in the list. */
+function entriesInList(item: Entry, context: WordContext): Outcome<WordEntries> {
+  if (item.kind === 'list') return wordEntries(item, context)
+  if (item.kind === 'text' && /\.(?:txt|csv)$/i.test(item.text)) return entriesOfNamedFile(item, context)
+  return succeed({ items: [{ entry: item, file: context.file }], file: context.file })
+}
+
+function entriesOfNamedFile({ text, place }: TextEntry, context: WordContext): Outcome<WordEntries> {
+  const path = isAbsolute(text) ? text : join(dirname(context.file), text)
+  return entriesOfFile(path, place, context.files)
 }
 
 function entriesOfFile(path: string, place: Place, files: FileAccess): Outcome<WordEntries> {
   const text = readTextFile({ path, what: 'the word list', place }, files)
   const read = andThen(text, content =>
-    /\.csv$/i.test(path) ? csvEntries(path, content) : succeed(plainListEntries(path, content)),
+    /\.csv$/i.test(path) ? csvEntries(path, content, keysOfWord()) : succeed(plainListEntries(path, content)),
   )
   return andThen(read, items => {
-    if (items.length > 0) return succeed({ items, file: path })
+    if (items.length > 0) return succeed({ items: items.map(entry => ({ entry, file: path })), file: path })
     return fail(errorAt({ file: path }, 'the word list holds no word', 'Write a word on each line.'))
   })
 }

@@ -51,15 +51,14 @@ describe('a .txt list', () => {
     ['nothing in it', '', 'marsh.txt: error: the word list holds no word'],
     ['notes alone', '# a\n# b\n', 'marsh.txt: error: the word list holds no word'],
     [
-      'a byte that is not UTF-8',
-      bytes('reed\ncaf\xe9\n', 'latin1'),
-      'marsh.txt:2:4: error: the file is not plain text in UTF-8 from here on',
-    ],
-    ['UTF-16', bytes('\uFEFFreed\n', 'utf16le'), 'marsh.txt: error: the file is in UTF-16, not in UTF-8'],
-    [
       'bytes of another kind of file',
       Uint8Array.of(80, 75, 3, 4, 0, 0),
-      'marsh.txt:1:5: error: the file is not plain text in UTF-8 from here on',
+      'marsh.txt:1:5: error: the file is not plain text from here on',
+    ],
+    [
+      'a byte that is no letter of any encoding that is read',
+      Uint8Array.of(114, 101, 0x81, 100),
+      'marsh.txt:1:3: error: the file is not plain text from here on',
     ],
     [
       'more than a list can hold',
@@ -68,6 +67,26 @@ describe('a .txt list', () => {
     ],
   ])('is refused with %s', (_what, contents, problem) => {
     expect(toldBy(listOf('marsh.txt', contents))).toEqual([problem])
+  })
+})
+
+describe('a list in the encoding of a spreadsheet', () => {
+  it.each([
+    ['UTF-16, little end first', bytes('\uFEFFreed\ncafé\n', 'utf16le')],
+    ['UTF-16, big end first', new Uint8Array(Buffer.from(bytes('\uFEFFreed\ncafé\n', 'utf16le')).swap16())],
+    ['UTF-8 with a mark', bytes('\uFEFFreed\ncafé\n', 'utf8')],
+  ])('is read without a word: %s', (_what, contents) => {
+    const outcome = listOf('marsh.txt', contents)
+    expect(outcome.ok && outcome.value.map(word => word.text)).toEqual(['reed', 'café'])
+    expect(toldBy(outcome)).toEqual([])
+  })
+
+  it('is read in Windows’ Western European one with a warning at its first foreign letter', () => {
+    const outcome = listOf('marsh.txt', bytes('reed\ncaf\xe9\ndon\x92t\n', 'latin1'))
+    expect(outcome.ok && outcome.value.map(word => word.text)).toEqual(['reed', 'café', "don't"])
+    expect(toldBy(outcome)).toEqual([
+      'marsh.txt:2:4: warning: the file is not in UTF-8: from here on it is read as a Western European text of Windows',
+    ])
   })
 })
 
@@ -94,6 +113,12 @@ describe('a .csv list', () => {
     ['a byte-order mark and Windows line ends', '\uFEFFword,clue\r\nreed,tall\r\n'],
     ['quoted names', '"word","clue"\n"reed","tall"\n'],
     ['empty rows', '\nword,clue\n,\n\nreed,tall\n,,\n'],
+    ['its sign between cells named first', 'sep=;\nword;clue\nreed;tall\n'],
+    ['the same in quotes, with a byte-order mark', '\uFEFF"sep=;"\r\nword;clue\r\nreed;tall\r\n'],
+    ['a title above its names', 'Spelling list of Room 7,\nword,clue\nreed,tall\n'],
+    ['a title and an empty row above them', 'Week 12\n\nword,clue\nreed,tall\n'],
+    ['a title above names between semicolons', 'Week 12\nword;clue\nreed;tall\n'],
+    ['names as a teacher has them', 'Spelling words,Definition\nreed,tall\n'],
   ])('is read with %s', (_what, text) => {
     expect(wordsOf('week.csv', text)).toMatchObject([{ text: 'reed', clue: 'tall' }])
   })
@@ -111,13 +136,8 @@ describe('a .csv list', () => {
   it.each([
     [
       'no column of words',
-      'reed,tall\nmarsh,wet\n',
+      'Room 7,tall\nRoom 8,wet\n',
       'week.csv:1: error: no column of the first row is called "word"',
-    ],
-    [
-      'an unknown column',
-      'word,cleu\nreed,tall\nmarsh,wet\n',
-      'week.csv:1: error: unknown key "cleu" in a word',
     ],
     [
       'a column twice',
@@ -127,7 +147,7 @@ describe('a .csv list', () => {
     [
       'a comma without quotes',
       'word,clue\nmarsh,wet, grassy land\n',
-      'week.csv:2: error: the row has 3 cells, the first row has 2',
+      'week.csv:2: error: the row has 3 cells, the row of names has 2',
     ],
     [
       'a quote that is not closed',
@@ -158,6 +178,72 @@ describe('a .csv list', () => {
     ['nothing in it', '', 'week.csv: error: the word list holds no word'],
   ])('is refused with %s', (_what, text, problem) => {
     expect(toldBy(listOf('week.csv', text))).toEqual([problem])
+  })
+})
+
+describe('a .csv list with more or less than was asked for', () => {
+  it('is read without the columns that it does not know, each named once', () => {
+    const outcome = listOf('week.csv', 'word,cleu,Group\nreed,tall,A\nmarsh,wet,B\n')
+    expect(outcome.ok && outcome.value.map(word => [word.text, word.clue])).toEqual([
+      ['reed', undefined],
+      ['marsh', undefined],
+    ])
+    expect(toldBy(outcome)).toEqual([
+      'week.csv:1: warning: the column "cleu" is not read',
+      'week.csv:1: warning: the column "Group" is not read',
+    ])
+    expect(outcome.problems[0]!.advice).toContain('Did you mean "clue"?')
+  })
+
+  it('is read without names of its columns: words in the first one', () => {
+    const outcome = listOf('week.csv', 'reed,tall\nmarsh,wet\n')
+    expect(outcome.ok && outcome.value.map(word => [word.text, word.clue])).toEqual([
+      ['reed', undefined],
+      ['marsh', undefined],
+    ])
+    expect(toldBy(outcome)).toEqual([
+      'week.csv:1: warning: the file has no row of column names: its first column is read as words, and the others are left out',
+    ])
+  })
+
+  it('may have a title above words without names', () => {
+    const outcome = listOf('week.csv', 'Spelling list 12\nreed\nmarsh\n')
+    expect(outcome.ok && outcome.value.map(word => word.text)).toEqual(['reed', 'marsh'])
+    expect(toldBy(outcome)).toEqual([
+      'week.csv:2: warning: the file has no row of column names: its first column is read as words',
+    ])
+  })
+})
+
+describe('a list of several files', () => {
+  const files = filesInMemory({
+    'one.txt': 'reed\nmarsh\n',
+    'lists/two.csv': 'word,clue,picture\nfrog,it hops,frog.jpg\nReed,tall,\n',
+    'lists/frog.jpg': Uint8Array.of(0xff, 0xd8, 0xff, 0xe0),
+  })
+
+  it('has their words one after another, and words and lists between them', () => {
+    const { words } = planOf('words: [moth, one.txt, [wren, gnat], lists/two.csv]\nprint: [key]\n', files)
+    expect(words.map(({ text }) => text)).toEqual(['moth', 'reed', 'marsh', 'wren', 'gnat', 'frog'])
+    expect(words.at(-1)!.picture).toMatch(/lists.frog\.jpg$/)
+  })
+
+  it('takes a word of two files once, with a warning', () => {
+    expect(problemsOf('words: [one.txt, lists/two.csv]\nprint: [key]\n', files)).toEqual([
+      'lists/two.csv:3: warning: "Reed" stands in one.txt too: it is taken once, as it stands there',
+    ])
+  })
+
+  it('tells a word that stands twice in one file as ever', () => {
+    expect(problemsOf('words: [reed, [reed]]\nprint: [key]\n', files)).toEqual([
+      'week.yaml:1:16: error: "reed" stands twice, on line 1',
+    ])
+  })
+
+  it('is refused where one of them is not there', () => {
+    expect(problemsOf('words: [one.txt, three.txt]\nprint: [key]\n', files)).toEqual([
+      'week.yaml:1:18: error: the word list "three.txt" is not there',
+    ])
   })
 })
 

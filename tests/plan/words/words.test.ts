@@ -48,7 +48,6 @@ describe('a word', () => {
     ['well--known', '"well--known" has an apostrophe or a hyphen that is not between letters'],
     ['"\u200B"', 'a word is missing'],
     ['~', '"~" has the sign "~" in it'],
-    ['[reed]', 'expected a word, found a list'],
   ])('%j is refused', (typed, message) => {
     expect(problemsOf(weekOf([typed]))).toEqual([`week.yaml:2:5: error: ${message}`])
   })
