@@ -17,6 +17,9 @@ export interface Canvas {
   readonly dpi: number
 }
 
+/** A pixel of red, green, blue and opacity as one word. */
+const BLACK = new Uint32Array(Uint8Array.of(0, 0, 0, 255).buffer)[0]!
+
 /** Up to three drawings rendered at once, one in each colour channel: each in its own coverage. */
 export function renderLayers(layers: readonly (readonly Shape[])[], canvas: Canvas): readonly Coverage[] {
   const { widthMm, heightMm, xMm, yMm, dpi } = canvas
@@ -37,11 +40,16 @@ export function renderLayers(layers: readonly (readonly Shape[])[], canvas: Canv
     font: { loadSystemFonts: false },
   }).render()
   const { width, height, pixels } = image
-  return layers.map((_, channel) => {
-    const values = new Uint8Array(width * height)
-    for (let index = 0; index < values.length; index++) values[index] = pixels[index * 4 + channel]!
-    return { width, height, values }
-  })
+  const covered = layers.map(() => new Uint8Array(width * height))
+  // Whole pixels can be read as words only from an address divisible by four.
+  const aligned = pixels.byteOffset % 4 === 0 ? pixels : Uint8Array.from(pixels)
+  const words = new Uint32Array(aligned.buffer, aligned.byteOffset, width * height)
+  for (let index = 0; index < words.length; index++) {
+    if (words[index] === BLACK) continue
+    for (let channel = 0; channel < covered.length; channel++)
+      covered[channel]![index] = aligned[index * 4 + channel]!
+  }
+  return covered.map(values => ({ width, height, values }))
 }
 
 export function render(shapes: readonly Shape[], canvas: Canvas): Coverage {

@@ -11,7 +11,15 @@ import type { ShapedGlyph } from '../../../src/pieces/typeface/shaped-run.js'
 import type { Typeface } from '../../../src/pieces/typeface/typeface.js'
 import { openedRun } from '../../../src/pieces/word/opened-run.js'
 import { drawWord } from '../../../src/pieces/word/word-art.js'
-import { type Coverage, columnsOf, comeWithin, outsideOf, overlap, renderLayers } from '../pixels.js'
+import {
+  type Coverage,
+  columnsOf,
+  comeWithin,
+  outsideOf,
+  overlap,
+  renderLayers,
+  someInked,
+} from '../pixels.js'
 import { type AwkwardSpan, awkwardSpans } from './awkward-spans.js'
 
 const dpi = 300
@@ -108,10 +116,8 @@ function faults(rendered: Rendered, mark: StyledMark, typeface: Typeface, large:
       found.push('reaches past its letters')
   } else {
     const outside = outsideOf(ink)
-    if (own.values.some((value, index) => value >= 128 && outside[index] === 1))
-      found.push('lets a letter out')
-    if (others.values.some((value, index) => value >= 128 && outside[index] === 0))
-      found.push('lets a neighbour in')
+    if (someInked(own, index => outside[index] === 1)) found.push('lets a letter out')
+    if (someInked(others, index => outside[index] === 0)) found.push('lets a neighbour in')
   }
   return found
 }
