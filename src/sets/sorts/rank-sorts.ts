@@ -148,7 +148,7 @@ function candidates(list: readonly SortableWord[], { marks = [] }: SortsWanted):
     return divisionsBy(family, words, promising)
       .filter(division => mayBeFair(division, words.length))
       .toSorted((a, b) => compare(a.of, b.of))
-      .flatMap(division => sortBy({ words, family, division, isMarked }) ?? [])
+      .flatMap(division => sortBy({ words, family, division, isMarked, mostLeft: words.length / 2 }) ?? [])
   })
 }
 
@@ -204,7 +204,7 @@ function mayBeFair({ columns }: Division, words: number): boolean {
 
 /**
  * Two columns of two words or more; at most a third of the list outside, oddballs counted half, and at most half of it
- * with them; at most two thirds of
+ * with them (`mostLeft`); at most two thirds of
  * it in a column of words that lack the pattern; a score that lop-sided columns do not reach.
  */
 function isFair({ sort, rating, oddballs }: RatedSort, words: number): boolean {
@@ -213,7 +213,6 @@ function isFair({ sort, rating, oddballs }: RatedSort, words: number): boolean {
   return (
     columns.length > 1 &&
     3 * (leftovers.length - oddballs / 2) <= words &&
-    2 * leftovers.length <= words &&
     3 * without <= 2 * words &&
     rating.fair >= weights.leastScore
   )

@@ -26,10 +26,12 @@ export interface SortTask {
   readonly family: BasisFamily
   readonly division: Division
   readonly isMarked: (basis: SortBasis, columns: readonly string[]) => boolean
+  /** More words left over than this make no sort that is wanted: no reasons are looked for. */
+  readonly mostLeft?: number
 }
 
 /** Undefined where there are no two columns. */
-export function sortBy({ words, family, division, isMarked }: SortTask): RatedSort | undefined {
+export function sortBy({ words, family, division, isMarked, mostLeft }: SortTask): RatedSort | undefined {
   const full = [...division.columns].filter(([, column]) => column.length > 1)
   if (full.length === 0) return undefined
   const basis = family.basisOf(division.of)
@@ -58,6 +60,7 @@ export function sortBy({ words, family, division, isMarked }: SortTask): RatedSo
   ]
   for (const [place, { column }] of titled.entries()) for (const index of column) columnOf[index] = place
   if (hasNone) for (const index of unplaced) columnOf[index] = titled.length
+  if (mostLeft !== undefined && countOf(columnOf, -1) > mostLeft) return undefined
   const reasons = leftoverReasons({ words, division, basis, keys, columnOf })
   const oddballs = reasons.filter(({ oddball }) => oddball).length
   const marked = isMarked(
@@ -93,6 +96,12 @@ export function sortBy({ words, family, division, isMarked }: SortTask): RatedSo
     columnOf,
     oddballs,
   }
+}
+
+function countOf(columnOf: Int16Array, wanted: number): number {
+  let count = 0
+  for (const column of columnOf) if (column === wanted) count += 1
+  return count
 }
 
 type Column = readonly [key: string, column: readonly number[]]
