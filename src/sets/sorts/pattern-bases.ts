@@ -1,6 +1,7 @@
 /** Sorts by a pattern of the words: which letters, where they stand, whether the word has it at all. */
 import { plainName } from '../../words/patterns/plain-name.js'
 import { soundName } from '../../words/patterns/sound-names.js'
+import { placeOf } from '../../words/patterns/spelled-sounds.js'
 import type { SortableWord } from '../../words/sortable-word.js'
 import { keyWordOf } from './key-word.js'
 import { type BasisFamily, distinct, findingsOf, type Placement, type SortBasis } from './sort-basis.js'
@@ -76,12 +77,17 @@ function unlengthened(word: SortableWord): string | undefined {
 /** One team at the beginning, in the middle, at the end: sh in ship and fish, st in stop and nest. */
 export const whereLettersStand: BasisFamily = {
   kind: 'place of letters',
-  placesOf: word =>
-    word.patterns.flatMap(({ pattern, letters, place }): readonly Placement[] =>
-      /digraph$|trigraph|blend$|^vowel-team$|^diphthong$/.test(pattern)
-        ? [{ of: letters.toLowerCase(), column: place }]
-        : [],
-    ),
+  placesOf: ({ text, graphemes, patterns }) => [
+    ...graphemes
+      .filter(({ letters, sounds }) => letters.length > 1 && sounds.length > 0)
+      .map(({ letters, start }) => ({
+        of: letters.toLowerCase(),
+        column: placeOf(text, start, start + letters.length),
+      })),
+    ...patterns
+      .filter(({ pattern }) => /-blend$/.test(pattern))
+      .map(({ letters, place }) => ({ of: letters.toLowerCase(), column: place })),
+  ],
   basisOf: letters => ({
     name: `where ${letters} stands`,
     basis: `where in the word ${letters} stands`,

@@ -75,6 +75,11 @@ describe('where letters stand', () => {
       beginning: 'star, stem, stop',
       end: 'dust, fast, nest',
     })
+    expect(columnsOf(sort('phone, phrase, trophy, dolphin, graph, Joseph', 'where ph stands'))).toEqual({
+      beginning: 'phone, phrase',
+      middle: 'dolphin, trophy',
+      end: 'graph, Joseph',
+    })
     expect(columnsOf(sort('stop, flag, crib, pond, lamp, milk', 'where the blend stands'))).toEqual({
       beginning: 'crib, flag, stop',
       end: 'lamp, milk, pond',

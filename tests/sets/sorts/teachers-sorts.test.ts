@@ -17,7 +17,7 @@ describe.each([
   { file: 'teachers-sorts.yaml', first: 18, firstThree: 20 },
   { file: 'more-teachers-sorts.yaml', first: 19, firstThree: 21 },
   // Not offered first: air, are and ear, for tear is said in two ways; nouns and verbs, which share nothing else.
-  { file: 'further-teachers-sorts.yaml', first: 60, firstThree: 63 },
+  { file: 'further-teachers-sorts.yaml', first: 70, firstThree: 73 },
 ])('of the weeks in $file', ({ file, first, firstThree }) => {
   const standings = teachersSorts(file).map(week => ({ week: week.week, at: standingOf(week) }))
   const beyond = (place: number) => standings.filter(({ at }) => at === undefined || at > place)
