@@ -98,6 +98,11 @@ export function commandLine(typed: readonly string[], { run, refuse }: CommandLi
             })
             .option('arpabet', { type: 'boolean', default: false, describe: 'write sounds in ARPABET' })
             .option('json', json)
+            .option('csv', {
+              type: 'boolean',
+              default: false,
+              describe: 'print a word list for a spreadsheet',
+            })
             .example('$0 study marsh thrush --why', 'two words, with the reasons')
             .example('$0 study week.yaml', 'the words of a plan'),
         async options => run((await import('./study.js')).studyCommand(options)),

@@ -20,13 +20,15 @@ export interface StudyOptions {
   readonly file?: string | undefined
   readonly why: boolean
   readonly json: boolean
+  /** As a word list for a spreadsheet. */
+  readonly csv?: boolean | undefined
   /** Sounds in ARPABET instead of letters that a teacher reads. */
   readonly arpabet?: boolean | undefined
 }
 
 /** `oaktag study`: the analysis of each word, as a readable list or as JSON. */
 export async function studyCommand(options: StudyOptions, input?: Input): Promise<CommandResult> {
-  const { word, file, why, json, arpabet = false } = options
+  const { word, file, why, json, csv = false, arpabet = false } = options
   if (file === undefined && word.length === 0)
     return wrongUsage(
       'study needs words, a plan or a word list',
@@ -34,12 +36,15 @@ export async function studyCommand(options: StudyOptions, input?: Input): Promis
     )
   if (file !== undefined && word.length > 0)
     return wrongUsage('study takes words or --file, not both', 'Leave out one of them.')
+  if (csv && (json || why || arpabet))
+    return wrongUsage('study --csv goes with no other way to write', 'Leave out --json, --why or --arpabet.')
   if (word.length > 1 && word.some(isPlan))
     return wrongUsage('study takes words or one plan, not both', 'Study the plan and the words apart.')
   const studied = await wordsOf(word, file, input)
   if (!studied.ok) return resultOf('', studied.problems)
   const { value: words, problems } = studied
   if (json) return resultOf(JSON.stringify(words.map(studiedWord), null, 2), problems)
+  if (csv) return resultOf((await import('./words-csv.js')).wordsCsv(words), problems)
   const shown = (text: string) => (arpabet ? text : inPlainSounds(text))
   const blocks: string[] = []
   for (const each of words) {

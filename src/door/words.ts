@@ -92,6 +92,6 @@ export async function explain(word: Word) {
 
 export type { Explanation } from '../words/explain.js'
 export { inPlainSounds, legend, respelling } from '../words/pronunciation/respelling.js'
-export { soundsInASentence } from '../words/sounds-in-words.js'
+export { divisionToWrite, soundsInASentence } from '../words/sounds-in-words.js'
 export { listSummary } from '../words/summary.js'
 export type { Word, WordForm }

@@ -28,6 +28,15 @@ export function shownPiece({ letters, silent }: SoundPiece): string {
   return silent ? `(${letters})` : letters
 }
 
+/**
+ * The word's own division as a plan takes it: `s n a k (e)`. Undefined where it is a guess, or where a piece counts for
+ * more than one sound, which a division cannot say.
+ */
+export function divisionToWrite({ pieces, source }: Sounding): string | undefined {
+  if (source === 'guess' || pieces.some(({ counts, silent }) => !silent && counts !== 1)) return undefined
+  return pieces.map(shownPiece).join(' ')
+}
+
 const numbers = ['no', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten']
 
 /** `x counts two`, `ar and er count two`: one sentence for each number above one. */

@@ -6,9 +6,9 @@ import { folderWith } from '../pipeline/plan-folder.js'
 const study = (word: readonly string[], why = false) => studyCommand({ word, why, json: false })
 
 /** The list as the file `list.txt`, or under the name given. */
-function studyFile(contents: string | Uint8Array, { name = 'list.txt', json = false } = {}) {
+function studyFile(contents: string | Uint8Array, { name = 'list.txt', json = false, csv = false } = {}) {
   const file = join(folderWith({ [name]: contents }), name)
-  return studyCommand({ word: [], file, why: false, json })
+  return studyCommand({ word: [], file, why: false, json, csv })
 }
 
 const firstLines = (problems: string) =>
@@ -226,3 +226,40 @@ function lettersOf(number: number): string {
   const letter = (value: number) => String.fromCharCode(97 + (value % 26))
   return letter(Math.floor(number / 676)) + letter(Math.floor(number / 26)) + letter(number)
 }
+
+describe('a word list for a spreadsheet', () => {
+  const text =
+    'reed snake thread box queen knight apple city one watch shelf jump quickly yellow splorf chair wait their'
+
+  test('has what the plan takes of each word under its key', async () => {
+    const { output } = await studyFile('word,clue\nsnake,"long, without legs"\nqueen,\nsplorf,\n', {
+      csv: true,
+      name: 'list.csv',
+    })
+    expect(output.split('\r\n')).toEqual([
+      'word,clue,sentence,part of speech,plural,sounds',
+      'snake,"long, without legs",,noun,snakes,s n a k (e)',
+      'queen,,,noun,queens,',
+      'splorf,,,,,',
+    ])
+  })
+
+  test('is read back as it was studied', async () => {
+    const { output } = await studyFile(text.replaceAll(' ', '\n'), { csv: true })
+    const back = await studyFile(output, { json: true, name: 'list.csv' })
+    expect(firstLines(back.problems)).toEqual([''])
+    const studied = JSON.parse((await studyFile(text.replaceAll(' ', '\n'), { json: true })).output)
+    const told = (words: readonly Record<string, unknown>[]) =>
+      words.map(({ word, soundCount, plural, partsOfSpeech }) => ({
+        word,
+        soundCount,
+        plural: (plural as { form: string } | null)?.form,
+        partsOfSpeech,
+      }))
+    expect(told(JSON.parse(back.output))).toEqual(told(studied))
+  })
+
+  test('goes with no other way to write', async () => {
+    expect((await studyCommand({ word: ['reed'], why: false, json: true, csv: true })).exitCode).toBe(2)
+  })
+})
