@@ -15,7 +15,12 @@ import type { SortHeading } from '../src/sets/sorts/sort-heading.js'
 import { grownUpPages } from './grown-up-pages.js'
 import { defineLayout, type LayoutRequest } from './layout.js'
 import { whiteAround, wordAloneFace, wordSlot } from './one-card-a-word.js'
-import { chooseHeadings, headingOptions, type SortRequest } from './sort-sheets/chosen-headings.js'
+import {
+  chooseHeadings,
+  headingOptions,
+  roomierHeadings,
+  type SortRequest,
+} from './sort-sheets/chosen-headings.js'
 
 /** Headers that name the columns, unmarked cards to lay under them, and the answers on a page of their own. */
 export const closedSort = defineLayout({
@@ -40,6 +45,7 @@ export const closedSort = defineLayout({
     })
     return succeed({ ...set, notes: [`The sort is "${sort.name}". ${sort.why}`] }, chosen.problems)
   },
+  roomier: roomierHeadings,
   faces: closedSortFaces,
   pages: (request, set, room) => {
     const { type, measure } = request

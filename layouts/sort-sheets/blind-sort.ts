@@ -4,7 +4,13 @@ import { orderWithoutHints } from '../../src/sets/sorts/order-without-hints.js'
 import type { Word } from '../../src/words/word.js'
 import { grownUpPages } from '../grown-up-pages.js'
 import { defineLayout, type PageFace } from '../layout.js'
-import { type ChosenHeadings, chooseHeadings, headingOptions, type SortRequest } from './chosen-headings.js'
+import {
+  type ChosenHeadings,
+  chooseHeadings,
+  headingOptions,
+  roomierHeadings,
+  type SortRequest,
+} from './chosen-headings.js'
 import { linesFor, sheetFaces, sheetSet } from './sort-sheet.js'
 
 /** A sheet to write on: the teacher reads the words, the children write each under its heading. */
@@ -20,6 +26,7 @@ export const blindSort = defineLayout({
     sheetSet(request, chosen => ({
       answerData: readings(request, chosen).map(({ word, title }) => ({ prompt: word.text, answer: title })),
     })),
+  roomier: roomierHeadings,
   faces: (request, set, size) =>
     sheetFaces(request, set, size, headings => ({ linesEach: linesFor(headings), named: true, asked: [] })),
   pages: readersPages,

@@ -5,14 +5,14 @@ import { type Outcome, type Problem, warningAt } from '../../src/problems.js'
 import type { Sort } from '../../src/sets/sorts/sort.js'
 import { type SortHeading, sortHeadings } from '../../src/sets/sorts/sort-heading.js'
 import { chooseSort, sortOption } from '../chosen-sort.js'
-import type { RequestWith } from '../layout.js'
+import type { RequestWith, RoomierOptions } from '../layout.js'
 
 export const headingOptions = {
   ...sortOption,
   headers: option(
     'what stands over the columns: their titles, or one of their words, which is then not among those to sort',
-    choice(['title', 'key word', 'key picture'], 'title'),
-    { example: 'key word' },
+    choice(['title', 'key word', 'key picture'], undefined),
+    { example: 'key word', usual: 'title, and key word where a large title has no room' },
   ),
   leftovers: option(
     'what becomes of words that fit no column: they get one of their own with a question mark, or stay out',
@@ -22,6 +22,14 @@ export const headingOptions = {
 }
 
 export type SortRequest = RequestWith<typeof headingOptions>
+
+/** A word is shorter than the title of its column. */
+export function roomierHeadings({ options }: SortRequest): readonly RoomierOptions<HeadingOptions>[] {
+  if (options.headers === 'key word' || options.headers === 'key picture') return []
+  return [
+    { options: { headers: 'key word' }, says: 'headers: key word', open: options.headers === undefined },
+  ]
+}
 
 export interface ChosenHeadings {
   readonly sort: Sort
@@ -37,7 +45,7 @@ export function chooseHeadings(request: SortRequest): Outcome<ChosenHeadings> {
   const headings = sortHeadings({
     sort,
     words,
-    headedBy: options.headers,
+    headedBy: options.headers ?? 'title',
     leftovers: options.leftovers === 'own header' && sort.leftovers.length > 0,
     hasPicture: word => pictureOf(word) !== undefined,
   })

@@ -1,6 +1,6 @@
 import { boardRoom } from '../board-room.js'
 import { defineLayout } from '../layout.js'
-import { headingOptions } from './chosen-headings.js'
+import { headingOptions, roomierHeadings } from './chosen-headings.js'
 import { sheetFaces, sheetSet } from './sort-sheet.js'
 
 /** White round a card in its column. */
@@ -25,6 +25,7 @@ export const sortMat = defineLayout({
         ],
       }
     }),
+  roomier: roomierHeadings,
   faces: (request, set, size) =>
     sheetFaces(request, set, size, () => ({ linesEach: 0, named: false, asked: [] })),
   pages: () => [],

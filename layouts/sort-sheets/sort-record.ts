@@ -1,5 +1,5 @@
 import { defineLayout } from '../layout.js'
-import { headingOptions } from './chosen-headings.js'
+import { headingOptions, roomierHeadings } from './chosen-headings.js'
 import { linesFor, sheetFaces, sheetSet } from './sort-sheet.js'
 
 /** A sheet for the notebook: the sort written down, and what the child found out. */
@@ -12,6 +12,7 @@ export const sortRecord = defineLayout({
   perSheet: { columns: 1, rows: 2 },
   perSheetLarge: { columns: 1, rows: 1 },
   set: request => sheetSet(request),
+  roomier: roomierHeadings,
   faces: (request, set, size) =>
     sheetFaces(request, set, size, headings => ({
       linesEach: linesFor(headings),

@@ -64,6 +64,22 @@ describe.each(['sort-mat', 'blind-sort', 'sort-record'])('%s', layout => {
   })
 })
 
+describe('headings that have no room in large print', () => {
+  const large = '{layout: sort-record, sort: how the word begins, size: large'
+
+  it('are key words where the plan leaves that open, which is said', async () => {
+    const printed = await printItem(`${large}}`)
+    expect(piecesOf(printed)[0]!.text).not.toContain('three-letter blend')
+    expect(printed.notes.join(' ')).toContain('Laid out with headers: key word')
+  })
+
+  it('are an error with what would do where the plan names titles', async () => {
+    expect(await problemsOf(`${large}, headers: title}`)).toContain(
+      'The words would fit with headers: key word',
+    )
+  })
+})
+
 describe('a sort mat', () => {
   it('has nothing below its headings, and tells how wide a card may be', async () => {
     const printed = await printItem(`{layout: sort-mat, ${plural}}`)
