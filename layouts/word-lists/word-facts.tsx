@@ -40,7 +40,7 @@ const columns: readonly Column[] = [
     of: word => [word.partsOfSpeech.slice(0, 2).join(', ')],
   },
   { heading: 'plural', share: 0.32, of: pluralOf, inOne: pluralInOne },
-  { heading: 'clue', share: 0.28, of: word => [word.clue ?? ''] },
+  { heading: 'clue', share: 0.28, of: word => [clueOnList(word)] },
 ]
 
 /** The columns of which any word has something. */
@@ -193,4 +193,9 @@ function pluralOf({ plural }: Word): readonly string[] {
 function pluralInOne(word: Word): string {
   const [forms, rule] = pluralOf(word)
   return rule === undefined ? forms! : `${forms} (${rule})`
+}
+
+/** A draft is called one on her list, so that she reads it before the children do. */
+function clueOnList({ clue = '', clueIsDraft }: Word): string {
+  return clueIsDraft === true ? `${clue} (draft)` : clue
 }

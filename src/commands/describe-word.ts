@@ -70,7 +70,7 @@ function partsOfSpeechOf({ partsOfSpeech, partsOfSpeechGuessed, plural }: Word):
 }
 
 /** The teacher's own clue, or a draft of one. */
-function clueLines({ clue, clueDraft }: Word): readonly string[] {
-  if (clue !== undefined) return [`clue: ${clue}`]
+function clueLines({ clue, clueIsDraft, clueDraft }: Word): readonly string[] {
+  if (clue !== undefined && clueIsDraft !== true) return [`clue: ${clue}`]
   return clueDraft === undefined ? [] : [`draft of a clue: ${clueDraft}`]
 }

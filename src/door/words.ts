@@ -13,7 +13,7 @@ import type { Word } from '../words/word.js'
 /** A studied word: an entry of `oaktag study --json`. */
 export type StudiedWord = { readonly word: string; readonly forms?: readonly WordForm[] } & Omit<
   Word,
-  'text' | 'clue' | 'sentence' | 'picture'
+  'text' | 'clue' | 'clueIsDraft' | 'sentence' | 'picture'
 >
 
 /** A word that is none: digits, spaces, other signs, more than thirty characters. */
@@ -36,7 +36,7 @@ export function study(words: readonly string[]): readonly StudiedWord[] {
 
 /** The word as the library gives it and `--json` prints it; what the teacher alone knows stays with her plan. */
 export function studiedWord(word: Word): StudiedWord {
-  const { text, clue: _clue, sentence: _sentence, picture: _picture, ...rest } = word
+  const { text, clue: _clue, clueIsDraft: _draft, sentence: _sentence, picture: _picture, ...rest } = word
   const forms = formsOf(word)
   return { word: text, ...rest, ...(forms.length === 0 ? {} : { forms }) }
 }

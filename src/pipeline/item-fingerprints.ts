@@ -11,10 +11,23 @@ export function itemFingerprints(plan: Plan): ReadonlyMap<string, string> {
 }
 
 function fingerprint(plan: Plan, job: ItemJob, jobs: readonly ItemJob[]): string {
-  const { title, className, seed, font, marks, accent, countSounds, printer, contrast } = plan
+  const { title, className, seed, font, marks, accent, countSounds, cluesFrom, printer, contrast } = plan
   // Checklists and labels tell of the other sets.
   const told = layouts.find(layout => layout.name === job.item.layout)?.kind === 'sheets' ? jobs : []
-  const from = [title, className, seed, font, marks, accent, countSounds, printer, contrast, job, told]
+  const from = [
+    title,
+    className,
+    seed,
+    font,
+    marks,
+    accent,
+    countSounds,
+    cluesFrom,
+    printer,
+    contrast,
+    job,
+    told,
+  ]
   return createHash('sha256').update(JSON.stringify(from, withoutPlaces)).digest('hex').slice(0, 16)
 }
 

@@ -3,6 +3,7 @@ import { basename, extname } from 'node:path'
 import { present } from '../outcomes.js'
 import type {
   Accent,
+  CluesFrom,
   Contrast,
   CountSounds,
   Paper,
@@ -30,6 +31,7 @@ export interface ReadValues {
   readonly groups?: readonly ReadGroup[]
   readonly accent?: Accent
   readonly 'count sounds'?: CountSounds
+  readonly clues?: CluesFrom
   readonly 'class file'?: ClassFile
   readonly printer?: PrinterSetting
   readonly contrast?: Contrast
@@ -64,6 +66,7 @@ export function assembled(values: ReadValues, file: string): Plan {
       taught: classFile?.taught,
       printer: values.printer ?? classFile?.printer,
       contrast: values.contrast,
+      cluesFrom: values.clues,
     }),
   }
 }

@@ -22,6 +22,8 @@ export interface Plan {
   readonly accent?: Accent
   /** What her class counts as a sound; `as taught` where left out. */
   readonly countSounds?: CountSounds
+  /** Whether drafts stand where she gave no clue; her own alone where left out. */
+  readonly cluesFrom?: CluesFrom
   /** Path of the class file whose word overrides were taken over, as the teacher would type it from where she stands. */
   readonly classFile?: string
   /** What the class file says the class has been taught. */
@@ -46,6 +48,8 @@ export interface Accent {
  * `as taught`: every piece of the word that is heard is one, a vowel with its r too; only x and qu are two.
  * `every phoneme`: as many as the dictionary writes. A word that the teacher divided herself counts by her pieces.
  */
+export type CluesFrom = 'own' | 'drafts'
+
 export type CountSounds = 'as taught' | 'every phoneme'
 
 export interface PrinterSetting {

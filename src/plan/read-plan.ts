@@ -14,6 +14,7 @@ import type { KeysTaken } from './keys/takes.js'
 import type { Plan, PlanWord } from './plan.js'
 import { readAccent } from './settings/accent.js'
 import { classFileKeys, classFileReader } from './settings/class-file.js'
+import { readCluesFrom } from './settings/clues.js'
 import { readContrast } from './settings/contrast.js'
 import { readCountSounds } from './settings/count-sounds.js'
 import { fontReader } from './settings/fonts.js'
@@ -130,6 +131,10 @@ export function planKeys(source: PlanText, item: ItemContext) {
     groups: key('other children in the same week', groupListReader({ ...context, font, vocabulary })),
     accent: key('how your class speaks', readAccent, { usual: 'american' }),
     'count sounds': key('what counts as a sound', readCountSounds, { usual: 'as taught' }),
+    clues: key('whether words without a clue of yours take one of our drafts', readCluesFrom, {
+      example: 'drafts',
+      usual: 'own, your own alone',
+    }),
     'class file': key(
       'a file with what you have decided about words, your printer and your class, for every week',
       classFileReader(context),

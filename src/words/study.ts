@@ -18,12 +18,15 @@ import { shownPiece } from './sounds-in-words.js'
 import { divideSyllables } from './syllables/divide.js'
 import type { Overridden, PartOfSpeech, Plural, Word, WordSource } from './word.js'
 
-/** What a plan says of all its words: the class's accent where it is not the lexicon's, what it counts as a sound. */
-export type ClassWays = Pick<Plan, 'accent' | 'countSounds'>
+/**
+ * What a plan says of all its words: the class's accent where it is not the lexicon's, what it counts as a sound, whether
+ * drafts serve as clues.
+ */
+export type ClassWays = Pick<Plan, 'accent' | 'countSounds' | 'cluesFrom'>
 
 export function studyWord(planWord: PlanWord, lexicon: Lexicon, ways: ClassWays = {}): Outcome<Word> {
   const { accent, countSounds = 'as taught' } = ways
-  const { overrides, clue, sentence, picture } = planWord
+  const { overrides, sentence, picture } = planWord
   const text = straighten(planWord.text)
   const entry = lookUp(text, lexicon)
   const asShown = () => piecesToWrite({ text, place: planWord.place, overrides: {} }, lexicon)
@@ -48,6 +51,8 @@ export function studyWord(planWord: PlanWord, lexicon: Lexicon, ways: ClassWays 
   const notes = [...exceptions.map(each => `exception: ${each}`), ...heteronymNotes(text, entry)]
   const overridden = settledBy(overrides)
   const clueDraft = draftOf(entry?.word ?? text)
+  const usesDraft = planWord.clue === undefined && clueDraft !== undefined && ways.cluesFrom === 'drafts'
+  const clue = planWord.clue ?? (usesDraft ? clueDraft : undefined)
   const word: Word = {
     text,
     known: entry !== undefined && entry.pronunciations.length > 0,
@@ -66,6 +71,7 @@ export function studyWord(planWord: PlanWord, lexicon: Lexicon, ways: ClassWays 
     ...(notes.length === 0 ? {} : { notes }),
     ...(clueDraft === undefined ? {} : { clueDraft }),
     ...(clue === undefined ? {} : { clue }),
+    ...(usesDraft ? { clueIsDraft: true as const } : {}),
     ...(sentence === undefined ? {} : { sentence }),
     ...(picture === undefined ? {} : { picture }),
   }

@@ -97,6 +97,8 @@ export interface Word {
   /** A short meaning, the one that a child meets first: a draft for a clue, not the teacher's words. */
   readonly clueDraft?: string
   readonly clue?: string
+  /** The clue is the draft: the teacher gave none and said that drafts will do. */
+  readonly clueIsDraft?: true
   /** The teacher's sentence with the word, to write from dictation. */
   readonly sentence?: string
   /** Absolute path of the teacher's own picture. */

@@ -22,7 +22,8 @@ export function studyPlanWords(
   const problems: Problem[] = []
   const studied = new Map<PlanWord, Word>()
   const named = patternsNamed(plan)
-  const ways: ClassWays = present({ accent: plan.accent, countSounds: plan.countSounds })
+  const { accent, countSounds, cluesFrom } = plan
+  const ways: ClassWays = present({ accent, countSounds, cluesFrom })
   for (const planWord of [...plan.words, ...plan.groups.flatMap(group => group.words)]) {
     const { place, overridePlaces = {} } = planWord
     const from = { parts: [planWord, ways, named], places: [place, ...Object.values(overridePlaces)] }
