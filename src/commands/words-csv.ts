@@ -13,13 +13,13 @@ const columns: readonly Column[] = [
   ['sounds', word => divisionToWrite(word) ?? ''],
 ]
 
-/** Comma-separated values by RFC 4180: a row a word below the names, lines ended by CR and LF. */
+/** Comma-separated values, quoted by RFC 4180: a row a word below the names. Lines end as all lines that are printed do. */
 export function wordsCsv(words: readonly Word[]): string {
   const rows = [
     columns.map(([heading]) => heading),
     ...words.map(word => columns.map(([, cell]) => cell(word))),
   ]
-  return rows.map(row => row.map(quoted).join(',')).join('\r\n')
+  return rows.map(row => row.map(quoted).join(',')).join('\n')
 }
 
 function quoted(cell: string): string {

@@ -78,6 +78,13 @@ describe('whatever happens', () => {
 })
 
 describe('make', () => {
+  it('prints a list for a spreadsheet as plain lines', () => {
+    const { out } = oaktag(['study', 'reed', 'queen', '--csv'], empty())
+    expect(out).toBe(
+      'word,clue,sentence,part of speech,plural,sounds\nreed,,,noun,reeds,r ee d\nqueen,,,noun,queens,\n',
+    )
+  })
+
   it('makes svg and png in out/ and says where they are', () => {
     const folder = folderWith({ 'marsh.yaml': `${marshPlan}  - word-cards\n` })
     const { code, out, err } = oaktag(['make', 'marsh.yaml', '--dpi', '100'], folder)

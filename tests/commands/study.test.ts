@@ -236,7 +236,7 @@ describe('a word list for a spreadsheet', () => {
       csv: true,
       name: 'list.csv',
     })
-    expect(output.split('\r\n')).toEqual([
+    expect(output.split('\n')).toEqual([
       'word,clue,sentence,part of speech,plural,sounds',
       'snake,"long, without legs",,noun,snakes,s n a k (e)',
       'queen,,,noun,queens,',

@@ -94,8 +94,10 @@ export function dealSet(prepared: PreparedItem, sets: KeptStore<Outcome<CardSet>
  * What the class's words are enough for, a group's few words may not be: then nothing is made for that group, with a
  * warning. A group that the item names stays an error.
  */
-function leftOut({ item, group }: ItemJob, problems: readonly Problem[]): Outcome<null> | undefined {
+function leftOut({ item, group, sides }: ItemJob, problems: readonly Problem[]): Outcome<null> | undefined {
   if (group === null || group.words.length === 0 || item.groups !== undefined) return undefined
+  // One game is made for all of them or for none.
+  if (sides !== undefined) return undefined
   const warnings = problems.map(problem => ({
     ...problem,
     severity: 'warning' as const,
