@@ -138,6 +138,11 @@ export function commandLine(typed: readonly string[], { run, refuse }: CommandLi
               describe: 'list or class file of what is taught',
             })
             .option('for', { type: 'string', requiresArg: true, describe: 'plan: words that it could take' })
+            .option('groups', {
+              type: 'number',
+              requiresArg: true,
+              describe: 'so many lists, from short words to long',
+            })
             .option('count', { type: 'number', default: 20, requiresArg: true, describe: 'how many' })
             .option('json', json)
             .example('$0 find --pattern digraph-blend --place beginning --level easy', '')

@@ -6,7 +6,19 @@ import type { FindOptions } from './find-options.js'
 export function refuseWishes(
   options: FindOptions & { readonly patterns: readonly string[] },
 ): CommandResult | undefined {
-  const { patterns, letters, sounds, syllables, level, like, taught, for: plan, count, place } = options
+  const {
+    patterns,
+    letters,
+    sounds,
+    syllables,
+    level,
+    like,
+    taught,
+    for: plan,
+    count,
+    place,
+    groups,
+  } = options
   const wishes = [letters, sounds, syllables, level, like, taught, plan]
   if (patterns.length === 0 && wishes.every(wish => wish === undefined))
     return wrongUsage(
@@ -25,11 +37,16 @@ export function refuseWishes(
   for (const [name, value] of Object.entries({ sounds, syllables, count }))
     if (value !== undefined && !(Number.isInteger(value) && value >= 1 && value <= 10_000))
       return wrongUsage(`--${name} takes a whole number from 1`, `For example --${name} 3.`)
+  if (groups !== undefined && !(Number.isInteger(groups) && groups >= 2 && groups <= MOST_GROUPS))
+    return wrongUsage(`--groups takes a whole number from 2 to ${MOST_GROUPS}`, 'For example --groups 3.')
   for (const [name, value] of Object.entries({ taught, for: plan }))
     if (value !== undefined && value.trim() === '')
       return wrongUsage(`--${name} names no file`, `For example --${name} ${examples[name]}.`)
   return undefined
 }
+
+/** More lists of one pattern than a class has groups. */
+const MOST_GROUPS = 6
 
 const examples: Readonly<Record<string, string>> = { taught: 'taught.txt', for: 'plan.yaml' }
 

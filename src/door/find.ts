@@ -179,6 +179,7 @@ async function readableBy(taught: readonly TaughtEntry[] | undefined, lexicon: L
   return (await import('../words/find/taught.js')).readableWords(taught, lexicon)
 }
 
+export { gradedLists } from '../words/find/graded-lists.js'
 export { piecesInWords } from '../words/sounds-in-words.js'
 export { type Level, type PlaceWished, patternNames, type WayOut }
 

@@ -177,4 +177,42 @@ describe('wrong usage of find', () => {
     expect(problems).toContain(message)
     expect(problems).toMatch(/\n {2}\S.*\.$/)
   })
+
+  describe('for several groups', () => {
+    test('prints a list for each, from short words to long, and the groups of a plan', async () => {
+      const { output } = await find({ pattern: ['vowel-team'], letters: 'ai', groups: 3, count: 4 })
+      expect(output).toMatch(/^Group 1: .* sounds, 1 syllable\n/)
+      expect(output.match(/^Group \d/gm)).toHaveLength(3)
+      expect(output.match(/^ {4}words: \[(?:\S+, ){3}\S+\]$/gm)).toHaveLength(3)
+    })
+
+    test('gives them to a machine in order', async () => {
+      const { output } = await find({ pattern: ['consonant-digraph'], groups: 3, count: 5, json: true })
+      const lists: readonly {
+        group: number
+        words: readonly { soundCount: number; syllables: string[] }[]
+      }[] = JSON.parse(output)
+      expect(lists.map(({ group, words }) => [group, words.length])).toEqual([
+        [1, 5],
+        [2, 5],
+        [3, 5],
+      ])
+      const most = (at: number) => Math.max(...lists[at]!.words.map(({ syllables }) => syllables.length))
+      const least = (at: number) => Math.min(...lists[at]!.words.map(({ syllables }) => syllables.length))
+      expect(least(1)).toBeGreaterThanOrEqual(most(0))
+      expect(least(2)).toBeGreaterThanOrEqual(most(1))
+    })
+
+    test('says so where too few words fit', async () => {
+      expect((await find({ letters: 'dge', level: 'easy', sounds: 2, groups: 3 })).output).toMatch(
+        /No familiar word|too few for 3 lists/,
+      )
+    })
+
+    test('refuses a number of groups that is none', async () => {
+      expect((await find({ letters: 'sh', groups: 1 })).problems).toContain(
+        '--groups takes a whole number from 2 to 6',
+      )
+    })
+  })
 })

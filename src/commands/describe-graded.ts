@@ -1,0 +1,31 @@
+/** What `find --groups` prints: a list for each group, and how a plan takes them. */
+import type { ShownWord } from '../door/find.js'
+import { describeFound } from './describe-found.js'
+import { wrapLine } from './wrap-line.js'
+
+export function describeGraded(lists: readonly (readonly ShownWord[])[]): string {
+  const blocks = lists.map(
+    (words, index) => `Group ${index + 1}: ${lengthsOf(words)}\n${describeFound(words)}`,
+  )
+  const groups = lists.flatMap((words, index) => [
+    `  - name: group ${index + 1}`,
+    ...wrapLine(`    words: [${words.map(({ word }) => word.text).join(', ')}]`, 80),
+  ])
+  return [
+    ...blocks,
+    `Take out what you do not want; in a plan they stand so:\n\ngroups:\n${groups.join('\n')}`,
+  ].join('\n\n')
+}
+
+/** `3 sounds, 1 syllable`, `4 to 6 sounds, 2 syllables`. */
+export function lengthsOf(words: readonly ShownWord[]): string {
+  const sounds = words.map(({ word }) => word.soundCount)
+  const syllables = words.map(({ word }) => word.syllables.length)
+  return `${fromTo(sounds, 'sound')}, ${fromTo(syllables, 'syllable')}`
+}
+
+function fromTo(counts: readonly number[], noun: string): string {
+  const [least, most] = [Math.min(...counts), Math.max(...counts)]
+  const named = least === most ? String(least) : `${least} to ${most}`
+  return `${named} ${noun}${most === 1 ? '' : 's'}`
+}
