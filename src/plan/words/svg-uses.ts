@@ -1,8 +1,16 @@
 /** Shapes in an SVG picture that stand for others (`<use>`), which may stand for others in turn. */
 
+/** An element with a name: what stands in it, itself included, and which of the picture's uses, from one to before another. */
 interface Named {
   elements: number
-  readonly uses: string[]
+  readonly usesFrom: number
+  usesTo: number
+}
+
+interface Open {
+  readonly named: Named | undefined
+  /** How many elements stood before it. */
+  readonly before: number
 }
 
 const tag = /<(\/?)([a-z][\w:.-]*)((?:"[^"]*"|'[^']*'|[^>"'])*?)(\/?)>/gi
@@ -15,26 +23,34 @@ const deepest = 500
  * not counted on.
  */
 export function drawnElements(svg: string, most: number): number {
-  const whole: Named = { elements: 0, uses: [] }
   const byId = new Map<string, Named>()
-  const open: (Named | undefined)[] = []
+  const open: Open[] = []
+  const uses: string[] = []
+  let elements = 0
+  const close = (last: Open | undefined): void => {
+    if (last?.named === undefined) return
+    last.named.elements = elements - last.before
+    last.named.usesTo = uses.length
+  }
   for (const [, closing, name = '', attributes = '', alone] of svg.matchAll(tag)) {
     if (closing === '/') {
-      open.pop()
+      close(open.pop())
       continue
     }
-    if (whole.elements > most) return whole.elements
+    if (elements > most) return elements
     const id = /\bid\s*=\s*["']([^"']*)["']/.exec(attributes)?.[1]
-    const named: Named | undefined = id === undefined ? undefined : { elements: 0, uses: [] }
+    const named: Named | undefined =
+      id === undefined ? undefined : { elements: 0, usesFrom: uses.length, usesTo: uses.length }
     if (id !== undefined && named !== undefined) byId.set(id, named)
     const used = name === 'use' ? /\bhref\s*=\s*["']#([^"']*)["']/.exec(attributes)?.[1] : undefined
-    for (const around of [whole, ...open, named]) {
-      if (around === undefined) continue
-      around.elements += 1
-      if (used !== undefined) around.uses.push(used)
-    }
-    if (alone !== '/') open.push(named)
+    const opened: Open = { named, before: elements }
+    elements += 1
+    if (used !== undefined) uses.push(used)
+    if (alone === '/') close(opened)
+    else open.push(opened)
   }
+  for (const left of open) close(left)
+  const whole: Named = { elements, usesFrom: 0, usesTo: uses.length }
   const counted = new Map<Named, number>()
   const count = (each: Named, depth: number): number => {
     const known = counted.get(each)
@@ -42,8 +58,8 @@ export function drawnElements(svg: string, most: number): number {
     if (depth > deepest) return most + 1
     counted.set(each, 0)
     let sum = each.elements
-    for (const id of each.uses) {
-      const used = byId.get(id)
+    for (let index = each.usesFrom; index < each.usesTo; index++) {
+      const used = byId.get(uses[index]!)
       if (used !== undefined) sum += count(used, depth + 1)
     }
     counted.set(each, sum)
