@@ -1,11 +1,11 @@
 /** A list for the bag: every piece of a set with a box to tick, so that a missing card is found before the lesson. */
 import type { Box, Size } from '../../src/geometry.js'
-import type { PlacedArt } from '../../src/pieces/piece.js'
 import { drawCuts } from '../../src/sheets/cuts.js'
 import { type Block, flowBlocks, textBlock } from '../../src/sheets/furniture/column.js'
 import type { Lettering } from '../../src/sheets/furniture/lettering.js'
 import { drawFrame } from '../../src/sheets/furniture/strokes.js'
 import type { Sheet } from '../../src/sheets/sheet.js'
+import { type Slip, slipsOnPages } from './slips-on-pages.js'
 
 export interface ChecklistRequest {
   /** `word cards, Otters`. */
@@ -48,10 +48,6 @@ export function checklistsTogether(requests: readonly ChecklistRequest[]): reado
   return sheets.map((sheet, index) => ({ ...sheet, number: index + 1 }))
 }
 
-interface Slip extends Size {
-  readonly art: readonly PlacedArt[]
-}
-
 /** Title and two columns or more of entries, padded, its origin its top left corner. */
 function setSlip(request: ChecklistRequest, widthMm: number): Slip {
   const heading = headingBlocks(request, widthMm)
@@ -74,15 +70,7 @@ function sheetsOfSlips(request: ChecklistRequest, slips: readonly Slip[]): reado
   const { room, sheetSize } = request
   const widthMm = slips[0]?.widthMm ?? room.widthMm
   const across = Math.max(1, Math.floor(room.widthMm / widthMm + 1e-6))
-  const inOrder = evenPages(inRows(slips, across), room.heightMm)
-  const byHeight = byHeightOnPages(
-    inRows(
-      [...slips].sort((a, b) => b.heightMm - a.heightMm),
-      across,
-    ),
-    room.heightMm,
-  )
-  const pages = byHeight.length < inOrder.length ? byHeight : inOrder
+  const pages = slipsOnPages(slips, across, room.heightMm)
   return pages.map((page, index) => {
     const leftMm = room.xMm + (room.widthMm - across * widthMm) / 2
     let yMm = room.yMm + (room.heightMm - page.reduce((sum, row) => sum + row.heightMm, 0)) / 2
@@ -100,64 +88,6 @@ function sheetsOfSlips(request: ChecklistRequest, slips: readonly Slip[]): reado
     const boxes = placed.map(({ box }) => box)
     return { ...sheet(request, index, pages.length), cuts: drawCuts(boxes, sheetSize, 'lines'), furniture }
   })
-}
-
-function inRows(slips: readonly Slip[], across: number): readonly (readonly Slip[])[] {
-  return Array.from({ length: Math.ceil(slips.length / across) }, (_, row) =>
-    slips.slice(row * across, (row + 1) * across),
-  )
-}
-
-interface SlipRow {
-  readonly slips: readonly Slip[]
-  readonly heightMm: number
-}
-
-/** All rows of one height where that takes no more paper; otherwise each as high as its highest slip. */
-function evenPages(rows: readonly (readonly Slip[])[], roomMm: number): readonly (readonly SlipRow[])[] {
-  const own = rows.map(asHighAsHighest)
-  const highestMm = Math.max(0, ...own.map(row => row.heightMm))
-  const ragged = rowsOnPages(own, roomMm)
-  const even = rowsOnPages(
-    own.map(row => ({ ...row, heightMm: highestMm })),
-    roomMm,
-  )
-  return even.length > ragged.length ? ragged : even
-}
-
-function asHighAsHighest(slips: readonly Slip[]): SlipRow {
-  return { slips, heightMm: Math.max(...slips.map(slip => slip.heightMm)) }
-}
-
-/** Long lists beside long ones, each row on the first page with room for it: not in the plan's order, on less paper. */
-function byHeightOnPages(
-  rows: readonly (readonly Slip[])[],
-  roomMm: number,
-): readonly (readonly SlipRow[])[] {
-  const pages: { readonly rows: SlipRow[]; freeMm: number }[] = []
-  for (const row of rows.map(asHighAsHighest)) {
-    const page = pages.find(({ freeMm }) => row.heightMm <= freeMm + 1e-6)
-    if (page === undefined) pages.push({ rows: [row], freeMm: roomMm - row.heightMm })
-    else {
-      page.rows.push(row)
-      page.freeMm -= row.heightMm
-    }
-  }
-  return pages.map(page => page.rows)
-}
-
-function rowsOnPages(rows: readonly SlipRow[], roomMm: number): readonly (readonly SlipRow[])[] {
-  const pages: SlipRow[][] = []
-  let freeMm = 0
-  for (const row of rows) {
-    if (row.heightMm > freeMm + 1e-6) {
-      pages.push([])
-      freeMm = roomMm
-    }
-    pages.at(-1)!.push(row)
-    freeMm -= row.heightMm
-  }
-  return pages
 }
 
 interface SlipInBox {

@@ -1,7 +1,7 @@
 import type { Size } from '../../src/geometry.js'
 import { fail, succeed } from '../../src/outcomes.js'
 import { type CardFace, mm } from '../../src/pieces/faces/face.js'
-import { cardFace } from '../../src/pieces/parts/card-face.js'
+import { facesAlike } from '../../src/pieces/parts/card-face.js'
 import { contentRoom } from '../../src/pieces/parts/card-frame.js'
 import { errorAt, type Outcome, type Problem } from '../../src/problems.js'
 import type { CardSet } from '../../src/sets/card-set.js'
@@ -55,18 +55,15 @@ export function dictationFaces(
     </div>
   )
   return succeed(
-    set.cards.map(card =>
-      cardFace({
-        ...request,
-        card,
-        set,
-        size,
-        border: item.border,
-        text: ['Name', ...words.map((_, index) => String(index + 1))],
-        content,
-        slots: {},
-      }),
-    ),
+    facesAlike({
+      ...request,
+      set,
+      size,
+      border: item.border,
+      text: ['Name', ...words.map((_, index) => String(index + 1))],
+      content,
+      slots: {},
+    }),
   )
 }
 

@@ -1,49 +1,23 @@
 import type { Size } from '../../src/geometry.js'
 import { fail, succeed } from '../../src/outcomes.js'
-import { pathText, rectangle } from '../../src/pieces/art/path-text.js'
 import { type CardFace, mm, type SlotContent } from '../../src/pieces/faces/face.js'
 import { OverlaySlot, Slot } from '../../src/pieces/faces/slot.js'
-import { cardFace } from '../../src/pieces/parts/card-face.js'
+import { facesAlike } from '../../src/pieces/parts/card-face.js'
 import { contentRoom } from '../../src/pieces/parts/card-frame.js'
 import { type Picture, pictureSlot } from '../../src/pieces/parts/picture-slot.js'
-import type { Art } from '../../src/pieces/piece.js'
 import { balancedLines } from '../../src/pieces/text/balanced-lines.js'
 import { linesHeight } from '../../src/pieces/text/break-lines.js'
 import { fitTexts } from '../../src/pieces/text/fit-texts.js'
 import { Lines } from '../../src/pieces/text/lines.js'
-import type { TypeScale } from '../../src/pieces/text/type-scale.js'
 import { errorAt, type Outcome, type Problem } from '../../src/problems.js'
 import type { CardSet } from '../../src/sets/card-set.js'
 import type { SortHeading } from '../../src/sets/sorts/sort-heading.js'
 import { wordSlot } from '../one-card-a-word.js'
-import {
-  BESIDE_LINES_MM,
-  LabelledRow,
-  leastWriting,
-  mostWriting,
-  WritingRow,
-} from '../writing/writing-lines.js'
+import { LabelledRow, leastWriting, WritingRow } from '../writing/writing-lines.js'
 import type { SortRequest } from './chosen-headings.js'
+import { drawColumns } from './columns-art.js'
+import { planRows, type RowPlan, type SortSheet } from './sheet-rows.js'
 
-/** A sheet with a column under each heading. */
-export interface SortSheet {
-  readonly headings: readonly SortHeading[]
-  /** Lines to write on in each column; none leaves them empty, to lay or glue cards in. */
-  readonly linesEach: number
-  /** Whether the child writes her name above them. */
-  readonly named: boolean
-  /** What she is asked below them, each with lines to write on. */
-  readonly asked: readonly Asked[]
-}
-
-export interface Asked {
-  readonly text: string
-  readonly lines: number
-}
-
-const LINE_MM = 0.6
-/** White between the columns and the set mark below them. */
-const ABOVE_MARK_MM = 1.2
 /** Of the sheet's height, for the headings. */
 const HEAD_SHARE = 0.13
 /** Of a heading's height, for the em of its key word: room for what stands above and below its letters, and marks. */
@@ -79,63 +53,22 @@ export function sortSheetFaces(
   if (plan.lineMm < leastWriting(type) && sheet.linesEach > 0)
     return fail(noRoomForLines(request, sheet, plan))
   return succeed(
-    set.cards.map(card =>
-      cardFace({
-        ...request,
-        card,
-        set,
-        size,
-        border: item.border,
-        text: headings.map(({ title, keyWord }) => keyWord?.text ?? title),
-        content: (
-          <Columns
-            sheet={sheet}
-            plan={plan}
-            pictured={headings.map(heading => pictureOver(request, heading) !== undefined)}
-          />
-        ),
-        slots: { ...headSlots(request, sheet, { head, titleMm: fit.value }), columns: columnsSlot(plan) },
-      }),
-    ),
+    facesAlike({
+      ...request,
+      set,
+      size,
+      border: item.border,
+      text: headings.map(({ title, keyWord }) => keyWord?.text ?? title),
+      content: (
+        <Columns
+          sheet={sheet}
+          plan={plan}
+          pictured={headings.map(heading => pictureOver(request, heading) !== undefined)}
+        />
+      ),
+      slots: { ...headSlots(request, sheet, { head, titleMm: fit.value }), columns: columnsSlot(plan) },
+    }),
   )
-}
-
-interface RowPlan {
-  readonly room: Size
-  readonly headMm: number
-  readonly columns: number
-  /** Above the columns. */
-  readonly nameMm: number
-  /** Of the columns' part below the headings. */
-  readonly bodyMm: number
-  /** From line to line. */
-  readonly lineMm: number
-  readonly textMm: number
-  readonly asked: readonly { readonly lines: readonly string[]; readonly writing: number }[]
-}
-
-/** A child's sentence on a sheet to write on: larger than a grown-up's, smaller than her words. */
-function askedSize(type: TypeScale): number {
-  return Math.max(type.textMm, type.listTextMm * 0.8)
-}
-
-function planRows(
-  { type, measure }: SortRequest,
-  { headings, linesEach, named, asked }: SortSheet,
-  { room, headMm }: { readonly room: Size; readonly headMm: number },
-): RowPlan {
-  const textMm = askedSize(type)
-  const told = asked.map(({ text, lines }) => ({
-    lines: balancedLines(text, room.widthMm - 2 * BESIDE_LINES_MM, { sizeMm: textMm }, measure),
-    writing: lines,
-  }))
-  const writing = told.reduce((sum, each) => sum + each.writing, 0)
-  const textsMm = told.reduce((sum, { lines }) => sum + linesHeight(lines.length, textMm) + textMm * 0.5, 0)
-  const nameMm = named ? linesHeight(1, textMm) * 1.5 : 0
-  const heightMm = room.heightMm - ABOVE_MARK_MM - headMm - textsMm - nameMm
-  const lineMm = Math.min(mostWriting(leastWriting(type)), heightMm / (linesEach + writing + 0.4))
-  const bodyMm = linesEach === 0 ? heightMm - writing * lineMm : (linesEach + 0.4) * lineMm
-  return { room, headMm, columns: headings.length, nameMm, bodyMm, lineMm, textMm, asked: told }
 }
 
 function noRoomForLines({ item, type }: SortRequest, { linesEach }: SortSheet, { lineMm }: RowPlan): Problem {
@@ -184,21 +117,6 @@ function pictureOver(
 
 function columnsSlot({ headMm, columns }: RowPlan): SlotContent {
   return { kind: 'art', draw: room => drawColumns(room, columns, headMm) }
-}
-
-/** A frame with a line between two columns, and one below the headings. */
-function drawColumns(room: Size, columns: number, headMm: number): Art {
-  const { widthMm, heightMm } = room
-  const uprights = Array.from({ length: columns + 1 }, (_, index) => (index * (widthMm - LINE_MM)) / columns)
-  const bars = [
-    ...uprights.map(left => rectangle(left, 0, left + LINE_MM, heightMm)),
-    ...[0, headMm, heightMm - LINE_MM].map(top => rectangle(0, top, widthMm, top + LINE_MM)),
-  ]
-  return {
-    ...room,
-    shapes: bars.map(bar => ({ kind: 'path', d: pathText(bar), fill: '#000000' })),
-    text: [],
-  }
 }
 
 interface ColumnsShown {

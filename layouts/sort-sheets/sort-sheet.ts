@@ -7,7 +7,8 @@ import type { CardSet } from '../../src/sets/card-set.js'
 import type { SortHeading } from '../../src/sets/sorts/sort-heading.js'
 import { sortSheetSet } from '../../src/sets/sorts/sort-sheet-set.js'
 import { type ChosenHeadings, chooseHeadings, type SortRequest } from './chosen-headings.js'
-import { type SortSheet, sortSheetFaces } from './columns-face.js'
+import { sortSheetFaces } from './columns-face.js'
+import type { SortSheet } from './sheet-rows.js'
 
 /** The sheet for each copy, with what a teacher should know of its sort. */
 export function sheetSet(

@@ -2,7 +2,7 @@ import type { Size } from '../../src/geometry.js'
 import { fail, succeed } from '../../src/outcomes.js'
 import { type CardFace, mm, type SlotContent } from '../../src/pieces/faces/face.js'
 import { Slot } from '../../src/pieces/faces/slot.js'
-import { cardFace } from '../../src/pieces/parts/card-face.js'
+import { facesAlike } from '../../src/pieces/parts/card-face.js'
 import { contentRoom } from '../../src/pieces/parts/card-frame.js'
 import { tableRows } from '../../src/pieces/parts/table-rows.js'
 import { errorAt, type Outcome } from '../../src/problems.js'
@@ -73,26 +73,23 @@ function matFaces(request: LayoutRequest, set: CardSet, size: Size): Outcome<rea
     draw: place => drawSoundBoxes({ boxes, boxMm, arrow: true, align: 'left', room: place }),
   })
   return succeed(
-    set.cards.map(card =>
-      cardFace({
-        ...request,
-        card,
-        set,
-        size,
-        border: item.border,
-        text: [],
-        content: (
-          <div
-            style={{ display: 'flex', flexDirection: 'column', flexGrow: 1, marginBottom: mm(ABOVE_MARK_MM) }}
-          >
-            {rows.map(boxes => (
-              <Slot name={`row ${boxes}`} style={{ flexGrow: 1, flexBasis: 0, width: '100%' }} />
-            ))}
-          </div>
-        ),
-        slots: Object.fromEntries(rows.map(boxes => [`row ${boxes}`, row(boxes)])),
-      }),
-    ),
+    facesAlike({
+      ...request,
+      set,
+      size,
+      border: item.border,
+      text: [],
+      content: (
+        <div
+          style={{ display: 'flex', flexDirection: 'column', flexGrow: 1, marginBottom: mm(ABOVE_MARK_MM) }}
+        >
+          {rows.map(boxes => (
+            <Slot name={`row ${boxes}`} style={{ flexGrow: 1, flexBasis: 0, width: '100%' }} />
+          ))}
+        </div>
+      ),
+      slots: Object.fromEntries(rows.map(boxes => [`row ${boxes}`, row(boxes)])),
+    }),
   )
 }
 

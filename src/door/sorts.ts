@@ -3,7 +3,7 @@ import { andThen, present, succeed } from '../outcomes.js'
 import { disk } from '../plan/disk/disk.js'
 import type { FileAccess } from '../plan/disk/file-access.js'
 import type { Plan, PlanMark, PlanWord, TaughtEntry } from '../plan/plan.js'
-import { sameWord } from '../plan/words/word-text.js'
+import { eachWordOnce } from '../plan/words/word-text.js'
 import type { Outcome } from '../problems.js'
 import { adviceOn } from '../sets/sorts/advice.js'
 import { nearlySorts } from '../sets/sorts/nearly-sorts.js'
@@ -41,9 +41,7 @@ export async function sortsOfPlan(
 
 /** Of a plan for groups alone the words of all groups, each once. */
 function wordsOfClass({ words, groups }: Plan): readonly PlanWord[] {
-  if (words.length > 0) return words
-  const all = groups.flatMap(group => group.words)
-  return [...new Map(all.map(word => [sameWord(word.text), word])).values()]
+  return words.length > 0 ? words : eachWordOnce(groups.flatMap(group => group.words))
 }
 
 /** The words of a list, `.txt` or `.csv`. */

@@ -18,7 +18,7 @@ import { lexiconAccent } from './settings/accent.js'
 import { type ClassFile, withEarlier } from './settings/class-file.js'
 import type { ReadGroup } from './settings/groups.js'
 import { paperAlone } from './values/papers.js'
-import { sameWord } from './words/word-text.js'
+import { eachWordOnce, sameWord } from './words/word-text.js'
 
 export interface ReadValues {
   readonly title?: string
@@ -45,7 +45,7 @@ export function assembled(values: ReadValues, file: string): Plan {
   const fromPlan = new Map([...fromClass, ...words.map(word => [sameWord(word.text), word] as const)])
   const groups = (values.groups ?? []).map(({ moreWords, ...group }): PlanGroup => {
     const own = [...group.words, ...(moreWords ?? [])].map(word => withEarlier(word, fromPlan))
-    return { ...group, words: moreWords === undefined ? own : eachOnce([...words, ...own]) }
+    return { ...group, words: moreWords === undefined ? own : eachWordOnce([...words, ...own]) }
   })
   const stem = stemOf(file)
   return {
@@ -69,12 +69,6 @@ export function assembled(values: ReadValues, file: string): Plan {
       cluesFrom: values.clues,
     }),
   }
-}
-
-function eachOnce(words: readonly PlanWord[]): readonly PlanWord[] {
-  const first = new Map<string, PlanWord>()
-  for (const word of words) if (!first.has(sameWord(word.text))) first.set(sameWord(word.text), word)
-  return [...first.values()]
 }
 
 /** US Letter (ANSI/ASME Y14.1, 8.5 × 11 in), where the plan and the vocabulary say nothing else. */

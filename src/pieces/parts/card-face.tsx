@@ -41,3 +41,8 @@ export function cardFace(request: CardFaceRequest): CardFace {
     slots: { border: cardBorder(border, type), ...slots, 'set mark': setMark(mark, type) },
   }
 }
+
+/** The same face for every card of the set, but for its set mark. */
+export function facesAlike(request: Omit<CardFaceRequest, 'card'>): readonly CardFace[] {
+  return request.set.cards.map(card => cardFace({ ...request, card }))
+}

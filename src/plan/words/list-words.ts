@@ -8,7 +8,7 @@ import { repetitions } from '../values/repetitions.js'
 import type { Entry } from '../yaml/entry.js'
 import { valueAt } from '../yaml/keys.js'
 import { readWord, type WordContext } from './word-entry.js'
-import { sameWord, straightened } from './word-text.js'
+import { eachWordOnce, sameWord, straightened } from './word-text.js'
 
 export interface WordEntries {
   readonly items: readonly EntryInFile[]
@@ -29,7 +29,7 @@ export function readWords(entries: WordEntries, context: WordContext): Outcome<r
   if (tooLong.length > 0) return failWith(tooLong)
   const words = together(entries.items.map(({ entry, file }) => readWord(entry, { ...context, file })))
   const problems = [...words.problems, ...repeated(typedWords(entries))]
-  return words.ok ? outcomeOf(eachOnce(words.value), problems) : failWith(problems)
+  return words.ok ? outcomeOf(eachWordOnce(words.value), problems) : failWith(problems)
 }
 
 export interface TypedWord {
@@ -60,10 +60,4 @@ function repeated(words: readonly TypedWord[]): readonly Problem[] {
       )
     return errorAt(item.place, `"${item.text}" stands twice${lines}${spelled}`, 'Take one of the two out.')
   })
-}
-
-/** The first of words that several files hold. */
-function eachOnce(words: readonly PlanWord[]): readonly PlanWord[] {
-  const seen = new Set<string>()
-  return words.filter(({ text }) => !seen.has(sameWord(text)) && seen.add(sameWord(text)))
 }

@@ -107,3 +107,10 @@ function foreignSign(word: string, sign: string): readonly [message: string, adv
 function codePoint(sign: string): string {
   return sign.codePointAt(0)!.toString(16).toUpperCase().padStart(4, '0')
 }
+
+/** The first of words that are the same but for capitals. */
+export function eachWordOnce<T extends { readonly text: string }>(words: readonly T[]): readonly T[] {
+  const first = new Map<string, T>()
+  for (const word of words) if (!first.has(sameWord(word.text))) first.set(sameWord(word.text), word)
+  return [...first.values()]
+}
