@@ -1,9 +1,10 @@
-import { fail, succeed } from '../src/outcomes.js'
+import { andThen, fail, succeed } from '../src/outcomes.js'
 import { nearestAdvice } from '../src/plan/values/nearest.js'
 import { option, text } from '../src/plan/values/options.js'
 import { errorAt, type Outcome } from '../src/problems.js'
-import { rankSorts, sortNamed } from '../src/sets/sorts/rank-sorts.js'
+import { rankedSorts, sortNamed } from '../src/sets/sorts/rank-sorts.js'
 import type { Sort } from '../src/sets/sorts/sort.js'
+import type { RatedSort } from '../src/sets/sorts/sort-by.js'
 import type { LayoutRequest } from './layout.js'
 
 /** Which sort a layout takes its kinds from. */
@@ -24,8 +25,15 @@ export const sortOption = {
 }
 
 /** The sorts of an item's words, the best first; what the plan marks is what they are to teach. */
-export function sortsFor({ words, marks }: Pick<LayoutRequest, 'words' | 'marks'>): readonly Sort[] {
-  return rankSorts(words, { marks: marks.map(({ mark }) => mark) })
+export function ratedSortsFor({
+  words,
+  marks,
+}: Pick<LayoutRequest, 'words' | 'marks'>): readonly RatedSort[] {
+  return rankedSorts(words, { marks: marks.map(({ mark }) => mark) })
+}
+
+export function sortsFor(request: Pick<LayoutRequest, 'words' | 'marks'>): readonly Sort[] {
+  return ratedSortsFor(request).map(({ sort }) => sort)
 }
 
 /** The sort that the teacher names, as `oaktag sorts` names it; the best that the words support where she names none. */
@@ -33,11 +41,19 @@ export function chooseSort(
   request: Pick<LayoutRequest, 'words' | 'item' | 'marks'>,
   name: string | undefined,
 ): Outcome<Sort> {
+  return andThen(chooseRatedSort(request, name), ({ sort }) => succeed(sort))
+}
+
+/** The same, with what is needed to talk it over. */
+export function chooseRatedSort(
+  request: Pick<LayoutRequest, 'words' | 'item' | 'marks'>,
+  name: string | undefined,
+): Outcome<RatedSort> {
   const { words, item } = request
-  const ranked = sortsFor(request)
-  const sort = name === undefined ? ranked[0] : sortNamed(words, name)
-  if (sort !== undefined) return succeed(sort)
-  const names = ranked.map(each => each.name)
+  const ranked = ratedSortsFor(request)
+  const rated = name === undefined ? ranked[0] : sortNamed(words, name)
+  if (rated !== undefined) return succeed(rated)
+  const names = ranked.map(({ sort }) => sort.name)
   if (name === undefined || names.length === 0)
     return fail(
       errorAt(

@@ -21,6 +21,7 @@ import {
   roomierHeadings,
   type SortRequest,
 } from './sort-sheets/chosen-headings.js'
+import { talkOver } from './sort-talk.js'
 
 /** Headers that name the columns, unmarked cards to lay under them, and the answers on a page of their own. */
 export const closedSort = defineLayout({
@@ -51,7 +52,7 @@ export const closedSort = defineLayout({
     const { type, measure } = request
     const chosen = chooseHeadings(request)
     if (!chosen.ok) return []
-    const { sort, headings } = chosen.value
+    const { rated, sort, headings } = chosen.value
     const paragraph = (said: string) =>
       textRow(said, { style: { sizeMm: type.adultTextMm }, widthMm: room.widthMm, measure })
     const rows = [
@@ -64,6 +65,7 @@ export const closedSort = defineLayout({
             paragraph('Left over:'),
             ...sort.leftoverReasons.map(({ word, why }) => paragraph(`${word} ${why}.`)),
           ]),
+      ...talkOver(request, room.widthMm)(rated, 'To talk over:'),
     ]
     return grownUpPages(request, { kind: 'answers', what: 'answers', rows, room })
   },

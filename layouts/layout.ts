@@ -36,7 +36,7 @@ export interface LayoutGroup {
  * then. `O` are the values of its own options, unknown to what serves every layout.
  */
 export interface LayoutRequest<O = unknown> {
-  readonly plan: Pick<Plan, 'title' | 'className' | 'seed' | 'accent'>
+  readonly plan: Pick<Plan, 'title' | 'className' | 'seed' | 'accent' | 'taught'>
   readonly item: Omit<PrintItem, 'options'>
   readonly options: O
   /** Null for the whole class. */

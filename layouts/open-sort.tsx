@@ -8,14 +8,12 @@ import { orderWithoutHints } from '../src/sets/sorts/order-without-hints.js'
 import { leftoversInWords, openSortNote } from '../src/sets/sorts/rank-sorts.js'
 import type { Sort } from '../src/sets/sorts/sort.js'
 import { cardsForWords } from '../src/sets/word-set.js'
-import { sortsFor } from './chosen-sort.js'
+import { ratedSortsFor, sortsFor } from './chosen-sort.js'
 import { grownUpPages } from './grown-up-pages.js'
 import { defineLayout, type LayoutRequest } from './layout.js'
 import { missingPictures, wordFace } from './pictured-card.js'
+import { talkOver } from './sort-talk.js'
 import { pictureOption } from './word-options.js'
-
-/** How many sorts the answers show; further ones are seldom worth a lesson. */
-const SORTS_SHOWN = 4
 
 /** Unmarked cards whose rule the children find; the sorts that hold stand on a page of their own. */
 export const openSort = defineLayout({
@@ -41,17 +39,21 @@ export const openSort = defineLayout({
   },
   face: wordFace,
   pages: (request, _set, room) => {
-    const sorts = sortsFor(request).slice(0, SORTS_SHOWN)
+    const sorts = ratedSortsFor(request)
+    const talk = talkOver(request, room.widthMm)
     const rows =
       sorts.length === 0
         ? [
-            textRow(openSortNote(sorts), {
+            textRow(openSortNote([]), {
               style: { sizeMm: request.type.adultTextMm },
               widthMm: room.widthMm,
               measure: request.measure,
             }),
           ]
-        : sorts.flatMap((sort, index) => sortRows(request, sort, index, room.widthMm))
+        : sorts.flatMap((rated, index) => [
+            ...sortRows(request, rated.sort, index, room.widthMm),
+            ...talk(rated, 'To talk over:'),
+          ])
     return grownUpPages(request, { kind: 'answers', what: 'sorts to find', rows, room })
   },
 })

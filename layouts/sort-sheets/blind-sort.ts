@@ -4,6 +4,7 @@ import { orderWithoutHints } from '../../src/sets/sorts/order-without-hints.js'
 import type { Word } from '../../src/words/word.js'
 import { grownUpPages } from '../grown-up-pages.js'
 import { defineLayout, type PageFace } from '../layout.js'
+import { talkOver } from '../sort-talk.js'
 import {
   type ChosenHeadings,
   chooseHeadings,
@@ -59,7 +60,7 @@ function readersPages(request: SortRequest, _set: unknown, room: Size): readonly
   const chosen = chooseHeadings(request)
   if (!chosen.ok) return []
   const { type, measure } = request
-  const { sort, headings } = chosen.value
+  const { rated, sort, headings } = chosen.value
   const read = readings(request, chosen.value)
   const hasClues = read.some(({ word }) => word.clue !== undefined)
   const paragraph = (said: string) =>
@@ -92,6 +93,7 @@ function readersPages(request: SortRequest, _set: unknown, room: Size): readonly
     }),
     ...(sort.leftoverReasons.length === 0 ? [] : [whiteRow(type.adultTextMm * 0.5)]),
     ...sort.leftoverReasons.map(({ word, why }) => paragraph(`${word} ${why}.`)),
+    ...talkOver(request, room.widthMm)(rated, 'When the words lie there, to talk over:'),
   ]
   return grownUpPages(request, { kind: 'answers', what: 'to read aloud', rows, room })
 }

@@ -3,8 +3,9 @@ import { succeed } from '../../src/outcomes.js'
 import { choice, type OptionsOf, option } from '../../src/plan/values/options.js'
 import { type Outcome, type Problem, warningAt } from '../../src/problems.js'
 import type { Sort } from '../../src/sets/sorts/sort.js'
+import type { RatedSort } from '../../src/sets/sorts/sort-by.js'
 import { type SortHeading, sortHeadings } from '../../src/sets/sorts/sort-heading.js'
-import { chooseSort, sortOption } from '../chosen-sort.js'
+import { chooseRatedSort, sortOption } from '../chosen-sort.js'
 import type { RequestWith, RoomierOptions } from '../layout.js'
 
 export const headingOptions = {
@@ -32,6 +33,7 @@ export function roomierHeadings({ options }: SortRequest): readonly RoomierOptio
 }
 
 export interface ChosenHeadings {
+  readonly rated: RatedSort
   readonly sort: Sort
   readonly headings: readonly SortHeading[]
 }
@@ -39,9 +41,10 @@ export interface ChosenHeadings {
 /** An error where the words support no such sort; a warning where a column has no picture that could stand over it. */
 export function chooseHeadings(request: SortRequest): Outcome<ChosenHeadings> {
   const { words, options, pictureOf } = request
-  const chosen = chooseSort(request, options.sort)
+  const chosen = chooseRatedSort(request, options.sort)
   if (!chosen.ok) return chosen
-  const sort = chosen.value
+  const rated = chosen.value
+  const { sort } = rated
   const headings = sortHeadings({
     sort,
     words,
@@ -49,7 +52,7 @@ export function chooseHeadings(request: SortRequest): Outcome<ChosenHeadings> {
     leftovers: options.leftovers === 'own header' && sort.leftovers.length > 0,
     hasPicture: word => pictureOf(word) !== undefined,
   })
-  return succeed({ sort, headings }, [...chosen.problems, ...withoutPicture(request, headings)])
+  return succeed({ rated, sort, headings }, [...chosen.problems, ...withoutPicture(request, headings)])
 }
 
 function withoutPicture(

@@ -11,7 +11,8 @@ export function itemFingerprints(plan: Plan): ReadonlyMap<string, string> {
 }
 
 function fingerprint(plan: Plan, job: ItemJob, jobs: readonly ItemJob[]): string {
-  const { title, className, seed, font, marks, accent, countSounds, cluesFrom, printer, contrast } = plan
+  const { title, className, seed, font, marks, accent, countSounds, cluesFrom, printer, contrast, taught } =
+    plan
   // Checklists and labels tell of the other sets.
   const told = layouts.find(layout => layout.name === job.item.layout)?.kind === 'sheets' ? jobs : []
   const from = [
@@ -25,6 +26,7 @@ function fingerprint(plan: Plan, job: ItemJob, jobs: readonly ItemJob[]): string
     cluesFrom,
     printer,
     contrast,
+    taught,
     job,
     told,
   ]

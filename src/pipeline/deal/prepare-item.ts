@@ -43,7 +43,7 @@ export function prepareItem(studied: StudiedPlan, job: ItemJob): Outcome<Prepare
       title: plan.title,
       className: plan.className,
       seed: plan.seed,
-      ...present({ accent: plan.accent }),
+      ...present({ accent: plan.accent, taught: plan.taught }),
     },
     item,
     options: item.options,

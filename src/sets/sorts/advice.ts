@@ -1,5 +1,6 @@
 /** What would make a lop-sided sort a good one: words to add to thin columns, words to take out, each with its reason. */
 import type { SortableWord } from '../../words/sortable-word.js'
+import { inARow } from './in-a-row.js'
 import type { SortAdvice } from './sort.js'
 import type { RatedSort } from './sort-by.js'
 
@@ -33,10 +34,6 @@ function addSentence({ column, words }: Addition): string {
 
 function takeOutSentence({ word, why }: SortAdvice['takeOut'][number]): string {
   return `Take ${word} out: it ${why}.`
-}
-
-function inARow(words: readonly string[]): string {
-  return words.length < 2 ? words.join() : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`
 }
 
 /** Columns of two words, or of less than half as many as the fullest has. */

@@ -35,11 +35,13 @@ export const whichVowelLetters: BasisFamily = {
 const inAnyWord: ReadonlySet<string> = new Set(['short-vowel', 'long-vowel', 'schwa'])
 
 function lettersPlaces(word: SortableWord, isOurs: (pattern: string) => boolean): readonly Placement[] {
-  return word.patterns.flatMap(({ pattern, letters, start }): readonly Placement[] => {
+  return word.patterns.flatMap(({ pattern, letters, start, end }): readonly Placement[] => {
     if (elsewhere.test(pattern) || !isOurs(pattern)) return []
-    if (!onVowels.has(pattern)) return [{ of: pattern, column: letters.toLowerCase() }]
+    if (!onVowels.has(pattern)) return [{ of: pattern, column: letters.toLowerCase(), start, end }]
     const vowel = vowelsOf(word).find(({ grapheme }) => grapheme.start === start)
-    return vowel === undefined ? [] : [{ of: pattern, column: `${vowel.spelling}|${vowel.sound}` }]
+    return vowel === undefined
+      ? []
+      : [{ of: pattern, column: `${vowel.spelling}|${vowel.sound}`, start, end }]
   })
 }
 
@@ -130,27 +132,31 @@ export const hasPattern: BasisFamily = {
   }),
 }
 
+/** Behind c and g in the alphabet: of equal sorts the one by one letter stands first. */
+const bothLetters = 'of each letter'
+const eitherLetter = 'of the letters together'
+
 /** c and g have two sounds each: hard and soft are one sort, not two patterns. */
 export const hardAndSoft: BasisFamily = {
   kind: 'hard and soft',
   placesOf: word =>
-    distinct(word.patterns.map(({ pattern }) => pattern)).flatMap((pattern): readonly Placement[] => {
+    word.patterns.flatMap(({ pattern, start, end }): readonly Placement[] => {
       const [, hardness = '', letter = ''] = /^(hard|soft)-([cg])$/.exec(pattern) ?? []
       if (letter === '') return []
       const column = `${hardness} ${letter}`
       return [
-        { of: letter, column },
-        { of: 'c and g', column },
-        { of: 'c or g', column: hardness },
+        { of: letter, column, start, end },
+        { of: bothLetters, column, start, end },
+        { of: eitherLetter, column: hardness, start, end },
       ]
     }),
   basisOf: of => {
     const letters = of.length === 1 ? [of] : ['c', 'g']
     return {
-      name: of === 'c or g' ? 'hard or soft, c or g' : `hard and soft ${of}`,
-      basis: `whether ${of === 'c and g' ? 'c or g, and whether it' : of} is hard or soft`,
+      name: of === eitherLetter ? 'hard or soft, c or g' : `hard and soft ${letters.join(' and ')}`,
+      basis: `whether ${of === bothLetters ? 'c or g, and whether it' : of} is hard or soft`,
       patterns: letters.flatMap(letter => [`hard-${letter}`, `soft-${letter}`]),
-      titleOf: column => (of === 'c or g' ? `${column} c or g` : column),
+      titleOf: column => (of === eitherLetter ? `${column} c or g` : column),
       noneBecause: () => `has no ${letters.join(' or ')} that is hard or soft`,
       order: ['hard', 'soft', 'hard c', 'soft c', 'hard g', 'soft g'],
       loneIsOddball: true,

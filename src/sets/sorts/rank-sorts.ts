@@ -106,14 +106,14 @@ export function rankedSorts(words: readonly SortableWord[], wanted: SortsWanted 
 }
 
 /** The sort of this name (as in `Sort.name`), fair or not; undefined where these words show no such basis. */
-export function sortNamed(list: readonly SortableWord[], name: string): Sort | undefined {
+export function sortNamed(list: readonly SortableWord[], name: string): RatedSort | undefined {
   const words = inAlphabet(list)
   const wanted = plainly(name)
   for (const family of familiesFor(words))
     for (const division of divisionsBy(family, words)) {
       if (plainly(family.basisOf(division.of).name) !== wanted) continue
       const found = sortBy({ words, family, division, isMarked: () => false })
-      if (found !== undefined) return found.sort
+      if (found !== undefined) return found
     }
   return undefined
 }

@@ -1,6 +1,7 @@
 /** A way of telling words apart: a name, and the column in which a word would stand. */
 import type { WordFeature } from '../../plan/plan.js'
 import type { SortableFinding, SortableWord } from '../../words/sortable-word.js'
+import type { Grapheme } from '../../words/word.js'
 import type { SortKind } from './weights.js'
 
 /** Where a word stands in one of a family's bases. */
@@ -9,6 +10,9 @@ export interface Placement {
   readonly of: string
   /** The column, by its key: what no other column of the basis has. */
   readonly column: string
+  /** The letters that put it there, where it is letters: from the index of the first to the index after the last. */
+  readonly start?: number
+  readonly end?: number
 }
 
 /** Bases that differ in one thing only: which consonant digraph, which vowel team, and so on for every pattern. */
@@ -40,6 +44,11 @@ export interface SortBasis {
   readonly order?: readonly string[]
   /** Gives the words without a place a column of their own with this title, where there are three or more. */
   readonly noneTitle?: string
+}
+
+/** Where the letters of a grapheme stand. */
+export function spanOf({ start, letters }: Grapheme): Required<Pick<Placement, 'start' | 'end'>> {
+  return { start, end: start + letters.length }
 }
 
 /** Each value once, in order of first appearance. */

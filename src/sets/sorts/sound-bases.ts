@@ -4,7 +4,7 @@ import { soundName } from '../../words/patterns/sound-names.js'
 import type { SortableWord } from '../../words/sortable-word.js'
 import type { Grapheme } from '../../words/word.js'
 import { keyWordOf } from './key-word.js'
-import type { BasisFamily, Placement, SortBasis } from './sort-basis.js'
+import { type BasisFamily, type Placement, type SortBasis, spanOf } from './sort-basis.js'
 import { isShortLetter, mainVowel, soundInWords, vowelsOf } from './vowel-spelling.js'
 
 const vowelPatterns = ['silent-e', 'vowel-team', 'long-vowel', 'diphthong', 'y-as-vowel', 'r-controlled']
@@ -16,7 +16,7 @@ export const spellingsOfOneVowel: BasisFamily = {
     const main = mainVowel(word)
     return vowelsOf(word)
       .filter(vowel => vowel === main || !weak.has(vowel.sound))
-      .map(({ sound, spelling }) => ({ of: sound, column: spelling }))
+      .map(vowel => ({ of: vowel.sound, column: vowel.spelling, ...spanOf(vowel.grapheme) }))
   },
   basisOf: sound => ({
     ...spellingsOf(soundInWords({ sound })),
@@ -40,7 +40,9 @@ export const spellingsOfOneConsonant: BasisFamily = {
   placesOf: ({ graphemes }) =>
     graphemes.flatMap(grapheme => {
       const sound = consonantOf(grapheme)
-      return sound === undefined ? [] : [{ of: sound, column: grapheme.letters.toLowerCase() }]
+      return sound === undefined
+        ? []
+        : [{ of: sound, column: grapheme.letters.toLowerCase(), ...spanOf(grapheme) }]
     }),
   basisOf: consonantSpellings,
 }
@@ -54,8 +56,23 @@ export const spellingsAtTheEnds: BasisFamily = {
     return [
       ...(sound === undefined
         ? []
-        : [{ of: `${sound} at the beginning`, column: first!.letters.toLowerCase() }]),
-      ...(last === undefined ? [] : [{ of: `${last.sound} at the end`, column: last.spelling }]),
+        : [
+            {
+              of: `${sound} at the beginning`,
+              column: first!.letters.toLowerCase(),
+              ...spanOf(first!),
+            },
+          ]),
+      ...(last === undefined
+        ? []
+        : [
+            {
+              of: `${last.sound} at the end`,
+              column: last.spelling,
+              start: last.start,
+              end: word.text.length,
+            },
+          ]),
     ]
   },
   basisOf: consonantSpellings,
@@ -83,14 +100,18 @@ function consonantOf({ sounds: [sound, another] }: Grapheme): string | undefined
 /** With the silent e behind it: the ke of cake, the ge of cage. */
 function lastConsonant({
   graphemes,
-}: SortableWord): { readonly sound: string; readonly spelling: string } | undefined {
+}: SortableWord): { readonly sound: string; readonly spelling: string; readonly start: number } | undefined {
   const last = graphemes.at(-1)
   if (last === undefined) return undefined
   const isSilentE = last.letters.toLowerCase() === 'e' && last.sounds.length === 0
   const spelled = isSilentE ? graphemes.at(-2) : last
   const sound = spelled === undefined ? undefined : consonantOf(spelled)
   if (spelled === undefined || sound === undefined) return undefined
-  return { sound, spelling: `${spelled.letters}${isSilentE ? 'e' : ''}`.toLowerCase() }
+  return {
+    sound,
+    spelling: `${spelled.letters}${isSilentE ? 'e' : ''}`.toLowerCase(),
+    start: spelled.start,
+  }
 }
 
 /** One spelling, its sounds: ea in leaf and bread, ow in snow and cow, ch in chin and school, y in cry and pony. */

@@ -41,13 +41,19 @@ export const firstSyllable: BasisFamily = {
 /** Words with a prefix or an ending are sorted by that: run·ning teaches doubling, not closed syllables. */
 const isAdded = /^prefix$|^ending-(?:s|es|ed|ing|er|est)$/
 
+function isWithAddition({ patterns }: SortableWord): boolean {
+  return patterns.some(({ pattern }) => isAdded.test(pattern))
+}
+
 function whyNoFirst(word: SortableWord): string {
-  return word.syllables.length < 2 ? 'has one syllable' : 'has a prefix or an ending'
+  if (word.syllables.length < 2) return 'has one syllable'
+  return isWithAddition(word)
+    ? 'has a prefix or an ending'
+    : 'has a first syllable that is open by its letters and closed by its sound'
 }
 
 function kindOfFirst(word: SortableWord): string | undefined {
-  if (word.syllables.length < 2 || word.patterns.some(({ pattern }) => isAdded.test(pattern)))
-    return undefined
+  if (word.syllables.length < 2 || isWithAddition(word)) return undefined
   return word.firstSyllable ?? kindOfFirstSyllable({ ...word, pronunciation: word.pronunciations[0] ?? '' })
 }
 

@@ -1,6 +1,6 @@
 /** Sorts by the vowel: its spelling, its kind, its length, its sound, the r behind it, the rime that it opens. */
 import { plainName } from '../../words/patterns/plain-name.js'
-import type { SortableWord } from '../../words/sortable-word.js'
+import type { SortableFinding, SortableWord } from '../../words/sortable-word.js'
 import { keyWordOf } from './key-word.js'
 import { type BasisFamily, distinct, findingsOf, type SortBasis } from './sort-basis.js'
 import {
@@ -97,11 +97,16 @@ const kindsInOrder = [
   'short-vowel',
 ]
 
+/** The e of please is silent too, and its vowel is the team. */
+function namesVowel({ pattern, letters }: SortableFinding): boolean {
+  return pattern !== 'silent-e' || letters.includes('_')
+}
+
 export const kindOfVowel: BasisFamily = {
   kind: 'kinds of vowel',
   placesOf: word => {
     if (word.syllables.length !== 1) return []
-    const kind = kindsInOrder.find(pattern => findingsOf(word, pattern).length > 0)
+    const kind = kindsInOrder.find(pattern => findingsOf(word, pattern).some(namesVowel))
     return kind === undefined || isUnlengthened(word) ? [] : [{ of: 'kind', column: kind }]
   },
   basisOf: () => ({

@@ -2,6 +2,7 @@
 import { oncePerWord } from './once-per-word.js'
 import type { Pattern, StudiedLetters, Teaching } from './pattern.js'
 import { findingAt, type SpelledSound, spelledSounds } from './spelled-sounds.js'
+import { isShortVowel } from './vowels.js'
 
 type SyllableType = 'closed' | 'open' | 'silent-e' | 'vowel-team' | 'r-controlled' | 'consonant-le'
 
@@ -27,12 +28,27 @@ function readSyllables(word: StudiedLetters): readonly Syllable[] {
   const all = spelledSounds(word)
   return word.syllables.flatMap((letters, index) => {
     const vowel = all.find(spelled => spelled.kind === 'vowel' && spelled.syllable === index)
-    if (vowel === undefined) return []
+    if (vowel === undefined || isClosedBySoundAlone(vowel, all)) return []
     const start = word.text.toLowerCase().indexOf(letters.toLowerCase(), previousEnd(word, index))
     if (start < 0) return []
     const after = all.filter(spelled => spelled.index > vowel.index && spelled.syllable === index)
     return [{ letters, start, end: start + letters.length, ...kindOf(vowel, after, all, index) }]
   })
+}
+
+/**
+ * The spe of special, the vi of vision: by its letters open, by its short vowel closed, since the consonant stands in
+ * ti, ci, si, gi or ge, which begin the next syllable. Teachers call it neither without a word of why, and so do we.
+ */
+function isClosedBySoundAlone(vowel: SpelledSound, all: readonly SpelledSound[]): boolean {
+  const next = all[vowel.index + 1]
+  return (
+    vowel.stress === 1 &&
+    isShortVowel(vowel) &&
+    next !== undefined &&
+    next.syllable > vowel.syllable &&
+    /^s?[tcsg][ie]/.test(next.letters)
+  )
 }
 
 function previousEnd(word: StudiedLetters, index: number): number {

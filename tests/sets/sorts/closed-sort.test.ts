@@ -11,7 +11,7 @@ const words = wordsByHand(
   { text: 'ship', patterns: ['consonant-digraph:sh'] },
   { text: 'chin', patterns: ['consonant-digraph:ch'] },
 )
-const sort = sortNamed(words, 'which consonant digraph')!
+const sort = sortNamed(words, 'which consonant digraph')!.sort
 const headingsWith = (change: Partial<HeadingsWanted>) =>
   sortHeadings({ sort, words, headedBy: 'title', leftovers: true, hasPicture: () => false, ...change })
 const wanted = {

@@ -51,19 +51,19 @@ describe('a sort', () => {
   })
 
   it('leaves over a word that stands alone, an oddball, and one without the pattern, an outsider', () => {
-    const sort = sortNamed(
+    const found = sortNamed(
       [...words, ...wordsByHand(digraph('moth', 'th'), 'mud')],
       'which consonant-digraph',
     )
-    expect(sort!.leftoverReasons).toEqual([
+    expect(found!.sort.leftoverReasons).toEqual([
       { word: 'moth', why: 'is the only one of its kind: th', oddball: true },
       { word: 'mud', why: 'has no consonant digraph' },
     ])
   })
 
   it('gives three words or more without the pattern a column of their own, the last', () => {
-    const sort = sortNamed([...words, ...wordsByHand('mud', 'pond', 'frog')], 'which consonant digraph')
-    expect(sort!.columns.at(-1)).toEqual({
+    const found = sortNamed([...words, ...wordsByHand('mud', 'pond', 'frog')], 'which consonant digraph')
+    expect(found!.sort.columns.at(-1)).toEqual({
       title: 'no consonant digraph',
       without: true,
       words: ['frog', 'mud', 'pond'],
@@ -78,9 +78,9 @@ describe('a sort', () => {
         patterns: [`vowel-team:${team}`],
       })),
     )
-    const sort = sortNamed(wordsByHand(...teams), 'which vowel team')
-    expect(sort!.columns.map(column => column.title)).toEqual(['ea', 'ee', 'ie', 'oa', 'oo', 'ue'])
-    expect(sort!.leftoverReasons[0]).toEqual({ word: 'baim', why: 'would make one column too many: ai' })
+    const { sort } = sortNamed(wordsByHand(...teams), 'which vowel team')!
+    expect(sort.columns.map(column => column.title)).toEqual(['ea', 'ee', 'ie', 'oa', 'oo', 'ue'])
+    expect(sort.leftoverReasons[0]).toEqual({ word: 'baim', why: 'would make one column too many: ai' })
   })
 })
 
@@ -92,7 +92,7 @@ describe('no sort', () => {
   it('is a single kind of letters against words without it: that is having it or not', () => {
     const list = 'ship, shell, shed, mud, frog, pond'
     expect(sortNamed(wordsOfAWeek(list), 'which consonant digraph')).toBeUndefined()
-    expect(columnsOf(sortNamed(wordsOfAWeek(list), 'consonant digraph or none'))).toEqual({
+    expect(columnsOf(sortNamed(wordsOfAWeek(list), 'consonant digraph or none')?.sort)).toEqual({
       'consonant digraph': 'shed, shell, ship',
       'no consonant digraph': 'frog, mud, pond',
     })
@@ -110,7 +110,7 @@ describe('no sort', () => {
       text: `word${'abcdefghijklmnopqr'[index]}`,
       syllables: index < 16 ? ['a'] : ['a', 'b'],
     }))
-    expect(sortNamed(wordsByHand(...lopsided), 'how many syllables')!.leftovers).toEqual([])
+    expect(sortNamed(wordsByHand(...lopsided), 'how many syllables')!.sort.leftovers).toEqual([])
     expect(rankSorts(wordsByHand(...lopsided))).toEqual([])
   })
 

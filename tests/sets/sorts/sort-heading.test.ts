@@ -10,7 +10,7 @@ const words = wordsByHand(
   { text: 'shed', patterns: ['consonant-digraph:sh'] },
   { text: 'chin', patterns: ['consonant-digraph:ch'] },
 )
-const sort = sortNamed(words, 'which consonant digraph')!
+const sort = sortNamed(words, 'which consonant digraph')!.sort
 const headings = (change: Partial<HeadingsWanted> = {}) =>
   sortHeadings({ sort, words, headedBy: 'title', leftovers: true, hasPicture: () => false, ...change })
 

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest'
 import { rankSorts, sortNamed } from '../../../src/sets/sorts/rank-sorts.js'
 import { columnsOf, wordsOfAWeek } from './words-of-a-week.js'
 
-const sort = (list: string, name: string) => sortNamed(wordsOfAWeek(list), name)
+const sort = (list: string, name: string) => sortNamed(wordsOfAWeek(list), name)?.sort
 
 describe('longer words', () => {
   it('have an open or a closed first syllable', () => {

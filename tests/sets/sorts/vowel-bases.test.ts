@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest'
 import { rankSorts, sortNamed } from '../../../src/sets/sorts/rank-sorts.js'
 import { columnsOf, wordsOfAWeek } from './words-of-a-week.js'
 
-const sort = (list: string, name: string) => sortNamed(wordsOfAWeek(list), name)
+const sort = (list: string, name: string) => sortNamed(wordsOfAWeek(list), name)?.sort
 const firstOf = (list: string) => rankSorts(wordsOfAWeek(list))[0]!
 
 describe('by the spelling of vowels', () => {

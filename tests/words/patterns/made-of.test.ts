@@ -35,6 +35,10 @@ describe('the kind of the first syllable', () => {
     ['rabbit', 'closed-syllable'],
     ['garden', 'r-controlled-syllable'],
     ['rainbow', 'vowel-team-syllable'],
+    ['nation', 'open-syllable'],
+    ['special', undefined],
+    ['vision', undefined],
+    ['pigeon', undefined],
   ])('of %s', (text, kind) => {
     const [word] = wordsOfAWeek(text)
     expect(kindOfFirstSyllable({ ...word!, pronunciation: word!.pronunciations[0]! })).toBe(kind)

@@ -1,0 +1,4 @@
+/** `crab, cup and city`. */
+export function inARow(words: readonly string[]): string {
+  return words.length < 2 ? words.join() : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`
+}
