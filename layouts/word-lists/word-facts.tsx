@@ -41,6 +41,7 @@ const columns: readonly Column[] = [
   },
   { heading: 'plural', share: 0.32, of: pluralOf, inOne: pluralInOne },
   { heading: 'clue', share: 0.28, of: word => [clueOnList(word)] },
+  { heading: 'review of', share: 0.16, asItsLines: true, of: word => [weekOf(word)] },
 ]
 
 /** The columns of which any word has something. */
@@ -193,6 +194,12 @@ function pluralOf({ plural }: Word): readonly string[] {
 function pluralInOne(word: Word): string {
   const [forms, rule] = pluralOf(word)
   return rule === undefined ? forms! : `${forms} (${rule})`
+}
+
+/** Children see no difference; their teacher does. */
+function weekOf({ backAfterWeeks: weeks }: Word): string {
+  if (weeks === undefined) return ''
+  return weeks === 1 ? 'last week' : `${weeks} weeks ago`
 }
 
 /** A draft is called one on her list, so that she reads it before the children do. */

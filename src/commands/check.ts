@@ -1,6 +1,7 @@
 import { check, type PlanReport } from '../door/make.js'
 import type { Problem } from '../door/problems.js'
 import { type CommandResult, resultOf, wrongUsage } from './command-result.js'
+import { describeReview } from './describe-review.js'
 import { planApart } from './plan-apart.js'
 import { planFiles } from './plan-files.js'
 import type { Input } from './standard-input.js'
@@ -68,6 +69,7 @@ function describe(report: PlanReport): string {
     row('', ['pages', 'card', 'pieces', 'cuts', 'waste']),
     ...report.items.map(item => row(item.name, figures(item))),
     row('in all', figures(report)),
+    ...describeReview(report.review).map(line => `  ${line}`),
     ...notesOf(report).flatMap(note => wrapLine(`  ${note}`, 80)),
   ].join('\n')
 }

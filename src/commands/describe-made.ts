@@ -1,5 +1,6 @@
 import { relative } from 'node:path'
 import type { MadePlan } from '../door/make.js'
+import { describeReview } from './describe-review.js'
 import { wrapLine } from './wrap-line.js'
 
 /** What was made and where to look, in lines of at most 80 columns where the paths allow it. */
@@ -16,6 +17,7 @@ export function describeMade(made: MadePlan, planFile: string): string {
     `${manifest.title}: made in ${shown(folder)}`,
     ...lines,
     sheetsInAll(made),
+    ...describeReview(made.review),
     ...goneWithLastSet(made),
     ...lookTwice(made, planFile),
     `Look it over and print: ${shown(indexFile)}`,

@@ -53,8 +53,9 @@ export async function check({
   const reported = await putEachOnSheets(request, item => reportItem(item, kept))
   if (!reported.ok) return reported
   const { plan: read, items } = reported.value
-  return succeed(reportPlan(plan, read.title, items), reported.problems)
+  return succeed(reportPlan(plan, read, items), reported.problems)
 }
 
+export type { BackForReview } from '../pipeline/report/back-for-review.js'
 export type { ItemReport } from '../pipeline/report/item-report.js'
 export type { Format, MadePlan, PlanReport, Progress }

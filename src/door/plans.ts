@@ -34,7 +34,7 @@ export function withFile(path: string, text: string): FileAccess {
 }
 
 export { planNames } from '../pipeline/names.js'
-export { stemOf } from '../plan/assemble-plan.js'
+export { stemOf } from '../plan/stem.js'
 export { LARGEST_SEED } from '../plan/values/numbers.js'
 export * from './plan-keys.js'
 export type { FileAccess, FileContents, Plan }

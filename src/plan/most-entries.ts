@@ -1,7 +1,14 @@
 import { errorAt, type Place, type Problem } from '../problems.js'
 
 /** More than any week has; what is longer is another file, or a slip. */
-const mostEntries = { words: 10_000, 'things to print': 500, groups: 100, marks: 200 } as const
+const mostEntries = {
+  words: 10_000,
+  'things to print': 500,
+  groups: 100,
+  marks: 200,
+  'earlier weeks': 400,
+  'words of earlier weeks': 20_000,
+} as const
 
 /** A list that is longer than can be meant, told at the list. */
 export function tooMany(

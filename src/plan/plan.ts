@@ -81,6 +81,14 @@ export interface PlanWord {
   readonly overrides: WordOverrides
   /** Where she wrote each of them: in the plan, its word list, or the class file. */
   readonly overridePlaces?: OverridePlaces
+  /** Of a word of an earlier week, which is back for review. */
+  readonly cameBack?: CameBack
+}
+
+export interface CameBack {
+  /** The list it was on: its file's name without folder and ending; empty for one that stands in this plan. */
+  readonly from: string
+  readonly weeksAgo: number
 }
 
 /** By the key as she writes it. */

@@ -1,6 +1,6 @@
 /** The text of a plan → `Plan`, or every problem of it in one go. */
 
-import { andThen, fail, inReadingOrder, present, succeed } from '../outcomes.js'
+import { andThen, fail, failWith, inReadingOrder, outcomeOf, present, record, succeed } from '../outcomes.js'
 import { errorAt, type Outcome, type Problem } from '../problems.js'
 import { assembled, usualPaper } from './assemble-plan.js'
 import { disk } from './disk/disk.js'
@@ -8,17 +8,24 @@ import type { FileAccess } from './disk/file-access.js'
 import type { ItemContext } from './items/item-keys.js'
 import { printListReader } from './items/print-list.js'
 import { type Schema, schemaOf } from './keys/json-schema.js'
-import { key, reading, type ValueReader } from './keys/key.js'
+import { type Key, key, reading, type ValueReader } from './keys/key.js'
 import { type PlacedKey, placedKeys } from './keys/placed-keys.js'
 import type { KeysTaken } from './keys/takes.js'
 import type { Plan, PlanWord } from './plan.js'
+import { type ReviewSetting, reviewReader } from './review/review-key.js'
 import { readAccent } from './settings/accent.js'
-import { classFileKeys, classFileReader } from './settings/class-file.js'
+import { type ClassFile, classFileKeys, classFileReader } from './settings/class-file.js'
 import { readCluesFrom } from './settings/clues.js'
 import { readContrast } from './settings/contrast.js'
 import { readCountSounds } from './settings/count-sounds.js'
 import { fontReader } from './settings/fonts.js'
-import { everyGroupHasWords, groupListReader, typedGroups, typedGroupWords } from './settings/groups.js'
+import {
+  everyGroupHasWords,
+  groupListReader,
+  type ReadGroup,
+  typedGroups,
+  typedGroupWords,
+} from './settings/groups.js'
 import { marksReader } from './settings/marks.js'
 import { printerExample, readPrinter } from './settings/printer.js'
 import { LARGEST_SEED, wholeNumberReader } from './values/numbers.js'
@@ -26,10 +33,11 @@ import { otherNames } from './values/other-names.js'
 import { paperReader } from './values/papers.js'
 import { textReader } from './values/texts.js'
 import type { Vocabulary } from './vocabulary.js'
+import { type WeekWords, weekWords } from './week-words.js'
 import { readWords, typedWords, type WordEntries } from './words/list-words.js'
 import type { WordContext } from './words/word-entry.js'
 import { wordEntries, wordListTaken } from './words/word-list.js'
-import { type Entry, type MapEntry, misfit } from './yaml/entry.js'
+import { type Entry, type MapEntry, misfit, type Reader } from './yaml/entry.js'
 import { readKeys, valueAt } from './yaml/keys.js'
 import { withSlipsMended } from './yaml/typing-slips.js'
 import { yamlEntries } from './yaml/yaml-entries.js'
@@ -73,20 +81,69 @@ export function planFrom(root: MapEntry, source: PlanText): Outcome<Plan> {
   const entries = forGroupsAlone
     ? succeed({ items: [], file: source.file })
     : wordEntries(list, wordContext(source))
-  const item = itemContext(root, source, entries)
   const words = andThen(entries, found =>
     forGroupsAlone ? succeed([]) : planWords(found, list, wordContext(source)),
   )
+  const item = itemContext(root, source, entries)
+  const readers = planKeys(source, item)
+  const first = {
+    'class file': readOnce(root, 'class file', readers['class file']),
+    groups: readOnce(root, 'groups', readers.groups),
+    review: readOnce(root, 'review', readers.review),
+  }
+  const week = weekFrom({ ...first, words })
+  const old = week.ok ? [week.value, ...week.value.groups].flatMap(each => each.words) : []
+  const withOld = { ...item, ...present({ words: item.words?.concat(old.map(({ text }) => text)) }) }
   const keys = readKeys(root, {
     what: 'a plan',
-    readers: { ...planKeys(source, item), words: wordsKey(source, () => words) },
-    rules: missingKeys(root),
+    readers: {
+      ...readers,
+      'class file': heldKey(readers['class file'], first['class file']),
+      groups: heldKey(readers.groups, first.groups),
+      review: heldKey(readers.review, first.review),
+      print: planKeys(source, withOld).print,
+      words: wordsKey(source, () => words),
+    },
+    rules: [...missingKeys(root), ...week.problems],
     others: otherNames('key', source.vocabulary),
   })
-  return andThen(keys, ({ values }) => {
-    const { words = [], print = [] } = values
-    return succeed(assembled({ ...values, words, print }, source.file))
+  return andThen(keys, ({ values: { print = [], ...values } }) =>
+    andThen(week, ({ words, groups }) =>
+      succeed(assembled({ ...values, words, groups, print }, source.file)),
+    ),
+  )
+}
+
+/** Problems of what it is made from are told with their keys. */
+function weekFrom({ words, groups, review, 'class file': classFile }: ReadFirst): Outcome<WeekWords> {
+  const nothing = succeed(undefined)
+  const parts = record({
+    words,
+    groups: groups ?? succeed([]),
+    review: review ?? nothing,
+    classFile: classFile ?? nothing,
   })
+  if (!parts.ok) return failWith([])
+  const { value, problems } = weekWords(parts.value)
+  return outcomeOf(value, problems)
+}
+
+interface ReadFirst {
+  readonly words: Outcome<readonly PlanWord[]>
+  readonly groups: Outcome<readonly ReadGroup[]> | undefined
+  readonly review: Outcome<ReviewSetting> | undefined
+  readonly 'class file': Outcome<ClassFile> | undefined
+}
+
+/** What other keys build on is read before them, and not again. */
+function readOnce<T>(root: MapEntry, name: string, read: Reader<T>): Outcome<T> | undefined {
+  const entry = valueAt(root, name)
+  return entry === undefined ? undefined : read(entry)
+}
+
+function heldKey<T>(read: Key<T>, outcome: Outcome<T> | undefined): Key<T> {
+  const { takes, text } = read
+  return Object.assign((entry: Entry) => outcome ?? read(entry), { takes, text })
 }
 
 /** What items refer to, taken from the text before it is read, so that one bad word hides no other problem. */
@@ -129,6 +186,9 @@ export function planKeys(source: PlanText, item: ItemContext) {
     marks: key('what is marked, in the order in which the key shows it', marksReader(vocabulary)),
     print: key('what is printed', printListReader(item), { example: '[word-cards, bingo]' }),
     groups: key('other children in the same week', groupListReader({ ...context, font, vocabulary })),
+    review: key('which words of earlier weeks come back', reviewReader(context), {
+      example: '[week-1.yaml, week-2.yaml]',
+    }),
     accent: key('how your class speaks', readAccent, { usual: 'american' }),
     'count sounds': key('what counts as a sound', readCountSounds, { usual: 'as taught' }),
     clues: key('whether words without a clue of yours take one of our drafts', readCluesFrom, {

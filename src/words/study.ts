@@ -26,7 +26,7 @@ export type ClassWays = Pick<Plan, 'accent' | 'countSounds' | 'cluesFrom'>
 
 export function studyWord(planWord: PlanWord, lexicon: Lexicon, ways: ClassWays = {}): Outcome<Word> {
   const { accent, countSounds = 'as taught' } = ways
-  const { overrides, sentence, picture } = planWord
+  const { overrides, sentence, picture, cameBack } = planWord
   const text = straighten(planWord.text)
   const entry = lookUp(text, lexicon)
   const asShown = () => piecesToWrite({ text, place: planWord.place, overrides: {} }, lexicon)
@@ -74,6 +74,7 @@ export function studyWord(planWord: PlanWord, lexicon: Lexicon, ways: ClassWays 
     ...(usesDraft ? { clueIsDraft: true as const } : {}),
     ...(sentence === undefined ? {} : { sentence }),
     ...(picture === undefined ? {} : { picture }),
+    ...(cameBack === undefined ? {} : { backAfterWeeks: cameBack.weeksAgo }),
   }
   return outcomeOf(word, [
     ...sounding.problems,

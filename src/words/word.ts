@@ -103,4 +103,6 @@ export interface Word {
   readonly sentence?: string
   /** Absolute path of the teacher's own picture. */
   readonly picture?: string
+  /** How many weeks ago it was taught, of a word that is back for review. */
+  readonly backAfterWeeks?: number
 }

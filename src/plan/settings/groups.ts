@@ -6,6 +6,7 @@ import { key, reading, type ValueReader } from '../keys/key.js'
 import type { Takes } from '../keys/takes.js'
 import { tooMany } from '../most-entries.js'
 import type { PlanGroup, PlanWord } from '../plan.js'
+import { type ReviewSetting, reviewReader } from '../review/review-key.js'
 import { foldName } from '../values/fold-name.js'
 import { fileNameReader } from '../values/names.js'
 import { otherNames } from '../values/other-names.js'
@@ -47,6 +48,14 @@ function groupKeys(context: GroupContext) {
     'more words': key('its own words, beside the words of the plan', groupWordsReader(context), {
       example: '[hen, wing]',
     }),
+    review: key(
+      'which words of earlier weeks come back for it, in place of those of the plan',
+      reviewReader(context),
+      {
+        example: 'no',
+        usual: 'those of the plan; beside words of its own, those of the group of its name',
+      },
+    ),
     marks: key('what is marked in its words, in place of the marks of the plan', marksReader(vocabulary), {
       usual: 'the marks of the plan',
     }),
@@ -80,6 +89,7 @@ function readGroups(entry: Entry, context: GroupContext): Outcome<readonly ReadG
 /** A group as it is read: the words of the plan come to its own later. */
 export interface ReadGroup extends PlanGroup {
   readonly moreWords?: readonly PlanWord[]
+  readonly review?: ReviewSetting
 }
 
 function readGroup(entry: Entry, context: GroupContext): Outcome<ReadGroup> {

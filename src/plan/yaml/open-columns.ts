@@ -33,7 +33,7 @@ interface Level {
 }
 
 /** The keys of a plan under which a list stands. */
-const listKeys = ['words', 'marks', 'print', 'groups', 'review', 'taught']
+const listKeys = ['words', 'marks', 'print', 'groups', 'review', 'taught', 'weeks']
 
 /** Takes the lines in their order, and says of each where it was meant to begin. */
 export class OpenColumns {
@@ -109,7 +109,9 @@ export class OpenColumns {
   private missingDash({ column, content }: TypedLine, kind: Kind): PlacedLine | undefined {
     if (kind === 'dash') return undefined
     const above = this.levels.at(-1)!
-    const begins = this.waiting !== undefined && listKeys.includes(this.waiting) && column > above.column
+    const hasKeys = this.waiting === 'review' && kind === 'pair'
+    const isList = this.waiting !== undefined && listKeys.includes(this.waiting) && !hasKeys
+    const begins = isList && column > above.column
     const list = this.levels.findLast(level => level.column === column && level.kind === 'list')
     const isKeyToo = this.levels.some(level => level.column === column && level.kind === 'keys')
     const continues = list !== undefined && !isKeyToo && (kind === 'text' || keyOf(content) === list.firstKey)

@@ -30,7 +30,8 @@ describe('every key of a plan', () => {
     '%s, has an example that is read',
     (_, placed) => {
       const classFile = placed.place.what === 'a class file' ? exampleOf(placed).join('\n') : ''
-      const files = filesInMemory({ 'marsh.png': png, 'room-7.yaml': classFile })
+      const earlier = { 'week-1.yaml': 'words: [gnat]', 'week-2.yaml': 'words: [wren, heron, duck]' }
+      const files = filesInMemory({ 'marsh.png': png, 'room-7.yaml': classFile, ...earlier })
       const text = planWith(placed).join('\n')
       const { problems } = readPlan({ file: 'week.yaml', text, vocabulary, files })
       expect(problems.map(formatProblem)).toEqual([])

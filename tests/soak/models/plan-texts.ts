@@ -14,7 +14,7 @@ export type Folder = Readonly<Record<string, string | Uint8Array>>
 export const planFile = 'week.yaml'
 const vocabulary = planVocabulary()
 const planKeys = planTaken(vocabulary)
-const apart = ['words', 'print', 'groups', 'marks', 'class file']
+const apart = ['words', 'print', 'groups', 'marks', 'class file', 'review']
 const settings = Object.fromEntries(Object.entries(planKeys.keys()).filter(([name]) => !apart.includes(name)))
 const takenBy = (name: string) => planKeys.keys()[name]!.takes
 
@@ -92,6 +92,9 @@ export const plans = (quality: Quality): fc.Arbitrary<Folder> =>
       groups: fc.option(quality === 'valid' ? goodGroups : valueText(takenBy('groups'), quality, most), {
         freq: 2,
       }),
+      review: fc.option(quality === 'valid' ? goodReviews : valueText(takenBy('review'), quality, most), {
+        freq: 3,
+      }),
       settings: keysText({ kind: 'keys', what: 'settings', keys: () => settings, needed: [] }, quality, most),
       classFile: fc.option(classFiles(quality), { freq: 2 }),
       list: wordLists(quality),
@@ -107,15 +110,25 @@ export const plans = (quality: Quality): fc.Arbitrary<Folder> =>
           'print:',
           ...parts.print.map(item => `  - ${item}`),
           ...(parts.groups === null ? [] : [`groups: ${parts.groups}`]),
+          ...(parts.review === null ? [] : [`review: ${parts.review}`]),
           ...(parts.classFile === null ? [] : ['class file: room-7.yaml']),
         ].join('\n'),
       ),
       'room-7.yaml': parts.classFile ?? '',
+      'week-1.yaml': `words: ${parts.words}\ngroups: ${parts.groups ?? ''}\nreview: ${parts.review ?? 'no'}`,
+      'week-2.txt': 'newt\nmoss\nfern\n',
       'words.txt': parts.list,
       'words.csv': parts.table,
       'marsh.png': picture,
       'school-hand.ttf': font,
     }))
+
+const goodReviews = fc.constantFrom(
+  'no',
+  'week-2.txt',
+  '[week-2.txt, [gull, crow]]',
+  '{from: [[gull, crow], week-2.txt], share: 1/2}',
+)
 
 const goodMarks = fc
   .uniqueArray(

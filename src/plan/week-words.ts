@@ -1,0 +1,121 @@
+/** The words of the week, the class's and each group's: earlier decisions carried over, old words come back. */
+import { type WithProblems, withProblems } from '../outcomes.js'
+import { errorAt, type Place, type Problem, warningAt } from '../problems.js'
+import type { PlanGroup, PlanWord } from './plan.js'
+import { chooseReview, type WeekOfWords } from './review/choose-review.js'
+import { dueInWords } from './review/due.js'
+import type { EarlierWeek } from './review/earlier-plan.js'
+import type { ReviewSetting } from './review/review-key.js'
+import { type Share, usualShare } from './review/share.js'
+import { type ClassFile, withEarlier } from './settings/class-file.js'
+import type { ReadGroup } from './settings/groups.js'
+import { foldName } from './values/fold-name.js'
+import { eachWordOnce, sameWord } from './words/word-text.js'
+
+export interface WeekWordsRead {
+  readonly words: readonly PlanWord[]
+  readonly groups: readonly ReadGroup[]
+  readonly review?: ReviewSetting | undefined
+  readonly classFile?: ClassFile | undefined
+}
+
+export interface WeekWords {
+  readonly words: readonly PlanWord[]
+  readonly groups: readonly PlanGroup[]
+}
+
+/**
+ * Old words join the class's list, and so come to the groups that share it. A group with words of its own gets back what
+ * the group of its name worked with in earlier plans. A group's own `review:` stands in place of the plan's.
+ */
+export function weekWords({
+  words: typed,
+  groups,
+  review,
+  classFile,
+}: WeekWordsRead): WithProblems<WeekWords> {
+  const fromClass = classFile?.words ?? new Map<string, PlanWord>()
+  const decided = (list: readonly PlanWord[], earlier = fromClass) =>
+    list.map(word => withEarlier(word, earlier))
+  const own = decided(typed)
+  const problems: Problem[] = []
+  const comingBack = (
+    setting: ReviewSetting | undefined,
+    { list, whose, of }: ForWhom,
+  ): readonly PlanWord[] => {
+    if (setting === undefined || setting.from === 'none' || list.length === 0) return []
+    if (setting.from === undefined) {
+      problems.push(noWeeks(setting.place))
+      return []
+    }
+    const share = setting.share ?? usualShare
+    const { words, wanted } = chooseReview({ earlier: setting.from.map(of), own: list, share })
+    if (words.length < wanted) problems.push(tooFew({ words, wanted, share, whose, place: setting.place }))
+    return decided(words)
+  }
+  const ofClass: ForWhom = { list: own, whose: '', of: week => week }
+  const words = [...own, ...comingBack(review, ofClass)]
+  const fromPlan = new Map([...fromClass, ...words.map(word => [sameWord(word.text), plain(word)] as const)])
+  const withOld = ({ moreWords, review: ownReview, ...group }: ReadGroup): PlanGroup => {
+    const ownWords = decided([...group.words, ...(moreWords ?? [])], fromPlan)
+    const hasOwn = moreWords === undefined && group.words.length > 0
+    if (!hasOwn && ownReview === undefined)
+      return { ...group, words: moreWords === undefined ? [] : eachWordOnce([...words, ...ownWords]) }
+    const list = hasOwn ? ownWords : eachWordOnce([...own, ...ownWords])
+    const setting = ownReview === undefined ? review : { ...review, ...ownReview }
+    const of = (week: EarlierWeek) => weekOfGroup(week, group.name, ownReview?.from !== undefined)
+    return {
+      ...group,
+      words: [...list, ...comingBack(setting, { list, whose: ` of the group ${group.name}`, of })],
+    }
+  }
+  return withProblems({ words, groups: groups.map(withOld) }, problems)
+}
+
+interface ForWhom {
+  /** This week's own words. */
+  readonly list: readonly PlanWord[]
+  /** ` of the group Otters`; empty for the class. */
+  readonly whose: string
+  readonly of: (week: EarlierWeek) => WeekOfWords
+}
+
+/** In lists that the group itself names, the class's words are its own where nothing else is said. */
+function weekOfGroup(week: EarlierWeek, name: string, isNamedByGroup: boolean): WeekOfWords {
+  const words = week.groups.get(foldName(name))
+  return { name: week.name, words: words ?? (isNamedByGroup ? week.words : []) }
+}
+
+/** A word of a group that is the class's old one is the group's own. */
+function plain({ cameBack: _, ...word }: PlanWord): PlanWord {
+  return word
+}
+
+function noWeeks(place: Place): Problem {
+  return errorAt(
+    place,
+    'it does not say from which weeks words come back',
+    'Name them, such as review: [week-1.yaml, week-2.yaml]; or give the class file its weeks:.',
+  )
+}
+
+function tooFew({
+  words,
+  wanted,
+  share,
+  whose,
+  place,
+}: {
+  readonly words: readonly PlanWord[]
+  readonly wanted: number
+  readonly share: Share
+  readonly whose: string
+  readonly place: Place
+}): Problem {
+  const due = ['no word', '1 word'][words.length] ?? `${words.length} words`
+  return warningAt(
+    place,
+    `${due}${whose} can come back this week, of the ${wanted} that a share of ${share.text} comes to`,
+    `Name more earlier weeks, or ask for a smaller share: ${dueInWords}.`,
+  )
+}
