@@ -17,6 +17,7 @@ import { missingLetters } from './missing-letters.js'
 import { openSort } from './open-sort.js'
 import { pathBoard } from './path-board/path-board.js'
 import { patternBingo } from './pattern-bingo/pattern-bingo.js'
+import { practice } from './practice/practice.js'
 import { rollAndBuild } from './roll-and-build/roll-and-build.js'
 import { blindSort } from './sort-sheets/blind-sort.js'
 import { sortMat } from './sort-sheets/sort-mat.js'
@@ -56,6 +57,7 @@ export const layouts: readonly Layout[] = [
   soundMat,
   wordStrips,
   dictation,
+  practice,
   key,
   markedList,
   blankList,

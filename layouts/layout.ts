@@ -146,6 +146,8 @@ export interface PageLayout<O = unknown> extends LayoutBasics {
   readonly kind: 'pages'
   /** It holds the key alone: where the words show no mark, there is nothing to print. */
   readonly isKey?: true
+  /** Of pages that ask something: the answers, or the problem that nothing can be asked. It has no cards. */
+  readonly set?: (request: LayoutRequest<O>) => Outcome<CardSet>
   readonly pages: (request: LayoutRequest<O>, room: Size) => readonly PageFace[]
 }
 
@@ -208,12 +210,15 @@ export function defineLayout<R extends OptionReaders>(layout: LayoutWith<R>): La
   switch (layout.kind) {
     case 'sheets':
       return { ...layout, ...shown, sheets: (request, room) => layout.sheets(withOwn(request), room) }
-    case 'pages':
+    case 'pages': {
+      const { set, ...pageLayout } = layout
       return {
-        ...layout,
+        ...pageLayout,
         ...shown,
+        ...(set === undefined ? {} : { set: (request: LayoutRequest) => set(withOwn(request)) }),
         pages: (request: LayoutRequest, room: Size) => layout.pages(withOwn(request), room),
       }
+    }
     case 'pieces': {
       return {
         ...layout,

@@ -27,6 +27,7 @@ export type SheetKind =
   | 'rules'
   | 'answers'
   | 'list'
+  | 'practice'
   | 'cover'
   | 'calibration'
   | 'checklist'

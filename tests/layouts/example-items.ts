@@ -47,6 +47,17 @@ export const examples: Readonly<Record<string, Examples>> = {
   'sound-mat': { keys: ['border: double'] },
   'sound-boxes': { keys: ['', 'show: word'] },
   dictation: { keys: ['', 'border: dashed, copies: 2'] },
+  practice: {
+    keys: [
+      '',
+      'practise: plurals, add words: every rule',
+      'practise: endings, sorted: no',
+      'practise: parts of speech, words: [reed, spring, stream, leaf]',
+      'practise: clues',
+      'practise: sounds, prompts: 5',
+      'practise: marks',
+    ],
+  },
   'word-strips': { keys: ['', 'write: syllables, border: thick cut', 'write: nothing'] },
   key: { keys: ['', 'for: desk'] },
   'marked-list': { keys: [''], forTeacher: true },

@@ -38,7 +38,9 @@ function textOnPieces({ sheets }: PrintedItem): readonly TextRun[] {
 }
 
 function textOnPages({ sheets }: PrintedItem): readonly TextRun[] {
-  return sheets.flatMap(page => page.furniture.flatMap(({ art }) => art.text))
+  return sheets
+    .filter(({ kind }) => kind !== 'answers')
+    .flatMap(page => page.furniture.flatMap(({ art }) => art.text))
 }
 
 /** Those that are smaller than the size asked for, with their size. */

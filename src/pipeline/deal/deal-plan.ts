@@ -85,9 +85,11 @@ const noCards: CardSet = { cards: [] }
 /** The cards of an item, dealt once for the same words and options. */
 export function dealSet(prepared: PreparedItem, sets: KeptStore<Outcome<CardSet>>): Outcome<CardSet> {
   const { layout } = prepared
-  if (layout.kind !== 'pieces') return succeed(noCards)
+  if (layout.kind === 'sheets') return succeed(noCards)
+  const { set } = layout
+  if (set === undefined) return succeed(noCards)
   const request: LayoutRequest = withoutColours(prepared.request)
-  return sets.once({ parts: piecesMadeFrom(prepared), places: placesOf(prepared) }, () => layout.set(request))
+  return sets.once({ parts: piecesMadeFrom(prepared), places: placesOf(prepared) }, () => set(request))
 }
 
 /**

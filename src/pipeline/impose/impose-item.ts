@@ -24,7 +24,7 @@ export function imposeItem(item: ItemToDraw): PlacedItem {
   const pages = pageSheets(item)
   const pageNotes = [...ofWords, ...item.drawing.pages.faces.flatMap(({ note }) => note ?? [])]
   if (prepared.layout.kind !== 'pieces')
-    return printedItem(prepared, set, { sheets: pages, notes: pageNotes })
+    return printedItem(prepared, set, { sheets: pages, notes: [...(set.notes ?? []), ...pageNotes] })
   const { request, studied, job } = prepared
   const title = `${request.plan.title}: ${request.itemTitle}`
   const fronts = withKeyStrip(prepared, frontSheets(item, title))

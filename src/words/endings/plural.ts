@@ -25,7 +25,7 @@ function wholeWord(word: string, question: PluralQuestion): Plural | null {
   if (isInGroup(word, 'always plural')) return { form: word, rule: 'always plural: stays the same' }
   if (isInGroup(word, 'not counted') || isDoing(word, question) || isFeltOrSeen(word))
     return { form: word, rule: 'not counted: stays the same' }
-  return irregular(word) ?? headFirst(word) ?? alreadyPlural(word, question)
+  return irregular(word) ?? illness(word) ?? headFirst(word) ?? alreadyPlural(word, question)
 }
 
 /** What one does (running, eating) is not counted; what comes of it (a reading, a drawing) is. */
@@ -42,6 +42,11 @@ function isIngForm(word: string): boolean {
 /** Goodness, sadness, but two illnesses. */
 function isFeltOrSeen(word: string): boolean {
   return /.{3}ness$/.test(word) && !isInGroup(word, 'counted in ness')
+}
+
+/** Laryngitis, psoriasis: what one has is not counted, unlike the oases and crises of the table. */
+function illness(word: string): Plural | null {
+  return /.{3}(?:itis|sis)$/.test(word) ? { form: word, rule: 'not counted: stays the same' } : null
 }
 
 function irregular(word: string): Plural | null {

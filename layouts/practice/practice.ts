@@ -1,0 +1,64 @@
+import { fail, succeed } from '../../src/outcomes.js'
+import { errorAt, type Outcome } from '../../src/problems.js'
+import type { CardSet } from '../../src/sets/card-set.js'
+import { type Practice, practiceAnswers } from '../../src/sets/practice/practice.js'
+import { defineLayout, type PageFace } from '../layout.js'
+import { clues } from './clue-prompts.js'
+import { copy } from './copy-prompts.js'
+import { endings, plurals } from './forms.js'
+import { partsOfSpeech } from './kinds-of-words.js'
+import { marks } from './mark-prompts.js'
+import type { PracticeKind } from './practice-kind.js'
+import { type PracticeRequest, practiceOptions } from './practice-options.js'
+import { practicePages } from './practice-pages.js'
+import { sounds } from './sound-prompts.js'
+
+/** A page for ten minutes, with the page of its answers. */
+export const practice = defineLayout({
+  kind: 'pages',
+  name: 'practice',
+  summary:
+    'a page for ten minutes of plurals, endings, parts of speech, clues, sounds, marks or copying, with its answers',
+  options: practiceOptions,
+  marks: 'none',
+  marksSome: ({ practise }) => practise === 'marks',
+  set: request => ofItsKind(request, { with: askedIn }),
+  pages: (request, room) =>
+    ofItsKind(request, {
+      with: (kind, own): readonly PageFace[] => {
+        const practice = kind.practice(own)
+        return practice.items.length === 0 ? [] : practicePages(own, { kind, practice, room })
+      },
+    }),
+})
+
+/** What is done with a kind of practice, whatever it needs to know of its words. */
+interface WithKind<T> {
+  readonly with: <P extends Practice>(kind: PracticeKind<P>, request: PracticeRequest) => T
+}
+
+function ofItsKind<T>(request: PracticeRequest, { with: take }: WithKind<T>): T {
+  switch (request.options.practise) {
+    case 'plurals':
+      return take(plurals, request)
+    case 'endings':
+      return take(endings, request)
+    case 'parts of speech':
+      return take(partsOfSpeech, request)
+    case 'clues':
+      return take(clues, request)
+    case 'sounds':
+      return take(sounds, request)
+    case 'marks':
+      return take(marks, request)
+    case 'copy':
+      return take(copy, request)
+  }
+}
+
+function askedIn<P extends Practice>(kind: PracticeKind<P>, request: PracticeRequest): Outcome<CardSet> {
+  const practice = kind.practice(request)
+  const { message, advice } = kind.nothing
+  if (practice.items.length === 0) return fail(errorAt(request.item.place, message, advice))
+  return succeed({ cards: [], answerData: practiceAnswers(practice) })
+}

@@ -1,0 +1,48 @@
+/** The words to choose from, over the prompts of a page: by the alphabet, so that their order tells nothing. */
+import { mm } from '../../src/pieces/faces/face.js'
+import type { Row } from '../../src/pieces/faces/flow-page.js'
+import { Slot } from '../../src/pieces/faces/slot.js'
+import { whiteRow } from '../../src/pieces/parts/table-rows.js'
+import type { Word } from '../../src/words/word.js'
+import { childWordMm } from './practice-kind.js'
+import type { PracticeRequest } from './practice-options.js'
+import { promptSlot, roomForWords } from './prompt-row.js'
+
+const MOST_COLUMNS = 6
+/** Between two words. */
+const GAP_MM = 6
+/** Of a word's em. */
+const ROW_HEIGHT = 1.75
+const BELOW_MM = 3
+
+export function wordBank(
+  request: PracticeRequest,
+  words: readonly Word[],
+  { widthMm, from }: { readonly widthMm: number; readonly from: number },
+): readonly Row[] {
+  const { measure } = request
+  const sorted = words.toSorted((a, b) => (a.text.toLowerCase() < b.text.toLowerCase() ? -1 : 1))
+  const wordMm = childWordMm(request)
+  const least = roomForWords(request, words)
+  const widest = Math.max(least.widthMm, ...words.map(({ text }) => measure(text, wordMm)))
+  const columns = Math.max(1, Math.min(MOST_COLUMNS, words.length, Math.floor(widthMm / (widest + GAP_MM))))
+  const heightMm = Math.max(wordMm * ROW_HEIGHT, least.heightMm)
+  const rows = Array.from({ length: Math.ceil(sorted.length / columns) }, (_, row): Row => {
+    const placed = sorted.slice(row * columns, (row + 1) * columns)
+    const name = (index: number) => `bank ${from} ${row} ${index}`
+    return {
+      heightMm,
+      slots: Object.fromEntries(
+        placed.map((word, index) => [name(index), { ...promptSlot(request, word), maximumMm: wordMm }]),
+      ),
+      tree: (
+        <div style={{ display: 'flex', width: '100%', height: '100%' }}>
+          {placed.map((_, index) => (
+            <Slot name={name(index)} style={{ width: mm(widthMm / columns), height: '100%' }} />
+          ))}
+        </div>
+      ),
+    }
+  })
+  return [...rows, whiteRow(BELOW_MM)]
+}

@@ -1,0 +1,85 @@
+import { describe, expect, it } from 'vitest'
+import { pluralPractice } from '../../../src/sets/practice/plurals.js'
+import { studied } from './word-of-lexicon.js'
+
+const more = ['box', 'city', 'wolf', 'tooth', 'sheep', 'frog', 'pond']
+const practise = (words: readonly string[], add: 'too few' | 'every rule' | 'nothing' = 'nothing') =>
+  pluralPractice({
+    words: words.map(studied),
+    add,
+    nounOf: (rule, taken) => {
+      const rules = [
+        'add es',
+        'y to i, add es',
+        'f to v, add es',
+        'changes inside',
+        'stays the same',
+        'add s',
+        'add s',
+      ]
+      const index = more.findIndex((word, at) => rules[at] === rule && !taken.has(word))
+      return index < 0 ? undefined : studied(more[index]!)
+    },
+  })
+
+describe('practice of plurals', () => {
+  it('asks for the plural of each noun, the words of one rule together', () => {
+    const { items } = practise(['leaf', 'reed', 'tooth', 'marsh', 'gnat', 'city', 'sheep'])
+    expect(items.map(({ prompt, answer, rule }) => `${prompt} ${answer}: ${rule}`)).toEqual([
+      'reed reeds: add s',
+      'gnat gnats: add s',
+      'marsh marshes: add es',
+      'city cities: y to i, add es',
+      'leaf leaves: f to v, add es',
+      'tooth teeth: changes inside',
+      'sheep sheep: stays the same',
+    ])
+  })
+
+  it.each([
+    ['zorpish', 'what we know of it is a guess'],
+    ['carry', 'no noun'],
+    ['hop', 'most often a verb'],
+    ['scarf', 'two plurals in use, scarves and scarfs'],
+    ['mud', 'not counted'],
+    ['feet', 'already plural: one foot'],
+    ['scissors', 'always plural'],
+    ['ads', 'not sure whether it is a plural already'],
+  ])('leaves out %s and says why', (word, why) => {
+    expect(practise([word]).leftOut).toEqual([{ word, why }])
+  })
+
+  it('takes the teacher’s plural of a word that is a guess', () => {
+    const blorf = { ...studied('blorf'), plural: { form: 'blorves', rule: 'as the teacher writes it' } }
+    const practice = pluralPractice({
+      words: [{ ...blorf, overridden: ['plural'] }],
+      add: 'nothing',
+      nounOf: () => undefined,
+    })
+    expect(practice.items.map(({ answer }) => answer)).toEqual(['blorves'])
+  })
+
+  it('adds nouns from elsewhere up to eight, of the rules that have fewest, and marks them as added', () => {
+    const { items } = practise(['reed', 'gnat'], 'too few')
+    expect(items).toHaveLength(8)
+    expect(items.filter(({ added }) => added !== true).map(({ prompt }) => prompt)).toEqual(['reed', 'gnat'])
+    expect(items.filter(({ added }) => added).map(({ prompt }) => prompt)).toEqual([
+      'frog',
+      'box',
+      'city',
+      'wolf',
+      'tooth',
+      'sheep',
+    ])
+  })
+
+  it('adds nothing to a list that has enough, unless every rule is asked for', () => {
+    const eight = ['reed', 'gnat', 'frog', 'pond', 'shrub', 'stream', 'marsh', 'twig']
+    expect(practise(eight, 'too few').items).toHaveLength(8)
+    expect(practise(eight, 'every rule').items.filter(({ added }) => added).length).toBeGreaterThanOrEqual(5)
+  })
+
+  it('adds nothing to a list without a noun', () => {
+    expect(practise(['carry', 'hop'], 'too few').items).toEqual([])
+  })
+})
