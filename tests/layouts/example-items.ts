@@ -15,7 +15,7 @@ export const examples: Readonly<Record<string, Examples>> = {
     keys: ['', 'back: answer, border: double round, key: strip', 'sounds: yes, syllables: breaks'],
   },
   'open-sort': { keys: ['', 'border: dashed', 'picture: beside'] },
-  'closed-sort': { keys: ['sort: how the plural is made', 'headers: key word'] },
+  'closed-sort': { keys: ['sort: how the plural is made, pairs: yes', 'headers: key word'] },
   'sort-mat': { keys: ['', 'headers: key word, marks: all'] },
   'blind-sort': { keys: ['headers: key word, marks: all'] },
   'sort-record': { keys: ['', 'headers: key word, border: dashed, copies: 2'] },

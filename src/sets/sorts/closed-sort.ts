@@ -1,4 +1,5 @@
 /** A closed sort: headers that name the columns, and the cards to lay under them. */
+import { present } from '../../outcomes.js'
 import type { Word } from '../../words/word.js'
 import { cardId } from '../card-id.js'
 import type { Card, CardSet } from '../card-set.js'
@@ -10,20 +11,43 @@ export interface ClosedSortWanted {
   readonly sort: Sort
   readonly headings: readonly SortHeading[]
   readonly words: readonly Word[]
+  /** What stands on the card that goes with a word's, where words have partners. */
+  readonly partnerOf?: (word: Word) => string | undefined
   readonly copies: number
   readonly seed: number
   readonly label: string
 }
 
-/** Headers first (`header-01`, …), then the cards in an order that gives nothing away; one run of numbers for both. */
-export function closedSort({ sort, headings, words, copies, seed, label }: ClosedSortWanted): CardSet {
+/**
+ * Headers first (`header-01`, …), then the cards in an order that gives nothing away, then those of their partners in
+ * another such order; one run of numbers for all.
+ */
+export function closedSort({
+  sort,
+  headings,
+  words,
+  partnerOf = () => undefined,
+  copies,
+  seed,
+  label,
+}: ClosedSortWanted): CardSet {
   const laid = new Set(headings.flatMap(heading => heading.words))
-  const cards = orderWithoutHints({
-    words: words.filter(word => laid.has(word.text)),
-    sorts: [sort],
-    seed,
-    label,
+  const sorted = words.filter(word => laid.has(word.text))
+  const listed = new Set(words.map(({ text }) => text))
+  const partnered = sorted.filter(word => {
+    const partner = partnerOf(word)
+    return partner !== undefined && (partner === word.text || !listed.has(partner))
   })
+  const inOrder = (own: readonly Word[], of: string) =>
+    orderWithoutHints({ words: own, sorts: [sort], seed, label: of })
+  const cards: readonly Pick<Card, 'words' | 'title' | 'shows'>[] = [
+    ...inOrder(sorted, label).map(word => ({ words: [word] })),
+    ...inOrder(partnered, `${label}: partners`).map(word => ({
+      words: [word],
+      ...present({ title: partnerOf(word) }),
+      shows: 'form' as const,
+    })),
+  ]
   const of = headings.length + cards.length
   const setOf = (copy: number): readonly Card[] => [
     ...headings.map(({ title, keyWord }, index): Card => {
@@ -31,9 +55,9 @@ export function closedSort({ sort, headings, words, copies, seed, label }: Close
       const id = cardId({ prefix: 'header', number, copy, of })
       return { id, kind: 'header', number, copy, words: keyWord === undefined ? [] : [keyWord], title }
     }),
-    ...cards.map((word, index): Card => {
+    ...cards.map((card, index): Card => {
       const number = headings.length + index + 1
-      return { id: cardId({ prefix: 'card', number, copy, of }), kind: 'card', number, copy, words: [word] }
+      return { id: cardId({ prefix: 'card', number, copy, of }), kind: 'card', number, copy, ...card }
     }),
   ]
   return {

@@ -1,45 +1,62 @@
-import type { Size } from '../src/geometry.js'
-import { succeed } from '../src/outcomes.js'
-import type { CardFace } from '../src/pieces/faces/face.js'
-import type { Row } from '../src/pieces/faces/flow-page.js'
-import { Slot } from '../src/pieces/faces/slot.js'
-import { type CardFaceRequest, cardFace } from '../src/pieces/parts/card-face.js'
-import { pictureSlot } from '../src/pieces/parts/picture-slot.js'
-import { tableRows, textRow } from '../src/pieces/parts/table-rows.js'
-import { textCardFace, textRoom, titlesInRoom } from '../src/pieces/parts/text-card.js'
-import { fitTexts } from '../src/pieces/text/fit-texts.js'
-import type { Outcome } from '../src/problems.js'
-import type { Answer, CardSet } from '../src/sets/card-set.js'
-import { closedSort as closedSortSet } from '../src/sets/sorts/closed-sort.js'
-import type { SortHeading } from '../src/sets/sorts/sort-heading.js'
-import { grownUpPages } from './grown-up-pages.js'
-import { defineLayout, type LayoutRequest } from './layout.js'
-import { whiteAround, wordAloneFace, wordSlot } from './one-card-a-word.js'
+import type { Size } from '../../src/geometry.js'
+import { fail, present, succeed } from '../../src/outcomes.js'
+import type { CardFace } from '../../src/pieces/faces/face.js'
+import { Slot } from '../../src/pieces/faces/slot.js'
+import { type CardFaceRequest, cardFace } from '../../src/pieces/parts/card-face.js'
+import { pictureSlot } from '../../src/pieces/parts/picture-slot.js'
+import { textRow } from '../../src/pieces/parts/table-rows.js'
+import { textCardFace, textRoom, titlesInRoom } from '../../src/pieces/parts/text-card.js'
+import { fitTexts } from '../../src/pieces/text/fit-texts.js'
+import { option, yesNo } from '../../src/plan/values/options.js'
+import { errorAt, type Outcome, type Problem } from '../../src/problems.js'
+import type { Card, CardSet } from '../../src/sets/card-set.js'
+import { closedSort as closedSortSet } from '../../src/sets/sorts/closed-sort.js'
+import type { SortHeading } from '../../src/sets/sorts/sort-heading.js'
+import { partnersIn } from '../../src/sets/sorts/sort-pairs.js'
+import { ratedSortsFor } from '../chosen-sort.js'
+import { grownUpPages } from '../grown-up-pages.js'
+import { defineLayout, type RequestWith } from '../layout.js'
+import { whiteAround, wordAloneFace, wordSlot } from '../one-card-a-word.js'
+import { plainWord } from '../plain-word.js'
 import {
   chooseHeadings,
   headingOptions,
   roomierHeadings,
   type SortRequest,
-} from './sort-sheets/chosen-headings.js'
-import { talkOver } from './sort-talk.js'
+} from '../sort-sheets/chosen-headings.js'
+import { talkOver } from '../sort-talk.js'
+import { answerColumns } from './answer-columns.js'
+
+const options = {
+  ...headingOptions,
+  pairs: option(
+    'whether each word has a partner on a card of its own in a sort by plural or ending: fox and foxes, hop and hopping',
+    yesNo(false),
+  ),
+}
+
+type ClosedSortRequest = RequestWith<typeof options>
 
 /** Headers that name the columns, unmarked cards to lay under them, and the answers on a page of their own. */
-export const closedSort = defineLayout({
+export const closedSort = defineLayout<typeof options>({
   kind: 'pieces',
   name: 'closed-sort',
   summary: 'headers that name the columns, cards to lay under them, the answers on a page of their own',
-  options: headingOptions,
+  options,
   marks: 'none',
   perSheet: { columns: 3, rows: 6 },
   perSheetLarge: { columns: 2, rows: 4 },
   set: request => {
     const chosen = chooseHeadings(request)
     if (!chosen.ok) return chosen
-    const { sort } = chosen.value
+    const { rated, sort } = chosen.value
     const { words, item, itemName, plan } = request
+    const partnerOf = request.options.pairs ? partnersIn(rated.family.kind) : undefined
+    if (request.options.pairs && partnerOf === undefined) return fail(noPairs(request, sort.name))
     const set = closedSortSet({
       ...chosen.value,
       words,
+      ...present({ partnerOf }),
       copies: item.copies,
       seed: plan.seed,
       label: itemName,
@@ -58,7 +75,8 @@ export const closedSort = defineLayout({
     const rows = [
       paragraph(`The columns show ${sort.basis}. The numbers are those on the cards.`),
       ...keyWordRows(headings).map(paragraph),
-      ...columnTables(request, set, room.widthMm),
+      ...(request.options.pairs ? [paragraph('A word and its partner lie side by side.')] : []),
+      ...answerColumns(request, set, room.widthMm),
       ...(sort.leftoverReasons.length === 0
         ? []
         : [
@@ -70,6 +88,20 @@ export const closedSort = defineLayout({
     return grownUpPages(request, { kind: 'answers', what: 'answers', rows, room })
   },
 })
+
+/** Names the sorts of these words that have pairs. */
+function noPairs(request: ClosedSortRequest, name: string): Problem {
+  const withPairs = ratedSortsFor(request)
+    .filter(({ family }) => partnersIn(family.kind) !== undefined)
+    .map(({ sort }) => `sort: ${sort.name}`)
+  return errorAt(
+    request.item.place,
+    `a sort named "${name}" has no pairs: they belong to a sort by plural or by ending`,
+    withPairs.length === 0
+      ? 'Leave pairs out, or give words with an ending, such as hopping, or nouns whose plurals are made in two ways.'
+      : `Write ${withPairs.join(', or ')}; or leave pairs out.`,
+  )
+}
 
 /** What the key words stand for. */
 function keyWordRows(headings: readonly SortHeading[]): readonly string[] {
@@ -94,12 +126,17 @@ function closedSortFaces(request: SortRequest, set: CardSet, size: Size): Outcom
   if (!fit.ok) return fit
   const style = { sizeMm: onOneLine(request, titled, fit.value, size), weight: 700, align: 'centre' } as const
   const faces = set.cards.map(card => {
-    if (card.kind !== 'header') return wordAloneFace(request, card, set, size)
+    if (card.kind !== 'header') return wordAloneFace(request, asWord(card), set, size)
     if (card.words.length === 0)
       return textCardFace({ ...request, card, set, size, text: card.title!, style, border })
     return keyWordFace(request, { card, set, size, border })
   })
   return succeed(faces)
+}
+
+/** The partner of a word is a word to look at, too; what the analysis found is of the other, and so it has no marks. */
+function asWord(card: Card): Card {
+  return card.shows === 'form' ? { ...card, words: [plainWord(card.title!)] } : card
 }
 
 /** Smaller by so much at most, headers that stand on one line each look alike. */
@@ -149,38 +186,4 @@ function keyWordFace(
 /** A heavy line around each header; another one where the words have a heavy line themselves. */
 function headerBorder(wordBorder: string | undefined): string {
   return wordBorder?.startsWith('thick') ? 'double-cut' : 'thick-round'
-}
-
-/** Side by side as they lie on the desk, at most so many to a row of the page. */
-const COLUMNS_ABREAST = 5
-
-/** Words under their headers, with the numbers of their cards. */
-function columnTables({ type, measure }: LayoutRequest, set: CardSet, widthMm: number): readonly Row[] {
-  const answers = set.answers ?? []
-  const wordOf = new Map(set.cards.flatMap(card => card.words.map(word => [card.number, word.text] as const)))
-  const abreast = Math.ceil(answers.length / Math.ceil(answers.length / COLUMNS_ABREAST))
-  return inGroups(answers, abreast).flatMap(group => {
-    const longest = Math.max(...group.map(answer => answer.numbers.length))
-    const cell = (answer: Answer | undefined, row: number) => {
-      const number = answer?.numbers[row]
-      return number === undefined ? '' : `${number} ${wordOf.get(number)}`
-    }
-    const places = Array.from({ length: abreast }, (_, place) => group[place])
-    return [
-      ...tableRows({
-        columns: places.map(answer => ({ heading: answer?.text ?? '', share: 1 / abreast })),
-        cells: Array.from({ length: longest }, (_, row) => places.map(answer => cell(answer, row))),
-        widthMm,
-        textMm: type.adultTextMm,
-        measure,
-      }),
-      { heightMm: type.adultTextMm * 1.5, tree: <div style={{ display: 'flex' }} /> },
-    ]
-  })
-}
-
-function inGroups<T>(items: readonly T[], size: number): readonly (readonly T[])[] {
-  return Array.from({ length: Math.ceil(items.length / size) }, (_, index) =>
-    items.slice(index * size, (index + 1) * size),
-  )
 }

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { kindsOf, linesOn, marshWords, piecesOf, printItem, problemsOf } from './print-item.js'
+import { kindsOf, linesOn, marshWords, piecesOf, printItem, problemsOf } from '../print-item.js'
 
 const item = '{layout: closed-sort, sort: how the plural is made}'
 
@@ -67,5 +67,39 @@ describe('a closed sort', () => {
         '{layout: closed-sort, sort: how the plural is made, orientation: portrait, across: 6, down: 12, size: 20 pt}',
       ),
     ).toContain('"add es" on header 2 needs more room')
+  })
+})
+
+describe('a closed sort of pairs', () => {
+  const plan = 'title: A\nwords: [kite, lamp, boat, fox, dish, bench]\nprint:\n'
+  const pairs = '{layout: closed-sort, sort: how the plural is made, pairs: yes}'
+
+  it('has a card for each word and one for its partner, unmarked', async () => {
+    const cards = piecesOf(await printItem(pairs, plan)).filter(piece => piece.kind === 'card')
+    expect(cards.flatMap(piece => piece.text).toSorted()).toEqual(
+      'bench benches boat boats dish dishes fox foxes kite kites lamp lamps'.split(' '),
+    )
+  })
+
+  it('tells the pairs with both numbers', async () => {
+    const printed = await printItem(pairs, plan)
+    const numberOf = (word: string) => piecesOf(printed).find(piece => piece.text[0] === word)!.number
+    const cells = linesOn(printed, 'answers').flatMap(line => line.split(' | '))
+    expect(cells).toContain(`${numberOf('fox')} fox, ${numberOf('foxes')} foxes`)
+    expect(cells).toContain('A word and its partner lie side by side.')
+  })
+
+  it('is refused for another sort, with the sorts of these words that have pairs', async () => {
+    const said = await problemsOf('{layout: closed-sort, sort: short or long vowel, pairs: yes}', plan)
+    expect(said).toContain('a sort named "short or long vowel" has no pairs')
+    expect(said).toContain('Write sort: how the plural is made; or leave pairs out.')
+  })
+
+  it('is refused where no sort of the words has pairs, with what would have them', async () => {
+    const said = await problemsOf(
+      '{layout: closed-sort, pairs: yes}',
+      'title: A\nwords: [and, the, with, they, those, that]\nprint:\n',
+    )
+    expect(said).toMatch(/has no pairs|support no sort/)
   })
 })
