@@ -3,7 +3,7 @@ import type { Problem } from '../door/problems.js'
 import { type CommandResult, resultOf, wrongUsage } from './command-result.js'
 import { describeReview } from './describe-review.js'
 import { planApart } from './plan-apart.js'
-import { planFiles } from './plan-files.js'
+import { plansToMake } from './plan-files.js'
 import type { Input } from './standard-input.js'
 import { wrapLine } from './wrap-line.js'
 
@@ -19,7 +19,7 @@ export async function checkCommand(options: CheckOptions, input?: Input): Promis
   const { plan: given, json, quiet = false } = options
   if (given.length === 0)
     return wrongUsage('check needs a plan', 'Write oaktag check PLAN, such as oaktag check plan.yaml.')
-  const { paths, problems: ofPaths, files } = await planFiles(given, input)
+  const { paths, problems: ofPaths, files } = await plansToMake(given, input)
   const checked: CheckedPlan[] = []
   for (const plan of paths) {
     const { problems, ...outcome } = await planApart(plan, () =>

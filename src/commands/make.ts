@@ -59,11 +59,11 @@ export async function makeCommand(options: MakeOptions, around: MakeAround = {})
   if (only?.length === 0)
     return wrongUsage('--only names no item', 'Write --only and the name of an item, such as --only bingo.')
   // What reads and draws is loaded only now: a slip in the command is told at once.
-  const { make, LARGEST_SEED, stemOf, describeMade, planApart, planFiles } = await import('./make-parts.js')
+  const { make, LARGEST_SEED, stemOf, describeMade, planApart, plansToMake } = await import('./make-parts.js')
   if (!isWholeOrLeftOut(options.seed, 0, LARGEST_SEED))
     return wrongUsage('--seed takes a whole number', `Give --seed from 0 to ${LARGEST_SEED}.`)
   const output: string[] = []
-  const { paths: plans, problems: ofPaths, files } = await planFiles(given, input)
+  const { paths: plans, problems: ofPaths, files } = await plansToMake(given, input)
   const problems: Problem[] = [...ofPaths]
   const stems = new Map<string, string>()
   for (const planFile of plans) {

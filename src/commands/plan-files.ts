@@ -15,10 +15,26 @@ export interface PlanFiles {
 
 export async function planFiles(given: readonly string[], input: Input = standardInput): Promise<PlanFiles> {
   const found = await Promise.all(given.map(matching))
-  const paths = [...new Map(found.flat().map(path => [normalize(path), path])).values()]
+  const paths = eachOnce(found.flat())
   const problems = given.flatMap((pattern, index) => (found[index]!.length === 0 ? [noMatch(pattern)] : []))
   if (!paths.includes(STANDARD_INPUT)) return { paths, problems }
   return { paths, problems, files: withFile(STANDARD_INPUT, await input.text()) }
+}
+
+/** Each class file among them gives the plans of its weeks. */
+export async function plansToMake(given: readonly string[], input?: Input): Promise<PlanFiles> {
+  const { weekPlans } = await import('../door/plans.js')
+  const named = await planFiles(given, input)
+  const all = named.paths.map(path => weekPlans(path, named.files) ?? { paths: [path], problems: [] })
+  return {
+    ...named,
+    paths: eachOnce(all.flatMap(({ paths }) => paths)),
+    problems: [...named.problems, ...all.flatMap(({ problems }) => problems)],
+  }
+}
+
+function eachOnce(paths: readonly string[]): readonly string[] {
+  return [...new Map(paths.map(path => [normalize(path), path])).values()]
 }
 
 /** Windows' shells hand patterns on; a file of that very name wins. */

@@ -165,10 +165,17 @@ async function taughtSoFar(
   if (path === undefined) return succeed(plan?.taught)
   const named = { path, files: disk, patterns: patternNames }
   if (!/\.ya?ml$/i.test(path)) return (await import('../plan/settings/taught.js')).readTaughtFile(named)
-  const { readClassFile } = await import('../plan/settings/class-file.js')
+  const [{ readClassFile }, { taughtInAll }, { vocabularyOfNames }] = await Promise.all([
+    import('../plan/settings/class-file.js'),
+    import('../plan/settings/weeks.js'),
+    import('../pipeline/vocabulary-of-names.js'),
+  ])
   const place = { file: path }
-  const read = readClassFile({ kind: 'text', text: path, place }, { ...named, file: 'oaktag' })
-  if (!read.ok || read.value.taught !== undefined) return read.ok ? succeed(read.value.taught) : read
+  const source = { file: 'oaktag', files: disk, vocabulary: vocabularyOfNames() }
+  const read = readClassFile({ kind: 'text', text: path, place }, source)
+  if (!read.ok) return read
+  const taught = taughtInAll(read.value)
+  if (taught !== undefined) return succeed(taught)
   const advice =
     'Write taught: in the class file, and under it patterns, letters or words, a dash before each.'
   return fail(errorAt(place, 'the class file does not say what is taught', advice))

@@ -4,7 +4,7 @@ import { vocabularyOfNames } from '../pipeline/vocabulary-of-names.js'
 import type { Schema } from '../plan/keys/json-schema.js'
 import { exampleOf, placeInWords } from '../plan/keys/placed-keys.js'
 import { takenInWords, valuesOf } from '../plan/keys/taken-in-words.js'
-import { classFileSchema, keysOfPlan, planSchema } from '../plan/read-plan.js'
+import { classFileSchema, keysOfPlan, planSchema } from '../plan/plan-keys.js'
 import { foldName } from '../plan/values/fold-name.js'
 import { nearestAdvice } from '../plan/values/nearest.js'
 

@@ -1,4 +1,5 @@
 import { planVocabulary } from '../pipeline/vocabulary.js'
+import { type ClassPlans, plansOfClass } from '../plan/class-plans.js'
 import { disk } from '../plan/disk/disk.js'
 import type { FileAccess, FileContents } from '../plan/disk/file-access.js'
 import type { Plan } from '../plan/plan.js'
@@ -20,6 +21,11 @@ export function readPlan(
   return readPlanText({ file, text, vocabulary: planVocabulary(), files })
 }
 
+/** The plans of the weeks of a class file, with what is wrong with it; undefined where the file is no class file. */
+export function weekPlans(file: string, files: FileAccess = disk): ClassPlans | undefined {
+  return plansOfClass({ file, files, vocabulary: planVocabulary() })
+}
+
 /** The machine's own files, and one of this path that is held in memory. */
 export function withFile(path: string, text: string): FileAccess {
   const bytes = new TextEncoder().encode(text)
@@ -37,4 +43,4 @@ export { planNames } from '../pipeline/names.js'
 export { stemOf } from '../plan/stem.js'
 export { LARGEST_SEED } from '../plan/values/numbers.js'
 export * from './plan-keys.js'
-export type { FileAccess, FileContents, Plan }
+export type { ClassPlans, FileAccess, FileContents, Plan }

@@ -15,6 +15,7 @@ import type {
 } from './plan.js'
 import { lexiconAccent } from './settings/accent.js'
 import type { ClassFile } from './settings/class-file.js'
+import { taughtUntil } from './settings/weeks.js'
 import { stemOf } from './stem.js'
 import { paperAlone } from './values/papers.js'
 
@@ -53,7 +54,7 @@ export function assembled(values: ReadValues, file: string): Plan {
     countSounds: values['count sounds'] ?? classFile?.countSounds ?? 'as taught',
     ...present({
       classFile: classFile?.path,
-      taught: classFile?.taught,
+      taught: classFile && taughtUntil(classFile, file),
       printer: values.printer ?? classFile?.printer,
       contrast: values.contrast,
       cluesFrom: values.clues,

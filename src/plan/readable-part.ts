@@ -3,7 +3,10 @@
 import { succeed } from '../outcomes.js'
 import { printItemReader } from './items/print-item.js'
 import type { Plan } from './plan.js'
-import { itemContext, type PlanText, planFrom, planKeys, wordContext } from './read-plan.js'
+import { planKeys } from './plan-keys.js'
+import { groupsOf, itemContext, type PlanText, planFrom } from './read-plan.js'
+import { classFileReader } from './settings/class-file.js'
+import { settingsContext } from './settings/settings-context.js'
 import { foldName } from './values/fold-name.js'
 import type { WordEntries } from './words/list-words.js'
 import { readWord } from './words/word-entry.js'
@@ -20,15 +23,17 @@ import { yamlEntries } from './yaml/yaml-entries.js'
 export function readablePart(source: PlanText): Plan | undefined {
   const root = yamlEntries(source.file, source.text)
   if (!root.ok || root.value?.kind !== 'map') return undefined
-  const entries = wordEntries(valueAt(root.value, 'words') ?? root.value, wordContext(source))
+  const entries = wordEntries(valueAt(root.value, 'words') ?? root.value, settingsContext(source))
   if (!entries.ok) return undefined
   const plan = planFrom(pruned(root.value, source, entries.value), source)
   return plan.ok ? plan.value : undefined
 }
 
 function pruned(root: MapEntry, source: PlanText, words: WordEntries): MapEntry {
-  const item = itemContext(root, source, succeed(words))
-  const readers = planKeys(source, item)
+  const named = valueAt(root, 'class file')
+  const classGroups = groupsOf(named && classFileReader(source)(named))
+  const item = itemContext({ root, source, entries: succeed(words), classGroups })
+  const readers = planKeys(source, item, classGroups)
   const readItem = printItemReader(item)
   const pairs = root.pairs.flatMap((pair): readonly Pair[] => {
     const key = foldName(pair.key).replaceAll('-', ' ')
@@ -57,7 +62,7 @@ function listOf(entry: Entry) {
 function readableWords({ items }: WordEntries, source: PlanText): readonly Entry[] {
   const seen = new Set<string>()
   return items.flatMap(({ entry, file }, index): readonly Entry[] => {
-    const read = readWord(entry, { ...wordContext(source), file })
+    const read = readWord(entry, { ...settingsContext(source), file })
     if (!read.ok) return [standIn(entry, index)]
     const key = sameWord(read.value.text)
     if (seen.has(key)) return []

@@ -17,6 +17,8 @@ export interface WeekWordsRead {
   readonly groups: readonly ReadGroup[]
   readonly review?: ReviewSetting | undefined
   readonly classFile?: ClassFile | undefined
+  /** Of the class file; undefined where it has none, or none is asked for. */
+  readonly weeksBefore?: readonly EarlierWeek[] | undefined
 }
 
 export interface WeekWords {
@@ -31,26 +33,31 @@ export interface WeekWords {
 export function weekWords({
   words: typed,
   groups,
-  review,
+  review: ofPlan,
   classFile,
+  weeksBefore,
 }: WeekWordsRead): WithProblems<WeekWords> {
   const fromClass = classFile?.words ?? new Map<string, PlanWord>()
   const decided = (list: readonly PlanWord[], earlier = fromClass) =>
     list.map(word => withEarlier(word, earlier))
   const own = decided(typed)
   const problems: Problem[] = []
+  const review = ofPlan ?? classFile?.review
   const comingBack = (
     setting: ReviewSetting | undefined,
     { list, whose, of }: ForWhom,
   ): readonly PlanWord[] => {
     if (setting === undefined || setting.from === 'none' || list.length === 0) return []
-    if (setting.from === undefined) {
+    const from = setting.from ?? weeksBefore
+    if (from === undefined) {
       problems.push(noWeeks(setting.place))
       return []
     }
-    const share = setting.share ?? usualShare
-    const { words, wanted } = chooseReview({ earlier: setting.from.map(of), own: list, share })
-    if (words.length < wanted) problems.push(tooFew({ words, wanted, share, whose, place: setting.place }))
+    const share = setting.share ?? classFile?.review?.share ?? usualShare
+    const { words, wanted } = chooseReview({ earlier: from.map(of), own: list, share })
+    // Before the first week there is nothing to come back.
+    if (words.length < wanted && from.length > 0)
+      problems.push(tooFew({ words, wanted, share, whose, place: setting.place }))
     return decided(words)
   }
   const ofClass: ForWhom = { list: own, whose: '', of: week => week }
@@ -62,7 +69,7 @@ export function weekWords({
     if (!hasOwn && ownReview === undefined)
       return { ...group, words: moreWords === undefined ? [] : eachWordOnce([...words, ...ownWords]) }
     const list = hasOwn ? ownWords : eachWordOnce([...own, ...ownWords])
-    const setting = ownReview === undefined ? review : { ...review, ...ownReview }
+    const setting = ownReview === undefined ? review : { ...withoutNone(review), ...ownReview }
     const of = (week: EarlierWeek) => weekOfGroup(week, group.name, ownReview?.from !== undefined)
     return {
       ...group,
@@ -84,6 +91,11 @@ interface ForWhom {
 function weekOfGroup(week: EarlierWeek, name: string, isNamedByGroup: boolean): WeekOfWords {
   const words = week.groups.get(foldName(name))
   return { name: week.name, words: words ?? (isNamedByGroup ? week.words : []) }
+}
+
+/** What a group that wants words back takes over from a plan that wants none: nothing. */
+function withoutNone(review: ReviewSetting | undefined): Partial<ReviewSetting> {
+  return review === undefined || review.from === 'none' ? {} : review
 }
 
 /** A word of a group that is the class's old one is the group's own. */

@@ -1,7 +1,7 @@
 /** A small vocabulary for the tests of the plan stage; the real one comes from the stages to the right of it. */
 
 import { keysInSentences } from '../../src/plan/keys/placed-keys.js'
-import { keysOfPlan } from '../../src/plan/read-plan.js'
+import { keysOfPlan } from '../../src/plan/plan-keys.js'
 import { choice, gridSize, option, wholeNumber, yesNo } from '../../src/plan/values/options.js'
 import type { Vocabulary } from '../../src/plan/vocabulary.js'
 

@@ -26,15 +26,20 @@ export interface EarlierWeek extends WeekOfWords {
 export const planForm = /\.ya?ml$/i
 export const listForm = /\.(?:txt|csv)$/i
 
+export interface EarlierContext extends WordContext {
+  /** The plan to which words come back, where another file names the weeks. */
+  readonly laterPlan?: string
+}
+
 /** @param entry names the file, relative to `context.file` */
-export function earlierFile(entry: TextEntry, context: WordContext): Outcome<EarlierWeek> {
+export function earlierFile(entry: TextEntry, context: EarlierContext): Outcome<EarlierWeek> {
   if (listForm.test(entry.text)) return listedWords(entry, context, stemOf(entry.text))
   const path = pathFrom(entry.text, context.file)
   const content = readTextFile({ path, what: 'the earlier plan', place: entry.place }, context.files)
   const readFrom = (text: string) =>
     andThen(yamlEntries(path, text), root =>
       root?.kind === 'map'
-        ? weekOfPlan(root, { ...context, file: path }, context.file)
+        ? weekOfPlan(root, { ...context, file: path }, context.laterPlan ?? context.file)
         : fail<EarlierWeek>(errorAt({ file: path }, 'the earlier plan has no words', aboutWords)),
     )
   return andThen(content, text => withoutWarnings(withSlipsMended(path, text, readFrom)))

@@ -5,9 +5,16 @@ import { errorAt, type Outcome } from '../../problems.js'
 import type { FileAccess } from '../disk/file-access.js'
 import { tooMany } from '../most-entries.js'
 import { repetitions } from '../values/repetitions.js'
-import type { WordContext } from '../words/word-entry.js'
 import { type Entry, misfit, type TextEntry } from '../yaml/entry.js'
-import { type EarlierWeek, earlierFile, listedWords, listForm, pathFrom, planForm } from './earlier-plan.js'
+import {
+  type EarlierContext,
+  type EarlierWeek,
+  earlierFile,
+  listedWords,
+  listForm,
+  pathFrom,
+  planForm,
+} from './earlier-plan.js'
 
 export const listForms =
   'Name earlier plans (.yaml) or word lists (.txt, .csv), or write the words of a week in brackets.'
@@ -15,7 +22,7 @@ export const listForms =
 /** In the order in which they were taught, last week's the last. */
 export function readEarlierWeeks(
   lists: readonly Entry[],
-  context: WordContext,
+  context: EarlierContext,
 ): Outcome<readonly EarlierWeek[]> {
   const place = lists[0]?.place ?? { file: context.file }
   const known = [...tooMany('earlier weeks', lists, place), ...namedTwice(lists, context)]
@@ -39,7 +46,7 @@ export function readEarlierWeeks(
 /** All of them together; some hundred weeks have less than a tenth of it. */
 const mostBytes = 3_000_000
 
-function readEarlierWeek(list: Entry, context: WordContext): Outcome<EarlierWeek> {
+function readEarlierWeek(list: Entry, context: EarlierContext): Outcome<EarlierWeek> {
   if (list.kind === 'list') return listedWords(list, context)
   if (list.kind !== 'text') return misfit(list, 'an earlier week', listForms)
   if (!planForm.test(list.text) && !listForm.test(list.text))
@@ -49,7 +56,7 @@ function readEarlierWeek(list: Entry, context: WordContext): Outcome<EarlierWeek
   return fail(errorAt(list.place, `"${list.text}" is this plan itself`, advice))
 }
 
-function namedTwice(lists: readonly Entry[], { file }: WordContext) {
+function namedTwice(lists: readonly Entry[], { file }: EarlierContext) {
   const named = lists.filter((list): list is TextEntry => list.kind === 'text')
   return repetitions(named, ({ text }) => resolve(pathFrom(text, file))).map(({ item, lines }) =>
     errorAt(item.place, `the week "${item.text}" stands twice${lines}`, 'Take one of the two out.'),

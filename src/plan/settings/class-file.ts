@@ -1,23 +1,26 @@
 /** The class file: what a teacher has decided about words, carried from week to week. The plan wins over it. */
-import { dirname, isAbsolute, join } from 'node:path'
 import { andThen, fail, present, succeed } from '../../outcomes.js'
 import { errorAt, type Outcome } from '../../problems.js'
 import { readTextFile } from '../disk/text-file.js'
 import { key, reading, type ValueReader } from '../keys/key.js'
 import type { Takes } from '../keys/takes.js'
 import type { Accent, CountSounds, PlanWord, PrinterSetting, TaughtEntry } from '../plan.js'
+import { pathFrom } from '../review/earlier-plan.js'
+import { type ReviewSetting, readClassReview } from '../review/review-key.js'
 import { readWords } from '../words/list-words.js'
-import type { WordContext } from '../words/word-entry.js'
 import { wordEntries, wordListTaken } from '../words/word-list.js'
 import { sameWord } from '../words/word-text.js'
 import { type Entry, misfit } from '../yaml/entry.js'
-import { readKeys } from '../yaml/keys.js'
+import { readKeys, valueAt } from '../yaml/keys.js'
 import { withSlipsMended } from '../yaml/typing-slips.js'
 import { yamlEntries } from '../yaml/yaml-entries.js'
 import { readAccent } from './accent.js'
+import { type ClassGroup, classGroupsReader } from './class-groups.js'
 import { readCountSounds } from './count-sounds.js'
 import { printerExample, readPrinter } from './printer.js'
+import { type SettingsContext, type SettingsFile, settingsContext } from './settings-context.js'
 import { taughtReader } from './taught.js'
+import { type ClassWeek, weeksReader } from './weeks.js'
 
 export interface ClassFile {
   /** Path as it can be opened from where the teacher stands. */
@@ -27,26 +30,36 @@ export interface ClassFile {
   readonly accent?: Accent
   readonly countSounds?: CountSounds
   readonly printer?: PrinterSetting
+  /** Before the first week. */
   readonly taught?: readonly TaughtEntry[]
+  readonly groups?: readonly ClassGroup[]
+  readonly weeks?: readonly ClassWeek[]
+  readonly review?: ReviewSetting
 }
 
 const form = 'Write words: and under it words with their keys, as in a plan.'
 
 /** Reads the class file that the entry names, relative to the plan. */
-export function readClassFile(entry: Entry, context: WordContext): Outcome<ClassFile> {
+export function readClassFile(entry: Entry, source: SettingsFile): Outcome<ClassFile> {
   if (entry.kind !== 'text') return misfit(entry, "a class file's path", 'Write the path of a .yaml file.')
-  const path = isAbsolute(entry.text) ? entry.text : join(dirname(context.file), entry.text)
-  const text = readTextFile({ path, what: 'the class file', place: entry.place }, context.files)
+  const path = pathFrom(entry.text, source.file)
+  const text = readTextFile({ path, what: 'the class file', place: entry.place }, source.files)
+  return andThen(text, content => classFileOf(content, { ...source, file: path }))
+}
+
+/** @param source the class file's own path */
+export function classFileOf(text: string, source: SettingsFile): Outcome<ClassFile> {
+  const { file: path } = source
   const read = (content: string) =>
     andThen(yamlEntries(path, content), (root): Outcome<ClassFile> => {
       // A class file that holds nothing yet is the first week's.
       if (root === null) return succeed({ path, words: new Map() })
-      return classFileFrom(root, { ...context, file: path })
+      return classFileFrom(root, settingsContext(source))
     })
-  return andThen(text, content => withSlipsMended(path, content, read))
+  return withSlipsMended(path, text, read)
 }
 
-export function classFileKeys(context: WordContext) {
+export function classFileKeys(context: SettingsContext) {
   const words = reading<readonly PlanWord[]>(wordListTaken(context, { empty: true }), entry =>
     entry.kind === 'empty'
       ? succeed([])
@@ -58,34 +71,51 @@ export function classFileKeys(context: WordContext) {
     'count sounds': key('what counts as a sound', readCountSounds, { usual: 'as taught' }),
     printer: key('what is known of your printer', readPrinter, { example: printerExample }),
     taught: key(
-      'what the class has been taught to read, for "oaktag find --taught"',
+      'what the class has been taught to read, for "oaktag find --taught" and "oaktag class"',
       taughtReader(context.patterns),
       {
         example: '[short-vowel, consonant-digraph, ee]',
       },
     ),
+    groups: key('groups that the plans may name', classGroupsReader(context)),
+    weeks: key('the plans of its weeks, in the order in which they are taught', weeksReader(context), {
+      example: '[week-1.yaml, {plan: week-2.yaml, taught: vowel-team}]',
+    }),
+    review: key('whether words of the weeks before come back in the plans', readClassReview, {
+      example: 'yes',
+      usual: 'no',
+    }),
   }
 }
 
-export function classFileReader(context: WordContext): ValueReader<ClassFile> {
+export function classFileReader(source: SettingsFile): ValueReader<ClassFile> {
   const takes: Takes = {
     kind: 'form',
     what: 'the path of a class file',
     samples: ['room-7.yaml'],
     pattern: String.raw`\S`,
   }
-  return reading(takes, entry => readClassFile(entry, context))
+  return reading(takes, entry => readClassFile(entry, source))
 }
 
-function classFileFrom(root: Entry, context: WordContext): Outcome<ClassFile> {
+function classFileFrom(root: Entry, context: SettingsContext): Outcome<ClassFile> {
+  const { file } = context
   if (root.kind !== 'map') return fail(errorAt(root.place, 'the class file does not begin with a key', form))
+  if (valueAt(root, 'print') !== undefined)
+    return fail(
+      errorAt(
+        { file },
+        'this is a plan, not a class file',
+        'A class file has no print:; its weeks: name the plans.',
+      ),
+    )
   const keys = readKeys(root, {
     what: 'a class file',
     readers: classFileKeys(context),
   })
   return andThen(keys, ({ values: { words: list = [], 'count sounds': countSounds, ...rest } }) =>
     succeed({
-      path: context.file,
+      path: file,
       words: new Map(list.map(word => [sameWord(word.text), word])),
       ...present({ countSounds }),
       ...rest,

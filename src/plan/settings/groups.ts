@@ -1,49 +1,58 @@
 /** `groups:`, other children in the same week, with words or a size of their own. */
 
-import { andThen, failWith, outcomeOf, present, succeed, together } from '../../outcomes.js'
+import { andThen, fail, present, succeed } from '../../outcomes.js'
 import { errorAt, type Outcome, type Problem } from '../../problems.js'
 import { key, reading, type ValueReader } from '../keys/key.js'
 import type { Takes } from '../keys/takes.js'
-import { tooMany } from '../most-entries.js'
 import type { PlanGroup, PlanWord } from '../plan.js'
 import { type ReviewSetting, reviewReader } from '../review/review-key.js'
 import { foldName } from '../values/fold-name.js'
-import { fileNameReader } from '../values/names.js'
+import { nearestAdvice } from '../values/nearest.js'
 import { otherNames } from '../values/other-names.js'
-import { repetitions } from '../values/repetitions.js'
-import { typeSizeReader } from '../values/type-size.js'
-import type { Vocabulary } from '../vocabulary.js'
 import { readWords, type TypedWord, typedWords } from '../words/list-words.js'
 import type { WordContext } from '../words/word-entry.js'
 import { wordEntries, wordListTaken } from '../words/word-list.js'
 import { type Entry, type MapEntry, misfit, type TextEntry } from '../yaml/entry.js'
 import { readKeys, valueAt } from '../yaml/keys.js'
-import { readContrast } from './contrast.js'
-import { marksReader } from './marks.js'
+import {
+  type ClassGroup,
+  groupForm,
+  groupNameKey,
+  groupSettingKeys,
+  groupsOnce,
+  nameless,
+  typedName,
+} from './class-groups.js'
+import type { SettingsContext } from './settings-context.js'
 
-const form = 'Begin each group with "- name:" and its name.'
-
-export interface GroupContext extends WordContext {
-  readonly font: ValueReader<string>
-  readonly vocabulary: Vocabulary
+export interface GroupContext extends SettingsContext {
+  /** Those of the class file; none where it names none, undefined where it cannot be read. */
+  readonly classGroups: readonly ClassGroup[] | undefined
 }
 
 export function groupListReader(context: GroupContext): ValueReader<readonly ReadGroup[]> {
-  const of: Takes = {
+  const keys: Takes = {
     kind: 'keys',
     what: 'a group',
     keys: () => groupKeys(context),
     needed: ['name'],
     beside: 'name: Otters',
   }
-  const takes: Takes = { kind: 'list', of, alone: false, empty: true }
-  return reading(takes, entry => readGroups(entry, context))
+  const name: Takes = {
+    kind: 'form',
+    what: 'the name of a group of the class file',
+    samples: ['Otters'],
+    pattern: String.raw`^\s*[\p{L}\p{N}][\p{L}\p{M}\p{N} _-]*$`,
+    plain: ['number', 'boolean', 'null'],
+  }
+  const list: Takes = { kind: 'list', of: { kind: 'any of', ways: [keys, name] }, alone: false, empty: true }
+  const all: Takes = { kind: 'names', what: 'all of them', names: ['all'] }
+  return reading({ kind: 'any of', ways: [list, all] }, entry => readGroups(entry, context))
 }
 
 function groupKeys(context: GroupContext) {
-  const { vocabulary, font } = context
   return {
-    name: key("the group's name", fileNameReader("a group's name"), { example: 'Otters' }),
+    name: groupNameKey,
     words: key('its own words', groupWordsReader(context), { usual: 'the words of the plan' }),
     'more words': key('its own words, beside the words of the plan', groupWordsReader(context), {
       example: '[hen, wing]',
@@ -56,15 +65,7 @@ function groupKeys(context: GroupContext) {
         usual: 'those of the plan; beside words of its own, those of the group of its name',
       },
     ),
-    marks: key('what is marked in its words, in place of the marks of the plan', marksReader(vocabulary), {
-      usual: 'the marks of the plan',
-    }),
-    size: key('how large its words are at least', typeSizeReader(vocabulary), {
-      example: 'large',
-      usual: "the class's size",
-    }),
-    font: key('its typeface', font, { example: 'lexend', usual: 'the font of the plan' }),
-    contrast: key('its colours of ink and card', readContrast, { usual: 'those of the plan' }),
+    ...groupSettingKeys(context),
   }
 }
 
@@ -78,12 +79,26 @@ function groupWordsReader(context: WordContext): ValueReader<readonly PlanWord[]
 
 function readGroups(entry: Entry, context: GroupContext): Outcome<readonly ReadGroup[]> {
   if (entry.kind === 'empty') return succeed([])
-  if (entry.kind !== 'list') return misfit(entry, 'a list of groups', form)
-  const tooLong = tooMany('groups', entry.items, entry.place)
-  if (tooLong.length > 0) return failWith(tooLong)
-  const groups = together(entry.items.map(item => readGroup(item, context)))
-  const problems = [...groups.problems, ...repeatedNames(typedGroups(entry))]
-  return groups.ok ? outcomeOf(groups.value, problems) : failWith(problems)
+  if (isAll(entry)) return allGroups(entry, context)
+  if (entry.kind !== 'list') return misfit(entry, 'a list of groups', groupForm)
+  return groupsOnce(entry.items, item => readGroup(item, context), entry)
+}
+
+/** `groups: all`. */
+function isAll(entry: Entry | undefined): entry is TextEntry {
+  return entry?.kind === 'text' && foldName(entry.text) === 'all'
+}
+
+function allGroups({ place }: TextEntry, { classGroups }: GroupContext): Outcome<readonly ReadGroup[]> {
+  if (classGroups?.length === 0)
+    return fail(
+      errorAt(
+        place,
+        'there are no groups of a class file to take',
+        'Name them under groups: in the class file.',
+      ),
+    )
+  return succeed((classGroups ?? []).map(group => ({ ...group, words: [] })))
 }
 
 /** A group as it is read: the words of the plan come to its own later. */
@@ -93,18 +108,32 @@ export interface ReadGroup extends PlanGroup {
 }
 
 function readGroup(entry: Entry, context: GroupContext): Outcome<ReadGroup> {
-  if (entry.kind !== 'map') return misfit(entry, 'a group', form)
+  if (entry.kind === 'text') return namedGroup(entry, context)
+  if (entry.kind !== 'map') return misfit(entry, 'a group', groupForm)
   const keys = readKeys(entry, {
     what: 'a group',
     readers: groupKeys(context),
     others: otherNames('key', context.vocabulary),
-    rules: [
-      ...(valueAt(entry, 'name') ? [] : [errorAt(entry.place, 'a group has no "name"', form)]),
-      ...wordsTwice(entry),
-    ],
+    rules: [...nameless(entry), ...wordsTwice(entry)],
   })
-  return andThen(keys, ({ values: { name, words = [], 'more words': moreWords, ...rest } }) =>
-    succeed({ name: name!.text, place: name!.place, words, ...present({ moreWords }), ...present(rest) }),
+  return andThen(keys, ({ values: { name, words = [], 'more words': moreWords, ...rest } }) => {
+    const { text, place } = name!
+    const ofClass = context.classGroups?.find(group => foldName(group.name) === foldName(text))
+    return succeed({ ...ofClass, name: text, place, words, ...present({ moreWords }), ...present(rest) })
+  })
+}
+
+/** A group that the class file tells of; any name where that cannot be read. */
+function namedGroup(entry: TextEntry, { classGroups }: GroupContext): Outcome<ReadGroup> {
+  const { text, place } = entry
+  if (classGroups === undefined) return succeed({ name: text, place, words: [] })
+  const group = classGroups.find(({ name }) => foldName(name) === foldName(text))
+  if (group !== undefined) return succeed({ ...group, place, words: [] })
+  if (classGroups.length === 0) return misfit(entry, 'a group', groupForm)
+  const known = classGroups.map(({ name }) => name)
+  const where = `The class file names ${known.join(', ')}; for another, begin with "- name:".`
+  return fail(
+    errorAt(place, `the class file has no group "${text}"`, nearestAdvice({ name: text, known, where })),
   )
 }
 
@@ -148,20 +177,11 @@ export function typedGroupWords(entry: Entry | undefined, context: WordContext):
 }
 
 /** The names as typed, whether or not the group can be read. */
-export function typedGroups(entry: Entry | undefined): readonly TextEntry[] {
+export function typedGroups(
+  entry: Entry | undefined,
+  classGroups: readonly ClassGroup[] = [],
+): readonly string[] {
+  if (isAll(entry)) return classGroups.map(({ name }) => name)
   if (entry?.kind !== 'list') return []
-  return entry.items.flatMap(item => {
-    const value = valueAt(item, 'name')
-    return value?.kind === 'text' ? [value] : []
-  })
-}
-
-function repeatedNames(names: readonly TextEntry[]): readonly Problem[] {
-  return repetitions(names, ({ text }) => foldName(text)).map(({ item, lines }) =>
-    errorAt(
-      item.place,
-      `the group "${item.text}" stands twice${lines}`,
-      'Give each group a name of its own.',
-    ),
-  )
+  return entry.items.flatMap(typedName).map(({ text }) => text)
 }

@@ -6,9 +6,11 @@ import { parse } from 'yaml'
 import { installationFolder } from '../../../src/installation.js'
 import { planVocabulary } from '../../../src/pipeline/vocabulary.js'
 import { exampleOf } from '../../../src/plan/keys/placed-keys.js'
-import { classFileSchema, keysOfPlan, planSchema, readPlan } from '../../../src/plan/read-plan.js'
+import { classFileSchema, keysOfPlan, planSchema } from '../../../src/plan/plan-keys.js'
+import { readPlan } from '../../../src/plan/read-plan.js'
 import { starterPlan } from '../../../src/plan/starter-plan.js'
 import { filesInMemory } from '../reading.js'
+import { isOfClass } from './of-class.js'
 
 const vocabulary = planVocabulary()
 /** Strict: ajv refuses a schema with a keyword that it does not know or that says nothing. */
@@ -28,7 +30,7 @@ const readme = readFileSync(join(installationFolder, 'README.md'), 'utf8')
 const inReadme = [...readme.matchAll(/```yaml\n([\s\S]*?)```/g)].map(([, text = '']) => text)
 
 const everyExample = keysOfPlan(vocabulary)
-  .filter(({ place }) => place.what !== 'a class file')
+  .filter(({ place }) => !isOfClass(place))
   .map(placed => exampleOf(placed))
   .map(lines => {
     const has = (key: string) => lines.some(line => line.startsWith(`${key}:`))
@@ -94,6 +96,14 @@ describe('the JSON Schema of a class file', () => {
     const text = 'words:\n  - word: marsh\n    sounds: m ar sh\ntaught: [sh, ee]\naccent: {r: dropped}\n'
     expect(wrongIn(text, isClassFile)).toEqual([])
     expect(wrongIn('taught: sh, ee\nwords:\n', isClassFile)).toEqual([])
+  })
+
+  it('takes the example of each', () => {
+    const examples = keysOfPlan(vocabulary)
+      .filter(({ place }) => isOfClass(place))
+      .map(placed => exampleOf(placed).join('\n'))
+    expect(examples.length).toBeGreaterThan(10)
+    expect(examples.flatMap(text => wrongIn(text, isClassFile))).toEqual([])
   })
 
   it('refuses those of a plan', () => {

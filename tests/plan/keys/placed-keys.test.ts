@@ -1,9 +1,11 @@
 import { describe, expect, it } from 'vitest'
 import { planVocabulary } from '../../../src/pipeline/vocabulary.js'
 import { exampleOf, type PlacedKey, placeInWords } from '../../../src/plan/keys/placed-keys.js'
-import { keysOfPlan, readPlan } from '../../../src/plan/read-plan.js'
+import { keysOfPlan } from '../../../src/plan/plan-keys.js'
+import { readPlan } from '../../../src/plan/read-plan.js'
 import { formatProblem } from '../../../src/problems.js'
 import { filesInMemory, problemsOf, weekOf } from '../reading.js'
+import { isOfClass } from './of-class.js'
 
 const vocabulary = planVocabulary()
 const keys = keysOfPlan(vocabulary)
@@ -14,7 +16,7 @@ const png = new Uint8Array([0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a])
 /** The example as a plan, with what a plan needs besides. */
 function planWith(placed: PlacedKey): readonly string[] {
   const example = exampleOf(placed)
-  const ofClass = placed.place.what === 'a class file'
+  const ofClass = isOfClass(placed.place)
   const plan = ofClass ? ['class file: room-7.yaml'] : example
   const has = (key: string) => plan.some(line => line.startsWith(`${key}:`))
   return [
@@ -29,7 +31,9 @@ describe('every key of a plan', () => {
   it.each(keys.map(placed => [named(placed), placed] as const))(
     '%s, has an example that is read',
     (_, placed) => {
-      const classFile = placed.place.what === 'a class file' ? exampleOf(placed).join('\n') : ''
+      const lines = isOfClass(placed.place) ? exampleOf(placed) : []
+      const hasWeeks = lines.some(line => line.startsWith('weeks:'))
+      const classFile = [...lines, ...(hasWeeks ? [] : ['weeks: []'])].join('\n')
       const earlier = { 'week-1.yaml': 'words: [gnat]', 'week-2.yaml': 'words: [wren, heron, duck]' }
       const files = filesInMemory({ 'marsh.png': png, 'room-7.yaml': classFile, ...earlier })
       const text = planWith(placed).join('\n')
@@ -53,7 +57,10 @@ describe('every key of a plan', () => {
 describe('a key that is written where it does not belong', () => {
   it.each([
     ['copies: 3', '"copies" is a key of an item under "print:".'],
-    ['size: large', '"size" is a key of an item under "print:" and of a group under "groups:".'],
+    [
+      'size: large',
+      '"size" is a key of an item under "print:", of a group under "groups:" and of a group of a class file under "groups:".',
+    ],
     ['clue: wet land', '"clue" is a key of a word under "words:".'],
     ['colour: red', 'Write "color", at a mark under marks:.'],
     [

@@ -5,7 +5,7 @@ import { createRequire } from 'node:module'
 import fc from 'fast-check'
 import { commandNames } from '../../../src/commands/first-help.js'
 import { planVocabulary } from '../../../src/pipeline/vocabulary.js'
-import { classFileTaken, planTaken } from '../../../src/plan/read-plan.js'
+import { classFileTaken, planTaken } from '../../../src/plan/plan-keys.js'
 import { keysText, type Quality, valueText, words } from './value-texts.js'
 
 /** Files by name: the plan itself and what it may refer to. */

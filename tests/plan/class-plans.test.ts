@@ -1,0 +1,69 @@
+import { describe, expect, it } from 'vitest'
+import { plansOfClass } from '../../src/plan/class-plans.js'
+import { formatProblem } from '../../src/problems.js'
+import { filesInMemory } from './reading.js'
+import { vocabulary } from './vocabulary.js'
+
+const plan = 'class file: ../room-7.yaml\nwords: [reed]\nprint: [key]\n'
+const plansOf = (text: string, more: Readonly<Record<string, string>> = {}) => {
+  const files = filesInMemory({
+    'class/room-7.yaml': text,
+    'class/weeks/week-1.yaml': plan,
+    'class/weeks/week-2.yaml': plan,
+    ...more,
+  })
+  const found = plansOfClass({ file: 'class/room-7.yaml', files, vocabulary })
+  return found && { ...found, problems: found.problems.map(problem => formatProblem(problem).split('\n')) }
+}
+
+describe('a class file in place of a plan', () => {
+  it('stands for the plans of its weeks, in their order', () => {
+    expect(plansOf('weeks: [weeks/week-2.yaml, old.txt, weeks/week-1.yaml]\n')).toEqual({
+      paths: ['class/weeks/week-2.yaml', 'class/weeks/week-1.yaml'],
+      problems: [],
+    })
+  })
+
+  it.each([
+    ['a plan', 'words: [reed]\nprint: [key]\n'],
+    ['a plan in which a week is named where none belongs', 'weeks: [a.yaml]\nprint: [key]\n'],
+    ['a text that is broken', 'words: [\n'],
+  ])('is not %s', (_, text) => {
+    expect(plansOf(text)).toBeUndefined()
+  })
+
+  it('leaves out a plan that is not there, and says so at its week', () => {
+    expect(plansOf('weeks:\n  - weeks/week-1.yaml\n  - weeks/week-9.yaml\n')).toEqual({
+      paths: ['class/weeks/week-1.yaml'],
+      problems: [
+        [
+          'class/room-7.yaml:3:5: error: the plan "class/weeks/week-9.yaml" is not there',
+          '  Check the name and the folder.',
+        ],
+      ],
+    })
+  })
+
+  it('says of a plan that knows nothing of it what to write there', () => {
+    const found = plansOf('weeks: [weeks/week-1.yaml]\n', {
+      'class/weeks/week-1.yaml': 'words: [reed]\nprint: [key]\n',
+    })
+    expect(found?.paths).toHaveLength(1)
+    expect(found?.problems).toEqual([
+      [
+        'class/room-7.yaml:1:9: warning: the plan "weeks/week-1.yaml" does not name this class file, so what is decided here does not hold for it',
+        '  Write in it: class file: ../room-7.yaml',
+      ],
+    ])
+  })
+
+  it.each([
+    ['taught: [sh]\n', 'class/room-7.yaml: error: the class file names no plans of its weeks'],
+    ['weeks: []\n', 'class/room-7.yaml: error: the class file names no plans of its weeks'],
+    ['weeks: [\n', 'class/room-7.yaml:1:8: error: a bracket opened here is never closed'],
+    ['weeks:\n\t- week-1.yaml\n', 'class/room-7.yaml:2:1: error: a tab at the beginning of the line'],
+  ])('%j is refused', (text, problem) => {
+    expect(plansOf(text)?.paths).toEqual([])
+    expect(plansOf(text)?.problems.map(([message]) => message)).toEqual([problem])
+  })
+})
