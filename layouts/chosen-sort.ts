@@ -5,7 +5,9 @@ import { errorAt, type Outcome } from '../src/problems.js'
 import { rankedSorts, sortNamed } from '../src/sets/sorts/rank-sorts.js'
 import type { Sort } from '../src/sets/sorts/sort.js'
 import type { RatedSort } from '../src/sets/sorts/sort-by.js'
+import { wordsForASort } from '../src/sets/sorts/words-for-a-sort.js'
 import type { LayoutRequest } from './layout.js'
+import { wordsToLay } from './words-to-lay.js'
 
 /** Which sort a layout takes its kinds from. */
 export const sortOption = {
@@ -38,7 +40,7 @@ export function sortsFor(request: Pick<LayoutRequest, 'words' | 'marks'>): reado
 
 /** The sort that the teacher names, as `oaktag sorts` names it; the best that the words support where she names none. */
 export function chooseSort(
-  request: Pick<LayoutRequest, 'words' | 'item' | 'marks'>,
+  request: Pick<LayoutRequest, 'words' | 'item' | 'marks' | 'plan'>,
   name: string | undefined,
 ): Outcome<Sort> {
   return andThen(chooseRatedSort(request, name), ({ sort }) => succeed(sort))
@@ -46,7 +48,7 @@ export function chooseSort(
 
 /** The same, with what is needed to talk it over. */
 export function chooseRatedSort(
-  request: Pick<LayoutRequest, 'words' | 'item' | 'marks'>,
+  request: Pick<LayoutRequest, 'words' | 'item' | 'marks' | 'plan'>,
   name: string | undefined,
 ): Outcome<RatedSort> {
   const { words, item } = request
@@ -59,7 +61,8 @@ export function chooseRatedSort(
       errorAt(
         item.place,
         'the words support no sort: nothing divides them into two fair columns',
-        'Add words that share a pattern, so that at least two columns have two words each.',
+        wordsForASort({ words, toAdd: wordsToLay(request) }) ??
+          'Add words that share a pattern, so that at least two columns have two words each.',
       ),
     )
   const known = `The words support ${names.map(each => `"${each}"`).join(', ')}.`

@@ -4,11 +4,12 @@ import { disk } from '../plan/disk/disk.js'
 import type { FileAccess } from '../plan/disk/file-access.js'
 import type { Plan, PlanMark, PlanWord, TaughtEntry } from '../plan/plan.js'
 import { eachWordOnce } from '../plan/words/word-text.js'
-import type { Outcome } from '../problems.js'
+import { type Outcome, type Problem, warningAt } from '../problems.js'
 import { adviceOn } from '../sets/sorts/advice.js'
 import { nearlySorts } from '../sets/sorts/nearly-sorts.js'
 import { inAlphabet, rankedSorts } from '../sets/sorts/rank-sorts.js'
 import type { Sort } from '../sets/sorts/sort.js'
+import { wordsForASort } from '../sets/sorts/words-for-a-sort.js'
 import { openOfferedWords } from '../words/find/offered-file.js'
 import { sortableWords } from '../words/find/sortable-words.js'
 import { wordsLike } from '../words/find/words-like.js'
@@ -31,6 +32,7 @@ export async function sortsOfPlan(
   const { accent, countSounds, taught, marks } = plan.value
   const list = wordsOfClass(plan.value)
   const sorts = await sortsOf({
+    file: planFile,
     list,
     marks,
     ways: present({ accent, countSounds }),
@@ -49,21 +51,37 @@ export async function sortsOfList(path: string): Promise<Outcome<readonly Sort[]
   const { readWordListFile } = await import('../plan/words/word-list.js')
   const list = readWordListFile({ path, files: disk, patterns: patternNames })
   if (!list.ok) return list
-  const sorts = await sortsOf({ list: list.value, marks: [], ways: {} })
+  const sorts = await sortsOf({ file: path, list: list.value, marks: [], ways: {} })
   return { ...sorts, problems: [...list.problems, ...sorts.problems] }
 }
 
 interface ClassOfWords {
+  /** Where its words were read. */
+  readonly file: string
   readonly list: readonly PlanWord[]
   readonly marks: readonly PlanMark[]
   readonly ways: ClassWays
   readonly taught?: readonly TaughtEntry[]
 }
 
-async function sortsOf({ list, marks, ways, taught }: ClassOfWords): Promise<Outcome<readonly Sort[]>> {
+async function sortsOf({ file, list, marks, ways, taught }: ClassOfWords): Promise<Outcome<readonly Sort[]>> {
   const words = sortableWords({ list, ways, lexicon: installedLexicon(), offered: openOfferedWords })
   const readable = await readableBy(taught)
-  return andThen(words, value => succeed(advisedSorts(value, marks, readable)))
+  return andThen(words, value => {
+    const sorts = advisedSorts(value, marks, readable)
+    return succeed(sorts, sorts.length === 0 ? noSort(value, file, readable) : [])
+  })
+}
+
+/** Nothing is asked for where two or three words would not do. */
+function noSort(words: readonly SortableWord[], file: string, readable: Readable): readonly Problem[] {
+  if (words.length > mostToAdviseOn) return []
+  const says = wordsForASort({ words, toAdd: toAddTo(words, readable) })
+  return says === undefined ? [] : [warningAt({ file }, 'these words support no sort yet', says)]
+}
+
+function toAddTo(words: readonly SortableWord[], readable: Readable) {
+  return wordsLike({ words, offered: openOfferedWords, lexicon: installedLexicon(), readable })
 }
 
 /** Longer lists are no week's, and two words more mend nothing there. */
@@ -78,7 +96,7 @@ function advisedSorts(
 ): readonly Sort[] {
   const ranked = rankedSorts(words, { marks })
   if (words.length > mostToAdviseOn) return ranked.map(({ sort }) => sort)
-  const toAdd = wordsLike({ words, offered: openOfferedWords, lexicon: installedLexicon(), readable })
+  const toAdd = toAddTo(words, readable)
   const [nearly] = nearlySorts({
     words: inAlphabet(words),
     best: ranked[0]?.sort.score ?? 0,

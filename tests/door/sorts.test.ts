@@ -36,6 +36,18 @@ describe('the sorts of a list', () => {
     expect(first!.advice!.says).toBe('Take pond out: it has no c that is hard or soft.')
   })
 
+  it('are none, and a warning tells which words would make one, where nothing divides the words', async () => {
+    const path = written('words.txt', 'rain\nsail\ntrail\nhay')
+    const sorts = await sortsOfList(path)
+    expect(sorts.ok && sorts.value).toEqual([])
+    expect(sorts.problems).toMatchObject([
+      { place: { file: path }, severity: 'warning', message: 'these words support no sort yet' },
+    ])
+    const [, first, second] = sorts.problems[0]!.advice.match(/Add (\w+) and (\w+) to ay/)!
+    const [made] = await sortsIn(`rain, sail, trail, hay, ${first}, ${second}`)
+    expect(made!.name).toBe('spellings of /EY/ as in day')
+  })
+
   it('are those of capital and small letters alike', async () => {
     const [first] = await sortsIn('Queen, Street, sheep, Beach, team, East')
     expect(first!.columns.map(({ title }) => title)).toEqual(['ea', 'ee'])

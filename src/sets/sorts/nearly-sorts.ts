@@ -5,7 +5,7 @@ import { familiesFor } from './rank-sorts.js'
 import { rate } from './rate.js'
 import type { NearlySort } from './sort.js'
 import type { BasisFamily } from './sort-basis.js'
-import { tieOf } from './weights.js'
+import { closeTie, type SortKind, tieOf } from './weights.js'
 
 export interface NearlySortsTask {
   readonly words: readonly SortableWord[]
@@ -16,17 +16,15 @@ export interface NearlySortsTask {
   readonly toAdd: () => Iterable<SortableWord>
 }
 
-/** Looser kinds are nearly there in any list. */
-const closeTie = 0.85
 const fewest = 2
 const mostLone = 2
 
 /** The best one or none; the words to add with it. */
 export function nearlySorts({ words, best, taken, toAdd }: NearlySortsTask): readonly NearlySort[] {
   const found = familiesFor(words)
-    .filter(({ kind }) => tieOf(kind).tie >= closeTie && tieOf(kind).anyWords !== true)
+    .filter(({ kind }) => isClose(kind))
     .flatMap(family => divisionsBy(family, words).map(division => ({ family, division })))
-    .map(each => ({ ...each, score: scoreWith(each, words.length) }))
+    .map(each => ({ ...each, score: scoreWith(each, words.length, best === 0 ? 2 : 3) }))
     .filter(
       ({ score, family, division }) => score > best && !taken.includes(family.basisOf(division.of).name),
     )
@@ -38,18 +36,27 @@ export function nearlySorts({ words, best, taken, toAdd }: NearlySortsTask): rea
   return []
 }
 
+/** Any word begins and ends with a letter, too. */
+export function isClose(kind: SortKind): boolean {
+  const { tie, anyWords } = tieOf(kind)
+  return tie >= closeTie && anyWords !== true && kind !== 'one letter'
+}
+
 interface Candidate {
   readonly family: BasisFamily
   readonly division: Division
 }
 
-/** Its score if the lone columns had three words; 0 where there is no lone column, no full one, or too little placed. */
-function scoreWith({ family, division }: Candidate, all: number): number {
+/**
+ * Its score if the lone columns had three words; 0 where there is no lone column, no full one, or too little placed.
+ * Where the words have no sort at all, two words are a full column.
+ */
+function scoreWith({ family, division }: Candidate, all: number, full: number): number {
   const sizes = [...division.columns.values()].map(column => column.length)
   const lone = sizes.filter(size => size === 1).length
   const placed = sizes.reduce((sum, size) => sum + size, 0)
   if (lone === 0 || lone > mostLone || lone === sizes.length || sizes.length > 4) return 0
-  if (3 * placed < 2 * all || Math.max(...sizes) < 3) return 0
+  if (3 * placed < 2 * all || Math.max(...sizes) < full) return 0
   const rating = rate({
     kind: family.kind,
     sizes: sizes.map(size => (size === 1 ? 3 : size)),

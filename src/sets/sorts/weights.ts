@@ -70,6 +70,9 @@ export const ties = {
   'parts of speech': { tie: 0.65, shared: 'any words', anyWords: true },
 } as const satisfies Readonly<Record<string, Tie>>
 
+/** Looser kinds are nearly there in any list: no word is asked for to make one. */
+export const closeTie = 0.85
+
 export type SortKind = keyof typeof ties
 
 export function tieOf(kind: SortKind): Tie {

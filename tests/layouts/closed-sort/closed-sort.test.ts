@@ -61,6 +61,13 @@ describe('a closed sort', () => {
     expect(await problemsOf('{layout: closed-sort, words: [reed, moth]}')).toContain('support no sort')
   })
 
+  it('says then which words would make one', async () => {
+    const plan = 'title: A\nwords: [night, light, bright]\nprint:\n'
+    expect(await problemsOf('{layout: closed-sort}', plan)).toMatch(
+      /spellings of \/AY\/ as in pie\. All stand under igh; add \w+, \w+ and \w+, which stand under i_e\./,
+    )
+  })
+
   it('says which header has no room', async () => {
     expect(
       await problemsOf(
