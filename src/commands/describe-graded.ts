@@ -13,7 +13,11 @@ export function describeGraded(lists: readonly (readonly ShownWord[])[]): string
   ])
   return [
     ...blocks,
-    `Take out what you do not want; in a plan they stand so:\n\ngroups:\n${groups.join('\n')}`,
+    wrapLine(
+      'Take out what you do not want, and name the groups as your class does: their names stand on the cards, and a number tells children whose words are the harder. In a plan they stand so:',
+      80,
+    ).join('\n'),
+    `groups:\n${groups.join('\n')}`,
   ].join('\n\n')
 }
 

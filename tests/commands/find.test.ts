@@ -184,6 +184,7 @@ describe('wrong usage of find', () => {
       expect(output).toMatch(/^Group 1: .* sounds, 1 syllable\n/)
       expect(output.match(/^Group \d/gm)).toHaveLength(3)
       expect(output.match(/^ {4}words: \[(?:\S+, ){3}\S+\]$/gm)).toHaveLength(3)
+      expect(output.replace(/\n +/g, ' ')).toContain('a number tells children whose words are the harder')
     })
 
     test('gives them to a machine in order', async () => {
