@@ -18,7 +18,7 @@ const json = { type: 'boolean', default: false, describe: 'print JSON' } as cons
 const wordListFile = { type: 'string', requiresArg: true, describe: 'word list, .txt or .csv' } as const
 const quiet = { type: 'boolean', default: false, describe: 'print problems alone' } as const
 const planFiles = { type: 'string', array: true, default: [] as string[] } as const
-const planFile = 'plan file, a pattern such as "weeks/*.yaml", or - for standard input'
+const planFile = 'plan or class file, a pattern such as "weeks/*.yaml", or - for standard input'
 
 /** Aborted by the first Ctrl-C; the second ends the program as it always would. */
 function stopping(): AbortSignal {
@@ -170,6 +170,18 @@ export function commandLine(typed: readonly string[], { run, refuse }: CommandLi
             .option('quiet', quiet)
             .example('$0 check week.yaml', 'pages, sheets of card, cuts, and how to save some'),
         async options => run((await import('./check.js')).checkCommand(options)),
+      )
+      .command(
+        'class [file]',
+        'the weeks of a class: what is taught, which words are due, what is new',
+        command =>
+          command
+            .positional('file', { type: 'string', describe: 'class file, or a plan that names one' })
+            .option('week', { type: 'number', requiresArg: true, describe: 'the week to tell in full' })
+            .option('json', json)
+            .example('$0 class room-7.yaml', 'all weeks in short, the last in full')
+            .example('$0 class week-3.yaml', 'the same, with the week of that plan in full'),
+        async options => run((await import('./class.js')).classCommand(options)),
       )
       .command(
         'new [file]',

@@ -71,11 +71,13 @@ const optionsOf: Readonly<Record<string, readonly string[]>> = {
     '--like',
     '--taught',
     '--for',
+    '--groups',
     '--count',
     '--json',
   ],
   sorts: ['--file', '--json'],
   check: ['--json', '--quiet'],
+  class: ['--week', '--json'],
   list: ['--json'],
   schema: ['--out'],
 }

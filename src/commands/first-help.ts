@@ -6,6 +6,7 @@ export const commandNames: readonly string[] = [
   'find',
   'sorts',
   'check',
+  'class',
   'new',
   'list',
   'help',

@@ -22,6 +22,14 @@ function isClassFile(text: string): boolean {
   return /^(?:weeks|taught)\s*:/im.test(text) && !/^print\s*:/im.test(text)
 }
 
+/** The class file that a plan names, as it can be opened; undefined where it names none, or is no plan. */
+export function classFileNamedBy({ file, files }: SettingsFile): string | undefined {
+  const text = readTextFile({ path: file, what: 'the plan', place: { file } }, files)
+  const root = text.ok ? yamlEntries(file, text.value) : text
+  const named = root.ok ? valueAt(root.value ?? undefined, 'class file') : undefined
+  return named?.kind === 'text' ? pathFrom(named.text, file) : undefined
+}
+
 export interface ClassPlans {
   /** As they can be opened, in the order of the weeks; those that are not there are left out. */
   readonly paths: readonly string[]

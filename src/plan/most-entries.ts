@@ -6,8 +6,8 @@ const mostEntries = {
   'things to print': 500,
   groups: 100,
   marks: 200,
-  weeks: 200,
-  'earlier weeks': 200,
+  weeks: 100,
+  'earlier weeks': 100,
   'words of earlier weeks': 20_000,
 } as const
 

@@ -74,7 +74,7 @@ describe('help KEY', () => {
     const { output } = await help('size')
     expect(output.match(/^size, of .*$/gm)).toEqual([
       'size, of an item under "print:":',
-      'size, of a group under "groups:":',
+      'size, of a group under "groups:", a group of a class file under "groups:":',
     ])
   })
 

@@ -14,7 +14,7 @@
  * passes holds nothing that the class has not met. Our own rule.
  */
 
-import { failWith, succeed } from '../../outcomes.js'
+import { andThen, failWith, succeed } from '../../outcomes.js'
 import type { MarkTarget, TaughtEntry } from '../../plan/plan.js'
 import { nearestAdvice } from '../../plan/values/nearest.js'
 import { errorAt, type Outcome, type Place } from '../../problems.js'
@@ -30,7 +30,7 @@ import type { Grapheme } from '../word.js'
 import { type OfferedFinding, type OfferedWord, offeredWord } from './offered-word.js'
 
 /** What children know who have been taught so far. */
-interface Known {
+export interface Known {
   readonly patterns: ReadonlySet<string>
   /** `ea IY`. */
   readonly spellings: ReadonlySet<string>
@@ -45,6 +45,10 @@ export function readableWords(
   taught: readonly TaughtEntry[],
   lexicon: Lexicon,
 ): Outcome<(word: OfferedWord) => boolean> {
+  return andThen(knownBy(taught, lexicon), known => succeed(word => isReadable(word, known)))
+}
+
+export function knownBy(taught: readonly TaughtEntry[], lexicon: Lexicon): Outcome<Known> {
   const outcomes = taught.map(entry => knownFrom(entry, lexicon))
   const problems = outcomes.flatMap(outcome => outcome.problems)
   const parts = outcomes.flatMap(outcome => (outcome.ok ? [outcome.value] : []))
@@ -57,7 +61,7 @@ export function readableWords(
     silentE: all(part => part.silentE),
     blends: all(part => part.blends),
   }
-  return succeed(word => isReadable(word, known), problems)
+  return succeed(known, problems)
 }
 
 /** What a plan's own marks teach: this week's words are to show it. Letters that no rule reads are passed over, and marks on whole words. */
@@ -77,13 +81,16 @@ function isReadable(word: OfferedWord, known: Known): boolean {
   const { graphemes, findings } = word
   const knownBlends = findings.filter(isBlend).every(finding => isKnown(finding, known))
   if (!knownBlends || beginsStrangely(word)) return false
+  return graphemes.every(graphemesKnown(word, known))
+}
+
+/** Whether the class knows what a grapheme of the word says in it. */
+export function graphemesKnown({ graphemes, findings }: OfferedWord, known: Known) {
   const open = findings.filter(finding => isKnown(finding, known)).filter(opensLetters)
-  return graphemes.every(
-    (grapheme, index) =>
-      isPlainConsonant(grapheme, graphemes[index + 1]) ||
-      known.spellings.has(spellingKey(grapheme)) ||
-      open.some(finding => stands(grapheme, finding)),
-  )
+  return (grapheme: Grapheme): boolean =>
+    isPlainConsonant(grapheme, graphemes[graphemes.indexOf(grapheme) + 1]) ||
+    known.spellings.has(spellingKey(grapheme)) ||
+    open.some(finding => stands(grapheme, finding))
 }
 
 /** Two consonants at the beginning that no blend names: kremlin, shtick. */
@@ -101,22 +108,22 @@ const blends: ReadonlySet<string> = new Set(
   'beginning-blend ending-blend three-letter-blend digraph-blend'.split(' '),
 )
 
-function isBlend({ pattern }: OfferedFinding): boolean {
+export function isBlend({ pattern }: OfferedFinding): boolean {
   return blends.has(pattern)
 }
 
-function isKnown(finding: OfferedFinding, { patterns, silentE, blends: ownBlends }: Known): boolean {
+export function isKnown(finding: OfferedFinding, { patterns, silentE, blends: ownBlends }: Known): boolean {
   if (patterns.has(finding.pattern)) return true
   if (finding.pattern === 'silent-e') return silentE.has(finding.letters)
   return isBlend(finding) && ownBlends.has(finding.letters)
 }
 
-function opensLetters({ pattern }: OfferedFinding): boolean {
+export function opensLetters({ pattern }: OfferedFinding): boolean {
   return !/^(compound|contraction|homophone)$|-syllable$/.test(pattern)
 }
 
 /** Whether the grapheme is one of the letters that the finding stands on: of a_e the a and the e, not what is between. */
-function stands({ letters, start }: Grapheme, finding: OfferedFinding): boolean {
+export function stands({ letters, start }: Grapheme, finding: OfferedFinding): boolean {
   const end = start + letters.length
   if (!finding.letters.includes('_')) return start >= finding.start && end <= finding.end
   return start === finding.start || end === finding.end
