@@ -1,5 +1,6 @@
 import { bagLabels } from './bag-labels/bag-labels.js'
 import { bingo } from './bingo/bingo.js'
+import { boardPages } from './board-pages/board-pages.js'
 import { calibration } from './calibration/calibration.js'
 import { callCards } from './call-cards.js'
 import { chainCards } from './chain-cards.js'
@@ -58,6 +59,7 @@ export const layouts: readonly Layout[] = [
   wordStrips,
   dictation,
   practice,
+  boardPages,
   key,
   markedList,
   blankList,

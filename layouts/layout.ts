@@ -99,6 +99,8 @@ interface LayoutBasics {
   readonly summary: string
   /** Options of this layout alone, beside those that every item takes. */
   readonly options: OptionReaders
+  /** The name of the paper that it is made for, where an item names none; the plan's own where left out. */
+  readonly paper?: string
   /** Whether its words are marked where the teacher does not say. */
   readonly marks: 'all' | 'none'
 }

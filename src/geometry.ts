@@ -7,6 +7,14 @@
 export const MM_PER_INCH = 25.4
 export const MM_PER_POINT = MM_PER_INCH / 72
 
+/** 1 in = 96 CSS pixels (CSS Values and Units Level 4, §6.2): what a screen's page counts in. */
+export const PIXELS_PER_SCREEN_INCH = 96
+
+/** Pixels of a screen's page to mm. */
+export function screenPixelsToMm(pixels: number): number {
+  return (pixels / PIXELS_PER_SCREEN_INCH) * MM_PER_INCH
+}
+
 /** Width and height in mm. */
 export interface Size {
   readonly widthMm: number

@@ -24,13 +24,16 @@ export function describeMade(made: MadePlan, planFile: string): string {
   ].join('\n')
 }
 
-/** Pieces are printed on card; keys, covers and lists on paper. */
+/** Pieces are printed on card; keys, covers and lists on paper; pages for the screen on nothing. */
 function sheetsInAll({ manifest }: MadePlan): string {
-  const fronts = manifest.items.flatMap(({ pages }) => pages.filter(({ side }) => side === 'front'))
+  const all = manifest.items.flatMap(({ pages }) => pages.filter(({ side }) => side === 'front'))
+  const fronts = all.filter(({ kind }) => kind !== 'screen')
+  const shown = all.length - fronts.length
   const card = fronts.filter(({ pieces }) => pieces.length > 0).length
   const told = [
     ...(card === 0 ? [] : [`${counted(card, 'sheet')} of card`]),
     ...(fronts.length === card ? [] : [`${fronts.length - card} of paper`]),
+    ...(shown === 0 ? [] : [`${counted(shown, 'page')} for the screen`]),
   ]
   return `In all: ${told.join(', ')}`
 }

@@ -6,6 +6,7 @@ import type { Flip } from '../sheets/flip.js'
 import type { PlacedPiece, Sheet } from '../sheets/sheet.js'
 import { type Format, itemPdfPath, printRunPath, sheetPath } from './folder/item-paths.js'
 import { toDecimal } from './page/decimal.js'
+import { dpiOf } from './page/dpi-of.js'
 import { blankPages, type Feeding, type PrintRun, type Stock } from './print-runs.js'
 import type { PrintedItem, PrintedSheet } from './printed-plan.js'
 
@@ -105,7 +106,7 @@ export function manifestItem(
     layout: item.layout,
     group: item.group,
     paper: { name, widthMm: toDecimal(widthMm), heightMm: toDecimal(heightMm) },
-    dpi,
+    dpi: dpiOf(item.paper, dpi),
     ...(formats.includes('pdf') && { pdf: itemPdfPath(item) }),
     pages,
     ...(item.deal && { deal: item.deal }),

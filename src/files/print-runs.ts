@@ -55,8 +55,9 @@ export function printRuns({
   return runs.map(run => ({ ...run, name: nameAmong(run, runs) }))
 }
 
-/** An item's pieces and labels go on card, its pages on paper. */
+/** An item's pieces and labels go on card, its pages on paper; what is for the screen is not printed. */
 function partsOf({ sheets, paper, backs }: PrintedItem<PrintedSheet>) {
+  if (paper.screen === true) return []
   const isCard = ({ kind }: PrintedSheet) => kind === 'pieces' || kind === 'labels'
   const onCard = sheets.filter(isCard)
   const onPaper = sheets.filter(sheet => !isCard(sheet))

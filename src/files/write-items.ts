@@ -4,6 +4,7 @@ import type { FileSystem } from './folder/file-system.js'
 import { runInTurn, type Task } from './folder/in-turn.js'
 import { type Format, sheetPath } from './folder/item-paths.js'
 import { type ManifestPage, manifestPage } from './manifest.js'
+import { dpiOf } from './page/dpi-of.js'
 import { sheetToSvg } from './page/svg.js'
 import { drawnSheet, type PrintedItem, type PrintedPlan, type PrintedSheet } from './printed-plan.js'
 import { drawProof, type ProofParts } from './proof/proof-parts.js'
@@ -36,9 +37,9 @@ export interface WrittenItems {
  * no more sheets are held at once than files are under way. The code of PNG and PDF is loaded only for them.
  */
 export async function writeItems(writing: ItemWriting): Promise<WrittenItems> {
-  const { printed, folder, formats, jobs, files } = writing
+  const { printed, folder, formats, jobs, files, dpi } = writing
   for (const item of printed.items) await files.makeFolder(join(folder, item.name))
-  const pngOf = formats.includes('png') ? await pngWriting(writing) : undefined
+  const pngOf = formats.includes('png') ? await pngWriting() : undefined
   const pdfs = formats.includes('pdf') ? await pdfWriting(writing) : noPdfs
   const proof = drawProof()
   const pages = new Map<string, readonly ManifestPage[]>()
@@ -69,7 +70,7 @@ export async function writeItems(writing: ItemWriting): Promise<WrittenItems> {
         if (pngOf !== undefined)
           yield told(
             item,
-            writes(sheetPath(item, page, 'png'), () => pngOf(sheet)),
+            writes(sheetPath(item, page, 'png'), () => pngOf(sheet, dpiOf(item.paper, dpi))),
           )
       }
       const own = pdfs.endItem(item.name)
@@ -82,10 +83,14 @@ export async function writeItems(writing: ItemWriting): Promise<WrittenItems> {
   return { pages, proof: proof.parts() }
 }
 
-async function pngWriting({ dpi }: ItemWriting): Promise<(sheet: Sheet) => Promise<Uint8Array>> {
+async function pngWriting(): Promise<(sheet: Sheet, dpi: number) => Promise<Uint8Array>> {
   const { createPngWriter } = await import('./png/png-writer.js')
-  const writer = createPngWriter(dpi)
-  return sheet => writer.write(sheet)
+  const writers = new Map<number, ReturnType<typeof createPngWriter>>()
+  return (sheet, dpi) => {
+    const writer = writers.get(dpi) ?? createPngWriter(dpi)
+    writers.set(dpi, writer)
+    return writer.write(sheet)
+  }
 }
 
 async function pdfWriting({ printed, whole }: ItemWriting): Promise<PlanPdfs> {

@@ -20,7 +20,10 @@ export type PlanNames = ReturnType<typeof namesWith>
 /** Everything that may be named in a plan, with these fonts of the teacher's own, for `oaktag list`. */
 export function namesWith(ownFonts: readonly NamedThing[]) {
   return {
-    papers: papers.map(({ name, widthMm, heightMm }) => ({ name, summary: saySize({ widthMm, heightMm }) })),
+    papers: papers.map(({ screen, ...paper }) => ({
+      name: paper.name,
+      summary: screen === true ? screenSummary(paper.name) : saySize(paper),
+    })),
     fonts: [...bundledTypefaces.map(describeBundled), ...ownFonts],
     patterns: patterns.map(({ name, definition }) => ({ name, summary: definition })),
     layouts: layouts.map(({ name, summary, options }) => ({
@@ -35,6 +38,11 @@ export function namesWith(ownFonts: readonly NamedThing[]) {
       ...borderNames.map(name => ({ name: name.replaceAll('-', ' '), summary: borderSummary(name) })),
     ],
   } satisfies Record<string, readonly NamedThing[]>
+}
+
+function screenSummary(name: string): string {
+  const shape = name.replace('screen ', '')
+  return `a picture for the board, ${shape === '16:9' ? '1920 × 1080' : '1440 × 1080'} pixels`
 }
 
 function describeBundled({

@@ -1,6 +1,7 @@
 import { droppedInTypefaces } from '../../fonts/dropped-in.js'
 import { bundledTypefaces } from '../../fonts/index.js'
 import { layouts } from '../../layouts/index.js'
+import { present } from '../outcomes.js'
 import { lineStyles, outlineStyles } from '../pieces/marks/styles.js'
 import { borderNames } from '../pieces/parts/card-border.js'
 import { keysInSentences } from '../plan/keys/placed-keys.js'
@@ -14,7 +15,12 @@ import { tradeWords } from '../words/trade-words/trade-words.js'
 /** Every name that a plan may use, gathered from the stages that know them; it finds no fault in any font's file. */
 export function vocabularyOfNames(): Vocabulary {
   const vocabulary: Vocabulary = {
-    layouts: new Map(layouts.map(layout => [layout.name, { options: layout.options }])),
+    layouts: new Map(
+      layouts.map(({ name, options, paper }) => [
+        name,
+        { options, ...present({ paper: papers.find(each => each.name === paper) }) },
+      ]),
+    ),
     patterns: patterns.map(pattern => pattern.name),
     papers,
     fonts: [...bundledTypefaces.map(typeface => typeface.name), ...droppedInTypefaces()],

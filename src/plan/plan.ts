@@ -247,4 +247,6 @@ export interface PrintItem {
 /** A paper size as fed, portrait: the shorter edge is the width. */
 export interface Paper extends Size {
   readonly name: string
+  /** No paper at all: a picture on a screen, whose pixels are CSS pixels (geometry.ts), whatever else is printed how fine. */
+  readonly screen?: true
 }

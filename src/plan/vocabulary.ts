@@ -26,6 +26,8 @@ export interface Vocabulary {
 export interface LayoutVocabulary {
   /** The layout's own keys, each spelled as the layout is given it. */
   readonly options: OptionReaders
+  /** What it is made for, where an item names no paper; the plan's own where left out. */
+  readonly paper?: Paper
 }
 
 /** A paper that a plan may name, and what else teachers call it: `3x5 card`, `US Letter`. */

@@ -28,6 +28,7 @@ export type SheetKind =
   | 'answers'
   | 'list'
   | 'practice'
+  | 'screen'
   | 'cover'
   | 'calibration'
   | 'checklist'

@@ -10,7 +10,7 @@ export interface Browser {
   open(file: string, widthPx: number, fragment?: string): Promise<void>
   /** The value of an expression in the page. */
   evaluate<T>(expression: string): Promise<T>
-  press(key: 'Tab' | 'Escape' | 'Enter'): Promise<void>
+  press(key: 'Tab' | 'Escape' | 'Enter' | 'ArrowRight' | 'ArrowLeft' | 'End'): Promise<void>
   screenshot(heightPx: number): Promise<Buffer>
   /** What the browser would print now, at 100 %, on pages of the size that the page asks for. */
   print(): Promise<Buffer>

@@ -34,6 +34,11 @@ describe('what goes through the printer in one go', () => {
     ])
   })
 
+  it('is nothing of what is for the screen', () => {
+    const screen = { ...a4, screen: true } as const
+    expect(names([item({ sheets: [{ ...page, kind: 'screen' }], paper: screen })])).toEqual([])
+  })
+
   it('is told apart by the edge or the paper only where the plan has several', () => {
     const short = { backs: { flip: 'short edge', fedByHand: false } } as const
     const edges = [

@@ -58,6 +58,8 @@ export const examples: Readonly<Record<string, Examples>> = {
       'practise: marks',
     ],
   },
+  // On paper as small as tests print on, a step of each kind.
+  'board-pages': { keys: ['', 'each word: in one step, sounds: bars, plurals: no'] },
   'word-strips': { keys: ['', 'write: syllables, border: thick cut', 'write: nothing'] },
   key: { keys: ['', 'for: desk'] },
   'marked-list': { keys: [''], forTeacher: true },

@@ -10,9 +10,11 @@ export function planPdfs(printed: PrintedPlan<PrintedSheet>, whole: boolean): Pl
   const { stem, title, items } = printed
   const all = items.map(({ name, sheets }) => ({ item: name, sheets }))
   const own = all.map(part => growingPdf(itemPdfPath({ name: part.item }), `${title}: ${part.item}`, [part]))
+  const printable = all.filter((_, index) => items[index]!.paper.screen !== true)
   const ofAll = whole
     ? [
-        growingPdf(planPdfPath(stem), title, all),
+        // Pages for the screen have a PDF of their own; among what is printed they would only be in the way.
+        growingPdf(planPdfPath(stem), title, printable.length === 0 ? all : printable),
         ...printRuns(printed).map(run =>
           growingPdf(printRunPath(stem, run.name), `${title}: ${run.name}`, run.parts),
         ),

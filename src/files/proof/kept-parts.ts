@@ -2,7 +2,7 @@ import { join } from 'node:path'
 import type { FileSystem } from '../folder/file-system.js'
 import type { ManifestItem } from '../manifest.js'
 import type { ProofParts } from './proof-parts.js'
-import { sectionEnd, sectionOfLinks, sectionStart } from './proof-section.js'
+import { sectionEnd, sectionKinds, sectionOfLinks, sectionStart } from './proof-section.js'
 import { asSpooled } from './text-spool.js'
 
 /** The parts of items that are kept from the last run, taken from its proof page; where one is not found, links to its files. */
@@ -26,7 +26,7 @@ export async function keptParts(
 }
 
 function sectionIn(page: string, name: string): string | undefined {
-  const starts = [true, false].map(several => page.indexOf(`\n${sectionStart(name, several)}\n`) + 1)
+  const starts = sectionKinds.map(kind => page.indexOf(`\n${sectionStart(name, kind)}\n`) + 1)
   const start = Math.max(...starts)
   const end = page.indexOf(sectionEnd, start)
   return start === 0 || end < 0 ? undefined : page.slice(start, end + sectionEnd.length)

@@ -117,6 +117,7 @@ const howToPrint = [
   'Print at 100 % (“actual size”), without margins or headers: every sheet has a page of its own size.',
   'Print each sheet once: the copies that the plan asks for are among them.',
   'Choose a sheet to see it in true size and to print it alone; Escape makes it small again.',
+  'Pages for the screen are not printed with the rest: “Show on the screen” fills it with one after another. Arrow keys turn them, Escape ends it.',
   'Keys and answers are folded away, and print only when their fold is open.',
 ]
 

@@ -45,7 +45,7 @@ export function proofSection(
       figures.push(spool(`${figure}\n`))
     },
     text: () => [
-      asSpooled(`${sectionStart(item.name, inSight.length > 1)}\n${heading(item)}\n`),
+      asSpooled(`${sectionStart(item.name, sectionKind(item, inSight.length))}\n${heading(item)}\n`),
       asSpooled('<svg class="defs" width="0" height="0" aria-hidden="true"><defs>'),
       ...definitions,
       asSpooled('</defs></svg>\n'),
@@ -59,10 +59,23 @@ export function proofSection(
 
 export const sectionEnd = '</section><!-- end of item -->'
 
-/** A section with several sheets in sight takes the whole width. */
-export function sectionStart(name: string, several: boolean): string {
+function sectionKind({ paper }: PrintedItem<PrintedSheet>, inSight: number): SectionKind {
+  return paper.screen === true ? 'for the screen' : inSight > 1 ? 'several' : 'one'
+}
+
+export const sectionKinds = ['one', 'several', 'for the screen'] as const
+type SectionKind = (typeof sectionKinds)[number]
+
+/** A section with several sheets in sight takes the whole width; one for the screen is not printed with the others. */
+const sectionClasses: Readonly<Record<SectionKind, string>> = {
+  one: '',
+  several: ' several',
+  'for the screen': ' several screen',
+}
+
+export function sectionStart(name: string, kind: SectionKind): string {
   const id = itemAnchor(name)
-  return `<section class="item${several ? ' several' : ''}" id="${id}" aria-labelledby="${id}-title">`
+  return `<section class="item${sectionClasses[kind]}" id="${id}" aria-labelledby="${id}-title">`
 }
 
 /** For an item whose pictures are gone: its name and its files. */
@@ -70,7 +83,7 @@ export function sectionOfLinks(item: ManifestItem): string {
   const paths = item.pages.flatMap(({ svg, png }) => svg ?? png ?? [])
   const links = [item.pdf ?? [], paths].flat().map(path => `<li>${fileLink(path, path)}</li>`)
   return [
-    sectionStart(item.name, false),
+    sectionStart(item.name, 'one'),
     `<h2 id="${itemAnchor(item.name)}-title">${escapeXml(item.name)}</h2>`,
     `<ul>${links.join('')}</ul>`,
     sectionEnd,
@@ -95,6 +108,7 @@ function heading({ name, title, group, paper, sheets }: PrintedItem<PrintedSheet
     '<div class="head">',
     `<h2 id="${id}-title"><a href="#${id}">${escapeXml(title)}</a> <span class="for">${escapeXml(group ?? 'whole class')}</span></h2>`,
     `<p class="count">${told}</p>`,
+    ...(paper.screen === true ? [showButton(id)] : []),
     printButton(id, 'Print this set'),
     '</div>',
   ].join('\n')
@@ -103,6 +117,11 @@ function heading({ name, title, group, paper, sheets }: PrintedItem<PrintedSheet
 /** It needs the page's script, and shows only where that runs. */
 function printButton(id: string, words: string): string {
   return `<button type="button" data-print="${id}" aria-describedby="${id}-title" hidden>${words}</button>`
+}
+
+/** It fills the screen with one page after another, and shows only where the page's script runs. */
+function showButton(id: string): string {
+  return `<button type="button" data-show="${id}" aria-describedby="${id}-title" hidden>Show on the screen</button>`
 }
 
 function row(figures: readonly SpooledText[]): SectionText {

@@ -66,6 +66,7 @@ main { display: grid; grid-template-columns: repeat(auto-fill, minmax(min(100%, 
 .item.several, .item:has(:target), .item:has([open]) { grid-column: 1 / -1 }
 .head { display: grid; grid-template-columns: minmax(0, 1fr) auto; gap: 0.1rem 1rem; align-items: start }
 .head button { grid-column: 2; grid-row: 1 / span 2 }
+.head button[data-show] { grid-column: 1; grid-row: 3; justify-self: start; margin-top: 0.4rem }
 .head h2 a { color: inherit; text-decoration: none }
 .head h2 a:hover { text-decoration: underline }
 @media (max-width: 30rem) {
@@ -85,6 +86,11 @@ button:hover { background: #173b2b }
 .sheet .back { display: none }
 .sheet:target { max-width: none; overflow-x: auto; scroll-margin-top: 1rem }
 .sheet:target .back { display: inline }
+html.showing { overflow: hidden; background: #ffffff }
+.showing body > :not(main), .showing .item:not(:has(.now)), .showing .sheet:not(.now), .showing .head, .showing .notes, .showing details, .showing .page { display: none }
+.showing .sheet.sheet.now { position: fixed; inset: 0; z-index: 2; width: auto; max-width: none; background: #ffffff }
+.showing .sheet.sheet.now a { outline: none }
+.showing .sheet.sheet.now svg { width: 100vw; height: 100vh; box-shadow: none }
 .notes { margin: 0.9rem 0 0; padding-left: 1.2rem; max-width: 46rem }
 details { margin-top: 0.25rem }
 summary { cursor: pointer; padding: 0.4rem 0; color: var(--press); width: fit-content }
@@ -111,6 +117,7 @@ const printStyle = `@media print {
   html:not(.choosing) body:has(.item:target) .item:not(:target) { display: none }
   html:not(.choosing) body:has(.sheet:target) :is(.item, details, .sheets):not(:has(:target)) { display: none }
   html:not(.choosing) body:has(.sheet:target) .sheet:not(:target) { display: none }
+  html:not(.choosing) .item.screen:not(:has(:target), :target) { display: none }
   .choosing .item:not(.chosen, :has(.chosen)) { display: none }
   .choosing .item:has(.chosen) > .sheets { display: none }
 }

@@ -11,14 +11,18 @@ export interface CountedSheet {
 export function sheetsOfStock(sheets: readonly CountedSheet[]): string {
   const stocks = [
     { name: 'card', of: sheets.filter(goesOnCard) },
-    { name: 'paper', of: sheets.filter(sheet => !goesOnCard(sheet)) },
+    { name: 'paper', of: sheets.filter(sheet => !goesOnCard(sheet) && sheet.kind !== 'screen') },
   ].filter(({ of }) => of.length > 0)
-  return stocks
+  const shown = sheets.filter(({ kind }) => kind === 'screen').length
+  const printed = stocks
     .map(({ name, of }, index) => {
       const fronts = of.filter(({ side }) => side === 'front').length
       return `${index === 0 ? counted(fronts) : fronts} of ${name}${onBothSides(fronts, of.length - fronts)}`
     })
     .join(' and ')
+  if (shown === 0) return printed
+  const onScreen = `${shown === 1 ? '1 page' : `${shown} pages`} for the screen`
+  return printed === '' ? onScreen : `${printed}, and ${onScreen}`
 }
 
 function onBothSides(fronts: number, backs: number): string {

@@ -27,6 +27,8 @@ export interface WordSlot {
   readonly kind: 'word'
   readonly word: Word
   readonly marked: boolean
+  /** Of the marks, those alone with these places in the plan; all of them where left out. */
+  readonly onlyMarks?: readonly number[]
   /** Sized as if it were marked, so that an unmarked copy matches its marked one. */
   readonly sizedAsMarked?: boolean
   /** What shows its sounds under the letters. */

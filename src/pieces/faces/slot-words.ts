@@ -19,8 +19,8 @@ export interface SlotWord {
 export function slotWordFinder(marks: readonly StyledMark[]): (slot: WordSlot) => SlotWord {
   const known = new Map<Word, Map<string, SlotWord>>()
   return slot => {
-    const { word, marked, soundMarks, syllableBreaks = false } = slot
-    const shown = `${marked} ${soundMarks} ${syllableBreaks}`
+    const { word, marked, onlyMarks, soundMarks, syllableBreaks = false } = slot
+    const shown = `${marked} ${onlyMarks?.join(' ')} ${soundMarks} ${syllableBreaks}`
     const ofWord = known.get(word) ?? new Map<string, SlotWord>()
     known.set(word, ofWord)
     const found = ofWord.get(shown) ?? {
@@ -35,10 +35,11 @@ export function slotWordFinder(marks: readonly StyledMark[]): (slot: WordSlot) =
 }
 
 function marksShown(
-  { word, marked, soundMarks }: WordSlot,
+  { word, marked, onlyMarks, soundMarks }: WordSlot,
   marks: readonly StyledMark[],
 ): Pick<SlotWord, 'spans' | 'tags'> {
-  const spans = marked ? targetsOf(word, marks) : []
+  const shown = onlyMarks === undefined ? marks : marks.filter(({ index }) => onlyMarks.includes(index))
+  const spans = marked ? targetsOf(word, shown) : []
   return {
     spans: [...(soundMarks === undefined ? [] : soundSpans(word, soundMarks)), ...spans],
     tags: spans.filter(({ mark }) => mark.mark.target.kind === 'word' && mark.tag !== undefined),

@@ -1,7 +1,8 @@
-import { pointsToMm } from '../../geometry.js'
+import { pointsToMm, screenPixelsToMm } from '../../geometry.js'
 import type { TypeSize } from '../../plan/plan.js'
 import type { Typeface } from '../typeface/typeface.js'
-import { emForXHeight, isLargePrint, leastEmMm, REFERENCE_X_HEIGHT } from './type-size.js'
+import { boardXHeightMm } from './board-size.js'
+import { emForXHeight, isLargePrint, leastEmMm, leastXHeightMm, REFERENCE_X_HEIGHT } from './type-size.js'
 
 /** The sizes of type of one set, as ems in mm of the set's own typeface. */
 export interface TypeScale {
@@ -66,6 +67,27 @@ export function typeScale(size: TypeSize, typeface: Typeface, floorXHeightMm = 0
     roomyMm: large ? leastMm * QUIET : named ? leastMm : emForXHeight(typeface, ROOMY_X_HEIGHT_MM),
   }
 }
+
+/** On a screen nothing is smaller than can be read across the room, unless a size is named that is larger. */
+export function boardTypeScale(size: TypeSize, typeface: Typeface): TypeScale {
+  const leastXHeight = Math.max(boardXHeightMm(), leastXHeightMm(size))
+  const leastMm = emForXHeight(typeface, leastXHeight)
+  return {
+    large: true,
+    textMm: leastMm,
+    adultTextMm: leastMm,
+    listTextMm: leastMm,
+    setMarkMm: leastMm,
+    wordMinimumMm: leastMm,
+    mainMinimumMm: leastMm,
+    wordMaximumMm: Math.max(leastMm, emForXHeight(typeface, MOST_BOARD_X_HEIGHT_MM)),
+    named: false,
+    roomyMm: leastMm,
+  }
+}
+
+/** A seventh of a screen’s height: our own judgement, no source. */
+const MOST_BOARD_X_HEIGHT_MM = screenPixelsToMm(150)
 
 /** What holds for every word of a set, when it is measured and when it is drawn. */
 export function wordRules({ large, textMm }: TypeScale) {

@@ -1,14 +1,14 @@
 import { layouts } from '../../../layouts/index.js'
 import type { Layout, LayoutRequest, PieceLayout } from '../../../layouts/layout.js'
 import type { ColumnsAndRows } from '../../geometry.js'
-import { failWith, present, succeed } from '../../outcomes.js'
+import { fail, failWith, present, succeed } from '../../outcomes.js'
 import { contrastProblems } from '../../pieces/marks/mark-problems.js'
 import { fittingSetTitle } from '../../pieces/parts/set-mark.js'
 import { measureTextLine } from '../../pieces/text/text-line.js'
-import { type TypeScale, typeScale } from '../../pieces/text/type-scale.js'
+import { boardTypeScale, type TypeScale, typeScale } from '../../pieces/text/type-scale.js'
 import type { Typeface } from '../../pieces/typeface/typeface.js'
 import { itemTitle } from '../../plan/items/item-title.js'
-import type { Contrast, Division } from '../../plan/plan.js'
+import type { Contrast, Division, PrintItem } from '../../plan/plan.js'
 import { errorAt, type Outcome, type Problem } from '../../problems.js'
 import { divideSheet, type Grid, type GridRequest, sheetSizeOf } from '../../sheets/grid.js'
 import type { StudiedPlan } from '../study/study-plan.js'
@@ -36,7 +36,12 @@ export function prepareItem(studied: StudiedPlan, job: ItemJob): Outcome<Prepare
   const typeface = opened.value
   const missing = missingGlyphs(job, { plan, marks, typeface })
   if (missing.length > 0) return failWith(missing)
-  const type = typeScale(sizeAsked(job), typeface, job.floorXHeightMm)
+  const isOnScreen = item.paper.screen === true
+  if (isOnScreen && (layout.kind !== 'pages' || item.orientation === 'portrait'))
+    return fail(notOnScreen(item, layout))
+  const type = isOnScreen
+    ? boardTypeScale(sizeAsked(job), typeface)
+    : typeScale(sizeAsked(job), typeface, job.floorXHeightMm)
   const setTitle = group === null ? plan.title : `${plan.title} · ${group.name}`
   const wanted: LayoutRequest = {
     plan: {
@@ -85,6 +90,19 @@ export function prepareItem(studied: StudiedPlan, job: ItemJob): Outcome<Prepare
   return succeed(value, [...grid.problems, ...tooFaint(value)])
 }
 
+/** About 60 pixels: a projector's edge is often cut off (our own judgement, no source). */
+const SCREEN_MARGIN_MM = 16
+
+function notOnScreen({ place, paper, layout: name }: PrintItem, { kind }: Layout): Problem {
+  return kind === 'pages'
+    ? errorAt(place, `${paper.name} lies: it cannot be turned`, 'Take "orientation" out.')
+    : errorAt(
+        place,
+        `${name} cannot be made for ${paper.name}: there is nothing to cut out of a screen`,
+        'Choose a paper, such as letter or a4; board-pages are for the screen.',
+      )
+}
+
 /** The group's own marks, or those of the plan. */
 function marksFor({ marks, groupMarks }: StudiedPlan, group: ItemJob['group']): StudiedPlan['marks'] {
   return (group === null ? undefined : groupMarks.get(group)) ?? marks
@@ -112,12 +130,13 @@ function tooFaint({ job, request, studied }: PreparedItem): readonly Problem[] {
 function gridRequestFor(job: ItemJob, layout: Layout, request: LayoutRequest): GridRequest {
   const { item } = job
   const { large } = request.type
-  const { paper, orientation } = item
+  const { paper } = item
+  const orientation = paper.screen === true ? 'landscape' : item.orientation
+  const marginMm = item.marginMm ?? (paper.screen === true ? SCREEN_MARGIN_MM : undefined)
   const perSheet = layout.kind !== 'pieces' ? { columns: 1, rows: 1 } : perSheetFor(layout, request.type)
   return {
     paper: item.paper,
-    ...(item.orientation === undefined ? {} : { orientation: item.orientation }),
-    ...(item.marginMm === undefined ? {} : { marginMm: item.marginMm }),
+    ...present({ orientation, marginMm }),
     gapMm: item.gapMm,
     division: layout.kind !== 'pieces' ? { kind: 'layout' } : divisionFor(job, perSheet, large),
     preferred: job.perSheet ?? perSheet,

@@ -1,5 +1,6 @@
 import type { PlacedItem } from '../../files/printed-plan.js'
 import { itemTitle } from '../../plan/items/item-title.js'
+import { paperAlone } from '../../plan/values/papers.js'
 import type { CardSet } from '../../sets/card-set.js'
 import { numberSheets } from '../../sheets/print-order.js'
 import type { SheetToDraw } from '../../sheets/sheet.js'
@@ -22,7 +23,7 @@ export function printedItem(
     title: itemTitle(job.item),
     layout: layout.name,
     group: job.group?.name ?? null,
-    paper: { name: job.item.paper.name, ...grid.sheetSize },
+    paper: { ...paperAlone(job.item.paper), ...grid.sheetSize },
     sheets: numberSheets(sheets).map(sheet => ({
       ...sheet,
       draw: () => ({ ...sheet.draw(), number: sheet.number }),

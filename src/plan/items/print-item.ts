@@ -55,7 +55,7 @@ function itemFromKeys(map: MapEntry, readers: ItemKeys, context: ItemContext): O
     const fallbacks = Object.entries(own).map(([key, { fallback }]) => [key, fallback])
     const item: Omit<PrintItem, 'name' | 'givenName'> = {
       place: map.place,
-      paper: context.paper,
+      paper: layout?.paper ?? context.paper,
       copies: 1,
       order: 'rows',
       back: 'none',

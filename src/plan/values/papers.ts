@@ -1,5 +1,5 @@
 import type { Size } from '../../geometry.js'
-import { andThen, succeed } from '../../outcomes.js'
+import { andThen, present, succeed } from '../../outcomes.js'
 import { reading, type ValueReader } from '../keys/key.js'
 import type { Takes } from '../keys/takes.js'
 import type { Paper } from '../plan.js'
@@ -49,8 +49,8 @@ export function plainPaperName(text: string): string {
 }
 
 /** The paper without what else it is called. */
-export function paperAlone({ name, widthMm, heightMm }: Paper): Paper {
-  return { name, widthMm, heightMm }
+export function paperAlone({ name, widthMm, heightMm, screen }: Paper): Paper {
+  return { name, widthMm, heightMm, ...present({ screen }) }
 }
 
 function portrait(name: string, { widthMm, heightMm }: Size): Paper {
