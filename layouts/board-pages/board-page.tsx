@@ -60,7 +60,7 @@ export function boardFace(
   { heading, told = heading, key, keyAt, content }: BoardPage,
   room: Size,
 ): PageFace {
-  const { plan, itemTitle, type, measure } = request
+  const { plan, item, itemTitle, type, measure } = request
   const style: TextStyle = { sizeMm: type.textMm * HEADING, weight: 700 }
   const [first = '', second] = breakLines(heading, room.widthMm, style, measure)
   const inner = contentRoom(request, room, keyAt)
@@ -70,7 +70,7 @@ export function boardFace(
       : keyCorner(request, key, { widthMm: cornerWidthMm(request, room), heightMm: inner.heightMm })
   return {
     ...room,
-    kind: 'screen',
+    kind: item.paper.screen === true ? 'screen' : 'list',
     title: `${plan.title}: ${itemTitle}: ${told}`,
     slots: { ...content.slots, ...drawn.slots },
     tree: (

@@ -1,5 +1,6 @@
 import { sheetToSvg } from '../files/page/svg.js'
 import type { PrintedItem, PrintedPlan } from '../files/printed-plan.js'
+import { PIXELS_PER_SCREEN_INCH } from '../geometry.js'
 import { type KeptWork, keepWork } from '../pipeline/kept-work.js'
 import type { SettledPlan } from '../pipeline/settle/settle-plan.js'
 import { drawAndImpose, settlePlanInHand } from '../pipeline.js'
@@ -42,10 +43,10 @@ export function toSvg(sheet: Sheet): string {
   return sheetToSvg(sheet)
 }
 
-/** The sheet as a PNG file at `dpi` pixels an inch (300 where left out), its `pHYs` set. */
+/** The sheet as a PNG file at `dpi` pixels an inch (300 where left out, the pixels of a screen's page as they are), its `pHYs` set. */
 export async function toPng(
   sheet: Sheet,
-  { dpi = 300 }: { readonly dpi?: number } = {},
+  { dpi = sheet.kind === 'screen' ? PIXELS_PER_SCREEN_INCH : 300 }: { readonly dpi?: number } = {},
 ): Promise<Uint8Array> {
   const { createPngWriter } = await import('../files/png/png-writer.js')
   return createPngWriter(dpi).write(sheet)

@@ -11,6 +11,7 @@ import { itemTitle } from '../../plan/items/item-title.js'
 import type { Contrast, Division, PrintItem } from '../../plan/plan.js'
 import { errorAt, type Outcome, type Problem } from '../../problems.js'
 import { divideSheet, type Grid, type GridRequest, sheetSizeOf } from '../../sheets/grid.js'
+import { papers } from '../../sheets/papers.js'
 import type { StudiedPlan } from '../study/study-plan.js'
 import { type ItemJob, sizeAsked } from './item-jobs.js'
 import { stripHeightMm } from './item-strip.js'
@@ -37,8 +38,9 @@ export function prepareItem(studied: StudiedPlan, job: ItemJob): Outcome<Prepare
   const missing = missingGlyphs(job, { plan, marks, typeface })
   if (missing.length > 0) return failWith(missing)
   const isOnScreen = item.paper.screen === true
-  if (isOnScreen && (layout.kind !== 'pages' || item.orientation === 'portrait'))
-    return fail(notOnScreen(item, layout))
+  const isForScreen = papers.some(({ name, screen }) => screen === true && name === layout.paper)
+  if (isOnScreen && (!isForScreen || item.orientation === 'portrait'))
+    return fail(notOnScreen(item, isForScreen))
   const type = isOnScreen
     ? boardTypeScale(sizeAsked(job), typeface)
     : typeScale(sizeAsked(job), typeface, job.floorXHeightMm)
@@ -93,13 +95,13 @@ export function prepareItem(studied: StudiedPlan, job: ItemJob): Outcome<Prepare
 /** About 60 pixels: a projector's edge is often cut off (our own judgement, no source). */
 const SCREEN_MARGIN_MM = 16
 
-function notOnScreen({ place, paper, layout: name }: PrintItem, { kind }: Layout): Problem {
-  return kind === 'pages'
+function notOnScreen({ place, paper, layout: name }: PrintItem, isForScreen: boolean): Problem {
+  return isForScreen
     ? errorAt(place, `${paper.name} lies: it cannot be turned`, 'Take "orientation" out.')
     : errorAt(
         place,
-        `${name} cannot be made for ${paper.name}: there is nothing to cut out of a screen`,
-        'Choose a paper, such as letter or a4; board-pages are for the screen.',
+        `${paper.name} is no paper for ${name}, which children are given on paper`,
+        'Choose a paper, such as letter or a4; board-pages are what is shown on a screen.',
       )
 }
 

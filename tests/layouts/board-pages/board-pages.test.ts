@@ -160,7 +160,7 @@ describe('every letter on a board page', () => {
 describe('a screen', () => {
   it('is no paper for cards', async () => {
     const told = await problemsOf('{layout: word-cards, paper: "screen 16:9"}')
-    expect(told).toContain('there is nothing to cut out of a screen')
+    expect(told).toContain('screen 16:9 is no paper for word-cards')
     expect(told).toContain('Choose a paper, such as letter or a4')
   })
 
