@@ -21,6 +21,11 @@ export function drawDemoWeek(week: (typeof demoWeeks)[number]): Promise<readonly
   return items
 }
 
+/** Drawn sheets are large: they are let go when all has been asked. */
+export function forgetDemoWeeks(): void {
+  drawn.clear()
+}
+
 /** One item of a demo week, as `make --only` would write it. */
 export async function drawDemoItem(week: (typeof demoWeeks)[number], name: string): Promise<ImposedItem> {
   return (await drawWeek(week, [name])).find(({ printed }) => printed.name === name)!

@@ -33,17 +33,19 @@ async function strayInk(sheet: Sheet, draw: (sheet: Sheet) => Promise<Pixels>) {
   return { inked, stray }
 }
 
-describe.each(demoWeeks)('every sheet of the %s week, rasterised', week => {
-  it(`has all ink of its pieces at least ${clearMm} mm inside them`, async () => {
-    const rasterizer = createRasterizer(dpi)
-    for (const { printed, prepared } of await drawDemoWeek(week)) {
-      const bleeds = prepared.job.item.back === 'pattern'
-      for (const sheet of printed.sheets.filter(each => each.pieces.length > 0)) {
-        if (bleeds && sheet.side === 'back') continue
-        const { inked, stray } = await strayInk(sheet, each => rasterizer.draw(each))
-        expect(inked, `${sheet.title} shows its pieces`).toBeGreaterThan(100)
-        expect(stray, `${sheet.title}: pixels of ink near or over a cut`).toBe(0)
+export function keepInkInsidePieces(): void {
+  describe.each(demoWeeks)('every sheet of the %s week, rasterised', week => {
+    it(`has all ink of its pieces at least ${clearMm} mm inside them`, async () => {
+      const rasterizer = createRasterizer(dpi)
+      for (const { printed, prepared } of await drawDemoWeek(week)) {
+        const bleeds = prepared.job.item.back === 'pattern'
+        for (const sheet of printed.sheets.filter(each => each.pieces.length > 0)) {
+          if (bleeds && sheet.side === 'back') continue
+          const { inked, stray } = await strayInk(sheet, each => rasterizer.draw(each))
+          expect(inked, `${sheet.title} shows its pieces`).toBeGreaterThan(100)
+          expect(stray, `${sheet.title}: pixels of ink near or over a cut`).toBe(0)
+        }
       }
-    }
+    })
   })
-})
+}

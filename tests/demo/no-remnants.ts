@@ -21,19 +21,21 @@ function remnants(sheets: readonly Sheet[]): readonly string[] {
     .map(({ title }) => title)
 }
 
-describe('pages of the demo that go on from another', () => {
-  it.each(demoWeeks)('are well filled in %s', async week => {
-    for (const { printed } of await drawDemoWeek(week)) expect(remnants(printed.sheets)).toEqual([])
-  })
-
-  it('are well filled in the starter plan', async () => {
-    const file = join('plans', 'starter.yaml')
-    const made = await putPlanOnSheets({
-      planFile: file,
-      files: filesInMemory({ [file]: starterPlan }),
-      kept: sharedWork,
+export function leaveNoRemnants(): void {
+  describe('pages of the demo that go on from another', () => {
+    it.each(demoWeeks)('are well filled in %s', async week => {
+      for (const { printed } of await drawDemoWeek(week)) expect(remnants(printed.sheets)).toEqual([])
     })
-    if (!made.ok) throw new Error('the starter plan cannot be made')
-    for (const { printed } of made.value.items) expect(remnants(printed.sheets)).toEqual([])
+
+    it('are well filled in the starter plan', async () => {
+      const file = join('plans', 'starter.yaml')
+      const made = await putPlanOnSheets({
+        planFile: file,
+        files: filesInMemory({ [file]: starterPlan }),
+        kept: sharedWork,
+      })
+      if (!made.ok) throw new Error('the starter plan cannot be made')
+      for (const { printed } of made.value.items) expect(remnants(printed.sheets)).toEqual([])
+    })
   })
-})
+}

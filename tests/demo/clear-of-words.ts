@@ -83,23 +83,25 @@ function isInked(ink: Coverage, moreThan: number): boolean {
   return someInked(ink, () => ++count > moreThan)
 }
 
-describe.each(demoWeeks)('every sheet of pieces of the %s week, in pixels', week => {
-  it(`keeps trimming marks, set marks and words ${clearMm} mm apart`, async () => {
-    const rasterizer = createRasterizer(dpi)
-    for (const { printed, prepared } of await drawDemoWeek(week)) {
-      // A patterned back is ink all over, up to the cuts and beyond, and meant so.
-      if (prepared.job.item.back === 'pattern') continue
-      for (const sheet of printed.sheets.filter(each => each.pieces.length > 0)) {
-        const { trimming, setMarks, words } = await layersOf(sheet, rasterizer)
-        expect(isInked(words, 100), `${sheet.title} shows its words`).toBe(true)
-        if (sheet.side === 'front') {
-          expect(isInked(trimming, 100), `${sheet.title} has cut lines`).toBe(true)
-          expect(isInked(setMarks, 20), `${sheet.title} has set marks`).toBe(true)
+export function keepClearOfWords(): void {
+  describe.each(demoWeeks)('every sheet of pieces of the %s week, in pixels', week => {
+    it(`keeps trimming marks, set marks and words ${clearMm} mm apart`, async () => {
+      const rasterizer = createRasterizer(dpi)
+      for (const { printed, prepared } of await drawDemoWeek(week)) {
+        // A patterned back is ink all over, up to the cuts and beyond, and meant so.
+        if (prepared.job.item.back === 'pattern') continue
+        for (const sheet of printed.sheets.filter(each => each.pieces.length > 0)) {
+          const { trimming, setMarks, words } = await layersOf(sheet, rasterizer)
+          expect(isInked(words, 100), `${sheet.title} shows its words`).toBe(true)
+          if (sheet.side === 'front') {
+            expect(isInked(trimming, 100), `${sheet.title} has cut lines`).toBe(true)
+            expect(isInked(setMarks, 20), `${sheet.title} has set marks`).toBe(true)
+          }
+          expect(comeWithin(setMarks, words, reach), `${sheet.title}: set marks and words`).toBe(false)
+          expect(comeWithin(trimming, words, reach), `${sheet.title}: trimming marks and words`).toBe(false)
+          expect(comeWithin(trimming, setMarks, reach), `${sheet.title}: trimming and set marks`).toBe(false)
         }
-        expect(comeWithin(setMarks, words, reach), `${sheet.title}: set marks and words`).toBe(false)
-        expect(comeWithin(trimming, words, reach), `${sheet.title}: trimming marks and words`).toBe(false)
-        expect(comeWithin(trimming, setMarks, reach), `${sheet.title}: trimming and set marks`).toBe(false)
       }
-    }
+    })
   })
-})
+}

@@ -48,38 +48,40 @@ function inkGroups({ width, height, values }: Coverage): { first: number; last: 
   return groups
 }
 
-describe.each(demoWeeks)('every marked word of the %s week, in pixels', week => {
-  it('keeps the ink of its marks off the ink of its letters', async () => {
-    for (const { art } of await markedWords(week)) {
-      const canvas = { widthMm: art.widthMm + 2, heightMm: art.heightMm + 2, xMm: 1, yMm: 1, dpi }
-      const [marks, letters] = renderLayers([art.shapes.slice(0, -1), art.shapes.slice(-1)], canvas)
-      expect(columnsOf(marks!), `${art.text[0]!.text} is marked`).toBeDefined()
-      expect(overlap(marks!, letters!), `${art.text[0]!.text}: pixels that mark and letters share`).toBe(0)
-    }
-  })
-
-  it('marks the letters that it says, as counted in the letters’ own ink', async () => {
-    let counted = 0
-    for (const { art, marks } of await markedWords(week)) {
-      const word = art.text[0]!.text
-      const canvas = { widthMm: art.widthMm + 2, heightMm: art.heightMm + 2, xMm: 1, yMm: 1, dpi }
-      const [letters] = renderLayers([art.shapes.slice(-1)], canvas)
-      const groups = inkGroups(letters!)
-      // Letters that touch (kerned r and e) form one group, and then nothing can be counted.
-      if (groups.length !== word.length) continue
-      for (const mark of marks) {
-        const from = mmToPixels(mark.xMm + 1, dpi)
-        const to = mmToPixels(mark.xMm + 1 + mark.widthMm, dpi)
-        const covered = groups.flatMap(({ first, last }, index) =>
-          (first + last) / 2 > from && (first + last) / 2 < to ? [index] : [],
-        )
-        counted++
-        expect(
-          [covered[0], covered.at(-1)! + 1],
-          `${word}: letters over the mark on ${mark.letters}`,
-        ).toEqual([mark.start, mark.end])
+export function markTheirLetters(): void {
+  describe.each(demoWeeks)('every marked word of the %s week, in pixels', week => {
+    it('keeps the ink of its marks off the ink of its letters', async () => {
+      for (const { art } of await markedWords(week)) {
+        const canvas = { widthMm: art.widthMm + 2, heightMm: art.heightMm + 2, xMm: 1, yMm: 1, dpi }
+        const [marks, letters] = renderLayers([art.shapes.slice(0, -1), art.shapes.slice(-1)], canvas)
+        expect(columnsOf(marks!), `${art.text[0]!.text} is marked`).toBeDefined()
+        expect(overlap(marks!, letters!), `${art.text[0]!.text}: pixels that mark and letters share`).toBe(0)
       }
-    }
-    expect(counted).toBeGreaterThan(20)
+    })
+
+    it('marks the letters that it says, as counted in the letters’ own ink', async () => {
+      let counted = 0
+      for (const { art, marks } of await markedWords(week)) {
+        const word = art.text[0]!.text
+        const canvas = { widthMm: art.widthMm + 2, heightMm: art.heightMm + 2, xMm: 1, yMm: 1, dpi }
+        const [letters] = renderLayers([art.shapes.slice(-1)], canvas)
+        const groups = inkGroups(letters!)
+        // Letters that touch (kerned r and e) form one group, and then nothing can be counted.
+        if (groups.length !== word.length) continue
+        for (const mark of marks) {
+          const from = mmToPixels(mark.xMm + 1, dpi)
+          const to = mmToPixels(mark.xMm + 1 + mark.widthMm, dpi)
+          const covered = groups.flatMap(({ first, last }, index) =>
+            (first + last) / 2 > from && (first + last) / 2 < to ? [index] : [],
+          )
+          counted++
+          expect(
+            [covered[0], covered.at(-1)! + 1],
+            `${word}: letters over the mark on ${mark.letters}`,
+          ).toEqual([mark.start, mark.end])
+        }
+      }
+      expect(counted).toBeGreaterThan(20)
+    })
   })
-})
+}
