@@ -55,14 +55,12 @@ describe('a word search', () => {
   it('holds every word once, in the place told, over 1,000 seeds', () => {
     for (const { grid, placed } of searches) {
       const rows = gridRows(grid)
-      expect(rows.map(row => row.length)).toEqual(Array.from({ length: 10 }, () => 10))
-      for (const { word, row, column, down, across } of placed) {
-        expect(timesRead(rows, word)).toBe(1)
-        expect([...word].map((_, step) => rows[row + down * step]![column + across * step]).join('')).toBe(
-          word,
-        )
-      }
-      expect(placed.map(({ word }) => word)).toEqual(week)
+      expect(rows.map(row => row.length).join()).toBe('10,10,10,10,10,10,10,10,10,10')
+      const found = placed.filter(({ word, row, column, down, across }) => {
+        const read = [...word].map((_, step) => rows[row + down * step]![column + across * step]).join('')
+        return read === word && timesRead(rows, word) === 1
+      })
+      expect(found.map(({ word }) => word)).toEqual(week)
     }
   })
 
