@@ -14,6 +14,8 @@ export const knownParts: () => readonly KnownParts[] = lazily(() =>
 
 /** Spelled as a child might: what reads like an unfit word is none the better for another letter. */
 function asRead(text: string): string {
+  // Most throws hold nothing of the kind, and there are twenty thousand of them.
+  if (!/c|ph|(.)\1/.test(text)) return text
   return text
     .replaceAll(/ck|c(?![eiyh])/g, 'k')
     .replaceAll('ph', 'f')

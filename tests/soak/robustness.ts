@@ -1,6 +1,6 @@
 /**
  * `npm run soak`, its second part: whatever is read, made or killed ends in success, or in problems with a place and
- * advice. `node .build/tests/soak/robustness.js reads=20000 makes=1000 arguments=200 kills=200 pairs=20 seed=1`
+ * advice, and dice build what they claim. `node .build/tests/soak/robustness.js reads=20000 makes=1000 arguments=200 kills=200 pairs=20 dice=1000 seed=1`
  */
 import { spawnSync } from 'node:child_process'
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs'
@@ -8,6 +8,7 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import fc from 'fast-check'
 import { installationFolder } from '../../src/installation.js'
+import { faultsOfWeek, weekByChance } from '../sets/games/dice-by-definition.js'
 import { faultsOfReading, qualities, readings, tryToMake } from './any-input.js'
 import { type Aim, killOnce, pairInContainers, prepareGround } from './kills.js'
 import { argumentLists, plans } from './models/plan-texts.js'
@@ -77,6 +78,15 @@ for (const quality of qualities) {
   say(`  of them ${good} made a set`)
 }
 if (largestBytes > mostBytes) tell('memory', [`${Math.round(largestBytes / 1e6)} MB`], null)
+
+const weeks = count('dice', 1000)
+let sets = 0
+for (let week = 0; week < weeks; week++) {
+  const found = faultsOfWeek(week)
+  sets += found.sets
+  if (found.faults.length > 0) tell('dice', found.faults, weekByChance(week))
+}
+say(`dice: ${sets} sets of three, for ${weeks} weeks by chance`)
 
 const home = mkdtempSync(join(tmpdir(), 'oaktag-soak-'))
 try {

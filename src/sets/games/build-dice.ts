@@ -43,14 +43,20 @@ export function buildDice(wanted: DiceWanted, generator: Generator): ThreeDice |
 
 /** Which faces are chosen of those there are. */
 type Indices = readonly [readonly number[], readonly number[], readonly number[]]
-type Worths = (first: number, second: number, third: number) => number
+
+/** What every throw is worth; the third die's faces lie side by side, then the second's. */
+interface Worths {
+  readonly values: Float64Array
+  readonly seconds: number
+  readonly thirds: number
+}
 
 function worthsOf({ faces: [first, second, third], worth }: DiceWanted): Worths {
-  const worths = new Float64Array(first.length * second.length * third.length)
+  const values = new Float64Array(first.length * second.length * third.length)
   let at = 0
   for (const before of first)
-    for (const vowel of second) for (const after of third) worths[at++] = worth(before + vowel + after)
-  return (a, b, c) => worths[(a * second.length + b) * third.length + c]!
+    for (const vowel of second) for (const after of third) values[at++] = worth(before + vowel + after)
+  return { values, seconds: second.length, thirds: third.length }
 }
 
 function climbed(
@@ -81,9 +87,19 @@ function climbed(
 
 /** What a face adds on its die, as the two others are: throws are added up, so the best six are the six best. */
 function shareOf(dice: Indices, die: 0 | 1 | 2, face: number, worths: Worths): number {
-  const chosen = (which: 0 | 1 | 2) => (which === die ? [face] : dice[which])
+  const own = [face]
+  const [first, second, third] = [
+    die === 0 ? own : dice[0],
+    die === 1 ? own : dice[1],
+    die === 2 ? own : dice[2],
+  ]
+  const { values, seconds, thirds } = worths
   let sum = 0
-  for (const a of chosen(0)) for (const b of chosen(1)) for (const c of chosen(2)) sum += worths(a, b, c)
+  for (const a of first)
+    for (const b of second) {
+      const row = (a * seconds + b) * thirds
+      for (const c of third) sum += values[row + c]!
+    }
   return sum
 }
 
