@@ -4,6 +4,7 @@ import { benchFiles } from './files.bench.js'
 import { benchPairSpread, benchSingleWinner } from './games.bench.js'
 import { benchLayouts } from './layouts.bench.js'
 import { benchMemory } from './memory.bench.js'
+import { benchWeeks } from './weeks.bench.js'
 import { benchColdLookUp, benchGuesses, benchWordSpeed } from './words.bench.js'
 
 const print = (title: string, rows: readonly object[]): void => {
@@ -20,3 +21,4 @@ print('Bingo: how evenly pairs of words meet', benchPairSpread())
 print('Bingo: one winner of thirty boards, at each call', benchSingleWinner())
 print('Files: thirty boards and their cards', await benchFiles())
 print('Memory: the most that a process held', benchMemory())
+print('A class of three groups', benchWeeks())

@@ -1,25 +1,11 @@
 /** The most memory that a whole process held, for plans far larger than a week's. Run on its own, or by `npm run bench`. */
-import { spawnSync } from 'node:child_process'
-import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
-import { buildFolder } from '../../src/installation.js'
+import { familiarWords, list } from './familiar-words.js'
+import { type MeasuredRun, measured } from './measured-run.js'
 
-export interface MemoryRow {
-  readonly what: string
-  readonly peakMb: number
-  /** Processor time over all cores. */
-  readonly seconds: number
-}
-
-const cli = join(buildFolder, 'src/start.cjs')
-
-/** Tells on standard error, when the process ends, what the system has counted. */
-const counting =
-  'data:text/javascript,process.on("exit",()=>{const{maxRSS,userCPUTime,systemCPUTime}=process.resourceUsage();' +
-  'process.stderr.write("\\n"+JSON.stringify({peakKb:maxRSS,microseconds:userCPUTime+systemCPUTime}))})'
-
-export function benchMemory(): readonly MemoryRow[] {
+export function benchMemory(): readonly MeasuredRun[] {
   const folder = mkdtempSync(join(tmpdir(), 'oaktag-bench-'))
   const words = familiarWords()
   const items = (count: number) =>
@@ -51,27 +37,6 @@ export function benchMemory(): readonly MemoryRow[] {
   } finally {
     rmSync(folder, { recursive: true })
   }
-}
-
-function measured(what: string, args: readonly string[], cwd: string): MemoryRow {
-  const run = spawnSync(process.execPath, ['--import', counting, cli, ...args], {
-    cwd,
-    encoding: 'utf8',
-    maxBuffer: 2 ** 28,
-  })
-  if (run.status !== 0) throw new Error(run.stderr)
-  const { peakKb, microseconds } = JSON.parse(run.stderr.slice(run.stderr.lastIndexOf('\n')))
-  return { what, peakMb: Math.round(peakKb / 1024), seconds: Math.round(microseconds / 1e5) / 10 }
-}
-
-/** Those that `find` offers, the most frequent first, quoted, since some of them are signs in YAML. */
-function familiarWords(): readonly string[] {
-  const offered = readFileSync(join(buildFolder, 'offered-words.txt'), 'utf8')
-  return [...new Set([...offered.matchAll(/^\d{4}([a-z]{3,9})\t/gm)].map(match => `"${match[1]}"`))]
-}
-
-function list(words: readonly string[]): string {
-  return words.join(', ')
 }
 
 if (process.argv[1] === import.meta.filename) console.table(benchMemory())
