@@ -65,6 +65,8 @@ function weekProblems(
 ): readonly Problem[] {
   const text = readTextFile({ path, what: 'the plan', place }, files)
   if (!text.ok) return text.problems
+  if (isClassFile(text.value))
+    return [errorAt(place, `"${named}" is a class file, not a plan`, 'Name the plans of the weeks alone.')]
   const root = yamlEntries(path, text.value)
   if (!root.ok || root.value?.kind !== 'map') return []
   const own = valueAt(root.value, 'class file')

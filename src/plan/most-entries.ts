@@ -11,6 +11,10 @@ const mostEntries = {
   'words of earlier weeks': 20_000,
 } as const
 
+export function isTooMany(what: keyof typeof mostEntries, count: number): boolean {
+  return count > mostEntries[what]
+}
+
 /** A list that is longer than can be meant, told at the list. */
 export function tooMany(
   what: keyof typeof mostEntries,
@@ -18,7 +22,7 @@ export function tooMany(
   place: Place,
 ): readonly Problem[] {
   const most = mostEntries[what]
-  if (entries.length <= most) return []
+  if (!isTooMany(what, entries.length)) return []
   return [
     errorAt(
       place,

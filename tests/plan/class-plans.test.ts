@@ -44,6 +44,15 @@ describe('a class file in place of a plan', () => {
     })
   })
 
+  it('takes no other class file for a plan', () => {
+    const found = plansOf('weeks: [weeks/week-1.yaml]\n', {
+      'class/weeks/week-1.yaml': 'weeks: [../room-7.yaml]\n',
+    })
+    expect(found?.problems.map(([message]) => message)).toEqual([
+      'class/room-7.yaml:1:9: error: "weeks/week-1.yaml" is a class file, not a plan',
+    ])
+  })
+
   it('says of a plan that knows nothing of it what to write there', () => {
     const found = plansOf('weeks: [weeks/week-1.yaml]\n', {
       'class/weeks/week-1.yaml': 'words: [reed]\nprint: [key]\n',

@@ -29,6 +29,20 @@ describe('a list longer than can be meant', () => {
     ])
   })
 
+  it('of many files is not read to its end', () => {
+    const files = filesInMemory({ 'list.txt': many(9_000, () => 'reed') })
+    let opened = 0
+    const read: typeof files.read = (path, most) => {
+      opened += 1
+      return files.read(path, most)
+    }
+    const counting = { ...files, read }
+    expect(problemsOf(`words: [${'list.txt,'.repeat(500)}]\nprint: [key]\n`, counting)).toEqual([
+      'list.txt:1:1: error: the list has 18,000 words',
+    ])
+    expect(opened).toBeLessThan(10)
+  })
+
   it('of ten thousand words is read', { timeout: 30_000 }, () => {
     const letters = (index: number) => [...String(index)].map(digit => 'abcdefghij'[Number(digit)]).join('')
     const files = filesInMemory({ 'list.txt': many(10_000, index => `w${letters(index)}`) })

@@ -67,6 +67,8 @@ function namedTwice(lists: readonly Entry[], { file }: EarlierContext) {
 function counted(files: FileAccess): { readonly files: FileAccess; readonly bytesRead: () => number } {
   let bytes = 0
   const read: FileAccess['read'] = (path, limit) => {
+    // A plan may name a thousand lists.
+    if (bytes > mostBytes) return { kind: 'too large', sizeBytes: bytes }
     const found = files.read(path, limit)
     if (found.kind === 'bytes') bytes += found.bytes.length
     return found

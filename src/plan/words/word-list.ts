@@ -5,6 +5,7 @@ import { errorAt, type Outcome, type Place } from '../../problems.js'
 import type { FileAccess } from '../disk/file-access.js'
 import { readTextFile } from '../disk/text-file.js'
 import type { Takes } from '../keys/takes.js'
+import { isTooMany } from '../most-entries.js'
 import type { PlanWord } from '../plan.js'
 import { type Entry, misfit, type TextEntry } from '../yaml/entry.js'
 import { csvEntries } from './csv-list.js'
@@ -32,8 +33,7 @@ export function wordListTaken(context: WordContext, { empty }: { readonly empty:
 /** The entries of a list with those of lists and files in it, or of the file that it names, relative to the file that names it. */
 export function wordEntries(entry: Entry, context: WordContext): Outcome<WordEntries> {
   if (entry.kind === 'list') {
-    const parts = together(entry.items.map(item => entriesInList(item, context)))
-    return andThen(parts, found =>
+    return andThen(together(partsOf(entry.items, context)), found =>
       succeed({ items: found.flatMap(({ items }) => items), file: context.file }),
     )
   }
@@ -52,11 +52,28 @@ export function wordEntries(entry: Entry, context: WordContext): Outcome<WordEnt
   return entriesOfNamedFile(entry, context)
 }
 
+/** More than can be meant is refused as a whole: files beyond that are not opened. */
+function partsOf(items: readonly Entry[], context: WordContext): readonly Outcome<WordEntries>[] {
+  const parts: Outcome<WordEntries>[] = []
+  let words = 0
+  for (const item of items) {
+    if (isTooMany('words', words) && namesFile(item)) continue
+    const part = entriesInList(item, context)
+    words += part.ok ? part.value.items.length : 1
+    parts.push(part)
+  }
+  return parts
+}
+
 /** A word with its keys, the path of another list, or a list in the list. */
 function entriesInList(item: Entry, context: WordContext): Outcome<WordEntries> {
   if (item.kind === 'list') return wordEntries(item, context)
-  if (item.kind === 'text' && /\.(?:txt|csv)$/i.test(item.text)) return entriesOfNamedFile(item, context)
+  if (namesFile(item)) return entriesOfNamedFile(item, context)
   return succeed({ items: [{ entry: item, file: context.file }], file: context.file })
+}
+
+function namesFile(item: Entry): item is TextEntry {
+  return item.kind === 'text' && /\.(?:txt|csv)$/i.test(item.text)
 }
 
 function entriesOfNamedFile({ text, place }: TextEntry, context: WordContext): Outcome<WordEntries> {
