@@ -10,6 +10,7 @@ import { crossword } from './crossword/crossword.js'
 import { diceGrid } from './dice-grid/dice-grid.js'
 import { dictation } from './dictation/dictation.js'
 import { fourInALine } from './four-in-a-line.js'
+import { homePage } from './home-page/home-page.js'
 import { key } from './key/key.js'
 import type { Layout } from './layout.js'
 import { letterTiles } from './letter-tiles/letter-tiles.js'
@@ -60,6 +61,7 @@ export const layouts: readonly Layout[] = [
   dictation,
   practice,
   boardPages,
+  homePage,
   key,
   markedList,
   blankList,

@@ -3,6 +3,7 @@ import { pointsToMm } from '../../src/geometry.js'
 import type { Row } from '../../src/pieces/faces/flow-page.js'
 import { emForXHeight, REFERENCE_X_HEIGHT } from '../../src/pieces/text/type-size.js'
 import type { Practice, PracticeItem } from '../../src/sets/practice/practice.js'
+import type { LayoutRequest } from '../layout.js'
 import type { PracticeRequest } from './practice-options.js'
 
 /** What a child's page shows of some of its prompts. */
@@ -35,16 +36,18 @@ export interface PracticeKind<P extends Practice = Practice> {
   readonly answerRows?: (request: PracticeRequest, practice: P, widthMm: number) => readonly Row[]
 }
 
+type SizedRequest = Pick<LayoutRequest, 'type' | 'typeface'>
+
 /** What a child reads on her page beside the words of the list: our own judgement, no source. */
 const TEXT_PT = 13
 /** Words that she copies or chooses from: the same. */
 const WORD_PT = 18
 
-export function childTextMm({ type, typeface }: PracticeRequest): number {
+export function childTextMm({ type, typeface }: SizedRequest): number {
   return type.large ? type.textMm : emForXHeight(typeface, pointsToMm(TEXT_PT) * REFERENCE_X_HEIGHT)
 }
 
-export function childWordMm({ type, typeface }: PracticeRequest): number {
+export function childWordMm({ type, typeface }: SizedRequest): number {
   const usualMm = emForXHeight(typeface, pointsToMm(WORD_PT) * REFERENCE_X_HEIGHT)
   return Math.max(type.wordMinimumMm, type.large ? 0 : usualMm)
 }

@@ -10,6 +10,7 @@ import { leftsOf } from '../../src/pieces/parts/table-rows.js'
 import { breakLines, linesHeight, type TextStyle } from '../../src/pieces/text/break-lines.js'
 import { Lines } from '../../src/pieces/text/lines.js'
 import type { Word } from '../../src/words/word.js'
+import type { LayoutRequest } from '../layout.js'
 import { leastRoom, listSlot } from '../word-lists/list-measure.js'
 import { leastLabelled, leastWriting } from '../writing/writing-lines.js'
 import { childTextMm, childWordMm } from './practice-kind.js'
@@ -54,12 +55,12 @@ export function columnsOf(
 }
 
 /** What the words need at the smallest size that may be printed, with their marks where the item asks for these. */
-export function roomForWords(request: PracticeRequest, words: readonly Word[]): Size {
+export function roomForWords(request: LayoutRequest, words: readonly Word[]): Size {
   return leastRoom({ ...request, words, marks: request.marked ? request.marks : [] })
 }
 
 /** A word of the list, bare unless the item asks for marks. */
-export function promptSlot({ marked }: PracticeRequest, word: Word): WordSlot {
+export function promptSlot({ marked }: LayoutRequest, word: Word): WordSlot {
   return { ...listSlot(word, marked), sizedAsMarked: marked }
 }
 

@@ -1,11 +1,11 @@
-/** The words to choose from, over the prompts of a page: by the alphabet, so that their order tells nothing. */
+/** Words side by side in rows, as a child reads them. */
 import { mm } from '../../src/pieces/faces/face.js'
 import type { Row } from '../../src/pieces/faces/flow-page.js'
 import { Slot } from '../../src/pieces/faces/slot.js'
 import { whiteRow } from '../../src/pieces/parts/table-rows.js'
 import type { Word } from '../../src/words/word.js'
+import type { LayoutRequest } from '../layout.js'
 import { childWordMm } from './practice-kind.js'
-import type { PracticeRequest } from './practice-options.js'
 import { promptSlot, roomForWords } from './prompt-row.js'
 
 const MOST_COLUMNS = 6
@@ -15,21 +15,31 @@ const GAP_MM = 6
 const ROW_HEIGHT = 1.75
 const BELOW_MM = 3
 
+/** The words to choose from, over the prompts of a page: by the alphabet, so that their order tells nothing. */
 export function wordBank(
-  request: PracticeRequest,
+  request: LayoutRequest,
   words: readonly Word[],
   { widthMm, from }: { readonly widthMm: number; readonly from: number },
 ): readonly Row[] {
-  const { measure } = request
   const sorted = words.toSorted((a, b) => (a.text.toLowerCase() < b.text.toLowerCase() ? -1 : 1))
+  return [...wordRows(request, sorted, { widthMm, name: `bank ${from}` }), whiteRow(BELOW_MM)]
+}
+
+/** As many words side by side as have room, in their order. */
+export function wordRows(
+  request: LayoutRequest,
+  words: readonly Word[],
+  { widthMm, name: nameOfAll }: { readonly widthMm: number; readonly name: string },
+): readonly Row[] {
+  const { measure } = request
   const wordMm = childWordMm(request)
   const least = roomForWords(request, words)
   const widest = Math.max(least.widthMm, ...words.map(({ text }) => measure(text, wordMm)))
   const columns = Math.max(1, Math.min(MOST_COLUMNS, words.length, Math.floor(widthMm / (widest + GAP_MM))))
   const heightMm = Math.max(wordMm * ROW_HEIGHT, least.heightMm)
-  const rows = Array.from({ length: Math.ceil(sorted.length / columns) }, (_, row): Row => {
-    const placed = sorted.slice(row * columns, (row + 1) * columns)
-    const name = (index: number) => `bank ${from} ${row} ${index}`
+  return Array.from({ length: Math.ceil(words.length / columns) }, (_, row): Row => {
+    const placed = words.slice(row * columns, (row + 1) * columns)
+    const name = (index: number) => `${nameOfAll} ${row} ${index}`
     return {
       heightMm,
       slots: Object.fromEntries(
@@ -44,5 +54,4 @@ export function wordBank(
       ),
     }
   })
-  return [...rows, whiteRow(BELOW_MM)]
 }

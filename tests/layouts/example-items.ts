@@ -60,6 +60,8 @@ export const examples: Readonly<Record<string, Examples>> = {
   },
   // On paper as small as tests print on, a step of each kind.
   'board-pages': { keys: ['', 'each word: in one step, sounds: bars, plurals: no'] },
+  // Small print on it is for a grown-up.
+  'home-page': { keys: ['', 'marks: none'], forTeacher: true },
   'word-strips': { keys: ['', 'write: syllables, border: thick cut', 'write: nothing'] },
   key: { keys: ['', 'for: desk'] },
   'marked-list': { keys: [''], forTeacher: true },

@@ -44,6 +44,7 @@ const pictured: Readonly<Record<string, string>> = {
   'practice-marks': 'layout: practice, practise: marks',
   'practice-copy': 'layout: practice, practise: copy',
   'board-pages': 'layout: board-pages, words: [reed, marsh], each word: none',
+  'home-page': 'layout: home-page',
   'word-strips': 'layout: word-strips, across: 1, down: 3, cover: no',
   key: 'layout: key',
   'key-desk': 'layout: key, for: desk',
