@@ -12,6 +12,7 @@ import { type ImposedItem, imposePlan } from './pipeline/impose/impose-plan.js'
 import { itemFingerprints } from './pipeline/item-fingerprints.js'
 import { type KeptWork, keepWork } from './pipeline/kept-work.js'
 import { tellAndTakeTurns, type Watching } from './pipeline/progress.js'
+import { type ProposedGroup, proposedGroups } from './pipeline/report/proposed-groups.js'
 import { type LookedAt, toLookAt } from './pipeline/report/to-look-at.js'
 import { type SettledPlan, settlePlan } from './pipeline/settle/settle-plan.js'
 import { openMaterials } from './pipeline/study/materials.js'
@@ -51,7 +52,10 @@ export interface PlanOnSheets {
 }
 
 /** A set as it was written, with what is to be looked at before it is printed. */
-export interface MadePlan extends WrittenPlan, LookedAt {}
+export interface MadePlan extends WrittenPlan, LookedAt {
+  /** Lists that the plan asks to be shown. */
+  readonly proposed: readonly ProposedGroup[]
+}
 
 /** The whole flow for one plan: read → study → deal → settle → impose → draw and write, sheet by sheet. */
 export async function makePlan(request: MakeRequest): Promise<Outcome<MadePlan>> {
@@ -79,7 +83,13 @@ export async function makePlan(request: MakeRequest): Promise<Outcome<MadePlan>>
   })
   const problems = [...onSheets.problems, ...written.problems]
   if (!written.ok) return failWith(problems)
-  return succeed({ ...written.value, ...toLookAt(onSheets.value) }, problems)
+  const proposed = await proposedGroups(onSheets.value.plan)
+  const value = {
+    ...written.value,
+    ...toLookAt(onSheets.value),
+    proposed: proposed.ok ? proposed.value : [],
+  }
+  return succeed(value, [...problems, ...proposed.problems])
 }
 
 /** The flow up to the sheets, all of them drawn. */

@@ -1,6 +1,7 @@
 import { check, type PlanReport } from '../door/make.js'
 import type { Problem } from '../door/problems.js'
 import { type CommandResult, resultOf, wrongUsage } from './command-result.js'
+import { describeProposed } from './describe-proposed.js'
 import { describeReview } from './describe-review.js'
 import { planApart } from './plan-apart.js'
 import { plansToMake } from './plan-files.js'
@@ -71,6 +72,7 @@ function describe(report: PlanReport): string {
     row('in all', figures(report)),
     ...describeReview(report.review).map(line => `  ${line}`),
     ...notesOf(report).flatMap(note => wrapLine(`  ${note}`, 80)),
+    ...describeProposed(report.proposed),
   ].join('\n')
 }
 

@@ -5,12 +5,12 @@ import { wrapLine } from './wrap-line.js'
 
 export function describeGraded(lists: readonly (readonly ShownWord[])[]): string {
   const blocks = lists.map(
-    (words, index) => `Group ${index + 1}: ${lengthsOf(words)}\n${describeFound(words)}`,
+    (words, index) =>
+      `Group ${index + 1}: ${lengthsOf(words.map(({ word }) => word))}\n${describeFound(words)}`,
   )
-  const groups = lists.flatMap((words, index) => [
-    `  - name: group ${index + 1}`,
-    ...wrapLine(`    words: [${words.map(({ word }) => word.text).join(', ')}]`, 80),
-  ])
+  const groups = groupsText(
+    lists.map((words, index) => ({ name: `group ${index + 1}`, words: words.map(({ word }) => word.text) })),
+  )
   return [
     ...blocks,
     wrapLine(
@@ -21,10 +21,22 @@ export function describeGraded(lists: readonly (readonly ShownWord[])[]): string
   ].join('\n\n')
 }
 
+/** As a plan has them. */
+export function groupsText(
+  groups: readonly { readonly name: string; readonly words: readonly string[] }[],
+): readonly string[] {
+  return groups.flatMap(({ name, words }) => [
+    `  - name: ${name}`,
+    ...wrapLine(`    words: [${words.join(', ')}]`, 80),
+  ])
+}
+
 /** `3 sounds, 1 syllable`, `4 to 6 sounds, 2 syllables`. */
-export function lengthsOf(words: readonly ShownWord[]): string {
-  const sounds = words.map(({ word }) => word.soundCount)
-  const syllables = words.map(({ word }) => word.syllables.length)
+export function lengthsOf(
+  words: readonly { readonly soundCount: number; readonly syllables: readonly string[] }[],
+): string {
+  const sounds = words.map(({ soundCount }) => soundCount)
+  const syllables = words.map(word => word.syllables.length)
   return `${fromTo(sounds, 'sound')}, ${fromTo(syllables, 'syllable')}`
 }
 

@@ -1,5 +1,6 @@
 import { relative } from 'node:path'
 import type { MadePlan } from '../door/make.js'
+import { describeProposed } from './describe-proposed.js'
 import { describeReview } from './describe-review.js'
 import { wrapLine } from './wrap-line.js'
 
@@ -20,6 +21,7 @@ export function describeMade(made: MadePlan, planFile: string): string {
     ...describeReview(made.review),
     ...goneWithLastSet(made),
     ...lookTwice(made, planFile),
+    ...describeProposed(made.proposed),
     `Look it over and print: ${shown(indexFile)}`,
   ].join('\n')
 }

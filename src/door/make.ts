@@ -4,6 +4,7 @@ import { type KeptWork, workOfOneRun } from '../pipeline/kept-work.js'
 import type { Progress, Watching } from '../pipeline/progress.js'
 import { reportItem } from '../pipeline/report/item-report.js'
 import { type PlanReport, reportPlan } from '../pipeline/report/plan-report.js'
+import { type ProposedGroup, proposedGroups } from '../pipeline/report/proposed-groups.js'
 import { type MadePlan, makePlan, putEachOnSheets } from '../pipeline.js'
 import type { FileAccess } from '../plan/disk/file-access.js'
 import type { Outcome } from '../problems.js'
@@ -53,9 +54,14 @@ export async function check({
   const reported = await putEachOnSheets(request, item => reportItem(item, kept))
   if (!reported.ok) return reported
   const { plan: read, items } = reported.value
-  return succeed(reportPlan(plan, read, items), reported.problems)
+  const proposed = await proposedGroups(read)
+  const groups = proposed.ok && proposed.value.length > 0 ? { proposed: proposed.value } : {}
+  return succeed({ ...reportPlan(plan, read, items), ...groups }, [
+    ...reported.problems,
+    ...proposed.problems,
+  ])
 }
 
 export type { BackForReview } from '../pipeline/report/back-for-review.js'
 export type { ItemReport } from '../pipeline/report/item-report.js'
-export type { Format, MadePlan, PlanReport, Progress }
+export type { Format, MadePlan, PlanReport, Progress, ProposedGroup }

@@ -12,6 +12,7 @@ import type {
   PlanWord,
   PrinterSetting,
   PrintItem,
+  SpreadWish,
 } from './plan.js'
 import { lexiconAccent } from './settings/accent.js'
 import type { ClassFile } from './settings/class-file.js'
@@ -34,6 +35,7 @@ export interface ReadValues {
   readonly 'class file'?: ClassFile
   readonly printer?: PrinterSetting
   readonly contrast?: Contrast
+  readonly spread?: SpreadWish
 }
 
 export function assembled(values: ReadValues, file: string): Plan {
@@ -57,6 +59,7 @@ export function assembled(values: ReadValues, file: string): Plan {
       taught: classFile && taughtUntil(classFile, file),
       printer: values.printer ?? classFile?.printer,
       contrast: values.contrast,
+      spread: values.spread,
       cluesFrom: values.clues,
     }),
   }

@@ -21,6 +21,7 @@ import { groupListReader } from './settings/groups.js'
 import { marksReader } from './settings/marks.js'
 import { printerExample, readPrinter } from './settings/printer.js'
 import { type SettingsFile, settingsContext } from './settings/settings-context.js'
+import { spreadReader } from './settings/spread.js'
 import { LARGEST_SEED, wholeNumberReader } from './values/numbers.js'
 import { paperReader } from './values/papers.js'
 import { textReader } from './values/texts.js'
@@ -59,6 +60,11 @@ export function planKeys(
       example: '[week-1.yaml, week-2.yaml]',
       usual: 'what the class file says, and else none',
     }),
+    spread: key(
+      'a pattern for which lists for groups, from short words to long, are shown; nothing is made of them',
+      spreadReader(vocabulary),
+      { example: 'vowel-team' },
+    ),
     accent: key('how your class speaks', readAccent, { usual: 'american' }),
     'count sounds': key('what counts as a sound', readCountSounds, { usual: 'as taught' }),
     clues: key('whether words without a clue of yours take one of our drafts', readCluesFrom, {

@@ -32,6 +32,16 @@ export interface Plan {
   readonly printer?: PrinterSetting
   /** Ink and ground of the pieces; black on white where left out. */
   readonly contrast?: Contrast
+  /** Lists for groups that are to be proposed; nothing is made of them. */
+  readonly spread?: SpreadWish
+}
+
+export interface SpreadWish {
+  readonly place: Place
+  readonly pattern: string
+  readonly lists: number
+  /** Of each list. */
+  readonly words: number
 }
 
 /** Features of an accent that change phonemes or patterns; the lexicon's own is General American. */

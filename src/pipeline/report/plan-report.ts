@@ -1,6 +1,7 @@
 import type { Plan } from '../../plan/plan.js'
 import { type BackForReview, backForReview } from './back-for-review.js'
 import type { ItemReport } from './item-report.js'
+import type { ProposedGroup } from './proposed-groups.js'
 
 /** What a plan would take, item by item and in all. */
 export interface PlanReport {
@@ -15,6 +16,8 @@ export interface PlanReport {
   readonly wasteShare: number
   /** Words of earlier weeks, where any come back. */
   readonly review?: readonly BackForReview[]
+  /** Lists for groups, where the plan asks for some. */
+  readonly proposed?: readonly ProposedGroup[]
 }
 
 /** @param file the plan file's path, as it was given */
