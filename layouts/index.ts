@@ -13,6 +13,7 @@ import { fourInALine } from './four-in-a-line.js'
 import { homePage } from './home-page/home-page.js'
 import { key } from './key/key.js'
 import type { Layout } from './layout.js'
+import { lessonNotes } from './lesson-notes/lesson-notes.js'
 import { letterTiles } from './letter-tiles/letter-tiles.js'
 import { matchingPairs } from './matching-pairs.js'
 import { missingLetters } from './missing-letters.js'
@@ -60,6 +61,7 @@ export const layouts: readonly Layout[] = [
   wordStrips,
   dictation,
   practice,
+  lessonNotes,
   boardPages,
   homePage,
   key,

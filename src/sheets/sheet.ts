@@ -26,6 +26,7 @@ export type SheetKind =
   | 'caller'
   | 'rules'
   | 'answers'
+  | 'notes'
   | 'list'
   | 'practice'
   | 'screen'

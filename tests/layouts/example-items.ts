@@ -47,6 +47,7 @@ export const examples: Readonly<Record<string, Examples>> = {
   'sound-mat': { keys: ['border: double'] },
   'sound-boxes': { keys: ['', 'show: word'] },
   dictation: { keys: ['', 'border: dashed, copies: 2'] },
+  'lesson-notes': { keys: [''], forTeacher: true },
   practice: {
     keys: [
       '',

@@ -37,6 +37,7 @@ const pictured: Readonly<Record<string, string>> = {
   'sound-mat': 'layout: sound-mat, cover: no',
   'sound-boxes': 'layout: sound-boxes, across: 1, down: 2, words: [reed, marsh], cover: no',
   dictation: 'layout: dictation, cover: off',
+  'lesson-notes': 'layout: lesson-notes',
   practice: 'layout: practice, practise: sounds',
   'practice-forms': 'layout: practice, practise: plurals, add words: nothing',
   'practice-boxes': 'layout: practice, practise: parts of speech',

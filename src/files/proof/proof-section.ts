@@ -10,7 +10,7 @@ import { sheetsOfStock } from './sheet-counts.js'
 import { asSpooled, type SpooledText, type TextSpool } from './text-spool.js'
 
 /** What gives the game away: printed for the teacher, folded on the proof page. */
-const forTheTeacher: readonly SheetKind[] = ['key', 'answers', 'caller']
+const forTheTeacher: readonly SheetKind[] = ['key', 'answers', 'notes', 'caller']
 
 /** An item's part of the proof page, in pieces of text that follow one another. */
 export type SectionText = readonly SpooledText[]

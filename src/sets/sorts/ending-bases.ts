@@ -76,12 +76,11 @@ function soundOfUnknownEd({ text, graphemes }: SortableWord): readonly Placement
 
 function soundOf({ start, end }: SortableFinding, word: SortableWord, of: string): readonly Placement[] {
   const sounds = word.graphemes
-    .filter(grapheme => grapheme.start + grapheme.letters.length > start && grapheme.start < end)
+    // Of tried and ponies the ie belongs to the base.
+    .filter(grapheme => grapheme.start >= start && grapheme.start < end)
     .flatMap(grapheme => grapheme.sounds)
     .map(sound => (/^(?:AH|EH)$/.test(sound) ? 'IH' : sound))
-  // Of `ies` and `ied` the vowel belongs to the base.
-  const heard = sounds[0] === 'IY' ? sounds.slice(1) : sounds
-  return heard.length === 0 ? [] : [{ of, column: heard.join(' ') }]
+  return sounds.length === 0 ? [] : [{ of, column: sounds.join(' ') }]
 }
 
 function endingSounds(letters: string) {
