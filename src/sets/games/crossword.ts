@@ -1,6 +1,8 @@
 /** Crosswords: the words of a list laid across one another, found by search. */
 import type { Word } from '../../words/word.js'
 import { type Generator, shuffle } from '../random.js'
+import { type Extent, extentOf, type Placed, sidesOf, sizeOf } from './crossword-places.js'
+import { packSymmetric } from './symmetric-crossword.js'
 
 export interface CrosswordEntry {
   readonly word: string
@@ -62,38 +64,43 @@ export function packCrossword(
     const packing = pack(words, most, generator)
     if (best === undefined || isBetter(packing, best)) best = packing
   }
-  return crosswordOf(laid(best!, shape, most), words)
+  const packing = isWhole() ? symmetricOr(best!, { words, most }, generator) : best!
+  return crosswordOf(laid(packing, shape, most), words)
+}
+
+/** So much larger a symmetric grid may be, as `sizeOf` counts: a cell more on one side. */
+const LARGER = 2
+
+/** The same words in a grid with a half-turn symmetry, as printed crosswords have by custom, where one is found. */
+function symmetricOr(
+  best: Packing,
+  { words, most }: Pick<CrosswordWanted, 'words' | 'most'>,
+  generator: Generator,
+): Laid {
+  const mostSize = sizeOf(best.extent) + LARGER
+  const placed = packSymmetric({ words, most, mostSize }, generator)
+  if (placed === undefined) return best
+  return { placed, extent: extentOf(placed) }
 }
 
 /** Across and down are exchanged where the longer side is not the one that is wanted, and there is room for it. */
-function laid(packing: Packing, shape: CrosswordWanted['shape'], most: CrosswordWanted['most']): Packing {
+function laid(packing: Laid, shape: CrosswordWanted['shape'], most: CrosswordWanted['most']): Laid {
   const [height, width] = sidesOf(packing.extent)
   const isOther = shape === 'wide' ? height > width : shape === 'tall' && width > height
   if (!isOther || height > most.columns || width > most.rows) return packing
   const placed = packing.placed.map(
     ({ word, row, column, down }): Placed => ({ word, row: column, column: row, down: !down }),
   )
-  return { ...packing, placed, extent: extentOf(placed) }
+  return { placed, extent: extentOf(placed) }
 }
 
-interface Placed {
-  readonly word: string
-  readonly row: number
-  readonly column: number
-  readonly down: boolean
-}
-
-interface Packing {
+interface Laid {
   readonly placed: readonly Placed[]
-  readonly crossings: number
   readonly extent: Extent
 }
 
-interface Extent {
-  readonly top: number
-  readonly left: number
-  readonly bottom: number
-  readonly right: number
+interface Packing extends Laid {
+  readonly crossings: number
 }
 
 /** Letters by place, `row column`; the grid grows in every direction, so places may be negative. */
@@ -184,25 +191,6 @@ function put({ word, row, column, down }: Placed, letters: Letters): void {
     letters.set(`${row + (down ? index : 0)} ${column + (down ? 0 : index)}`, letter)
 }
 
-function extentOf(placed: readonly Placed[]): Extent {
-  return {
-    top: Math.min(...placed.map(({ row }) => row)),
-    left: Math.min(...placed.map(({ column }) => column)),
-    bottom: Math.max(...placed.map(({ row, word, down }) => row + (down ? word.length : 1))),
-    right: Math.max(...placed.map(({ column, word, down }) => column + (down ? 1 : word.length))),
-  }
-}
-
-/** The side of a square around it counts more than its area: a long thin grid has small cells on any page. */
-function sizeOf(extent: Extent): number {
-  const [height, width] = sidesOf(extent)
-  return 2 * Math.max(height, width) + Math.min(height, width)
-}
-
-function sidesOf({ top, left, bottom, right }: Extent): readonly [height: number, width: number] {
-  return [bottom - top, right - left]
-}
-
 function hasRoom(placed: readonly Placed[], { columns, rows }: CrosswordWanted['most']): boolean {
   const { top, left, bottom, right } = extentOf(placed)
   return right - left <= columns && bottom - top <= rows
@@ -214,7 +202,7 @@ function isBetter(a: Packing, b: Packing): boolean {
   return byWords > 0 || (byWords === 0 && (bySize > 0 || (bySize === 0 && a.crossings > b.crossings)))
 }
 
-function crosswordOf({ placed, extent }: Packing, words: readonly string[]): Crossword {
+function crosswordOf({ placed, extent }: Laid, words: readonly string[]): Crossword {
   const { top, left, bottom, right } = extent
   const moved = placed
     .map(place => ({ ...place, row: place.row - top, column: place.column - left }))

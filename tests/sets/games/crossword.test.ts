@@ -1,21 +1,11 @@
 import { describe, expect, it } from 'vitest'
 import { crosswordRows, packCrossword } from '../../../src/sets/games/crossword.js'
 import { generatorFor } from '../../../src/sets/random.js'
+import { isOnePiece, runsIn } from './crossword-runs.js'
 
 const week = ['marsh', 'heron', 'pond', 'thread', 'knot', 'shell', 'boat', 'frog', 'nest', 'crane']
 const most = { columns: 14, rows: 14 }
 const pack = (seed: number, words = week) => packCrossword({ words, most }, generatorFor(seed, 'crossword'))
-
-/** Every run of two letters or more that can be read across or down, with where it begins. */
-function runsIn(rows: readonly string[]): readonly string[] {
-  const columns = [...rows[0]!].map((_, column) => rows.map(row => row[column]).join(''))
-  const runs = (line: string, name: (start: number) => string) =>
-    [...line.matchAll(/[^.]{2,}/g)].map(match => `${name(match.index)} ${match[0]}`)
-  return [
-    ...rows.flatMap((row, index) => runs(row, start => `${index},${start} across`)),
-    ...columns.flatMap((column, index) => runs(column, start => `${start},${index} down`)),
-  ]
-}
 
 const seeds = Array.from({ length: 1000 }, (_, seed) => seed)
 /** Two attempts each: what holds of the best layout holds of any. */
@@ -109,23 +99,3 @@ describe('a crossword', () => {
     }
   })
 })
-
-function isOnePiece(rows: readonly string[]): boolean {
-  const places = rows.flatMap((row, down) =>
-    [...row].flatMap((letter, across) => (letter === '.' ? [] : [`${down} ${across}`])),
-  )
-  const reached = new Set([places[0]!])
-  for (const place of reached) {
-    const [down, across] = place.split(' ').map(Number) as [number, number]
-    for (const [stepDown, stepAcross] of [
-      [0, 1],
-      [1, 0],
-      [0, -1],
-      [-1, 0],
-    ] as const) {
-      const next = `${down + stepDown} ${across + stepAcross}`
-      if (places.includes(next)) reached.add(next)
-    }
-  }
-  return reached.size === places.length
-}
