@@ -159,7 +159,8 @@ function canStand(place: Placed, letters: Letters): boolean {
   if (at(-1, 0) !== undefined || at(word.length, 0) !== undefined) return false
   return [...word].every((letter, index) => {
     const standing = at(index, 0)
-    if (standing !== undefined) return standing === letter
+    // Two letters side by side are of a word that lies there already, as all lies in ball.
+    if (standing !== undefined) return standing === letter && (index === 0 || at(index - 1, 0) === undefined)
     return at(index, -1) === undefined && at(index, 1) === undefined
   })
 }

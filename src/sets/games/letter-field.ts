@@ -26,6 +26,8 @@ export function letterField(): LetterField {
       if (letters.has(start - along) || letters.has(start + word.length * along)) return false
       for (let index = 0, at = start; index < word.length; index++, at += along) {
         const standing = letters.get(at)
+        // Two letters side by side are of a word that lies there already, as all lies in ball.
+        if (standing !== undefined && index > 0 && letters.has(at - along)) return false
         if (standing === undefined) {
           if (letters.has(at - beside) || letters.has(at + beside)) return false
         } else if (standing !== word[index]) return false

@@ -1,3 +1,4 @@
+import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { crosswordRows, packCrossword } from '../../../src/sets/games/crossword.js'
 import { generatorFor } from '../../../src/sets/random.js'
@@ -21,6 +22,18 @@ describe('a crossword', () => {
       )
       expect([...runsIn(crosswordRows(crossword))].sort()).toEqual(told.sort())
     }
+  })
+
+  it('lays no word over one that it holds, whatever the list', () => {
+    const word = fc.string({ unit: fc.constantFrom('a', 'b', 'c'), minLength: 2, maxLength: 5 })
+    const lists = fc.uniqueArray(word, { minLength: 2, maxLength: 8 })
+    const property = fc.property(lists, fc.integer(), (words, seed) => {
+      const wanted = { words, most, attempts: 1 }
+      const crossword = packCrossword(wanted, generatorFor(seed, 'few letters'))
+      const read = runsIn(crosswordRows(crossword)).map(run => run.split(' ').at(-1)!)
+      expect(read.toSorted()).toEqual(crossword.entries.map(entry => entry.word).toSorted())
+    })
+    fc.assert(property, { numRuns: 300 })
   })
 
   it('holds each word once, all of them in one piece', () => {

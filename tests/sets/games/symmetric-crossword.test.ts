@@ -103,7 +103,7 @@ describe('a symmetric crossword', () => {
   })
 
   it.each([
-    ['one length of which there are three words of four letters', ['pond', 'toad', 'newt']],
+    ['two even lengths, each with one word', ['pond', 'spring']],
     ['three lengths, each with one word', ['pond', 'heron', 'fog']],
   ])('is not looked for where none can be: %s', (_what, words) => {
     expect(packSymmetric({ words, most, mostSize: 60 }, generatorFor(1, 'none'))).toBeUndefined()
