@@ -10,12 +10,12 @@ import type { PartOfSpeech, Word } from '../../src/words/word.js'
 import type { PageFace } from '../layout.js'
 import { plainWord } from '../plain-word.js'
 import { leastRoom, listSlot } from '../word-lists/list-measure.js'
-import type { BoardRequest } from './board-options.js'
-import { type BoardContent, boardFace, contentRoom } from './board-page.js'
+import type { Board, BoardContent } from './board-key.js'
+import { boardFace, contentRoom } from './board-page.js'
 import { sharedOverPages, wordsInColumns } from './words-in-columns.js'
 
 /** The words bare, then under the names of their parts of speech; none where all of them are one. */
-export function kindPages(request: BoardRequest, room: Size): readonly PageFace[] {
+export function kindPages(request: Board, room: Size): readonly PageFace[] {
   const words = request.words.filter(
     ({ partsOfSpeech, partsOfSpeechGuessed }) => partsOfSpeech.length > 0 && partsOfSpeechGuessed !== true,
   )
@@ -48,7 +48,7 @@ const GAP_EM = 0.8
 
 /** As many parts of speech side by side as have room, and as many words below each: the rest on further pages. */
 function sortedOverPages(
-  request: BoardRequest,
+  request: Board,
   words: readonly Word[],
   { parts, room }: { readonly parts: readonly PartOfSpeech[]; readonly room: Size },
 ): readonly (readonly KindColumn[])[] {
@@ -74,13 +74,13 @@ function sortedOverPages(
   return pages
 }
 
-function headHeight({ type }: BoardRequest): number {
+function headHeight({ type }: Board): number {
   return linesHeight(HEAD_LINES, type.textMm)
 }
 
 const MOST_ROW = 4
 
-function kindColumns(request: BoardRequest, columns: readonly KindColumn[], room: Size): BoardContent {
+function kindColumns(request: Board, columns: readonly KindColumn[], room: Size): BoardContent {
   const { type } = request
   const style: TextStyle = { sizeMm: type.textMm, weight: 700 }
   const headMm = headHeight(request)
@@ -126,7 +126,7 @@ interface PluralShown {
 const MOST_ROWS = 5
 
 /** One, then more than one with the rule; only plurals that are sure. */
-export function pluralPages(request: BoardRequest, room: Size): readonly PageFace[] {
+export function pluralPages(request: Board, room: Size): readonly PageFace[] {
   const shown = request.words.flatMap((word): PluralShown[] => {
     const isHers = word.overridden?.includes('plural') === true
     const found = isGuessed(word) && !isHers ? { why: '' } : pluralAsked(word)
@@ -158,7 +158,7 @@ const SHARES = { one: 0.3, more: 0.32, rule: 0.26 }
 
 /** The rule stands beside the words, or below them where they are long. */
 function pluralRows(
-  request: BoardRequest,
+  request: Board,
   shown: readonly PluralShown[],
   { told, name, room }: { readonly told: boolean; readonly name: string; readonly room: Size },
 ): BoardContent {

@@ -3,11 +3,11 @@ import type { Size } from '../../src/geometry.js'
 import { type KeyEntry, keyEntries } from '../../src/pieces/marks/key-entries.js'
 import type { StyledMark } from '../../src/pieces/marks/styled-mark.js'
 import type { PageFace } from '../layout.js'
-import type { BoardRequest } from './board-options.js'
+import type { Board } from './board-key.js'
 import { boardFace, contentRoom, fitsCorner, wholeKey } from './board-page.js'
 import { sharedOverPages, wordsInColumns } from './words-in-columns.js'
 
-export function listPages(request: BoardRequest, room: Size): readonly PageFace[] {
+export function listPages(request: Board, room: Size): readonly PageFace[] {
   const { words, plan } = request
   const inner = contentRoom(request, room, 'nothing')
   return sharedOverPages(request, { words, marks: [] }, inner).map((share, page) =>
@@ -30,7 +30,7 @@ export function listPages(request: BoardRequest, room: Size): readonly PageFace[
 }
 
 /** For each mark that the words show: those words bare, then with that mark alone, while the key grows by it. */
-export function patternPages(request: BoardRequest, room: Size): readonly PageFace[] {
+export function patternPages(request: Board, room: Size): readonly PageFace[] {
   const entries = keyEntries(request.words, request.marks)
   return entries.flatMap((entry, index) => {
     const before = entries.slice(0, index)
@@ -74,7 +74,7 @@ function inWords({ label, says }: KeyEntry): string {
 }
 
 /** All words with all their marks and the whole key; a key that has no room beside them stands on pages of its own. */
-export function allMarkedPages(request: BoardRequest, room: Size): readonly PageFace[] {
+export function allMarkedPages(request: Board, room: Size): readonly PageFace[] {
   const entries = keyEntries(request.words, request.marks)
   if (entries.length === 0) return []
   const marks: readonly StyledMark[] = entries.map(({ mark }) => mark)
@@ -104,6 +104,6 @@ export function allMarkedPages(request: BoardRequest, room: Size): readonly Page
   return [...keys, ...pages]
 }
 
-function textsOf(words: BoardRequest['words']): string {
+function textsOf(words: Board['words']): string {
   return words.map(({ text }) => text).join(', ')
 }

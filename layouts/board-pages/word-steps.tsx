@@ -7,7 +7,8 @@ import { soundsInASentence } from '../../src/words/sounds-in-words.js'
 import type { Word } from '../../src/words/word.js'
 import type { PageFace } from '../layout.js'
 import { shownWithWords } from '../word-options.js'
-import { type BoardRequest, stepsOfWord } from './board-options.js'
+import type { Board } from './board-key.js'
+import { stepsOfWord } from './board-options.js'
 import { boardFace, contentRoom } from './board-page.js'
 
 interface WordStep {
@@ -18,7 +19,7 @@ interface WordStep {
   readonly keyed: boolean
 }
 
-export function wordPages(request: BoardRequest, room: Size): readonly PageFace[] {
+export function wordPages(request: Board, room: Size): readonly PageFace[] {
   const steps = stepsOfWord(request)
   if (steps === 'none') return []
   const inner = contentRoom(request, room, 'foot')
@@ -45,7 +46,7 @@ export function wordPages(request: BoardRequest, room: Size): readonly PageFace[
 
 /** What would show nothing new is no step: the sounds of a guess, the marks of a word without any. */
 function stepsFor(
-  { options }: BoardRequest,
+  { options }: Board,
   word: Word,
   { isMarked, inOne }: { readonly isMarked: boolean; readonly inOne: boolean },
 ): readonly WordStep[] {
@@ -66,7 +67,7 @@ function stepsFor(
 /** Of the room around the word. */
 const WHITE = 0.04
 
-function aloneSlot({ type }: BoardRequest, word: Word, slot: Partial<WordSlot>, { widthMm }: Size): WordSlot {
+function aloneSlot({ type }: Board, word: Word, slot: Partial<WordSlot>, { widthMm }: Size): WordSlot {
   return {
     kind: 'word',
     word,

@@ -5,8 +5,7 @@ import { Slot } from '../../src/pieces/faces/slot.js'
 import type { StyledMark } from '../../src/pieces/marks/styled-mark.js'
 import type { Word } from '../../src/words/word.js'
 import { leastRoom, listSlot } from '../word-lists/list-measure.js'
-import type { BoardRequest } from './board-options.js'
-import type { BoardContent } from './board-page.js'
+import type { Board, BoardContent } from './board-key.js'
 
 export interface WordsShown {
   readonly words: readonly Word[]
@@ -40,14 +39,14 @@ function gridFor(count: number, least: Size, room: Size): WordGrid {
   return grids.reduce((best, grid) => (grid.times > best.times ? grid : best))
 }
 
-function leastOf(request: BoardRequest, { words, marks }: Pick<WordsShown, 'words' | 'marks'>): Size {
+function leastOf(request: Board, { words, marks }: Pick<WordsShown, 'words' | 'marks'>): Size {
   const least = leastRoom({ ...request, words, marks })
   return { ...least, widthMm: least.widthMm + request.type.wordMinimumMm * COLUMN_GAP }
 }
 
 /** The words shared out over as few pages as show them well, as even as can be. */
 export function sharedOverPages(
-  request: BoardRequest,
+  request: Board,
   shown: Pick<WordsShown, 'words' | 'marks'>,
   room: Size,
 ): readonly (readonly Word[])[] {
@@ -61,7 +60,7 @@ export function sharedOverPages(
 }
 
 /** Down the first column, then the next. */
-export function wordsInColumns(request: BoardRequest, shown: WordsShown, room: Size): BoardContent {
+export function wordsInColumns(request: Board, shown: WordsShown, room: Size): BoardContent {
   const { words, marks, marked, sizeGroup } = shown
   const { columns, rows } = gridFor(words.length, leastOf(request, shown), room)
   const used = Math.ceil(words.length / rows)

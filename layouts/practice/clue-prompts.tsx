@@ -27,7 +27,8 @@ export const clues: PracticeKind = {
     message: 'no word of the list has a clue of its own, so there is nothing to ask',
     advice: 'Give words a clue each, or write clues: drafts in the plan to take ours.',
   },
-  rows: (request, { items, room, from, fillMm }) => {
+  rows: (request, prompts) => {
+    const { items, room, from, fillMm } = prompts
     const { measure, options, type } = request
     const { widthMm } = room
     const style: TextStyle = { sizeMm: childTextMm(request) }
@@ -35,7 +36,7 @@ export const clues: PracticeKind = {
       ? wordBank(
           request,
           items.map(({ word }) => word),
-          { widthMm, from },
+          prompts,
         )
       : []
     const isNarrow = widthMm * CLUE_SHARE < style.sizeMm * LEAST_EMS

@@ -4,7 +4,7 @@ import { Slot } from '../../src/pieces/faces/slot.js'
 import { drawWritingLine, TickBox } from '../../src/pieces/parts/rules.js'
 import { childTextMm, type PracticeKind } from './practice-kind.js'
 import type { PracticeRequest } from './practice-options.js'
-import { columnHeads, promptRow, roomForWords, rowHeightFor, wordColumns, wordPart } from './prompt-row.js'
+import { columnHeads, promptRow, rowHeightFor, wordColumns, wordPart } from './prompt-row.js'
 
 export const copy: PracticeKind = {
   title: 'Look, cover, write, check',
@@ -14,9 +14,9 @@ export const copy: PracticeKind = {
     leftOut: [],
   }),
   nothing: { message: 'there is no word to copy', advice: 'Give the plan words.' },
-  rows: (request, { items, from, room, practice, fillMm }) => {
-    const words = practice.items.map(({ word }) => word)
-    const columns = wordColumns(request, words, { widthMm: room.widthMm })
+  rows: (request, prompts) => {
+    const { items, from, fillMm, leastWord } = prompts
+    const columns = wordColumns(request, prompts)
     const { numberMm, promptMm, gapMm, answerMm, stacked } = columns
     const tries = stacked || request.type.large ? 1 : 2
     const tickMm = Math.min(MOST_TICK_MM, childTextMm(request))
@@ -34,7 +34,7 @@ export const copy: PracticeKind = {
     const heightMm = rowHeightFor(request, {
       count: items.length * (stacked ? 2 : 1),
       roomMm: fillMm - heads.reduce((sum, row) => sum + row.heightMm, 0),
-      leastMm: roomForWords(request, words).heightMm,
+      leastMm: leastWord.heightMm,
     })
     return [
       ...heads,

@@ -27,7 +27,6 @@ import {
   type PromptColumns,
   promptRow,
   type RowPart,
-  roomForWords,
   rowHeightFor,
   wordColumns,
   wordPart,
@@ -51,7 +50,7 @@ export const plurals: PracticeKind = {
   rows: (request, prompts) =>
     formRows(request, prompts, {
       heads: ['one', 'more than one'],
-      columns: wordColumns(request, wordsOf(prompts), { widthMm: prompts.room.widthMm }),
+      columns: wordColumns(request, prompts),
       prompt: (item, place) => wordPart(request, item.word, place),
     }),
   heads: ['one', 'more than one'],
@@ -82,13 +81,9 @@ export const endings: PracticeKind = {
   rows: (request, prompts) => {
     const style: TextStyle = { sizeMm: childTextMm(request) }
     const endingOf = ({ prompt }: PracticeItem) => prompt.slice(prompt.indexOf(' + ') + 1)
-    const endingMm =
-      Math.max(...prompts.practice.items.map(item => request.measure(endingOf(item), style.sizeMm))) + 2
-    const columns = wordColumns(request, wordsOf(prompts), {
-      widthMm: prompts.room.widthMm,
-      besideMm: endingMm,
-    })
-    const wordMm = Math.min(columns.promptMm - endingMm, widestWordMm(request, wordsOf(prompts)))
+    const endingMm = Math.max(...prompts.items.map(item => request.measure(endingOf(item), style.sizeMm))) + 2
+    const columns = wordColumns(request, prompts, endingMm)
+    const wordMm = Math.min(columns.promptMm - endingMm, widestWordMm(request, prompts))
     return formRows(request, prompts, {
       heads: ['word and ending', 'new word'],
       columns,
@@ -117,9 +112,9 @@ export const endings: PracticeKind = {
 }
 
 /** What the words take at their largest, so that their endings stand close behind them. */
-function widestWordMm(request: PracticeRequest, words: readonly Word[]): number {
-  const widest = Math.max(...words.map(({ text }) => request.measure(text, mostWordMm(request))))
-  return Math.max(widest + BESIDE_WORD_MM, roomForWords(request, words).widthMm)
+function widestWordMm(request: PracticeRequest, { items, leastWord }: PromptsOnPage): number {
+  const widest = Math.max(...items.map(({ word }) => request.measure(word.text, mostWordMm(request))))
+  return Math.max(widest + BESIDE_WORD_MM, leastWord.widthMm)
 }
 
 const BESIDE_WORD_MM = 4
@@ -142,15 +137,9 @@ function nounToAdd(rule: PluralRule, taken: ReadonlySet<string>, file: string): 
 }
 
 function inOrderOf(words: readonly Word[], items: readonly PracticeItem[]): readonly PracticeItem[] {
-  const placeOf = ({ word }: PracticeItem) => {
-    const place = words.indexOf(word)
-    return place < 0 ? words.length : place
-  }
+  const places = new Map(words.map((word, place) => [word, place]))
+  const placeOf = ({ word }: PracticeItem) => places.get(word) ?? words.length
   return items.toSorted((a, b) => placeOf(a) - placeOf(b))
-}
-
-function wordsOf({ practice }: PromptsOnPage): readonly Word[] {
-  return practice.items.map(({ word }) => word)
 }
 
 interface FormPage {
@@ -165,7 +154,7 @@ interface FormPage {
 /** Prompts with a line each, under the names of their rules where the page is sorted by rule. */
 function formRows(
   request: PracticeRequest,
-  { items, from, room, practice, fillMm }: PromptsOnPage,
+  { items, from, room, fillMm, leastWord }: PromptsOnPage,
   { heads, columns, prompt }: FormPage,
 ): readonly Row[] {
   const { numberMm, promptMm, gapMm, answerMm, stacked } = columns
@@ -181,14 +170,10 @@ function formRows(
   const rules = request.options.sorted ? [...new Set(items.map(({ rule }) => rule))] : [undefined]
   const headings = rules.map(rule => (rule === undefined ? [] : [ruleRow(request, rule, room.widthMm)]))
   const fixedMm = rowsHeight([...head, ...headings.flat()])
-  const least = roomForWords(
-    request,
-    practice.items.map(({ word }) => word),
-  )
   const heightMm = rowHeightFor(request, {
     count: items.length * (stacked ? 2 : 1),
     roomMm: fillMm - fixedMm,
-    leastMm: least.heightMm,
+    leastMm: leastWord.heightMm,
   })
   return [
     ...head,

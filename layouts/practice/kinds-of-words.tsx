@@ -24,11 +24,12 @@ export const partsOfSpeech: PracticeKind<KindsPractice> = {
     message: 'the words of the list are of fewer than two parts of speech, so there is nothing to sort',
     advice: 'Add words of another part of speech, or practise something else: plurals, clues, sounds, copy.',
   },
-  rows: (request, { items, practice, room, from }) => {
+  rows: (request, prompts) => {
+    const { items, practice, room } = prompts
     const bank = wordBank(
       request,
       items.map(({ word }) => word),
-      { widthMm: room.widthMm, from },
+      prompts,
     )
     const boxes = boxesInRows(request, practice.boxes, room.widthMm)
     const heightMm = (room.heightMm - rowsHeight(bank)) / boxes.length

@@ -10,6 +10,8 @@ import type { PracticeRequest } from './practice-options.js'
 export interface PromptsOnPage<P extends Practice = Practice> {
   readonly practice: P
   readonly items: readonly PracticeItem[]
+  /** What the practice's words need at the smallest size that may be printed. */
+  readonly leastWord: Size
   /** The number of the first. */
   readonly from: number
   /** Of a page, under the heading and the line that tells what to do. */

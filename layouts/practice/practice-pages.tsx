@@ -11,6 +11,7 @@ import { grownUpPages } from '../grown-up-pages.js'
 import type { PageFace } from '../layout.js'
 import { childTextMm, type PracticeKind } from './practice-kind.js'
 import type { PracticeRequest } from './practice-options.js'
+import { roomForWords } from './prompt-row.js'
 
 interface PracticeOnPages<P extends Practice> {
   readonly kind: PracticeKind<P>
@@ -32,12 +33,16 @@ function childPages<P extends Practice>(
 ): readonly PageFace[] {
   const shares = evenShares(practice.items, request.options.prompts)
   const title = `${request.plan.title}: ${request.itemTitle}`
+  const leastWord = roomForWords(
+    request,
+    practice.items.map(({ word }) => word),
+  )
   return shares.flatMap((items, index) => {
     const before = shares.slice(0, index).reduce((sum, share) => sum + share.length, 0)
     const heading = headingOf(request, shares.length > 1 ? `${kind.title} ${index + 1}` : kind.title)
     const task = taskRow(request, kind.task(request, practice), room)
     const roomMm = room.heightMm - headingHeight(heading, room.widthMm) - task.heightMm
-    const prompts = { practice, items, from: before + 1, room: { ...room, heightMm: roomMm } }
+    const prompts = { practice, items, leastWord, from: before + 1, room: { ...room, heightMm: roomMm } }
     const pagesFilling = (fillMm: number) => {
       const rows = kind.rows(request, { ...prompts, fillMm })
       return flowPages({ heading, rows: [task, ...rows], room })
@@ -105,8 +110,8 @@ function answerPages<P extends Practice>(
   const table =
     kind.answerRows?.(request, practice, widthMm) ?? answerTable(request, practice.items, kind.heads, widthMm)
   const told = [...(kind.about?.(request, practice) ?? []), ...leftOutInWords(practice)].map(paragraph)
-  const rows = [...table, ...(told.length === 0 ? [] : [whiteRow(style.sizeMm)]), ...told]
   const note = leftOutInWords(practice)
+  const rows = [...table, ...(told.length === 0 ? [] : [whiteRow(style.sizeMm)]), ...told]
   return grownUpPages(request, { kind: 'answers', what: `answers to “${kind.title}”`, rows, room }).map(
     (face, page) => ({
       ...face,
@@ -145,13 +150,19 @@ function answerTable(
 
 const MOST_IN_COLUMN = 24
 
-/** `Left out: reed (no clue), gnat (no clue).` */
+/** So many words are named in a paragraph, so that it has room on a page. */
+const MOST_IN_PARAGRAPH = 60
+
+/** `Left out: reed, gnat (no clue).` */
 function leftOutInWords({ leftOut }: Practice): readonly string[] {
-  if (leftOut.length === 0) return []
-  const reasons = [...new Set(leftOut.map(({ why }) => why))]
-  const told = reasons.map(reason => {
-    const words = leftOut.flatMap(({ word, why }) => (why === reason ? [word] : []))
-    return `${words.join(', ')} (${reason})`
+  const paragraphs = Math.ceil(leftOut.length / MOST_IN_PARAGRAPH)
+  return Array.from({ length: paragraphs }, (_, paragraph) => {
+    const some = leftOut.slice(paragraph * MOST_IN_PARAGRAPH, (paragraph + 1) * MOST_IN_PARAGRAPH)
+    const reasons = [...new Set(some.map(({ why }) => why))]
+    const told = reasons.map(reason => {
+      const words = some.flatMap(({ word, why }) => (why === reason ? [word] : []))
+      return `${words.join(', ')} (${reason})`
+    })
+    return `Left out: ${told.join('; ')}.`
   })
-  return [`Left out: ${told.join('; ')}.`]
 }

@@ -1,5 +1,5 @@
 import { fail, succeed } from '../../src/outcomes.js'
-import { errorAt, type Outcome } from '../../src/problems.js'
+import { errorAt, type Outcome, type Problem } from '../../src/problems.js'
 import type { CardSet } from '../../src/sets/card-set.js'
 import { type Practice, practiceAnswers } from '../../src/sets/practice/practice.js'
 import { defineLayout, type PageFace } from '../layout.js'
@@ -56,9 +56,21 @@ function ofItsKind<T>(request: PracticeRequest, { with: take }: WithKind<T>): T 
   }
 }
 
+/** Twenty pages of ten minutes are more than a week has: our own judgement, no source. */
+const MOST_ITEMS = 300
+
+function farTooMany({ item }: PracticeRequest, count: number): Problem {
+  return errorAt(
+    item.place,
+    `practice would ask ${count} things, far more than a week has room for`,
+    `Name the words to practise with words: up to ${MOST_ITEMS} are asked at once.`,
+  )
+}
+
 function askedIn<P extends Practice>(kind: PracticeKind<P>, request: PracticeRequest): Outcome<CardSet> {
   const practice = kind.practice(request)
   const { message, advice } = kind.nothing
   if (practice.items.length === 0) return fail(errorAt(request.item.place, message, advice))
+  if (practice.items.length > MOST_ITEMS) return fail(farTooMany(request, practice.items.length))
   return succeed({ cards: [], answerData: practiceAnswers(practice) })
 }

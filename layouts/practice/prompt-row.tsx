@@ -13,7 +13,7 @@ import type { Word } from '../../src/words/word.js'
 import type { LayoutRequest } from '../layout.js'
 import { leastRoom, listSlot } from '../word-lists/list-measure.js'
 import { leastLabelled, leastWriting } from '../writing/writing-lines.js'
-import { childTextMm, childWordMm } from './practice-kind.js'
+import { childTextMm, childWordMm, type PromptsOnPage } from './practice-kind.js'
 import type { PracticeRequest } from './practice-options.js'
 
 /** How the rows of a page are divided. */
@@ -35,10 +35,10 @@ const GAP_MM = 5
 /** @param besideMm what stands behind the word of a prompt, such as its ending */
 export function wordColumns(
   request: PracticeRequest,
-  words: readonly Word[],
-  { widthMm, besideMm = 0 }: { readonly widthMm: number; readonly besideMm?: number },
+  { room: { widthMm }, leastWord }: Pick<PromptsOnPage, 'room' | 'leastWord'>,
+  besideMm = 0,
 ): PromptColumns {
-  const leastMm = roomForWords(request, words).widthMm + besideMm
+  const leastMm = leastWord.widthMm + besideMm
   return columnsOf(request, { widthMm, wishedMm: Math.max(widthMm * USUAL_SHARE, leastMm) })
 }
 

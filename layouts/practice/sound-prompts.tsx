@@ -8,7 +8,7 @@ import type { SoundPiece, Word } from '../../src/words/word.js'
 import { leastWriting } from '../writing/writing-lines.js'
 import type { PracticeKind } from './practice-kind.js'
 import type { PracticeRequest } from './practice-options.js'
-import { promptRow, roomForWords, rowHeightFor, wordColumns, wordPart } from './prompt-row.js'
+import { promptRow, rowHeightFor, wordColumns, wordPart } from './prompt-row.js'
 
 export const sounds: PracticeKind = {
   title: 'A box for each sound',
@@ -21,13 +21,14 @@ export const sounds: PracticeKind = {
     message: 'the sounds of every word of the list are a guess, so there is nothing to ask',
     advice: 'Write the sounds of the words, such as sounds: sh r u b, or practise something else.',
   },
-  rows: (request, { items, from, room, practice, fillMm }) => {
-    const words = practice.items.map(({ word }) => word)
-    const besides = wordColumns(request, words, { widthMm: room.widthMm })
+  rows: (request, prompts) => {
+    const { items, from, room, fillMm, leastWord } = prompts
+    const words = items.map(({ word }) => word)
+    const besides = wordColumns(request, prompts)
     const boxIn = (widthMm: number) => widthMm / Math.max(...words.map(({ pieces }) => boxesOf(pieces)))
     // Boxes too narrow for a team of letters stand below the word, where they have the whole width.
     const columns = boxIn(besides.answerMm) < leastBoxMm(request) ? belowWord(besides, room.widthMm) : besides
-    const leastMm = Math.max(roomForWords(request, words).heightMm, leastBoxMm(request) + BETWEEN_MM)
+    const leastMm = Math.max(leastWord.heightMm, leastBoxMm(request) + BETWEEN_MM)
     const heightMm = rowHeightFor(request, {
       count: items.length * (columns.stacked ? 2 : 1),
       roomMm: fillMm,

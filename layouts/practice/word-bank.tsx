@@ -1,11 +1,12 @@
 /** Words side by side in rows, as a child reads them. */
+import type { Size } from '../../src/geometry.js'
 import { mm } from '../../src/pieces/faces/face.js'
 import type { Row } from '../../src/pieces/faces/flow-page.js'
 import { Slot } from '../../src/pieces/faces/slot.js'
 import { whiteRow } from '../../src/pieces/parts/table-rows.js'
 import type { Word } from '../../src/words/word.js'
 import type { LayoutRequest } from '../layout.js'
-import { childWordMm } from './practice-kind.js'
+import { childWordMm, type PromptsOnPage } from './practice-kind.js'
 import { promptSlot, roomForWords } from './prompt-row.js'
 
 const MOST_COLUMNS = 6
@@ -19,21 +20,31 @@ const BELOW_MM = 3
 export function wordBank(
   request: LayoutRequest,
   words: readonly Word[],
-  { widthMm, from }: { readonly widthMm: number; readonly from: number },
+  { room: { widthMm }, from, leastWord }: Pick<PromptsOnPage, 'room' | 'from' | 'leastWord'>,
 ): readonly Row[] {
   const sorted = words.toSorted((a, b) => (a.text.toLowerCase() < b.text.toLowerCase() ? -1 : 1))
-  return [...wordRows(request, sorted, { widthMm, name: `bank ${from}` }), whiteRow(BELOW_MM)]
+  return [
+    ...wordRows(request, sorted, { widthMm, name: `bank ${from}`, least: leastWord }),
+    whiteRow(BELOW_MM),
+  ]
+}
+
+interface WordsInRows {
+  readonly widthMm: number
+  /** Opens the names of their slots. */
+  readonly name: string
+  /** What the words need that have one size with these. */
+  readonly least?: Size
 }
 
 /** As many words side by side as have room, in their order. */
 export function wordRows(
   request: LayoutRequest,
   words: readonly Word[],
-  { widthMm, name: nameOfAll }: { readonly widthMm: number; readonly name: string },
+  { widthMm, name: nameOfAll, least = roomForWords(request, words) }: WordsInRows,
 ): readonly Row[] {
   const { measure } = request
   const wordMm = childWordMm(request)
-  const least = roomForWords(request, words)
   const widest = Math.max(least.widthMm, ...words.map(({ text }) => measure(text, wordMm)))
   const columns = Math.max(1, Math.min(MOST_COLUMNS, words.length, Math.floor(widthMm / (widest + GAP_MM))))
   const heightMm = Math.max(wordMm * ROW_HEIGHT, least.heightMm)

@@ -11,13 +11,14 @@ export const GAP = '____'
  */
 export function cluePractice(words: readonly Word[]): Practice {
   const prompts = words.map(word => ({ word, prompt: promptFor(word) }))
-  const shared = (prompt: string, word: Word) =>
-    prompts.some(other => other.word.text !== word.text && other.prompt === prompt)
+  const askedBy = new Map<string, Set<string>>()
+  for (const { word, prompt = '' } of prompts)
+    askedBy.set(prompt, (askedBy.get(prompt) ?? new Set()).add(word.text))
   const items: PracticeItem[] = []
   const leftOut: LeftOut[] = []
   for (const { word, prompt } of prompts) {
     if (prompt === undefined) leftOut.push({ word: word.text, why: 'no clue' })
-    else if (shared(prompt, word))
+    else if (askedBy.get(prompt)!.size > 1)
       leftOut.push({ word: word.text, why: 'its clue is that of another word too' })
     else items.push({ word, prompt, answer: word.text })
   }

@@ -33,12 +33,14 @@ export interface EndingsWanted {
 export function endingPractice(wanted: EndingsWanted): Practice {
   const { asked, leftOut } = partedByAsking(wanted.words, word => sureForms(word, wanted))
   const chosen: (Form & { readonly word: Word })[] = []
+  const met = new Map<string, number>()
   const leftOf = new Map(asked.map(({ word, asked: forms }) => [word, forms]))
   for (let round = 0; [...leftOf.values()].some(forms => forms.length > 0); round++) {
     for (const [word, forms] of leftOf) {
       if (round > 0 && chosen.length >= WANTED_PROMPTS) return { items: sorted(chosen), leftOut }
-      const form = leastMet(forms, chosen)
+      const form = leastMet(forms, met)
       if (form === undefined) continue
+      for (const each of [form.rule, form.ending]) met.set(each, (met.get(each) ?? 0) + 1)
       chosen.push({ ...form, word })
       leftOf.set(
         word,
@@ -63,15 +65,9 @@ function sorted(chosen: readonly PracticeItem[]): readonly PracticeItem[] {
 }
 
 /** Of the rule that is met least so far, and of these with the ending that is. */
-function leastMet(forms: readonly Form[], chosen: readonly Form[]): Form | undefined {
-  const met = (form: Form) => [
-    chosen.filter(each => each.rule === form.rule).length,
-    chosen.filter(each => each.ending === form.ending).length,
-  ]
-  return forms.toSorted((a, b) => {
-    const [first, second] = [met(a), met(b)]
-    return first[0]! - second[0]! || first[1]! - second[1]!
-  })[0]
+function leastMet(forms: readonly Form[], met: ReadonlyMap<string, number>): Form | undefined {
+  const times = (each: string) => met.get(each) ?? 0
+  return forms.toSorted((a, b) => times(a.rule) - times(b.rule) || times(a.ending) - times(b.ending))[0]
 }
 
 function sureForms(word: Word, wanted: EndingsWanted): Asked<readonly Form[]> {

@@ -167,4 +167,11 @@ describe('a screen', () => {
   it('cannot be stood upright', async () => {
     expect(await problemsOf('{layout: board-pages, orientation: portrait}')).toContain('it cannot be turned')
   })
+
+  it('shows no more words one by one than a lesson has', async () => {
+    const words = [...'abcdefgh'].flatMap(a => [...'abcdefgh'].map(b => `${a}${b}o`))
+    const plan = planOf(words, '')
+    expect(await problemsOf('{layout: board-pages}', plan)).toContain('would show 64 words')
+    expect(await problemsOf('{layout: board-pages, each word: none}', plan)).not.toContain('64 words')
+  })
 })

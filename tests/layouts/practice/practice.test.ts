@@ -150,4 +150,11 @@ describe('a wish that cannot be met', () => {
     expect(problems).toContain(message)
     expect(problems).toContain(advice)
   })
+
+  it('is told of a list that no week has', async () => {
+    const letters = 'abcdefghijklmnopqrst'
+    const words = [...letters].flatMap(a => [...letters].map(b => `${a}${b}o`))
+    const long = plan.replace(/words:[\s\S]*marks:/, `words: [${words.join(', ')}]\nmarks:`)
+    expect(await problemsOf(item('copy'), long)).toContain('practice would ask 400 things')
+  })
 })
