@@ -16,11 +16,16 @@ const GAP_MM = 6
 const ROW_HEIGHT = 1.75
 const BELOW_MM = 3
 
+/** The page that the words stand on, and the number of its first prompt. */
+interface BankPlace extends Pick<PromptsOnPage, 'room' | 'leastWord'> {
+  readonly from: number
+}
+
 /** The words to choose from, over the prompts of a page: by the alphabet, so that their order tells nothing. */
 export function wordBank(
   request: LayoutRequest,
   words: readonly Word[],
-  { room: { widthMm }, from, leastWord }: Pick<PromptsOnPage, 'room' | 'from' | 'leastWord'>,
+  { room: { widthMm }, from, leastWord }: BankPlace,
 ): readonly Row[] {
   const sorted = words.toSorted((a, b) => (a.text.toLowerCase() < b.text.toLowerCase() ? -1 : 1))
   return [
