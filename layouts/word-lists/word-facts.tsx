@@ -110,7 +110,11 @@ function oneColumn(columns: readonly Column[]): readonly Column[] {
 const COLUMN_GAP_MM = 2
 
 /** Nothing is shortened: a word's row grows with what is said of it. */
-export function wordFacts({ words, type, measure }: LayoutRequest): WordFacts {
+export function wordFacts({
+  words,
+  type,
+  measure,
+}: Pick<LayoutRequest, 'words' | 'type' | 'measure'>): WordFacts {
   const style: TextStyle = { sizeMm: type.adultTextMm * 0.9 }
   const bold: TextStyle = { ...style, weight: 700 }
   const columns = columnsFor(words)
@@ -139,14 +143,14 @@ export function wordFacts({ words, type, measure }: LayoutRequest): WordFacts {
   }
   const chosen = new Map<number, readonly Column[]>()
   const columnsAt = (widthMm: number) => {
+    const known = chosen.get(widthMm)
+    if (known !== undefined) return known
     const shared = sharedOut(columns, { words, widthMm, widest })
-    const known =
-      chosen.get(widthMm) ??
-      (nothingBreaks(shared, widthMm)
-        ? shared.map(column => onOneLine(column, roomOf(column, widthMm)))
-        : oneColumn(columns))
-    chosen.set(widthMm, known)
-    return known
+    const found = nothingBreaks(shared, widthMm)
+      ? shared.map(column => onOneLine(column, roomOf(column, widthMm)))
+      : oneColumn(columns)
+    chosen.set(widthMm, found)
+    return found
   }
   const linesOf = (word: Word, widthMm: number) =>
     columnsAt(widthMm).map(column =>

@@ -62,7 +62,8 @@ function fillPages<R extends FlowingRow>(
 
 /** The rows from this one on that may not be parted; where no page is high enough for all, the first two, or the first. */
 function keptTogether(rows: readonly FlowingRow[], at: number, { roomMm, gapMm }: PageRoom) {
-  const last = rows.findIndex((_, index) => index >= at && !isKept(rows, index))
+  let last = at
+  while (isKept(rows, last)) last += 1
   const upTo = (end: number) => ({
     until: end + 1,
     heightMm: rows.slice(at, end + 1).reduce((sum, { heightMm }) => sum + heightMm + gapMm, -gapMm),
