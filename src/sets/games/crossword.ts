@@ -52,6 +52,8 @@ export interface CrosswordWanted {
 const ATTEMPTS = 80
 /** So many times as many while a word is left over: one list in eight needs them. */
 const MORE_ATTEMPTS = 4
+/** An attempt tries each word against each: up to forty words it is made as often as that, of hundreds a few times. */
+const TRIED_IN_ALL = 320 * 40 * 40
 
 /** The layout that holds most words; of those, the one of least extent and most crossings. */
 export function packCrossword(
@@ -60,7 +62,9 @@ export function packCrossword(
 ): Crossword {
   let best: Packing | undefined
   const isWhole = () => best?.placed.length === words.length
-  for (let attempt = 0; attempt < (isWhole() ? attempts : attempts * MORE_ATTEMPTS); attempt++) {
+  const affordable = Math.max(1, Math.floor(TRIED_IN_ALL / words.length ** 2))
+  const until = () => Math.min(affordable, isWhole() ? attempts : attempts * MORE_ATTEMPTS)
+  for (let attempt = 0; attempt < until(); attempt++) {
     const packing = pack(words, most, generator)
     if (best === undefined || isBetter(packing, best)) best = packing
   }

@@ -17,10 +17,11 @@ const sortsWatched = 5
 /** The same words, in a seeded order with as few hints as a short search finds; `hintsIn` counts them. */
 export function orderWithoutHints({ words, sorts, seed, label }: OrderWanted): readonly Word[] {
   const generator = generatorFor(seed, `${label}: order`)
+  const watched = watchedColumns(sorts)
   let best = shuffle(words, generator)
-  let fewest = hintsIn(best, sorts)
+  let fewest = hintsAmong(best, watched)
   for (let start = 0; start < 12 && fewest > 0; start++) {
-    const { order, hints } = improve(shuffle(words, generator), sorts, generator)
+    const { order, hints } = improve(shuffle(words, generator), watched, generator)
     if (hints < fewest) [best, fewest] = [order, hints]
   }
   return best
@@ -32,11 +33,28 @@ export function orderWithoutHints({ words, sorts, seed, label }: OrderWanted): r
  * or down. Pairs of neighbours are no hint: an order without any would itself be one.
  */
 export function hintsIn(order: readonly Word[], sorts: readonly Sort[]): number {
+  return hintsAmong(order, watchedColumns(sorts))
+}
+
+/** What a sort says of an order: the column of each word, and how many words each column has. */
+interface WatchedSort {
+  readonly columnOf: ReadonlyMap<string, number>
+  readonly sizes: readonly number[]
+}
+
+function watchedColumns(sorts: readonly Sort[]): readonly WatchedSort[] {
+  return sorts.slice(0, sortsWatched).map(({ columns }) => ({
+    columnOf: new Map(columns.flatMap(({ words }, index) => words.map(text => [text, index] as const))),
+    sizes: columns.map(({ words }) => words.length),
+  }))
+}
+
+function hintsAmong(order: readonly Word[], watched: readonly WatchedSort[]): number {
   const texts = order.map(word => word.text)
   const alphabet = texts.map(text => text.toLowerCase())
-  const inSorts = sorts.slice(0, sortsWatched).map(sort => {
-    const columns = texts.map(text => sort.columns.findIndex(column => column.words.includes(text)))
-    const allowed = sort.columns.map(column => allowedRun(column.words.length, texts.length))
+  const inSorts = watched.map(({ columnOf, sizes }) => {
+    const columns = texts.map(text => columnOf.get(text) ?? -1)
+    const allowed = sizes.map(size => allowedRun(size, texts.length))
     const same = (index: number): boolean => columns[index]! >= 0 && columns[index] === columns[index - 1]
     const turns = (index: number): boolean =>
       index < 2 || (columns[index] === columns[index - 2] && columns[index] !== columns[index - 1])
@@ -81,17 +99,17 @@ function beyond(
 
 function improve(
   start: readonly Word[],
-  sorts: readonly Sort[],
+  watched: readonly WatchedSort[],
   generator: Generator,
 ): { order: Word[]; hints: number } {
   let order = [...start]
-  let hints = hintsIn(order, sorts)
+  let hints = hintsAmong(order, watched)
   for (let step = 0; step < 30 * order.length && hints > 0; step++) {
     const [a, b] = [generator.below(order.length), generator.below(order.length)]
     const changed = [...order]
     changed[a] = order[b]!
     changed[b] = order[a]!
-    const changedHints = hintsIn(changed, sorts)
+    const changedHints = hintsAmong(changed, watched)
     if (changedHints <= hints) [order, hints] = [changed, changedHints]
   }
   return { order, hints }

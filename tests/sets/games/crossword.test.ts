@@ -112,3 +112,30 @@ describe('a crossword', () => {
     }
   })
 })
+
+describe('a list of hundreds', () => {
+  /** How often chance is asked: about once a word of each attempt. */
+  const askedFor = (count: number): number => {
+    const words = Array.from(
+      { length: count },
+      (_, index) =>
+        `${'bcdfghjklm'[index % 10]}${'aeiou'[Math.floor(index / 10) % 5]}${'npqrstvwxz'[Math.floor(index / 50)]}`,
+    )
+    const generator = generatorFor(12, 'crossword')
+    let asked = 0
+    const below = (limit: number) => {
+      asked += 1
+      return generator.below(limit)
+    }
+    packCrossword({ words, most: { columns: 3, rows: 3 } }, { ...generator, below })
+    return asked / count
+  }
+
+  it('is laid less often than one of forty words', () => {
+    expect(askedFor(400)).toBeLessThan(askedFor(40) / 10)
+  })
+
+  it('is laid at least once', () => {
+    expect(askedFor(500)).toBeGreaterThan(0)
+  })
+})
