@@ -7,7 +7,7 @@ export function describeProposed(groups: readonly ProposedGroup[] = []): readonl
   if (groups.length === 0) return []
   return [
     ...wrapLine(
-      'Lists for groups, as spread: asks; nothing is made of them. Take over what you want, and take spread: out:',
+      'Lists for groups, as spread: asks; nothing is made of them. Take over what you want, name the groups as your class does (a number tells children whose words are the harder), and take spread: out:',
       80,
     ),
     ...groups.flatMap(({ name, words }) => wrapLine(`  # ${name}: ${lengthsOf(words)}`, 80)),
