@@ -154,7 +154,7 @@ export const hardAndSoft: BasisFamily = {
     const letters = of.length === 1 ? [of] : ['c', 'g']
     return {
       name: of === eitherLetter ? 'hard or soft, c or g' : `hard and soft ${letters.join(' and ')}`,
-      basis: `whether ${of === bothLetters ? 'c or g, and whether it' : of} is hard or soft`,
+      basis: `whether ${of === bothLetters ? 'c or g, and whether it' : letters.join(' or ')} is hard or soft`,
       patterns: letters.flatMap(letter => [`hard-${letter}`, `soft-${letter}`]),
       titleOf: column => (of === eitherLetter ? `${column} c or g` : column),
       noneBecause: () => `has no ${letters.join(' or ')} that is hard or soft`,

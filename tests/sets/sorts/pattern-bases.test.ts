@@ -94,3 +94,17 @@ describe('where a pattern stands', () => {
     expect(found!.columns[0]!.title).toBe('beginning')
   })
 })
+
+describe('hard and soft letters', () => {
+  it.each([
+    ['crab, cup, cave, city, cell, ice', 'hard and soft c', 'whether c is hard or soft'],
+    ['crab, cup, goat, city, gem, page', 'hard or soft, c or g', 'whether c or g is hard or soft'],
+    [
+      'crab, cup, goat, gull, city, cell, gem, page',
+      'hard and soft c and g',
+      'whether c or g, and whether it is hard or soft',
+    ],
+  ])('of %s are %s, told as: %s', (list, name, basis) => {
+    expect(sort(list, name)?.basis).toBe(basis)
+  })
+})
