@@ -38,10 +38,10 @@ import {
   kindOfVowel,
   shortOrLong,
   spellingsOfVowels,
-  vowelsWithR,
   whichVowelSound,
   wordFamilies,
 } from './vowel-bases.js'
+import { vowelsWithR } from './vowel-with-r-bases.js'
 import { weights } from './weights.js'
 
 export type { Sort } from './sort.js'

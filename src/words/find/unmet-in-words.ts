@@ -4,6 +4,7 @@ import type { PlanWord, TaughtEntry } from '../../plan/plan.js'
 import type { Outcome } from '../../problems.js'
 import type { Lexicon } from '../lexicon/entry.js'
 import { type ClassWays, studyWord } from '../study.js'
+import type { Word } from '../word.js'
 import { offeredWord } from './offered-word.js'
 import { knownBy } from './taught.js'
 import { unmetFindings } from './unmet.js'
@@ -22,16 +23,28 @@ export interface UnmetRequest {
 
 /** In the order in which the words show them. Words with problems of their own are passed over: these are told elsewhere. */
 export function unmetIn({ taught, words, lexicon, ways }: UnmetRequest): Outcome<readonly UnmetPattern[]> {
+  const studied = words.flatMap(word => {
+    const outcome = studyWord(word, lexicon, ways)
+    return outcome.ok ? [outcome.value] : []
+  })
+  return unmetInStudied({ taught, words: studied, lexicon })
+}
+
+/** The same of words that are studied already. */
+export function unmetInStudied({
+  taught,
+  words,
+  lexicon,
+}: Pick<UnmetRequest, 'taught' | 'lexicon'> & { readonly words: readonly Word[] }): Outcome<
+  readonly UnmetPattern[]
+> {
   return andThen(knownBy(taught, lexicon), known => {
     const byPattern = new Map<string, { word: string; letters: string }[]>()
-    for (const planWord of words) {
-      const studied = studyWord(planWord, lexicon, ways)
-      if (!studied.ok) continue
-      for (const { pattern, letters } of unmetFindings(offeredWord(studied.value, 0), known)) {
+    for (const word of words)
+      for (const { pattern, letters } of unmetFindings(offeredWord(word, 0), known)) {
         const shown = byPattern.get(pattern) ?? []
-        byPattern.set(pattern, [...shown, { word: planWord.text, letters }])
+        byPattern.set(pattern, [...shown, { word: word.text, letters }])
       }
-    }
     return succeed([...byPattern].map(([pattern, shown]) => ({ pattern, words: shown })))
   })
 }

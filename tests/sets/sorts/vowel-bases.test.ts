@@ -27,33 +27,6 @@ describe('by the spelling of vowels', () => {
   })
 })
 
-describe('by vowels with r', () => {
-  const list = 'barn, shark, yard, fork, storm, north, fern, bird, curl, word, warm'
-
-  it('er, ir and ur are one column against ar and or', () => {
-    expect(columnsOf(sort(list, 'which vowel with r'))).toEqual({
-      ar: 'barn, shark, yard',
-      'er, ir, ur': 'bird, curl, fern',
-      or: 'fork, north, storm',
-    })
-  })
-
-  it('word and warm are oddballs', () => {
-    expect(sort(list, 'which vowel with r')!.leftoverReasons).toEqual([
-      { word: 'warm', why: 'its ar says /AO R/ as in fork', oddball: true },
-      { word: 'word', why: 'its or says /ER/ as in fern', oddball: true },
-    ])
-  })
-
-  it('er, ir and ur alone are sorted by their letters', () => {
-    expect(columnsOf(firstOf('fern, herd, perch, bird, girl, dirt, curl, turn, burn'))).toEqual({
-      er: 'fern, herd, perch',
-      ir: 'bird, dirt, girl',
-      ur: 'burn, curl, turn',
-    })
-  })
-})
-
 describe('by the kind of vowel', () => {
   const list = 'mud, moss, duck, reed, seal, toad, crane, slime, hole'
 
