@@ -15,6 +15,7 @@ export const callCards = defineLayout({
   kind: 'pieces',
   name: 'call-cards',
   summary: 'small cards for the caller: the word and its clue',
+  inWeek: { day: 'centres', given: 'once' },
   options: wordOptions,
   marks: 'none',
   shownWithWords,

@@ -35,6 +35,7 @@ export const chainCards = defineLayout({
   kind: 'pieces',
   name: 'chain-cards',
   summary: 'cards that call one another round the class: a word, and what leads to the next card’s word',
+  inWeek: { day: 'centres', given: 'once' },
   options,
   marks: 'none',
   perSheet: { columns: 2, rows: 4 },

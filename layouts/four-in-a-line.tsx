@@ -26,6 +26,7 @@ export const fourInALine = defineLayout({
   kind: 'pieces',
   name: 'four-in-a-line',
   summary: 'a board of words for two players: read a word, cover it, and be the first with four in a line',
+  inWeek: { day: 'centres', given: 'each pair' },
   options,
   marks: 'none',
   shownWithWords,

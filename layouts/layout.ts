@@ -9,6 +9,7 @@ import type { TypeScale } from '../src/pieces/text/type-scale.js'
 import type { Typeface } from '../src/pieces/typeface/typeface.js'
 import type { Plan, PrintItem } from '../src/plan/plan.js'
 import { areOptions, type OptionReaders, type OptionsOf } from '../src/plan/values/options.js'
+import type { WeekPlace } from '../src/plan/week/week-place.js'
 import type { Outcome } from '../src/problems.js'
 import type { Card, CardSet } from '../src/sets/card-set.js'
 import type { Lettering } from '../src/sheets/furniture/lettering.js'
@@ -41,6 +42,8 @@ export interface LayoutRequest<O = unknown> {
   readonly options: O
   /** Null for the whole class. */
   readonly group: LayoutGroup | null
+  /** How many children it is for, where the plan says it. */
+  readonly children?: number
   /** Unique within the plan, e.g. `bingo-otters`: the item's name and its group's. */
   readonly itemName: string
   /** What it is and for which group, as a title: `Word cards, Otters`. */
@@ -103,6 +106,7 @@ interface LayoutBasics {
   readonly paper?: string
   /** Whether its words are marked where the teacher does not say. */
   readonly marks: 'all' | 'none'
+  readonly inWeek: WeekPlace
 }
 
 interface WordsShown<O> {

@@ -35,6 +35,7 @@ export const matchingPairs = defineLayout({
   kind: 'pieces',
   name: 'matching-pairs',
   summary: 'cards of which two and two belong together, for a memory game or to lay side by side',
+  inWeek: { day: 'centres', given: 'each pair' },
   options,
   marks: 'none',
   marksSome: ({ pair }) => pair.includes('marked word'),

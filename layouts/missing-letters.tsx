@@ -41,6 +41,7 @@ export const missingLetters = defineLayout({
   kind: 'pieces',
   name: 'missing-letters',
   summary: 'each word with a gap where its marked letters were, and letters to choose from below it',
+  inWeek: { day: 'practice', given: 'each child' },
   options,
   marks: 'none',
   perSheet: { columns: 2, rows: 5 },

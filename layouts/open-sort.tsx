@@ -20,6 +20,7 @@ export const openSort = defineLayout({
   kind: 'pieces',
   name: 'open-sort',
   summary: 'unmarked cards whose rule the children find, with the sorts that hold on a page of their own',
+  inWeek: { day: 'centres', given: 'each pair' },
   options: pictureOption,
   marks: 'none',
   perSheet: { columns: 3, rows: 6 },

@@ -8,6 +8,7 @@ export const wordCards = defineLayout({
   kind: 'pieces',
   name: 'word-cards',
   summary: 'cut-apart cards, one word each, with the marks of the plan',
+  inWeek: { day: 'centres', given: 'once' },
   options: { ...wordOptions, ...pictureOption },
   marks: 'all',
   shownWithWords,

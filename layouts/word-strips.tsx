@@ -28,6 +28,7 @@ export const wordStrips = defineLayout({
   kind: 'pieces',
   name: 'word-strips',
   summary: 'long strips, one word each, with a line to write its sounds or syllables on, or to copy it',
+  inWeek: { day: 'practice', given: 'each child' },
   options,
   marks: 'all',
   perSheet: { columns: 1, rows: 8 },

@@ -22,7 +22,7 @@ import { disk } from './plan/disk/disk.js'
 import type { FileAccess } from './plan/disk/file-access.js'
 import { loadPlan, loadReadablePart } from './plan/load-plan.js'
 import type { Plan } from './plan/plan.js'
-import { aHundredOfAKind, eachOnce, hasErrors, type Outcome, type Problem } from './problems.js'
+import { aHundredOfAKind, eachOnce, errorAt, hasErrors, type Outcome, type Problem } from './problems.js'
 import type { SheetToDraw } from './sheets/sheet.js'
 
 /** Where a plan comes from, and the work of earlier runs. */
@@ -117,7 +117,12 @@ export async function putEachOnSheets<T>(
   if (!jobs.ok) return failWith([...studied.problems, ...jobs.problems])
   const imposed = await putOnSheets(studied.value, jobs.value, work, take)
   work.kept.endRun()
-  const problems = eachOnce([...studied.problems, ...jobs.problems, ...imposed.problems])
+  const problems = eachOnce([
+    ...studied.problems,
+    ...jobs.problems,
+    ...imposed.problems,
+    ...nothingOfWeek(plan, imposed.value),
+  ])
   return hasErrors(problems) ? failWith(problems) : succeed({ plan, items: imposed.value }, problems)
 }
 
@@ -204,6 +209,12 @@ async function laterProblems(planFile: string, work: Work): Promise<readonly Pro
   const jobs = { wanted: itemJobs(studied.value.plan).jobs, told: [] }
   const { problems } = await putOnSheets(studied.value, jobs, work, () => undefined)
   return eachOnce(problems).filter(problem => problem.severity === 'error')
+}
+
+/** A week may go without some of its parts, not without all of them. */
+function nothingOfWeek({ week }: Plan, made: readonly unknown[]): readonly Problem[] {
+  if (week === undefined || made.length > 0) return []
+  return [errorAt(week.place, 'nothing of the week can be made', 'The warnings say what stands in the way.')]
 }
 
 /** A problem's message is a clause that begins small. */

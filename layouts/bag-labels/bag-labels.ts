@@ -13,6 +13,7 @@ export const bagLabels = defineLayout({
   name: 'bag-labels',
   summary:
     'a label for each bag or envelope that holds a set: what it is, for whom, how many pieces, which words',
+  inWeek: { day: 'storing', given: 'once' },
   options: {
     for: option('what the labels are stuck on', choice(['bag', 'envelope'], 'bag')),
   },

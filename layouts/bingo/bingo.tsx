@@ -17,6 +17,7 @@ import {
   type RequestWith,
   type RoomierOptions,
 } from '../layout.js'
+import { boardsOf, boardsOption } from '../one-board-each.js'
 import { cellsOnSheet } from '../word-grid/cells-on-sheet.js'
 import { smallerGrids } from '../word-grid/smaller-grids.js'
 import { wordGridFace } from '../word-grid/word-grid-face.js'
@@ -30,7 +31,7 @@ import { playedWords, saidKinds, shownKinds, whatToFind } from './played-words.j
 import { goalOfGame, hasFreeMiddle } from './rules-of-game.js'
 
 const options = {
-  boards: option('how many boards are dealt, no two alike', wholeNumber(1, 1000, 24), { example: '30' }),
+  ...boardsOption('how many boards are dealt, no two alike', 1000),
   grid: option('columns x rows of a board', gridSize(2, 9, undefined), {
     usual: 'a square of 3, 4 or 5 that the words fill',
   }),
@@ -74,6 +75,7 @@ export const bingo = defineLayout({
   kind: 'pieces',
   name: 'bingo',
   summary: 'boards of words, each one different, and a caller’s sheet with the winning calls',
+  inWeek: { day: 'centres', given: 'once' },
   options,
   marks: 'all',
   shownWithWords,
@@ -109,9 +111,10 @@ function bingoSet(whole: BingoRequest): Outcome<CardSet> {
   const { words } = played
   const request = { ...whole, words }
   const { item, options, plan } = request
-  const { free, grid: asked, 'win at': winAt, win: rule, boards } = options
+  const { free, grid: asked, 'win at': winAt, win: rule } = options
   if (winAt !== undefined && winAt > words.length) return fail(noSuchCall(request, winAt))
   const oneGame = oneGameOf(whole, words)
+  const boards = boardsDealt(whole)
   const forGroup = oneGame === undefined && request.group?.hasOwnWords === true
   const tooLarge = asked !== undefined && forGroup && cellsOf(asked, free !== false) > words.length
   const smaller = tooLarge ? largestGrid(words.length, free !== false) : undefined
@@ -146,6 +149,12 @@ function bingoSet(whole: BingoRequest): Outcome<CardSet> {
   return succeed({ ...own, cards, changes, notes: ownNotes }, problems)
 }
 
+/** In one game all sides have as many. */
+function boardsDealt(request: BingoRequest): number {
+  const { children: _, ...ofAnySide } = request
+  return boardsOf(request.options.caller === 'for all' ? ofAnySide : request)
+}
+
 function noSuchCall({ item, words }: LayoutRequest, winAt: number): Problem {
   return errorAt(
     item.place,
@@ -174,8 +183,9 @@ function callersPages(own: BingoRequest, set: CardSet, room: Size): readonly Pag
   })
 }
 
-function bingoRules({ options }: BingoRequest, set: CardSet): GameRules {
-  const { boards } = options
+function bingoRules(request: BingoRequest, set: CardSet): GameRules {
+  const { options } = request
+  const boards = boardsDealt(request)
   return {
     play: [
       whatToFind(options),

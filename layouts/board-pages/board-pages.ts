@@ -13,6 +13,7 @@ export const boardPages = defineLayout({
   kind: 'pages',
   name: 'board-pages',
   summary: 'pages for a screen before the class, on which the marks come step by step',
+  inWeek: { day: 'lesson', given: 'screen' },
   options: boardOptions,
   paper: 'screen 16:9',
   marks: 'all',

@@ -8,6 +8,7 @@ export const calibration = defineLayout({
   kind: 'sheets',
   name: 'calibration',
   summary: 'a sheet to print on both sides, to see how far backs miss their fronts on your printer',
+  inWeek: { day: 'storing', given: 'once' },
   options: {},
   marks: 'none',
   sheets: (_request, { grid, lettering }) =>

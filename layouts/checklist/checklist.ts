@@ -12,6 +12,7 @@ export const checklist = defineLayout({
   kind: 'sheets',
   name: 'checklist',
   summary: 'a slip for each bag that lists its pieces, with a box to tick for each',
+  inWeek: { day: 'storing', given: 'once' },
   options: {},
   marks: 'none',
   sheets: (request, { grid, lettering, sets: listed }) => {

@@ -42,6 +42,7 @@ export const closedSort = defineLayout<typeof options>({
   kind: 'pieces',
   name: 'closed-sort',
   summary: 'headers that name the columns, cards to lay under them, the answers on a page of their own',
+  inWeek: { day: 'centres', given: 'each pair' },
   options,
   marks: 'none',
   perSheet: { columns: 3, rows: 6 },

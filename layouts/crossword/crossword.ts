@@ -14,6 +14,7 @@ export const crossword = defineLayout({
   name: 'crossword',
   summary:
     'your words laid across one another in a grid, to be found from your clues; answers on a page of their own',
+  inWeek: { day: 'practice', given: 'each child' },
   options: crosswordOptions,
   marks: 'none',
   perSheet: { columns: 1, rows: 1 },

@@ -35,6 +35,7 @@ export const diceGrid = defineLayout({
   kind: 'pieces',
   name: 'dice-grid',
   summary: 'a grid of words with a number to each column: throw a die, read a word there, cover it',
+  inWeek: { day: 'centres', given: 'each pair' },
   options,
   marks: 'none',
   shownWithWords,

@@ -15,6 +15,7 @@ export const homePage = defineLayout({
   kind: 'pages',
   name: 'home-page',
   summary: 'a page to take home: the words, the key, how to practise, three ideas for ten minutes',
+  inWeek: { day: 'home', given: 'each child' },
   options: {},
   marks: 'all',
   pages: (request, room) =>

@@ -27,6 +27,7 @@ export const key = defineLayout({
   name: 'key',
   summary:
     'what each mark means: a page for the wall, or several small ones for the desk; only the marks that the words use',
+  inWeek: { day: 'lesson', given: 'once' },
   options: {
     for: option(
       'whether the key is a page for the wall or several small ones for desks',

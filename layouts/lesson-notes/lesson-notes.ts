@@ -20,6 +20,7 @@ export const lessonNotes = defineLayout({
   name: 'lesson-notes',
   summary:
     'notes for you on what the list teaches: its patterns, what is new, plurals, words to watch, questions',
+  inWeek: { day: 'lesson', given: 'you' },
   options: {},
   marks: 'none',
   pages: (request, room) =>

@@ -34,6 +34,7 @@ export const letterTiles = defineLayout({
   name: 'letter-tiles',
   summary:
     'tiles to build your words with, a team of letters on one tile, as many of each as the words need; a mat with boxes',
+  inWeek: { day: 'centres', given: 'each child' },
   options,
   marks: 'none',
   perSheet: { columns: TILES_ACROSS.normal, rows: 9 },

@@ -12,6 +12,7 @@ export const pathBoard = defineLayout({
   kind: 'pieces',
   name: 'path-board',
   summary: 'a track of words from start to finish, to move along with counters and a die',
+  inWeek: { day: 'centres', given: 'once' },
   options: pathOptions,
   marks: 'none',
   perSheet: { columns: 1, rows: 1 },

@@ -14,11 +14,12 @@ import { grownUpPages } from '../grown-up-pages.js'
 import { howToPlayPages } from '../how-to-play.js'
 import { inParts, joiningTold, moreSheets, sheetsOf, sheetsOption } from '../joined-sheets/joined-sheets.js'
 import { defineLayout, type PageFace, type RequestWith, type RoomierOptions } from '../layout.js'
+import { boardsOf, boardsOption } from '../one-board-each.js'
 import { smallerGrids } from '../word-grid/smaller-grids.js'
 import { wordGridFace } from '../word-grid/word-grid-face.js'
 
 const options = {
-  boards: option('how many boards are dealt', wholeNumber(1, 200, 24), { example: '30' }),
+  ...boardsOption('how many boards are dealt', 200),
   grid: option('columns x rows of a board', gridSize(2, 7, undefined), {
     usual: 'the largest that the words fill',
   }),
@@ -39,6 +40,7 @@ export const patternBingo = defineLayout({
   kind: 'pieces',
   name: 'pattern-bingo',
   summary: 'boards for a game in which kinds of words are called: a pattern, a vowel, a number of sounds',
+  inWeek: { day: 'centres', given: 'once' },
   options,
   marks: 'none',
   perSheet: { columns: 1, rows: 1 },
@@ -71,7 +73,7 @@ function boardsFor(request: PatternRequest, sort: Sort): Outcome<CardSet> {
     kinds,
     grid: options.grid,
     answers: options.answers,
-    boards: options.boards,
+    boards: boardsOf(request),
     copies: item.copies,
     seed: plan.seed,
     label: itemName,
@@ -99,7 +101,7 @@ function smallerBoards(request: PatternRequest): readonly RoomierOptions<Pattern
 
 function patternPages(request: PatternRequest, set: CardSet, room: Size): readonly PageFace[] {
   const { options } = request
-  const { boards } = options
+  const boards = boardsOf(request)
   const rows = callersRows(request, set, room.widthMm)
   return [
     ...grownUpPages(request, { kind: 'caller', what: 'caller’s sheet', rows, room }),

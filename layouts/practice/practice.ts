@@ -19,6 +19,7 @@ export const practice = defineLayout({
   name: 'practice',
   summary:
     'a page for ten minutes of plurals, endings, parts of speech, clues, sounds, marks or copying, with its answers',
+  inWeek: { day: 'practice', given: 'each child' },
   options: practiceOptions,
   marks: 'none',
   marksSome: ({ practise }) => practise === 'marks',

@@ -32,6 +32,7 @@ export const rollAndBuild = defineLayout({
   name: 'roll-and-build',
   summary:
     'three dice to cut out and fold that build your words and as many others as can be; a sheet for real words and not-yet words',
+  inWeek: { day: 'centres', given: 'each pair' },
   options,
   marks: 'none',
   perSheet: { columns: 1, rows: 2 },

@@ -19,6 +19,7 @@ export const blindSort = defineLayout({
   kind: 'pieces',
   name: 'blind-sort',
   summary: 'a sheet to write on: you read the words, the children hear them and write each under its heading',
+  inWeek: { day: 'check', given: 'each child' },
   options: headingOptions,
   marks: 'none',
   perSheet: { columns: 1, rows: 1 },

@@ -11,6 +11,7 @@ export const sortMat = defineLayout({
   kind: 'pieces',
   name: 'sort-mat',
   summary: 'a mat with the headings of a sort and room to lay or glue its cards under them',
+  inWeek: { day: 'centres', given: 'each pair' },
   options: headingOptions,
   marks: 'none',
   perSheet: { columns: 1, rows: 1 },

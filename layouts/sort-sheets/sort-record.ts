@@ -7,6 +7,7 @@ export const sortRecord = defineLayout({
   kind: 'pieces',
   name: 'sort-record',
   summary: 'a sheet for the notebook: the sort written down under its headings, and what the child found out',
+  inWeek: { day: 'practice', given: 'each child' },
   options: headingOptions,
   marks: 'none',
   perSheet: { columns: 1, rows: 2 },

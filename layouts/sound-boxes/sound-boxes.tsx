@@ -33,6 +33,7 @@ export const soundBoxes = defineLayout({
   name: 'sound-boxes',
   summary:
     'strips with a box for each sound, to push counters into; the words and sounds on a page of their own',
+  inWeek: { day: 'practice', given: 'each child' },
   options,
   marks: 'none',
   perSheet: { columns: 1, rows: 5 },

@@ -23,6 +23,7 @@ export const soundMat = defineLayout({
   name: 'sound-mat',
   summary:
     'a sheet with a row of boxes for each number of sounds your words have, to lay counters or tiles in; it can be wiped clean',
+  inWeek: { day: 'practice', given: 'each child' },
   options: {},
   marks: 'none',
   perSheet: { columns: 1, rows: 1 },

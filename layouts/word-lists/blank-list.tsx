@@ -10,6 +10,7 @@ export const blankList = defineLayout({
   kind: 'pages',
   name: 'blank-list',
   summary: 'the children’s copy to mark: the same words in the same places, room for the key',
+  inWeek: { day: 'lesson', given: 'each child' },
   options: {},
   marks: 'none',
   pages: (request, room) => {

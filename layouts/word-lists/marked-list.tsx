@@ -11,6 +11,7 @@ export const markedList = defineLayout({
   kind: 'pages',
   name: 'marked-list',
   summary: 'the teacher’s copy: every word marked, sounds counted, part of speech, plural, clue',
+  inWeek: { day: 'lesson', given: 'you' },
   options: {},
   marks: 'all',
   pages: (request, room) => {

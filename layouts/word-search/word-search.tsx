@@ -36,6 +36,7 @@ export const wordSearch = defineLayout({
   name: 'word-search',
   summary:
     'your words hidden in a grid of letters, with the list to look for below it; answers on a page of their own',
+  inWeek: { day: 'practice', given: 'each child' },
   options,
   marks: 'none',
   perSheet: { columns: 1, rows: 1 },

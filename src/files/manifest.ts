@@ -8,7 +8,7 @@ import { type Format, itemPdfPath, printRunPath, sheetPath } from './folder/item
 import { toDecimal } from './page/decimal.js'
 import { dpiOf } from './page/dpi-of.js'
 import { blankPages, type Feeding, type PrintRun, type Stock } from './print-runs.js'
-import type { PrintedItem, PrintedSheet } from './printed-plan.js'
+import type { PrintedItem, PrintedSheet, WeekUse } from './printed-plan.js'
 
 /** manifest.json: what stands where in a plan's folder. Every position is mm from the page's top left corner. */
 export interface Manifest {
@@ -55,6 +55,8 @@ export interface ManifestItem {
   readonly deal?: Deal
   /** What its children are to find out, for a machine to check. */
   readonly answer?: AnswerData
+  /** Of a plan that has the week's set made: for which of its days it is, and how many to print. */
+  readonly week?: WeekUse
   readonly notes: readonly string[]
   /** In short what it was made from: another text, another item. */
   readonly madeFrom?: string
@@ -111,6 +113,7 @@ export function manifestItem(
     pages,
     ...(item.deal && { deal: item.deal }),
     ...(item.answerData !== undefined && { answer: item.answerData }),
+    ...(item.week !== undefined && { week: item.week }),
     notes: item.notes,
     ...(from !== undefined && { madeFrom: from }),
   }

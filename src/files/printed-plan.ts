@@ -1,5 +1,6 @@
 /** What the files stage takes: a plan's items, each with its sheets, ready to be written in any format. */
 import type { Paper } from '../plan/plan.js'
+import type { WeekDay } from '../plan/week/week-place.js'
 import type { AnswerData } from '../sets/answer-data.js'
 import type { Deal } from '../sets/card-set.js'
 import type { Flip } from '../sheets/flip.js'
@@ -16,6 +17,14 @@ export interface PrintedPlan<S extends PrintedSheet = Sheet> {
   readonly itemNames: readonly string[]
   /** The items that this run makes, or could make. */
   readonly items: readonly PrintedItem<S>[]
+}
+
+export interface WeekUse {
+  readonly day: WeekDay
+  /** With its group: `Word cards, Otters`. */
+  readonly title: string
+  /** What to print, a clause behind that verb: `22, one for each child`. */
+  readonly print: string
 }
 
 /** A sheet that is drawn, or one that will be when it is written. */
@@ -35,6 +44,8 @@ export interface PrintedItem<S extends PrintedSheet = Sheet> {
   /** As the sheets lie: width and height already turned for landscape. */
   readonly paper: Paper
   readonly sheets: readonly S[]
+  /** Of a plan that has the week's set made: for which of its days it is, and how many to print. */
+  readonly week?: WeekUse
   /** How its backs get onto the paper; left out where nothing is printed on the back. */
   readonly backs?: { readonly flip: Flip; readonly fedByHand: boolean }
   readonly deal?: Deal

@@ -16,9 +16,9 @@ import { tradeWords } from '../words/trade-words/trade-words.js'
 export function vocabularyOfNames(): Vocabulary {
   const vocabulary: Vocabulary = {
     layouts: new Map(
-      layouts.map(({ name, options, paper }) => [
+      layouts.map(({ name, options, inWeek, paper }) => [
         name,
-        { options, ...present({ paper: papers.find(each => each.name === paper) }) },
+        { options, inWeek, ...present({ paper: papers.find(each => each.name === paper) }) },
       ]),
     ),
     patterns: patterns.map(pattern => pattern.name),

@@ -19,6 +19,7 @@ import type { ClassFile } from './settings/class-file.js'
 import { taughtUntil } from './settings/weeks.js'
 import { stemOf } from './stem.js'
 import { paperAlone } from './values/papers.js'
+import type { WeekWish } from './week/week-key.js'
 
 export interface ReadValues {
   readonly title?: string
@@ -36,6 +37,8 @@ export interface ReadValues {
   readonly printer?: PrinterSetting
   readonly contrast?: Contrast
   readonly spread?: SpreadWish
+  readonly week?: WeekWish | undefined
+  readonly children?: number
 }
 
 export function assembled(values: ReadValues, file: string): Plan {
@@ -61,6 +64,8 @@ export function assembled(values: ReadValues, file: string): Plan {
       contrast: values.contrast,
       spread: values.spread,
       cluesFrom: values.clues,
+      week: values.week && { place: values.week.place, findsMarks: values.marks === undefined },
+      children: values.children ?? classFile?.children,
     }),
   }
 }

@@ -19,7 +19,7 @@ export function classFileAt(source: SettingsFile): Outcome<ClassFile> | undefine
 
 /** A plan prints something, a class file never does. */
 function isClassFile(text: string): boolean {
-  return /^(?:weeks|taught)\s*:/im.test(text) && !/^print\s*:/im.test(text)
+  return /^(?:weeks|taught)\s*:/im.test(text) && !/^(?:print|week)\s*:/im.test(text)
 }
 
 /** The class file that a plan names, as it can be opened; undefined where it names none, or is no plan. */

@@ -22,10 +22,11 @@ import { marksReader } from './settings/marks.js'
 import { printerExample, readPrinter } from './settings/printer.js'
 import { type SettingsFile, settingsContext } from './settings/settings-context.js'
 import { spreadReader } from './settings/spread.js'
-import { LARGEST_SEED, wholeNumberReader } from './values/numbers.js'
+import { childrenReader, LARGEST_SEED, wholeNumberReader } from './values/numbers.js'
 import { paperReader } from './values/papers.js'
 import { textReader } from './values/texts.js'
 import type { Vocabulary } from './vocabulary.js'
+import { readWeek } from './week/week-key.js'
 import { wordListTaken } from './words/word-list.js'
 
 /** The keys of a plan itself; `words` is read apart, since items refer to them. */
@@ -55,7 +56,16 @@ export function planKeys(
     }),
     marks: key('what is marked, in the order in which the key shows it', marksReader(vocabulary)),
     print: key('what is printed', printListReader(item), { example: '[word-cards, bingo]' }),
+    week: key(
+      "whether the week's whole set is made, and without what; what print: names is made beside it, or in place of its own",
+      readWeek,
+      { example: 'yes', usual: 'no' },
+    ),
     groups: key('other children in the same week', groupListReader({ ...context, classGroups })),
+    children: key('how many children are given the sheets of the class', childrenReader, {
+      example: '22',
+      usual: 'what the class file says',
+    }),
     review: key('which words of earlier weeks come back', reviewReader(context), {
       example: '[week-1.yaml, week-2.yaml]',
       usual: 'what the class file says, and else none',
@@ -100,7 +110,15 @@ export function planTaken(vocabulary: Vocabulary): KeysTaken {
     const { title, class: ofClass, ...rest } = planKeys(source, item, [])
     return { title, class: ofClass, words, ...rest }
   }
-  return { kind: 'keys', what: 'a plan', keys, needed: [['words', 'groups'], 'print'] }
+  return {
+    kind: 'keys',
+    what: 'a plan',
+    keys,
+    needed: [
+      ['words', 'groups'],
+      ['print', 'week'],
+    ],
+  }
 }
 
 /** Every key of a plan and of a class file, at each place where it can stand. */

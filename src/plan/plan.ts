@@ -34,6 +34,16 @@ export interface Plan {
   readonly contrast?: Contrast
   /** Lists for groups that are to be proposed; nothing is made of them. */
   readonly spread?: SpreadWish
+  /** The week's whole set is among what is printed. */
+  readonly week?: PlanWeek
+  /** How many children are given the class's own sheets. */
+  readonly children?: number
+}
+
+export interface PlanWeek {
+  readonly place: Place
+  /** The teacher names no marks: those are found that show what most of the words show. */
+  readonly findsMarks: boolean
 }
 
 export interface SpreadWish {
@@ -190,6 +200,7 @@ export interface PlanGroup {
   readonly contrast?: Contrast
   /** Its own, in place of the plan's. */
   readonly marks?: readonly PlanMark[]
+  readonly children?: number
 }
 
 /** How large the main word is to be: at least so large, unless `exactly` is said. */
@@ -226,6 +237,8 @@ export interface PrintItem {
   readonly name: string
   /** The name that she gave it, as she wrote it. */
   readonly givenName?: string
+  /** It came with the week: where the words are not enough for it, the week goes without it. */
+  readonly ofWeek?: true
   readonly paper: Paper
   readonly orientation?: 'portrait' | 'landscape'
   readonly marginMm?: number

@@ -5,7 +5,7 @@ import { errorAt, type Outcome, type Problem } from '../problems.js'
 import { assembled, usualPaper } from './assemble-plan.js'
 import type { ItemContext } from './items/item-keys.js'
 import type { Key } from './keys/key.js'
-import type { Plan, PlanWord } from './plan.js'
+import type { Plan, PlanWord, PrintItem } from './plan.js'
 import { planKeys, wordsKey } from './plan-keys.js'
 import { withClassWeeks } from './review/class-weeks.js'
 import type { ReviewSetting } from './review/review-key.js'
@@ -15,6 +15,8 @@ import { everyGroupHasWords, type ReadGroup, typedGroups, typedGroupWords } from
 import { type SettingsFile, settingsContext } from './settings/settings-context.js'
 import { otherNames } from './values/other-names.js'
 import { paperReader } from './values/papers.js'
+import { readWeek, type WeekWish } from './week/week-key.js'
+import { type WeekRequest, withWeek } from './week/with-week.js'
 import { type WeekWords, weekWords } from './week-words.js'
 import { readWords, typedWords, type WordEntries } from './words/list-words.js'
 import type { WordContext } from './words/word-entry.js'
@@ -86,11 +88,22 @@ export function planFrom(root: MapEntry, source: PlanText): Outcome<Plan> {
     rules: [...missingKeys(root), ...week.problems],
     others: otherNames('key', source.vocabulary),
   })
-  return andThen(keys, ({ values: { print = [], ...values } }) =>
-    andThen(week, ({ words, groups }) =>
-      succeed(assembled({ ...values, words, groups, print }, source.file)),
-    ),
+  return andThen(keys, ({ values: { print: named = [], ...values } }) =>
+    andThen(week, ({ words, groups }) => {
+      const print = withPartsOfWeek(values.week, named, { context: withOld, classHasWords: words.length > 0 })
+      return andThen(print, items =>
+        succeed(assembled({ ...values, words, groups, print: items }, source.file)),
+      )
+    }),
   )
+}
+
+function withPartsOfWeek(
+  week: WeekWish | undefined,
+  print: readonly PrintItem[],
+  about: Pick<WeekRequest, 'context' | 'classHasWords'>,
+): Outcome<readonly PrintItem[]> {
+  return week === undefined ? succeed(print) : withWeek({ week, print, ...about })
 }
 
 /** Problems of what it is made from are told with their keys. */
@@ -169,13 +182,21 @@ function missingKeys(root: MapEntry): readonly Problem[] {
   const advice = {
     words:
       'Write words: and under it a dash and a word on each line, or the path of a .txt or .csv file; or give every group its words.',
-    print: 'Write print: and under it what to print, such as - layout: word-cards.',
+    print:
+      "Write print: and under it what to print, such as - layout: word-cards; or week: yes for the week's whole set.",
   }
   const isMissing = {
     words: valueAt(root, 'words') === undefined && !everyGroupHasWords(valueAt(root, 'groups')),
-    print: valueAt(root, 'print') === undefined,
+    print: valueAt(root, 'print') === undefined && !asksForWeek(root),
   }
   return (['words', 'print'] as const)
     .filter(key => isMissing[key])
     .map(key => errorAt(root.place, `the plan has no "${key}"`, advice[key]))
+}
+
+/** What is wrong with the wish is told with it. */
+function asksForWeek(root: MapEntry): boolean {
+  const wish = valueAt(root, 'week')
+  const read = wish && readWeek(wish)
+  return read !== undefined && !(read.ok && read.value === undefined)
 }

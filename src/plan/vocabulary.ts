@@ -3,6 +3,7 @@
 import type { FileAccess } from './disk/file-access.js'
 import type { Paper } from './plan.js'
 import type { OptionReaders } from './values/options.js'
+import type { WeekPlace } from './week/week-place.js'
 
 export interface Vocabulary {
   readonly layouts: ReadonlyMap<string, LayoutVocabulary>
@@ -28,6 +29,7 @@ export interface LayoutVocabulary {
   readonly options: OptionReaders
   /** What it is made for, where an item names no paper; the plan's own where left out. */
   readonly paper?: Paper
+  readonly inWeek: WeekPlace
 }
 
 /** A paper that a plan may name, and what else teachers call it: `3x5 card`, `US Letter`. */

@@ -10,6 +10,7 @@ export const tentCards = defineLayout({
   kind: 'pieces',
   name: 'tent-cards',
   summary: 'cards to fold and stand on a table, a word on each',
+  inWeek: { day: 'centres', given: 'each child' },
   options: { above: option('what stands on the upper half', choice(['line', 'nothing'], 'line')) },
   marks: 'all',
   perSheet: { columns: 2, rows: 3 },

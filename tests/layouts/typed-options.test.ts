@@ -13,7 +13,12 @@ const options = {
   grid: option('columns x rows', gridSize(2, 9, undefined)),
   write: option('what is written', choice(['sounds', 'word'], 'word')),
 }
-const about = { name: 'sample', summary: 'a sample', marks: 'none' } as const
+const about = {
+  name: 'sample',
+  summary: 'a sample',
+  marks: 'none',
+  inWeek: { day: 'centres', given: 'once' },
+} as const
 const perSheet = { columns: 1, rows: 1 }
 const noFace = (): CardFace => {
   throw new Error('nothing is drawn here')

@@ -7,11 +7,12 @@ import type { Vocabulary } from '../../src/plan/vocabulary.js'
 
 export const vocabulary: Vocabulary = {
   layouts: new Map([
-    ['word-cards', { options: {} }],
-    ['open-sort', { options: {} }],
+    ['word-cards', { options: {}, inWeek: { day: 'centres', given: 'once' } }],
+    ['open-sort', { options: {}, inWeek: { day: 'centres', given: 'each pair' } }],
     [
       'bingo',
       {
+        inWeek: { day: 'centres', given: 'once' },
         options: {
           boards: option('how many', wholeNumber(1, 500, 24)),
           grid: option('columns x rows', gridSize(2, 10, { columns: 5, rows: 5 })),
@@ -20,7 +21,7 @@ export const vocabulary: Vocabulary = {
         },
       },
     ],
-    ['key', { options: {} }],
+    ['key', { options: {}, inWeek: { day: 'lesson', given: 'once' } }],
   ]),
   patterns: ['consonant-digraph', 'digraph-blend', 'silent-letters', 'vowel-team', 'silent-e'],
   papers: [

@@ -7,6 +7,7 @@ import { proofScript } from './proof-script.js'
 import { fileLink } from './proof-section.js'
 import { proofPageStyle } from './proof-style.js'
 import { sheetsOfStock } from './sheet-counts.js'
+import { weekOverview } from './week-overview.js'
 
 export interface ProofPageRequest {
   readonly manifest: Manifest
@@ -74,6 +75,7 @@ function header({ title, class: className, items }: Manifest, warnings: readonly
     `<h1>${escapeXml(title)}</h1>`,
     `<p class="all">${sets}: ${all}. <a href="#how">How to print</a></p>`,
     warnings.length === 0 ? '' : `<p class="twice"><a href="#twice">${twice}</a></p>`,
+    ...weekOverview(items),
     '</header>',
   ]
     .filter(line => line !== '')

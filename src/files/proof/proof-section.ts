@@ -6,8 +6,10 @@ import { svgSize } from '../page/svg.js'
 import { artDefinition, type OutlineIds, sheetBody } from '../page/svg-body.js'
 import { escapeXml } from '../page/xml.js'
 import type { PrintedItem, PrintedSheet } from '../printed-plan.js'
+import { anchor, itemAnchor } from './item-anchor.js'
 import { sheetsOfStock } from './sheet-counts.js'
 import { asSpooled, type SpooledText, type TextSpool } from './text-spool.js'
+import { howToPrint } from './week-overview.js'
 
 /** What gives the game away: printed for the teacher, folded on the proof page. */
 const forTheTeacher: readonly SheetKind[] = ['key', 'answers', 'notes', 'caller']
@@ -90,24 +92,19 @@ export function sectionOfLinks(item: ManifestItem): string {
   ].join('\n')
 }
 
-/** The id of an item's part. */
-export function itemAnchor(name: string): string {
-  return `item-${anchor(name)}`
-}
-
 /** A link to a file beside the proof page. */
 export function fileLink(path: string, words: string): string {
   const href = path.split('/').map(encodeURIComponent).join('/')
   return `<a href="${href}">${escapeXml(words)}</a>`
 }
 
-function heading({ name, title, group, paper, sheets }: PrintedItem<PrintedSheet>): string {
+function heading({ name, title, group, paper, sheets, week }: PrintedItem<PrintedSheet>): string {
   const id = itemAnchor(name)
   const told = `${sheetsOfStock(sheets)}, size ${escapeXml(paper.name)}`
   return [
     '<div class="head">',
     `<h2 id="${id}-title"><a href="#${id}">${escapeXml(title)}</a> <span class="for">${escapeXml(group ?? 'whole class')}</span></h2>`,
-    `<p class="count">${told}</p>`,
+    `<p class="count">${told}${week === undefined ? '' : `<br>${escapeXml(howToPrint(week))}`}</p>`,
     ...(paper.screen === true ? [showButton(id)] : []),
     printButton(id, 'Print this set'),
     '</div>',
@@ -178,9 +175,4 @@ function fold(
 function fittingFold(notes: readonly string[]): string {
   if (notes.length === 0) return ''
   return `<details class="fitting"><summary>How large the words came out</summary>\n${noteList(notes)}</details>\n`
-}
-
-/** A name as an id that a link can point to: letters, digits and hyphens stay, the rest becomes `_` and a code. */
-function anchor(name: string): string {
-  return name.replace(/[^A-Za-z0-9-]/gu, sign => `_${sign.codePointAt(0)!.toString(16)}_`)
 }

@@ -61,6 +61,12 @@ header { padding-top: clamp(1.25rem, 3vw, 2rem); padding-bottom: 1rem; backgroun
 header p { margin: 0.35rem 0 0 }
 header .class { color: var(--quiet); margin: 0 0 0.25rem }
 .twice a { color: var(--twice); font-weight: 700 }
+.week { border-collapse: collapse; margin-top: 1rem; background: var(--card); border: 1px solid var(--edge) }
+.week caption { text-align: left; font-weight: 700; padding-bottom: 0.35rem }
+.week th, .week td { text-align: left; vertical-align: top; padding: 0.25rem 0.75rem }
+.week thead th { color: var(--quiet); font-weight: 400; border-bottom: 1px solid var(--edge) }
+.week tbody + tbody { border-top: 1px solid var(--edge) }
+@media (max-width: 40rem) { .week th, .week td { padding: 0.25rem 0.4rem } .week :is(th, td):nth-last-child(2) { display: none } }
 main { display: grid; grid-template-columns: repeat(auto-fill, minmax(min(100%, 20rem), 1fr)); gap: 1rem; margin-top: 1.25rem }
 .item { background: var(--card); border: 1px solid var(--edge); border-radius: 0.5rem; padding: 1rem clamp(0.75rem, 2.5vw, 1.5rem); min-width: 0 }
 .item.several, .item:has(:target), .item:has([open]) { grid-column: 1 / -1 }

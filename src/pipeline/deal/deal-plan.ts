@@ -11,6 +11,7 @@ import { piecesMadeFrom, placesOf, withoutColours } from './made-from.js'
 import { moreThanAWeek } from './more-than-a-week.js'
 import { type PreparedItem, prepareItem } from './prepare-item.js'
 import { blankKeys, groupsWithoutMarks, isBlankKey, unshownMarks } from './unshown-marks.js'
+import { foundMarksNote, weekWithout } from './week-without.js'
 
 /** An item with its cards, as the plan asks for it: whether they fit their paper is not known yet. */
 export interface DealtItem {
@@ -52,9 +53,11 @@ export function dealPlan(
   const made = items.flatMap(item => (item.wanted ? [item.prepared] : []))
   problems.push(...blankKeys(blank), ...unshownMarks(made), ...ignoredCopies(wanted))
   const notes = groupsWithoutMarks(made)
+  const found = foundMarksNote(made)
   const withNotes = items.map(item => {
     const note = notes.get(item.prepared.job)
-    return note === undefined ? item : { ...item, ofWords: [note] }
+    const ofWords = [item.prepared === made[0] ? found : [], note ?? []].flat()
+    return ofWords.length === 0 ? item : { ...item, ofWords }
   })
   return withProblems({ studied, items: withNotes }, problems)
 }
@@ -96,7 +99,9 @@ export function dealSet(prepared: PreparedItem, sets: KeptStore<Outcome<CardSet>
  * What the class's words are enough for, a group's few words may not be: then nothing is made for that group, with a
  * warning. A group that the item names stays an error.
  */
-function leftOut({ item, group, sides }: ItemJob, problems: readonly Problem[]): Outcome<null> | undefined {
+function leftOut(job: ItemJob, problems: readonly Problem[]): Outcome<null> | undefined {
+  const { item, group, sides } = job
+  if (item.ofWeek) return succeed(null, weekWithout(job, problems))
   if (group === null || group.words.length === 0 || item.groups !== undefined) return undefined
   // One game is made for all of them or for none.
   if (sides !== undefined) return undefined

@@ -24,8 +24,9 @@ export function toLookAt({
   const guessed = words.filter(({ source }) => source === 'guess').map(({ text }) => text)
   return {
     guessedWords: [...new Set(guessed)],
-    changedGames: items.flatMap(({ printed, set }) =>
-      (set.changes ?? []).map(note => ({ item: printed.name, note })),
+    changedGames: items.flatMap(({ prepared, printed, set }) =>
+      // Of a game that came with the week the plan says nothing.
+      (prepared.job.item.ofWeek ? [] : (set.changes ?? [])).map(note => ({ item: printed.name, note })),
     ),
     review: backForReview(plan),
   }

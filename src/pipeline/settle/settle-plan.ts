@@ -10,6 +10,7 @@ import type { DealtItem, DealtPlan } from '../deal/deal-plan.js'
 import { classOf, sizeAsked } from '../deal/item-jobs.js'
 import { piecesMadeFrom, placesOf } from '../deal/made-from.js'
 import { type PreparedItem, prepareItem } from '../deal/prepare-item.js'
+import { weekWithout } from '../deal/week-without.js'
 import { byIdentity, type KeptStore } from '../kept-store.js'
 import type { StudiedPlan } from '../study/study-plan.js'
 import { settlePieces } from './settle-item.js'
@@ -84,6 +85,7 @@ export async function settlePlan(
  */
 function leftOut({ prepared }: DealtItem, problems: readonly Problem[]): readonly Problem[] {
   const { item, group } = prepared.job
+  if (item.ofWeek) return weekWithout(prepared.job, problems)
   if (group?.size === undefined || item.groups !== undefined) return problems
   return problems.map(problem => ({
     ...problem,

@@ -6,6 +6,7 @@ import type { StyledMark } from '../../pieces/marks/styled-mark.js'
 import type { Plan, PlanGroup, PlanWord } from '../../plan/plan.js'
 import type { Outcome } from '../../problems.js'
 import type { Word } from '../../words/word.js'
+import { withFoundMarks } from './found-marks.js'
 import type { Materials } from './materials.js'
 import { studyPlanWords, type WordStudying } from './study-words.js'
 
@@ -24,8 +25,9 @@ export interface PlanStudying extends WordStudying {
 }
 
 /** plan → words: studies each word, gives each mark its style, and says which marks miss their words. */
-export function studyPlan(plan: Plan, studying: PlanStudying): Outcome<StudiedPlan> {
-  const words = studyPlanWords(plan, studying)
+export function studyPlan(asWritten: Plan, studying: PlanStudying): Outcome<StudiedPlan> {
+  const words = studyPlanWords(asWritten, studying)
+  const plan = words.ok ? withFoundMarks(asWritten, words.value) : asWritten
   const ownMarks = plan.groups.filter(({ marks }) => marks !== undefined)
   const styled = styledFor(plan, plan.marks)
   const styledOfGroups = ownMarks.map(group => ({ group, ...styledFor(plan, group.marks!) }))

@@ -55,6 +55,15 @@ function named(items: readonly UnnamedItem[], groups: readonly string[]): readon
   })
 }
 
+/** The name, or one with a number behind it: one whose folders no item of these fills. */
+export function unusedItemName(
+  name: string,
+  items: readonly Pick<PrintItem, 'name'>[],
+  groups: readonly string[],
+): string {
+  return unused(name, new Set(items.flatMap(item => folders(item.name, groups))), groups)
+}
+
 function unused(name: string, taken: ReadonlySet<string>, groups: readonly string[]): string {
   for (let number = 1; ; number += 1) {
     const candidate = number === 1 ? name : `${name}-${number}`

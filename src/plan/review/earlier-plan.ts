@@ -76,7 +76,7 @@ function weekOfPlan(root: Entry, context: WordContext, later: string): Outcome<E
       ),
     )
   }
-  if (valueAt(root, 'weeks') !== undefined && valueAt(root, 'print') === undefined)
+  if (valueAt(root, 'weeks') !== undefined && !printsSomething(root))
     return fail(errorAt({ file: context.file }, 'this is a class file, not a plan', aboutWords))
   const words = wordsAt(root, 'words', context)
   const groups = valueAt(root, 'groups')
@@ -137,4 +137,8 @@ function namesPlan(review: Entry | undefined, from: string, file: string): boole
 /** They are told when that week is made. */
 function withoutWarnings<T>(outcome: Outcome<T>): Outcome<T> {
   return { ...outcome, problems: outcome.problems.filter(({ severity }) => severity === 'error') }
+}
+
+function printsSomething(root: Entry): boolean {
+  return ['print', 'week'].some(key => valueAt(root, key) !== undefined)
 }

@@ -7,6 +7,7 @@ import type { Takes } from '../keys/takes.js'
 import type { Accent, CountSounds, PlanWord, PrinterSetting, TaughtEntry } from '../plan.js'
 import { pathFrom } from '../review/earlier-plan.js'
 import { type ReviewSetting, readClassReview } from '../review/review-key.js'
+import { childrenReader } from '../values/numbers.js'
 import { readWords } from '../words/list-words.js'
 import { wordEntries, wordListTaken } from '../words/word-list.js'
 import { sameWord } from '../words/word-text.js'
@@ -35,6 +36,7 @@ export interface ClassFile {
   readonly groups?: readonly ClassGroup[]
   readonly weeks?: readonly ClassWeek[]
   readonly review?: ReviewSetting
+  readonly children?: number
 }
 
 const form = 'Write words: and under it words with their keys, as in a plan.'
@@ -77,6 +79,7 @@ export function classFileKeys(context: SettingsContext) {
         example: '[short-vowel, consonant-digraph, ee]',
       },
     ),
+    children: key('how many children are given the sheets of the class', childrenReader, { example: '22' }),
     groups: key('groups that the plans may name', classGroupsReader(context)),
     weeks: key('the plans of its weeks, in the order in which they are taught', weeksReader(context), {
       example: '[week-1.yaml, {plan: week-2.yaml, taught: vowel-team}]',
@@ -101,12 +104,12 @@ export function classFileReader(source: SettingsFile): ValueReader<ClassFile> {
 function classFileFrom(root: Entry, context: SettingsContext): Outcome<ClassFile> {
   const { file } = context
   if (root.kind !== 'map') return fail(errorAt(root.place, 'the class file does not begin with a key', form))
-  if (valueAt(root, 'print') !== undefined)
+  if (['print', 'week'].some(key => valueAt(root, key) !== undefined))
     return fail(
       errorAt(
         { file },
         'this is a plan, not a class file',
-        'A class file has no print:; its weeks: name the plans.',
+        'A class file has no print: and no week:; its weeks: name the plans.',
       ),
     )
   const keys = readKeys(root, {

@@ -6,6 +6,7 @@ import { tooMany } from '../most-entries.js'
 import type { PlanGroup } from '../plan.js'
 import { foldName } from '../values/fold-name.js'
 import { fileNameReader } from '../values/names.js'
+import { childrenReader } from '../values/numbers.js'
 import { repetitions } from '../values/repetitions.js'
 import { typeSizeReader } from '../values/type-size.js'
 import { type Entry, misfit, type TextEntry } from '../yaml/entry.js'
@@ -30,6 +31,7 @@ export function groupSettingKeys({ vocabulary, font }: SettingsContext) {
       usual: "the class's size",
     }),
     font: key('its typeface', font, { example: 'lexend', usual: 'the font of the plan' }),
+    children: key('how many children are in it', childrenReader, { example: '6' }),
     contrast: key('its colours of ink and card', readContrast, { usual: 'those of the plan' }),
   }
 }

@@ -17,3 +17,6 @@ export function wholeNumberReader(what: string, min: number, max: number): Value
     return fail(errorAt(entry.place, `${entry.text} is too ${value < min ? 'small' : 'large'}`, advice))
   })
 }
+
+/** Of a class or a group. */
+export const childrenReader = wholeNumberReader('a number of children', 1, 200)

@@ -25,7 +25,14 @@ export function lessonPatterns(
     if (target.kind === 'pattern') return [target.pattern]
     return target.kind === 'letters' ? patternsOn(target.letters, words) : []
   })
-  return marked.length > 0 ? [...new Set(marked)] : mostShown(words)
+  return marked.length > 0
+    ? [...new Set(marked)]
+    : mostShown(words, { most: mostUnmarked, fewest: fewestWords })
+}
+
+/** As many as a child keeps apart, none on fewer words than two, nor fewer than one in eight: our own judgement, no source. */
+export function patternsToMark(words: readonly Word[]): readonly string[] {
+  return mostShown(words, { most: 4, fewest: Math.max(2, Math.ceil(words.length / 8)) })
 }
 
 /** What stands on these letters in the words of the list. */
@@ -36,15 +43,18 @@ function patternsOn(letters: string, words: readonly Word[]): readonly string[] 
   return found.map(({ pattern }) => pattern)
 }
 
-function mostShown(words: readonly Word[]): readonly string[] {
+function mostShown(
+  words: readonly Word[],
+  { most, fewest }: { readonly most: number; readonly fewest: number },
+): readonly string[] {
   const counts = patternNames
     .filter(name => patternNamed(name)?.scope !== 'syllable')
     .map(name => ({
       name,
       count: words.filter(word => word.patterns.some(({ pattern }) => pattern === name)).length,
     }))
-    .filter(({ count }) => count >= Math.min(fewestWords, words.length))
+    .filter(({ count }) => count >= Math.min(fewest, words.length))
     .toSorted((a, b) => b.count - a.count)
   const telling = counts.filter(({ name }) => !ordinary.has(name))
-  return (telling.length > 0 ? telling : counts).slice(0, mostUnmarked).map(({ name }) => name)
+  return (telling.length > 0 ? telling : counts).slice(0, most).map(({ name }) => name)
 }

@@ -1,0 +1,49 @@
+/** For which day of the week an item is, and how many of it are printed. */
+import type { WeekUse } from '../../files/printed-plan.js'
+import type { SheetKind, SheetToDraw } from '../../sheets/sheet.js'
+import type { PreparedItem } from '../deal/prepare-item.js'
+
+type Sheets = readonly Pick<SheetToDraw, 'kind'>[]
+
+/** Undefined where the plan does not have the week's set made. */
+export function weekUse(prepared: PreparedItem, sheets: Sheets): WeekUse | undefined {
+  if (prepared.studied.plan.week === undefined) return undefined
+  const { day } = prepared.layout.inWeek
+  const { itemTitle: title } = prepared.request
+  return { day, title, print: [howMany(prepared), ...forYou(prepared, sheets)].join('; ') }
+}
+
+function howMany({ layout, job: { item }, request: { children } }: PreparedItem): string {
+  const { given } = layout.inWeek
+  if (given === 'screen')
+    return item.paper.screen === true ? 'nothing: it is shown on the screen' : 'once, to show'
+  if (given === 'once') return 'once'
+  if (item.copies > 1) return `once: ${item.copies} sets are in it`
+  switch (given) {
+    case 'you':
+      return 'one for you'
+    case 'each child':
+      return counted(children, 'one for each child')
+    case 'each pair':
+      return counted(children && Math.ceil(children / 2), 'one for each pair of children')
+  }
+}
+
+function counted(many: number | undefined, each: string): string {
+  return many === undefined ? each : `${many}, ${each}`
+}
+
+/** Kinds of pages that go with a set and are the grown-up's, as they are called. */
+const kept: Readonly<Partial<Record<SheetKind, string>>> = {
+  cover: 'cover',
+  key: 'key',
+  rules: 'rules',
+  answers: 'answers',
+}
+
+/** What is printed once beside what is printed often. */
+function forYou({ layout, job: { item } }: PreparedItem, sheets: Sheets): readonly string[] {
+  const isOften = ['each child', 'each pair'].includes(layout.inWeek.given) && item.copies === 1
+  const names = [...new Set(sheets.flatMap(({ kind }) => kept[kind] ?? []))]
+  return isOften && names.length > 0 ? [`for you once: ${names.join(', ')}`] : []
+}
