@@ -2,8 +2,8 @@ import { join, relative } from 'node:path'
 import { installationFolder } from '../installation.js'
 import { formatProblem, hasErrors, make, type Problem } from '../oaktag.js'
 
-/** Three invented weeks in Room 7 at Heron Lane School: everything oaktag makes, in `out/`. */
-const weeks = ['marsh', 'harbour', 'bakery']
+/** Four invented weeks in Room 7 at Heron Lane School: everything oaktag makes, in `out/`. */
+const weeks = ['marsh', 'harbour', 'bakery', 'pond']
 
 const problems: Problem[] = []
 let pages = 0
@@ -22,7 +22,7 @@ for (const week of weeks) {
 }
 process.stdout.write(
   [
-    `Three weeks for Room 7 at Heron Lane School: ${pages} pages are ready.`,
+    `Four weeks for Room 7 at Heron Lane School: ${pages} pages are ready.`,
     'Open one of these in a browser to look the sheets over and print them:',
     ...places,
     'The plans they come from are in src/demo/plans; copy one and put in your own words.',

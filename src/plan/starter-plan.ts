@@ -3,6 +3,7 @@ export const SCHEMA_FILE = '.oaktag.schema.json'
 
 /**
  * What `oaktag new` writes: a week at the marsh, worth printing as it stands, each key explained where it stands first.
+ * Two parts of the week are made otherwise, to show how.
  * Bingo is for children in pairs: 10 boards of 12 words, and one of them wins at the 9th call of 16.
  */
 export const starterPlan = `# yaml-language-server: $schema=${SCHEMA_FILE}
@@ -55,7 +56,11 @@ marks:                        # in the order in which the key shows them; "oakta
   # - part of speech: noun    # whole words, each with a small tag in the corner; also plural: add es,
   #   tag: n                  # sounds: 4, syllables: 2; with line: or outline: the word has one instead
 
-print:                        # "oaktag list layouts" shows what can be made
+week: yes                     # the whole week: pages for the board, notes, lists, key, practice, cards, a sort, a game,
+                              # a check, a page for home. Leave some out so: week: {without: [home-page, dictation]}
+# children: 22                # in your class: so many boards are dealt, and the first page says how many to print
+
+print:                        # what else you want, or parts of the week made otherwise; see "oaktag list layouts"
   - layout: word-cards
     across: 3
     down: 4
@@ -66,8 +71,6 @@ print:                        # "oaktag list layouts" shows what can be made
     boards: 10                # for children in pairs
     grid: 4x3
     win at: 9                 # one board wins at this call, if you call in the order of the caller's sheet
-  - layout: key
-  - layout: marked-list
 
 # groups:                     # other children, same week
 #   - name: Otters

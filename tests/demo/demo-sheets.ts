@@ -6,7 +6,7 @@ import { putPlanOnSheets } from '../../src/pipeline.js'
 import { formatProblem } from '../../src/problems.js'
 import { sharedWork } from '../pipeline/shared-work.js'
 
-export const demoWeeks = ['marsh', 'harbour', 'bakery'] as const
+export const demoWeeks = ['marsh', 'harbour', 'bakery', 'pond'] as const
 
 export function demoPlanFile(week: (typeof demoWeeks)[number]): string {
   return join(installationFolder, 'src/demo/plans', `${week}.yaml`)

@@ -17,17 +17,19 @@ const plans = [
     .map(name => [name, readFileSync(`${demoFolder}/${name}`, 'utf8'), demoFolder] as const),
 ] as const
 
-function marksIn(text: string, folder: string): Plan['marks'] {
+function planIn(text: string, folder: string): Plan {
   const plan = readPlan(text, { file: `${folder}/plan.yaml` })
   if (!plan.ok) throw new Error(plan.problems.map(({ message }) => message).join('; '))
-  return plan.value.marks
+  return plan.value
 }
 
 describe.each(plans)('%s', (_, text, folder) => {
-  const { marks } = assignStyles(marksIn(text, folder))
+  const plan = planIn(text, folder)
+  const { marks } = assignStyles(plan.marks)
 
   it('has marks of its own choice', () => {
-    expect(marks.length).toBeGreaterThan(1)
+    // A week's own marks are given the default styles, which are held to it below.
+    if (plan.week?.findsMarks !== true) expect(marks.length).toBeGreaterThan(1)
     const onDigraphs = marks.filter(
       ({ mark: { target } }) => target.kind === 'pattern' && target.pattern === 'consonant-digraph',
     )

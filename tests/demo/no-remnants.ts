@@ -13,10 +13,10 @@ function spanned({ furniture, heightMm }: Sheet): number {
   return (Math.max(...levels) - Math.min(...levels)) / heightMm
 }
 
-/** Pages that go on from the page before and fill less than a third of their height. */
+/** Pages that go on from the page before and fill less than a third of their height; on a screen each is a step of its own. */
 function remnants(sheets: readonly Sheet[]): readonly string[] {
   return sheets
-    .filter(({ kind }, index) => kind !== 'pieces' && sheets[index - 1]?.kind === kind)
+    .filter(({ kind }, index) => kind !== 'pieces' && kind !== 'screen' && sheets[index - 1]?.kind === kind)
     .filter(sheet => spanned(sheet) < 1 / 3)
     .map(({ title }) => title)
 }

@@ -3,6 +3,7 @@ import { planVocabulary } from '../../src/pipeline/vocabulary.js'
 import { disk } from '../../src/plan/disk/disk.js'
 import { readPlan } from '../../src/plan/read-plan.js'
 import { SCHEMA_FILE, starterPlan } from '../../src/plan/starter-plan.js'
+import { weekParts } from '../../src/plan/week/week-parts.js'
 import { formatProblem } from '../../src/problems.js'
 
 function read(text: string) {
@@ -15,7 +16,14 @@ describe('the starter plan', () => {
   it('is accepted as it stands, a week of 16 words', () => {
     const plan = read(starterPlan)
     expect(plan.words).toHaveLength(16)
-    expect(plan.print.map(item => item.name)).toEqual(['word-cards', 'bingo', 'key', 'marked-list'])
+  })
+
+  it('makes the week’s whole set, two parts of it otherwise', () => {
+    const { print } = read(starterPlan)
+    expect(print.map(item => item.layout)).toEqual(
+      expect.arrayContaining(weekParts.map(({ layout }) => layout)),
+    )
+    expect(print.filter(item => !item.ofWeek).map(item => item.name)).toEqual(['word-cards', 'bingo'])
   })
 
   it('is accepted with everything switched on that needs no other file', () => {
@@ -26,7 +34,12 @@ describe('the starter plan', () => {
     const plan = read(switchedOn)
     expect(plan.words[1]?.overrides.sounds).toEqual(['m', 'ar', 'sh'])
     expect(plan.marks.at(-1)).toMatchObject({ tag: 'n', target: { feature: 'part of speech' } })
-    expect(plan.print[0]).toMatchObject({ copies: 2, back: 'name', border: 'dashed-round' })
+    expect(plan.children).toBe(22)
+    expect(plan.print.find(({ name }) => name === 'word-cards')).toMatchObject({
+      copies: 2,
+      back: 'name',
+      border: 'dashed-round',
+    })
     expect(plan.groups.map(group => group.words.length)).toEqual([10])
   })
 

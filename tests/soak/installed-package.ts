@@ -62,7 +62,7 @@ function compareVersionsOfNode(): void {
     run('npm', ['install', `node@${version}`], home)
     const node = join(home, 'node_modules/node/bin/node')
     const out = join(home, 'out')
-    for (const week of ['marsh', 'harbour', 'bakery'])
+    for (const week of ['marsh', 'harbour', 'bakery', 'pond'])
       run(node, [
         join(installationFolder, '.build/src/start.cjs'),
         'make',

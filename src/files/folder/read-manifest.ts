@@ -29,8 +29,13 @@ function isItem(value: unknown): boolean {
     [value.name, value.layout].every(isText) &&
     isPath(value.name) &&
     isPathIfThere(value.pdf) &&
+    (value.week === undefined || isWeekUse(value.week)) &&
     isListOf(value.pages, isPage)
   )
+}
+
+function isWeekUse(value: unknown): boolean {
+  return isRecord(value) && [value.day, value.title, value.print].every(isText)
 }
 
 function isPage(value: unknown): boolean {

@@ -64,6 +64,7 @@ header .class { color: var(--quiet); margin: 0 0 0.25rem }
 .week { border-collapse: collapse; margin-top: 1rem; background: var(--card); border: 1px solid var(--edge) }
 .week caption { text-align: left; font-weight: 700; padding-bottom: 0.35rem }
 .week th, .week td { text-align: left; vertical-align: top; padding: 0.25rem 0.75rem }
+.week [scope=rowgroup] { white-space: nowrap }
 .week thead th { color: var(--quiet); font-weight: 400; border-bottom: 1px solid var(--edge) }
 .week tbody + tbody { border-top: 1px solid var(--edge) }
 @media (max-width: 40rem) { .week th, .week td { padding: 0.25rem 0.4rem } .week :is(th, td):nth-last-child(2) { display: none } }

@@ -51,12 +51,14 @@ export function dealPlan(
     return []
   })
   const made = items.flatMap(item => (item.wanted ? [item.prepared] : []))
-  problems.push(...blankKeys(blank), ...unshownMarks(made), ...ignoredCopies(wanted))
-  const notes = groupsWithoutMarks(made)
-  const found = foundMarksNote(made)
+  // Marks that were found are shown by some list; that others do without them asks nothing of the teacher.
+  const found = studied.plan.week?.findsMarks === true
+  problems.push(...blankKeys(blank), ...(found ? [] : unshownMarks(made)), ...ignoredCopies(wanted))
+  const notes: ReadonlyMap<ItemJob, string> = found ? new Map() : groupsWithoutMarks(made)
+  const toldFirst = foundMarksNote(made)
   const withNotes = items.map(item => {
     const note = notes.get(item.prepared.job)
-    const ofWords = [item.prepared === made[0] ? found : [], note ?? []].flat()
+    const ofWords = [item.prepared === made[0] ? toldFirst : [], note ?? []].flat()
     return ofWords.length === 0 ? item : { ...item, ofWords }
   })
   return withProblems({ studied, items: withNotes }, problems)

@@ -23,5 +23,5 @@ export function foundMarksNote([first]: readonly PreparedItem[]): readonly strin
   if (marks.length === 0)
     return [`The plan names no marks, and its words show no pattern often enough to mark it. ${choose}`]
   const named = inWords(marks.map(markName)).replace(/ or (?=[^ ]*$)/, ' and ')
-  return [`The plan names no marks: what most of its words show is marked, ${named}. ${choose}`]
+  return [`The plan names no marks: what its words show most often is marked, ${named}. ${choose}`]
 }

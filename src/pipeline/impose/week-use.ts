@@ -16,7 +16,7 @@ export function weekUse(prepared: PreparedItem, sheets: Sheets): WeekUse | undef
 function howMany({ layout, job: { item }, request: { children } }: PreparedItem): string {
   const { given } = layout.inWeek
   if (given === 'screen')
-    return item.paper.screen === true ? 'nothing: it is shown on the screen' : 'once, to show'
+    return item.paper.screen === true ? 'nothing, show it on the screen' : 'once, to show'
   if (given === 'once') return 'once'
   if (item.copies > 1) return `once: ${item.copies} sets are in it`
   switch (given) {

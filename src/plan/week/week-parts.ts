@@ -3,6 +3,8 @@
 export interface WeekPart {
   /** What its files are called, and what `without` names. */
   readonly name: string
+  /** What it is called where its name would not read well. */
+  readonly title?: string
   readonly layout: string
   /** Keys of the layout that make it this part and no other: an item that has them too takes its place. */
   readonly keys?: Readonly<Record<string, string>>
@@ -19,10 +21,11 @@ export const weekParts: readonly WeekPart[] = [
   { name: 'marked-list', layout: 'marked-list' },
   { name: 'blank-list', layout: 'blank-list' },
   { name: 'key', layout: 'key' },
-  { name: 'practice-marks', layout: 'practice', keys: { practise: 'marks' } },
-  { name: 'practice-sounds', layout: 'practice', keys: { practise: 'sounds' } },
-  { name: 'practice-plurals', layout: 'practice', keys: { practise: 'plurals' } },
-  { name: 'practice-copy', layout: 'practice', keys: { practise: 'copy' } },
+  { name: 'practice-marks', title: 'Practice: marks', layout: 'practice', keys: { practise: 'marks' } },
+  { name: 'practice-sounds', title: 'Practice: sounds', layout: 'practice', keys: { practise: 'sounds' } },
+  { name: 'practice-plurals', title: 'Practice: plurals', layout: 'practice', keys: { practise: 'plurals' } },
+  { name: 'practice-endings', title: 'Practice: endings', layout: 'practice', keys: { practise: 'endings' } },
+  { name: 'practice-copy', title: 'Practice: copy', layout: 'practice', keys: { practise: 'copy' } },
   { name: 'word-cards', layout: 'word-cards' },
   { name: 'closed-sort', layout: 'closed-sort' },
   // Ten to twenty words fill boards of nine or sixteen, of which half a sheet holds one in a size to read across a table.

@@ -1,5 +1,5 @@
 /** The items of a plan that has the week's whole set made: its parts, less those left out, and what `print:` names. */
-import { andThen, fail, succeed, together } from '../../outcomes.js'
+import { andThen, fail, present, succeed, together } from '../../outcomes.js'
 import { errorAt, type Outcome, type Place } from '../../problems.js'
 import type { ItemContext } from '../items/item-keys.js'
 import { printItemReader } from '../items/print-item.js'
@@ -42,7 +42,8 @@ export function withWeek({
     const hers = print.filter(item => standsFor(item, part))
     if (hers.length > 0) return succeed(hers)
     return andThen(read(partEntry(part, week.place, classHasWords)), ({ item }) => {
-      const made = { ...item, name: unusedItemName(part.name, taken, context.groups), ofWeek: true as const }
+      const name = unusedItemName(part.name, taken, context.groups)
+      const made = { ...item, name, ...present({ givenName: part.title }), ofWeek: true as const }
       taken.push(made)
       return succeed([made])
     })

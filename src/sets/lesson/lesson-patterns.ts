@@ -56,5 +56,5 @@ function mostShown(
     .filter(({ count }) => count >= Math.min(fewest, words.length))
     .toSorted((a, b) => b.count - a.count)
   const telling = counts.filter(({ name }) => !ordinary.has(name))
-  return (telling.length > 0 ? telling : counts).slice(0, most).map(({ name }) => name)
+  return (telling.length > 0 ? telling.slice(0, most) : counts.slice(0, 1)).map(({ name }) => name)
 }
