@@ -21,13 +21,15 @@ export function readPath(d: string): PathSteps {
   const numbers: number[] = []
   let at = skipGap(d, 0)
   let command: PathCommand | undefined
+  let takes = 0
   while (at < d.length) {
     if (isLetter(d, at)) {
       command = commandAt(d, at)
+      takes = numbersTaken[command]!
       at = skipGap(d, at + 1)
     } else if (command === undefined || command === 'Z')
       throw new Error(`number without a command: ${around(d, at)}`)
-    for (let taken = numbersTaken[command]!; taken > 0; taken--) {
+    for (let taken = takes; taken > 0; taken--) {
       const end = numberEnd(d, at)
       if (end === at) throw new Error(`number missing: ${around(d, at)}`)
       numbers.push(readNumber(d, at, end))
@@ -68,10 +70,13 @@ function isLetter(d: string, at: number): boolean {
   return code >= 0x61 && code <= 0x7a
 }
 
+const COMMA = 0x2c
+const SMALL_E = 0x65
+
 /** Past spaces and commas. */
 function skipGap(d: string, from: number): number {
   let at = from
-  while (at < d.length && (d.charCodeAt(at) <= 0x20 || d[at] === ',')) at++
+  while (at < d.length && (d.charCodeAt(at) <= 0x20 || d.charCodeAt(at) === COMMA)) at++
   return at
 }
 
@@ -83,8 +88,8 @@ function numberEnd(d: string, from: number): number {
     const code = d.charCodeAt(at)
     if (code >= 0x30 && code <= 0x39) continue
     if (code === 0x2e && points++ === 0) continue
-    const exponent = code === 0x65 && at > from
-    const sign = (code === 0x2d || code === 0x2b) && (at === from || d[at - 1] === 'e')
+    const exponent = code === SMALL_E && at > from
+    const sign = (code === 0x2d || code === 0x2b) && (at === from || d.charCodeAt(at - 1) === SMALL_E)
     if (!exponent && !sign) break
   }
   return at

@@ -15,7 +15,8 @@ export function packRows({ bytes, widthPx, heightPx, channels }: Pixels, packer:
   const words = new Uint32Array(bytes.buffer, bytes.byteOffset, bytes.byteLength / 4)
   for (let y = 0; y < heightPx; y++) {
     const row = y * stride
-    let [value, count] = [filterTypeUp, 1]
+    let value = filterTypeUp
+    let count = 1
     let x = 0
     // What stands above the first row counts as noughts.
     if (y > 0 && rows.compare(rows, row - stride, row, row, row + stride) === 0) {

@@ -133,9 +133,13 @@ function sizeOf(
 }
 
 function lengthOf(points: readonly number[]): number {
-  let [left, top, right, bottom] = [points[0]!, points[1]!, points[0]!, points[1]!]
+  let left = points[0]!
+  let top = points[1]!
+  let right = left
+  let bottom = top
   for (let index = 2; index < points.length; index += 2) {
-    const [x, y] = [points[index]!, points[index + 1]!]
+    const x = points[index]!
+    const y = points[index + 1]!
     if (x < left) left = x
     if (x > right) right = x
     if (y < top) top = y

@@ -109,12 +109,15 @@ function join(word: Strokes, contour: Strokes): void {
 /** Path data from whole numbers, each step from the end of the one before: the shortest way to write it. */
 export function outlineData(shape: string, points: readonly number[]): string {
   let at = 0
-  let [x, y] = [0, 0]
-  let [startX, startY] = [0, 0]
+  let x = 0
+  let y = 0
+  let startX = 0
+  let startY = 0
   let data = ''
   for (const command of shape) {
     if (command === 'Z') {
-      ;[x, y] = [startX, startY]
+      x = startX
+      y = startY
       data += 'z'
       continue
     }
@@ -122,8 +125,12 @@ export function outlineData(shape: string, points: readonly number[]): string {
     const end = at + numbersTaken[command]!
     for (let index = at; index < end; index += 2)
       data += spaced(points[index]! - x, index === at) + spaced(points[index + 1]! - y, false)
-    ;[x, y] = [points[end - 2]!, points[end - 1]!]
-    if (command === 'M') [startX, startY] = [x, y]
+    x = points[end - 2]!
+    y = points[end - 1]!
+    if (command === 'M') {
+      startX = x
+      startY = y
+    }
     at = end
   }
   return data

@@ -52,7 +52,8 @@ const EXACT_DIGITS = 15
  */
 export function readNumber(d: string, start: number, end: number): number {
   if (end - start > EXACT_DIGITS) return Number(d.slice(start, end))
-  let [value, divisor] = [0, 0]
+  let value = 0
+  let divisor = 0
   for (let at = start; at < end; at++) {
     const code = d.charCodeAt(at)
     if (isDigit(code)) {

@@ -1,6 +1,7 @@
 /**
  * Path data written letter by letter into bytes and read from there as one piece of text: nearly all that a sheet's
- * outlines take passes here, and text put together from thousands of bits is slower and keeps every bit in memory.
+ * outlines take passes here, and text put together from thousands of bits is slower and keeps every bit in memory. Most of
+ * a run it is not compiled yet, and what is not compiled takes lists apart slowly: so there are none in it.
  */
 export interface PathWriter {
   /** A letter of ASCII. */
@@ -39,7 +40,8 @@ export function pathWriter(): PathWriter {
       digits(whole)
       const rest = thousandths - whole * 1000
       if (rest === 0) return
-      const [tenths, hundredths] = [(rest / 100) | 0, (rest / 10) | 0]
+      const tenths = (rest / 100) | 0
+      const hundredths = (rest / 10) | 0
       bytes[end++] = POINT
       bytes[end++] = ZERO + tenths
       if (rest === tenths * 100) return

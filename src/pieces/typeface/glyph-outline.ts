@@ -5,7 +5,7 @@
 export interface GlyphOutline {
   readonly commands: readonly PathCommand[]
   /** Undefined where the glyph has no ink (a space). */
-  readonly ink?: GlyphInk
+  readonly ink: GlyphInk | undefined
 }
 
 export interface PathCommand {
@@ -32,12 +32,25 @@ export interface InkRow {
 
 export const rowHeightEm = 1 / 128
 
-/** `commands` must be in em, y down. */
+/**
+ * `commands` must be in em, y down. Ink is looked for when it is asked for, and its rows again only then: of the letters of
+ * running text, which are most of a sheet, nobody asks, and of those that give a typeface its heights nobody asks for rows.
+ */
 export function readOutline(commands: readonly PathCommand[]): GlyphOutline {
-  const points = flatten(commands)
-  if (points.length === 0) return { commands }
+  if (commands.every(({ type }) => type === 'M')) return { commands, ink: undefined }
+  let ink: GlyphInk | undefined
+  return {
+    commands,
+    get ink() {
+      ink ??= inkOf(flatten(commands))
+      return ink
+    },
+  }
+}
+
+function inkOf(segments: readonly Segment[]): GlyphInk {
   let [left, right, top, bottom] = [Infinity, -Infinity, Infinity, -Infinity]
-  for (const [x1, y1, x2, y2] of points) {
+  for (const [x1, y1, x2, y2] of segments) {
     left = Math.min(left, x1, x2)
     right = Math.max(right, x1, x2)
     top = Math.min(top, y1, y2)
@@ -45,26 +58,42 @@ export function readOutline(commands: readonly PathCommand[]): GlyphOutline {
   }
   const firstRow = Math.floor(top / rowHeightEm)
   const count = Math.floor(bottom / rowHeightEm) - firstRow + 1
-  const rows = Array.from({ length: count }, () => ({ left: Infinity, right: -Infinity }))
-  for (const segment of points) addSegment(rows, firstRow, segment)
-  return { commands, ink: { left, right, top, bottom, rows, firstRow } }
+  let rows: readonly InkRow[] | undefined
+  return {
+    left,
+    right,
+    top,
+    bottom,
+    firstRow,
+    get rows() {
+      rows ??= rowsOf(segments, firstRow, count)
+      return rows
+    },
+  }
 }
 
 type Segment = readonly [x1: number, y1: number, x2: number, y2: number]
 
+function rowsOf(segments: readonly Segment[], firstRow: number, count: number): readonly InkRow[] {
+  const rows = Array.from({ length: count }, () => ({ left: Infinity, right: -Infinity }))
+  for (const segment of segments) addSegment(rows, firstRow, segment)
+  return rows
+}
+
 /** Widens every row that the segment passes by the piece of the segment that lies in it. */
 function addSegment(rows: { left: number; right: number }[], firstRow: number, segment: Segment): void {
   const [x1, y1, x2, y2] = segment
-  const from = Math.floor(Math.min(y1, y2) / rowHeightEm)
-  const to = Math.floor(Math.max(y1, y2) / rowHeightEm)
+  const upper = Math.min(y1, y2)
+  const lower = Math.max(y1, y2)
+  const from = Math.floor(upper / rowHeightEm)
+  const to = Math.floor(lower / rowHeightEm)
   const xAt = (y: number): number => (y1 === y2 ? x1 : x1 + ((y - y1) / (y2 - y1)) * (x2 - x1))
   for (let row = from; row <= to; row++) {
-    const top = Math.max(Math.min(y1, y2), row * rowHeightEm)
-    const bottom = Math.min(Math.max(y1, y2), (row + 1) * rowHeightEm)
-    const ends = from === to ? [x1, x2] : [xAt(top), xAt(bottom)]
+    const start = from === to ? x1 : xAt(Math.max(upper, row * rowHeightEm))
+    const end = from === to ? x2 : xAt(Math.min(lower, (row + 1) * rowHeightEm))
     const target = rows[row - firstRow]!
-    target.left = Math.min(target.left, ...ends)
-    target.right = Math.max(target.right, ...ends)
+    target.left = Math.min(target.left, start, end)
+    target.right = Math.max(target.right, start, end)
   }
 }
 
