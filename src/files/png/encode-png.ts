@@ -10,9 +10,10 @@ export function encodePng(pixels: Pixels, dpi: number, packer: RunPacker): Buffe
   return pngFile(pixels, dpi, packRows(pixels, packer))
 }
 
-type PngSize = Pick<Pixels, 'widthPx' | 'heightPx' | 'channels'>
+/** What of a picture a file says at its head. */
+export type PngSize = Pick<Pixels, 'widthPx' | 'heightPx' | 'channels'>
 
-function pngFile({ widthPx, heightPx, channels }: PngSize, dpi: number, data: Buffer): Buffer {
+export function pngFile({ widthPx, heightPx, channels }: PngSize, dpi: number, data: Buffer): Buffer {
   const header = Buffer.alloc(13)
   header.writeUInt32BE(widthPx, 0)
   header.writeUInt32BE(heightPx, 4)

@@ -1,4 +1,13 @@
 import { codeLengths, codesOf } from './prefix-code.js'
+import {
+  END_OF_BLOCK,
+  LONGEST_REPEAT,
+  repeatExtraBits,
+  repeatExtras,
+  repeatSymbols,
+  SHORTEST_REPEAT,
+  SYMBOLS,
+} from './repeat-symbols.js'
 
 /** Packs bytes that come in runs. */
 export interface RunPacker {
@@ -8,10 +17,6 @@ export interface RunPacker {
   readonly take: () => Buffer
 }
 
-/** As many bytes as one step back can repeat (RFC 1951, §3.2.5). */
-const [SHORTEST_REPEAT, LONGEST_REPEAT] = [3, 258]
-const END_OF_BLOCK = 256
-const SYMBOLS = 286
 /** Symbols that say how codes are written: sixteen lengths of codes, and three that we leave out. */
 const LENGTHS = 19
 /** A token up to 255 is a byte; a repeat of so many bytes is that many more than this. */
@@ -54,7 +59,7 @@ export function runPacker(): RunPacker {
     let left = length - 1
     while (left >= SHORTEST_REPEAT) {
       const repeated = Math.min(left, LONGEST_REPEAT)
-      put(REPEAT + repeated, symbols[repeated]!)
+      put(REPEAT + repeated, repeatSymbols[repeated]!)
       left -= repeated
     }
     while (left-- > 0) put(byte, byte)
@@ -100,13 +105,13 @@ export function runPacker(): RunPacker {
     let [at, waiting, filled] = [end, held, bits]
     for (let index = 0; index < count; index++) {
       const token = tokens[index]!
-      const symbol = token < REPEAT ? token : symbols[token - REPEAT]!
+      const symbol = token < REPEAT ? token : repeatSymbols[token - REPEAT]!
       waiting |= codes[symbol]! << filled
       filled += lengths[symbol]!
       if (token >= REPEAT) {
         // A nought for the distance is written behind how long the repeat is. What is held is fewer than 8 bits, a code at most 15, and these at most 6: 32 hold them all.
-        waiting |= extras[token - REPEAT]! << filled
-        filled += extraBits[token - REPEAT]! + 1
+        waiting |= repeatExtras[token - REPEAT]! << filled
+        filled += repeatExtraBits[token - REPEAT]! + 1
       }
       while (filled >= 8) {
         bytes[at++] = waiting
@@ -151,22 +156,6 @@ export function runPacker(): RunPacker {
 
   return { run, take }
 }
-
-/** For each length of a repeat its symbol, and what is written behind that (RFC 1951, §3.2.5). */
-const symbols = new Uint16Array(LONGEST_REPEAT + 1)
-const extras = new Uint8Array(LONGEST_REPEAT + 1)
-const extraBits = new Uint8Array(LONGEST_REPEAT + 1)
-for (let length = SHORTEST_REPEAT, symbol = 257; symbol < SYMBOLS - 1; symbol++) {
-  const more = symbol < 265 ? 0 : (symbol - 261) >> 2
-  for (let extra = 0; extra < 1 << more; extra++, length++) {
-    symbols[length] = symbol
-    extras[length] = extra
-    extraBits[length] = more
-  }
-}
-symbols[LONGEST_REPEAT] = SYMBOLS - 1
-extras[LONGEST_REPEAT] = 0
-extraBits[LONGEST_REPEAT] = 0
 
 /** Codes of four bits in their order, each with its first bit lowest. */
 const turnedFour = codesOf(new Uint8Array(16).fill(4))

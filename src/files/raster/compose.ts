@@ -32,29 +32,6 @@ export function paintSprite(page: Pixels, sprite: Sprite, originX: number, origi
   }
 }
 
-/** A rectangle of whole pixels; right and bottom are the first beyond it. */
-export interface PixelRectangle {
-  readonly left: number
-  readonly top: number
-  readonly right: number
-  readonly bottom: number
-}
-
-/** Fills a rectangle with one grey, 0 for black to 255 for white. */
-export function paintRectangle(
-  page: Pixels,
-  { left, top, right, bottom }: PixelRectangle,
-  grey: number,
-): void {
-  const { bytes, widthPx, heightPx, channels } = page
-  const stride = rowBytes(widthPx, channels)
-  const from = Math.max(0, left) * channels
-  const to = Math.min(widthPx, right) * channels
-  if (from >= to) return
-  for (let y = Math.max(0, top); y < Math.min(heightPx, bottom); y++)
-    bytes.fill(grey, y * stride + from, y * stride + to)
-}
-
 function paintGreyRun(
   page: Uint8Array,
   to: number,

@@ -1,9 +1,10 @@
 import { mmToPixels } from '../../geometry.js'
 import type { Shape } from '../../pieces/piece.js'
 import type { CutLine, Sheet } from '../../sheets/sheet.js'
-import { drawingGroups } from '../page/drawing-order.js'
+import { type Drawing, drawingGroups } from '../page/drawing-order.js'
 import type { Pixels } from '../png/pixels.js'
-import { blankPage, paintRectangle, paintSprite } from './compose.js'
+import { blankPage, paintSprite } from './compose.js'
+import { rectangleSprites } from './rectangle-sprite.js'
 import type { Sprite } from './sprite.js'
 import { createSpriteStore } from './sprite-store.js'
 
@@ -17,18 +18,20 @@ export interface Rasterizer {
 }
 
 export interface PreparedSheet {
-  readonly sheet: Sheet
-  readonly placed: readonly PlacedShape[]
-  /** One for each placed shape. */
-  readonly sprites: readonly Sprite[]
+  readonly widthPx: number
+  readonly heightPx: number
+  /** 1 where every pixel will be a grey, else 3. */
+  readonly channels: 1 | 3
+  readonly hasPictures: boolean
+  /** In the order in which they are painted. */
+  readonly drawings: readonly PlacedSprites[]
 }
 
-/** A shape on the page: where its art's origin lies. */
-export interface PlacedShape {
-  readonly shape: Shape
-  readonly xMm: number
-  readonly yMm: number
-  readonly turn: 0 | 180
+/** The shapes of an art on the page: where its origin lies, in pixels. */
+export interface PlacedSprites {
+  readonly sprites: readonly Sprite[]
+  readonly x: number
+  readonly y: number
 }
 
 /**
@@ -38,56 +41,86 @@ export interface PlacedShape {
  */
 export function createRasterizer(dpi: number): Rasterizer {
   const store = createSpriteStore(dpi)
+  const rectangleSprite = rectangleSprites()
   const toPixel = (mm: number): number => Math.round(mmToPixels(mm, dpi))
 
   async function prepare(sheet: Sheet): Promise<PreparedSheet> {
-    const placed = placedShapes(sheet)
+    const placed = [
+      ...drawingGroups(sheet).flatMap(({ drawings }) => drawings.map(shapesOf)),
+      ...slanting(sheet),
+    ]
     // Pictures are made ready beside one another; what is drawn here is drawn one by one.
-    const pictures = placed.filter(({ shape }) => shape.kind === 'image')
+    const pictures = placed.flatMap(({ shapes, turn }) =>
+      shapes.flatMap(shape => (shape.kind === 'image' ? [{ shape, turn }] : [])),
+    )
     await Promise.all(pictures.map(({ shape, turn }) => store.spriteOf(shape, turn)))
-    const sprites: Sprite[] = []
-    for (const { shape, turn } of placed) sprites.push(await store.spriteOf(shape, turn))
-    return { sheet, placed, sprites }
+    const drawings: PlacedSprites[] = []
+    for (const { shapes, xMm, yMm, turn } of placed) {
+      const sprites: Sprite[] = []
+      for (const shape of shapes) sprites.push(await store.spriteOf(shape, turn))
+      drawings.push({ sprites, x: toPixel(xMm), y: toPixel(yMm) })
+    }
+    const cuts = sheet.cuts.filter(cut => !isSlanting(cut)).map(cut => placedCut(cut, dpi, rectangleSprite))
+    return {
+      widthPx: toPixel(sheet.widthMm),
+      heightPx: toPixel(sheet.heightMm),
+      channels: drawings.some(({ sprites }) => sprites.some(({ channels }) => channels === 3)) ? 3 : 1,
+      hasPictures: pictures.length > 0,
+      drawings: [...drawings, ...cuts],
+    }
   }
 
-  function paint({ sheet, placed, sprites }: PreparedSheet, memory?: Uint8Array): Pixels {
-    const channels = sprites.some(sprite => sprite.channels === 3) ? 3 : 1
-    const page = blankPage(toPixel(sheet.widthMm), toPixel(sheet.heightMm), channels, memory)
-    for (const [index, { xMm, yMm }] of placed.entries())
-      paintSprite(page, sprites[index]!, toPixel(xMm), toPixel(yMm))
-    for (const cut of sheet.cuts) if (!isSlanting(cut)) paintCut(page, cut, dpi)
+  function paint({ widthPx, heightPx, channels, drawings }: PreparedSheet, memory?: Uint8Array): Pixels {
+    const page = blankPage(widthPx, heightPx, channels, memory)
+    for (const { sprites, x, y } of drawings) for (const sprite of sprites) paintSprite(page, sprite, x, y)
     return page
   }
 
   return { prepare, paint, draw: async sheet => paint(await prepare(sheet)) }
 }
 
-function placedShapes(sheet: Sheet): readonly PlacedShape[] {
-  const drawings = drawingGroups(sheet).flatMap(group => group.drawings)
-  const shapes = drawings.flatMap(({ art, xMm, yMm, turn }) =>
-    art.shapes.map(shape => ({ shape, xMm, yMm, turn })),
-  )
-  return [...shapes, ...sheet.cuts.filter(isSlanting).map(shapeOfCut)]
+interface PlacedShapes {
+  readonly shapes: readonly Shape[]
+  readonly xMm: number
+  readonly yMm: number
+  readonly turn: 0 | 180
+}
+
+function shapesOf({ art, xMm, yMm, turn }: Drawing): PlacedShapes {
+  return { shapes: art.shapes, xMm, yMm, turn }
 }
 
 const isSlanting = (cut: CutLine): boolean => cut.x1Mm !== cut.x2Mm && cut.y1Mm !== cut.y2Mm
 
-function shapeOfCut({ x1Mm, y1Mm, x2Mm, y2Mm, widthMm, white }: CutLine): PlacedShape {
+function slanting({ cuts }: Sheet): readonly PlacedShapes[] {
+  return cuts.filter(isSlanting).map(cut => ({
+    shapes: [shapeOfCut(cut)],
+    xMm: cut.x1Mm,
+    yMm: cut.y1Mm,
+    turn: 0,
+  }))
+}
+
+function shapeOfCut({ x1Mm, y1Mm, x2Mm, y2Mm, widthMm, white }: CutLine): Shape {
   const d = `M0 0L${x2Mm - x1Mm} ${y2Mm - y1Mm}`
   const stroke = { color: white ? '#ffffff' : '#000000', widthMm }
-  return { shape: { kind: 'path', d, fill: 'none', stroke }, xMm: x1Mm, yMm: y1Mm, turn: 0 }
+  return { kind: 'path', d, fill: 'none', stroke }
 }
 
 /** An upright or level cut is painted on whole pixels, at least one thick, so that it is black and not a smear. */
-function paintCut(page: Pixels, cut: CutLine, dpi: number): void {
+function placedCut(
+  cut: CutLine,
+  dpi: number,
+  rectangleSprite: ReturnType<typeof rectangleSprites>,
+): PlacedSprites {
   const pixels = (mm: number): number => mmToPixels(mm, dpi)
   const thick = Math.max(1, Math.round(pixels(cut.widthMm)))
   const [x1, x2] = [cut.x1Mm, cut.x2Mm].map(pixels).sort((a, b) => a - b) as [number, number]
   const [y1, y2] = [cut.y1Mm, cut.y2Mm].map(pixels).sort((a, b) => a - b) as [number, number]
   const level = cut.y1Mm === cut.y2Mm
-  const left = Math.round(level ? x1 : x1 - thick / 2)
-  const top = Math.round(level ? y1 - thick / 2 : y1)
-  const right = level ? Math.round(x2) : left + thick
-  const bottom = level ? top + thick : Math.round(y2)
-  paintRectangle(page, { left, top, right, bottom }, cut.white ? 255 : 0)
+  const x = Math.round(level ? x1 : x1 - thick / 2)
+  const y = Math.round(level ? y1 - thick / 2 : y1)
+  const right = level ? Math.round(x2) : x + thick
+  const bottom = level ? y + thick : Math.round(y2)
+  return { sprites: [rectangleSprite(right - x, bottom - y, cut.white ? 255 : 0)], x, y }
 }

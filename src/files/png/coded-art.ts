@@ -1,0 +1,231 @@
+import { blankPage, paintSprite } from '../raster/compose.js'
+import { runNumbers, type Sprite } from '../raster/sprite.js'
+import { type BitString, bitString } from './bit-string.js'
+import { type Pixels, rowBytes } from './pixels.js'
+import { putByte, putRepeats } from './shared-code.js'
+
+/** The modulus of Adler-32 (RFC 1950, §9). */
+export const ADLER = 65521
+
+/**
+ * An art alone on white paper, as it is written in a page: each row less the row above it, in codes that are the same for all
+ * pages. Where nothing else stands in the pixels that it takes, its rows are a page's rows.
+ */
+export interface CodedArt {
+  /** From the art's origin, the first row with ink, and how many rows are another than the one above. */
+  readonly top: number
+  readonly rows: number
+  /** Bytes from the art's origin, the outermost that are taken. */
+  readonly left: number
+  readonly right: number
+  /** For each row the first of its stretches; one more at the end. */
+  readonly firsts: Int32Array
+  /** `stretchNumbers` for each. */
+  readonly stretches: Int32Array
+  readonly words: Uint32Array
+  /** What is taken by ink that goes on as it was in the row above, as an upright line does: `standingNumbers` for each. */
+  readonly standing: Int32Array
+}
+
+/**
+ * From where to where, in bytes from the art's origin, nothing else may stand; the bytes that differ from those above;
+ * the first word of their codes, and how many bits; their sum, and the sum of their sums (Adler-32).
+ */
+export const stretchNumbers = 8
+
+/** From where to where in bytes, from which row to which (the first that is no longer of it), all from the art's origin. */
+export const standingNumbers = 4
+
+/** Ink that is nearer than so many pixels is one stretch: between two there is then always room for a run. */
+const NEAR_PX = 16
+
+/** The art's shapes, painted one over the other; undefined where none has ink. */
+export function codeArt(sprites: readonly Sprite[], channels: 1 | 3): CodedArt | undefined {
+  const spans = spansOf(sprites)
+  if (spans === undefined) return undefined
+  const { left, right, top, bottom } = spans
+  const height = bottom - top
+  // A white row above and one below, so that every row has one over it.
+  const canvas = blankPage(right - left, height + 2, channels)
+  for (const sprite of sprites) paintSprite(canvas, sprite, -left, 1 - top)
+  const stride = rowBytes(canvas.widthPx, channels)
+  const firsts = new Int32Array(height + 2)
+  const stretches: number[] = []
+  const standing = standingInk()
+  const bits = bitString()
+  const row = new Uint8Array(stride)
+  const taken: number[] = []
+  for (let y = 0; y <= height; y++) {
+    firsts[y] = stretches.length / stretchNumbers
+    joinSpans(spans, y - 1, y, taken)
+    for (let index = 0; index < taken.length; index += 2) {
+      const from = taken[index]! - left
+      const to = taken[index + 1]! - left
+      if (addStretch(stretches, bits, row, canvas, y + 1, from, to, left)) continue
+      standing.add((from + left) * channels, (to + left) * channels, y + top)
+    }
+  }
+  firsts[height + 1] = stretches.length / stretchNumbers
+  const end = bits.nextWord()
+  return {
+    top,
+    rows: height + 1,
+    left: left * channels,
+    right: right * channels,
+    firsts,
+    stretches: new Int32Array(stretches),
+    words: bits.words().slice(0, end),
+    standing: new Int32Array(standing.numbers),
+  }
+}
+
+/** Gathers what goes on from row to row; told row by row, from left to right. */
+function standingInk() {
+  const numbers: number[] = []
+  /** Where those of the row before begin, and those of this one. */
+  let above: number[] = []
+  let here: number[] = []
+  let row = 0
+  let at = 0
+  return {
+    numbers,
+    add: (from: number, to: number, y: number): void => {
+      if (y !== row) {
+        above = y === row + 1 ? here : []
+        here = []
+        row = y
+        at = 0
+      }
+      while (at < above.length && numbers[above[at]!]! < from) at++
+      const known = above[at]
+      if (known !== undefined && numbers[known] === from && numbers[known + 1] === to) {
+        numbers[known + 3] = y + 1
+        here.push(known)
+        return
+      }
+      here.push(numbers.length)
+      numbers.push(from, to, y, y + 1)
+    },
+  }
+}
+
+/** One stretch of a row of the canvas, from and to in pixels; false where it is as the row above. */
+function addStretch(
+  stretches: number[],
+  bits: BitString,
+  row: Uint8Array,
+  { bytes, widthPx, channels }: Pixels,
+  y: number,
+  fromPx: number,
+  toPx: number,
+  leftPx: number,
+): boolean {
+  const stride = rowBytes(widthPx, channels)
+  const at = y * stride
+  const above = at - stride
+  let from = fromPx * channels
+  let to = toPx * channels
+  const shift = leftPx * channels
+  while (from < to && bytes[at + from] === bytes[above + from]) from++
+  while (to > from && bytes[at + to - 1] === bytes[above + to - 1]) to--
+  if (from >= to) return false
+  for (let x = from; x < to; x++) row[x] = bytes[at + x]! - bytes[above + x]!
+  const word = bits.nextWord()
+  const begin = bits.length()
+  let sum = 0
+  let sums = 0
+  for (let x = from; x < to; ) {
+    const value = row[x]!
+    let end = x + 1
+    while (end < to && row[end] === value) end++
+    const count = end - x
+    putByte(bits, value)
+    if (count > 1) putRepeats(bits, value, count - 1)
+    sums += count * sum + (value * count * (count + 1)) / 2
+    sum += value * count
+    x = end
+  }
+  stretches.push(
+    fromPx * channels + shift,
+    toPx * channels + shift,
+    from + shift,
+    to + shift,
+    word,
+    bits.length() - begin,
+    sum % ADLER,
+    sums % ADLER,
+  )
+  return true
+}
+
+/** For each row, from where to where there is ink, in pixels from the art's origin. */
+interface Spans {
+  readonly left: number
+  readonly right: number
+  readonly top: number
+  readonly bottom: number
+  readonly firsts: Int32Array
+  /** From and to by turns. */
+  readonly ends: readonly number[]
+}
+
+/** A run's row, column and length in one number, so that sorting numbers sorts runs. */
+const [ROW, COLUMN, MIDDLE] = [2 ** 34, 2 ** 17, 2 ** 16]
+
+function spansOf(sprites: readonly Sprite[]): Spans | undefined {
+  const count = sprites.reduce((sum, { runs }) => sum + runs.length, 0) / runNumbers
+  if (count === 0) return undefined
+  const keys = new Float64Array(count)
+  let end = 0
+  for (const { runs } of sprites)
+    for (let run = 0; run < runs.length; run += runNumbers)
+      keys[end++] = (runs[run]! + MIDDLE) * ROW + (runs[run + 1]! + MIDDLE) * COLUMN + runs[run + 2]!
+  if (sprites.length > 1) keys.sort()
+  const rowOf = (key: number): number => Math.floor(key / ROW) - MIDDLE
+  const top = rowOf(keys[0]!)
+  const bottom = rowOf(keys[count - 1]!) + 1
+  const firsts = new Int32Array(bottom - top + 1)
+  const ends: number[] = []
+  let left = MIDDLE
+  let right = -MIDDLE
+  let row = -1
+  for (let index = 0; index < count; index++) {
+    const key = keys[index]!
+    const y = rowOf(key) - top
+    const inRow = key - (y + top + MIDDLE) * ROW
+    const column = Math.floor(inRow / COLUMN)
+    const from = column - MIDDLE
+    const to = from + inRow - column * COLUMN
+    if (from < left) left = from
+    if (to > right) right = to
+    if (y === row && from <= ends[ends.length - 1]! + NEAR_PX) {
+      if (to > ends[ends.length - 1]!) ends[ends.length - 1] = to
+      continue
+    }
+    while (row < y) firsts[++row] = ends.length
+    ends.push(from, to)
+  }
+  while (row < bottom - top) firsts[++row] = ends.length
+  return { left, right, top, bottom, firsts, ends }
+}
+
+/** The spans of two rows as one list, put into `all`. */
+function joinSpans({ firsts, ends }: Spans, upper: number, lower: number, all: number[]): void {
+  all.length = 0
+  let a = firsts[Math.max(0, upper)]!
+  const aEnd = upper < 0 ? a : firsts[upper + 1]!
+  let b = firsts[Math.min(lower, firsts.length - 1)]!
+  const bEnd = lower >= firsts.length - 1 ? b : firsts[lower + 1]!
+  while (a < aEnd || b < bEnd) {
+    const isUpper = b >= bEnd || (a < aEnd && ends[a]! <= ends[b]!)
+    const at = isUpper ? a : b
+    if (isUpper) a += 2
+    else b += 2
+    const from = ends[at]!
+    const to = ends[at + 1]!
+    const last = all.length - 1
+    if (last > 0 && from <= all[last]! + NEAR_PX) {
+      if (to > all[last]!) all[last] = to
+    } else all.push(from, to)
+  }
+}

@@ -1,0 +1,47 @@
+import type { PreparedSheet } from '../raster/raster.js'
+import type { Sprite } from '../raster/sprite.js'
+import { type CodedArt, codeArt } from './coded-art.js'
+import type { PlacedCodes } from './coded-page.js'
+
+/** As much as is kept, twice. */
+const KEPT_BYTES = 6 * 2 ** 20
+
+/**
+ * The codes of what stands on a page: shapes that are drawn alike, one over the other, are coded once. Those used last are
+ * kept.
+ */
+export function codedArts(): (page: PreparedSheet) => readonly PlacedCodes[] {
+  const numbers = new WeakMap<Sprite, number>()
+  let count = 0
+  let late = new Map<string, CodedArt | undefined>()
+  let earlier = new Map<string, CodedArt | undefined>()
+  let bytes = 0
+
+  function numberOf(sprite: Sprite): number {
+    const known = numbers.get(sprite) ?? ++count
+    numbers.set(sprite, known)
+    return known
+  }
+
+  function codes(sprites: readonly Sprite[], channels: 1 | 3): CodedArt | undefined {
+    const key = `${channels} ${sprites.map(numberOf).join(' ')}`
+    if (late.has(key)) return late.get(key)
+    const art = earlier.has(key) ? earlier.get(key) : codeArt(sprites, channels)
+    if (bytes > KEPT_BYTES) {
+      earlier = late
+      late = new Map()
+      bytes = 0
+    }
+    late.set(key, art)
+    bytes +=
+      key.length +
+      (art === undefined ? 0 : art.stretches.byteLength + art.firsts.byteLength + art.words.byteLength)
+    return art
+  }
+
+  return ({ drawings, channels }) =>
+    drawings.flatMap(({ sprites, x, y }) => {
+      const art = codes(sprites, channels)
+      return art === undefined ? [] : [{ art, x, y }]
+    })
+}

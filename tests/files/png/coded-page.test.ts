@@ -1,0 +1,119 @@
+import fc from 'fast-check'
+import { PNG } from 'pngjs'
+import { describe, expect, it } from 'vitest'
+import { codedArts } from '../../../src/files/png/coded-arts.js'
+import { codePage } from '../../../src/files/png/coded-page.js'
+import { createPngWriter } from '../../../src/files/png/png-writer.js'
+import { createRasterizer } from '../../../src/files/raster/raster.js'
+import type { Art } from '../../../src/pieces/piece.js'
+import type { Sheet } from '../../../src/sheets/sheet.js'
+import { art, blueBar, frame, marsh, reed, ring, sheet, triangle } from '../marsh-sheets.js'
+import { pixelBytes } from '../page-pixels.js'
+
+const dpi = 100
+const rasterizer = createRasterizer(dpi)
+const writer = createPngWriter(dpi)
+
+interface Place {
+  readonly art: Art
+  readonly xMm: number
+  readonly yMm: number
+}
+
+const tinted = art([{ kind: 'path', d: 'M-1 -1L31 -1L31 13L-1 13Z', fill: '#f2d9a0' }])
+const inColour = art([triangle, blueBar], 'moth')
+
+function sheetWith(furniture: readonly Place[], cuts: Sheet['cuts'] = []): Sheet {
+  return sheet({ widthMm: 110, heightMm: 120, pieces: [], furniture, cuts })
+}
+
+/** The painted page, and what pngjs reads from the file, both as red, green, blue. */
+async function bothWays(page: Sheet) {
+  const painted = await rasterizer.draw(page)
+  const rgb = Buffer.from(pixelBytes(painted))
+  const expected = painted.channels === 3 ? rgb : Buffer.from([...rgb].flatMap(grey => [grey, grey, grey]))
+  const { data } = PNG.sync.read(await writer.write(page))
+  return { expected, read: Buffer.from(data.filter((_, at) => at % 4 !== 3)) }
+}
+
+async function isPutTogether(page: Sheet): Promise<boolean> {
+  const prepared = await rasterizer.prepare(page)
+  return codePage(prepared, codedArts()(prepared)) !== undefined
+}
+
+const apart: readonly Place[] = [
+  { art: reed, xMm: 5, yMm: 5 },
+  { art: marsh, xMm: 5, yMm: 40 },
+  { art: reed, xMm: 60, yMm: 41.3 },
+]
+const level = { x1Mm: 0, y1Mm: 60, x2Mm: 110, y2Mm: 60, widthMm: 0.2 }
+const upright = { x1Mm: 50, y1Mm: 10, x2Mm: 50, y2Mm: 110, widthMm: 0.3 }
+
+const pages: Readonly<Record<string, Sheet>> = {
+  'of nothing': sheetWith([]),
+  'of arts that stand apart': sheetWith(apart),
+  'of one art inside the frame of another': sheetWith([
+    { art: frame, xMm: 10, yMm: 10 },
+    { art: art([ring]), xMm: 12, yMm: 11 },
+  ]),
+  'of arts that touch': sheetWith([...apart, { art: marsh, xMm: 6, yMm: 6 }]),
+  'of one art beside another, pixel to pixel': sheetWith([
+    { art: tinted, xMm: 10, yMm: 10 },
+    { art: tinted, xMm: 42.1, yMm: 12 },
+  ]),
+  'with ink over a tint': sheetWith([
+    { art: tinted, xMm: 20, yMm: 20 },
+    { art: reed, xMm: 20, yMm: 20 },
+  ]),
+  'in colour': sheetWith([...apart, { art: inColour, xMm: 60, yMm: 80 }]),
+  'with cut lines that cross, and run through an art': sheetWith(
+    [...apart, { art: reed, xMm: 40, yMm: 90 }],
+    [level, upright, { ...level, y1Mm: 100, y2Mm: 100, white: true }],
+  ),
+  'of arts that reach over every edge': sheetWith([
+    { art: reed, xMm: -6, yMm: 30 },
+    { art: reed, xMm: 98, yMm: 60 },
+    { art: marsh, xMm: 40, yMm: -5 },
+    { art: marsh, xMm: 40, yMm: 112 },
+  ]),
+}
+
+describe('a page put together from the packed rows of its arts', () => {
+  it.each(Object.entries(pages))('has the pixels of a painted one: %s', async (_, page) => {
+    expect(await isPutTogether(page)).toBe(true)
+    const { expected, read } = await bothWays(page)
+    expect(read.equals(expected)).toBe(true)
+  })
+
+  it('has them wherever arts and cuts lie', async () => {
+    const place = fc.record({
+      art: fc.constantFrom(reed, marsh, frame, tinted, inColour),
+      xMm: fc.double({ min: -20, max: 110, noNaN: true }),
+      yMm: fc.double({ min: -20, max: 120, noNaN: true }),
+    })
+    const cut = fc.constantFrom(level, upright, { ...upright, x2Mm: 70 })
+    await fc.assert(
+      fc.asyncProperty(
+        fc.array(place, { maxLength: 6 }),
+        fc.array(cut, { maxLength: 2 }),
+        async (arts, cuts) => {
+          const { expected, read } = await bothWays(sheetWith(arts, cuts))
+          expect(read.equals(expected)).toBe(true)
+        },
+      ),
+      { numRuns: 25 },
+    )
+  })
+
+  it('is the same file whatever was written before', async () => {
+    for (const page of Object.values(pages))
+      expect((await createPngWriter(dpi).write(page)).equals(await writer.write(page))).toBe(true)
+  })
+
+  it('is painted where it would be put together from few whole rows', async () => {
+    const heaped = Array.from({ length: 12 }, (_, row) => ({ art: tinted, xMm: 5 + row, yMm: row * 9 }))
+    expect(await isPutTogether(sheetWith(heaped))).toBe(false)
+    const { expected, read } = await bothWays(sheetWith(heaped))
+    expect(read.equals(expected)).toBe(true)
+  })
+})
