@@ -7,7 +7,7 @@ import { whatNext } from './commands/first-help.js'
 import { inColour } from './commands/in-colour.js'
 import { withoutSteering } from './commands/plain-text.js'
 import { STANDARD_INPUT } from './commands/standard-input.js'
-import { inPlainWords } from './commands/usage-wording.js'
+import { refusal } from './commands/usage-wording.js'
 
 /** Exit codes: 0 all well; 1 the input has a problem; 2 wrong usage. */
 const WRONG_USAGE = 2
@@ -49,9 +49,7 @@ async function run(running: Promise<CommandResult>): Promise<void> {
 /** yargs passes a message for wrong usage, and none for an error of the command itself. */
 function refuseUsage(message: string | null, error: Error | undefined): never {
   if (message === null) reportFault(error)
-  const plain = inPlainWords(message)
-  const help = plain.includes('command') ? 'oaktag --help' : `oaktag ${typed[0]} --help`
-  process.stderr.write(`oaktag: ${withoutSteering(plain)}\n  ${help} shows what may be written.\n`)
+  process.stderr.write(refusal(message, typed[0]))
   process.exit(WRONG_USAGE)
 }
 

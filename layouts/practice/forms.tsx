@@ -11,11 +11,13 @@ import {
   type PluralRule,
   pluralAsked,
   pluralPractice,
+  ruleToMeet,
 } from '../../src/sets/practice/plurals.js'
 import type { PracticeItem } from '../../src/sets/practice/practice.js'
 import { offeredTexts, openOfferedWords } from '../../src/words/find/offered-file.js'
 import { installedLexicon } from '../../src/words/lexicon/lexicon.js'
 import { studyWord } from '../../src/words/study.js'
+import { lazily } from '../../src/words/tables/installed-tables.js'
 import type { Word } from '../../src/words/word.js'
 import { childTextMm, type PracticeKind, type PromptsOnPage } from './practice-kind.js'
 import type { PracticeRequest } from './practice-options.js'
@@ -123,12 +125,20 @@ const BESIDE_WORD_MM = 4
 const MOST_SOUNDS = 5
 const MOST_SYLLABLES = 2
 
+/** They are read once a run: a page asks for a dozen nouns, one after the other. */
+const nounsToAdd = lazily(() =>
+  openOfferedWords().flatMap(({ text, soundCount, syllableCount, sortable }) => {
+    if (soundCount > MOST_SOUNDS || syllableCount > MOST_SYLLABLES) return []
+    const { partsOfSpeech, plural } = sortable
+    return partsOfSpeech[0] === 'noun' && plural !== null ? [{ text, rule: ruleToMeet(plural.rule) }] : []
+  }),
+)
+
 /** The most familiar noun whose plural is of the rule. */
 function nounToAdd(rule: PluralRule, taken: ReadonlySet<string>, file: string): Word | undefined {
-  for (const { text, soundCount, syllableCount, sortable } of openOfferedWords()) {
-    if (soundCount > MOST_SOUNDS || syllableCount > MOST_SYLLABLES || taken.has(text)) continue
-    if (sortable.partsOfSpeech[0] !== 'noun' || sortable.plural === null) continue
-    const studied = studyWord({ text, place: { file }, overrides: {} }, installedLexicon())
+  for (const noun of nounsToAdd()) {
+    if (noun.rule !== rule || taken.has(noun.text)) continue
+    const studied = studyWord({ text: noun.text, place: { file }, overrides: {} }, installedLexicon())
     if (!studied.ok || studied.value.clueDraft === undefined) continue
     const found = pluralAsked(studied.value)
     if ('asked' in found && found.asked.rule === rule) return studied.value

@@ -6,17 +6,14 @@ import type { OfferedWord } from '../../src/words/find/offered-word.js'
 import { inAccent } from '../../src/words/pronunciation/accent.js'
 import { heteronyms } from '../../src/words/pronunciation/listed-pronunciations.js'
 import { allDrafts } from '../../src/words/senses/drafts.js'
-import { lazily } from '../../src/words/tables/installed-tables.js'
 import { plainWord } from '../plain-word.js'
-
-const offeredWords = lazily(() => openOfferedWords())
 
 /** Words fit for children, as the class says them; none that is said in two ways. */
 export function knownWords(accent: Accent | undefined): KnownWords {
   return {
     wordsOf: (sounds, least) => {
       const found: LadderWord[] = []
-      for (const offered of offeredWords()) {
+      for (const offered of openOfferedWords()) {
         // The most familiar come first.
         if (sounds.has(offered.soundCount)) {
           if (offered.familiarity < least) break
@@ -26,7 +23,7 @@ export function knownWords(accent: Accent | undefined): KnownWords {
       return found
     },
     wordCalled: text => {
-      const offered = offeredWords().find(each => each.text === text.toLowerCase())
+      const offered = openOfferedWords().find(each => each.text === text.toLowerCase())
       return offered && ladderWordOf(offered, accent)[0]
     },
   }

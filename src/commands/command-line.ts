@@ -20,11 +20,16 @@ const quiet = { type: 'boolean', default: false, describe: 'print problems alone
 const planFiles = { type: 'string', array: true, default: [] as string[] } as const
 const planFile = 'plan or class file, a pattern such as "weeks/*.yaml", or - for standard input'
 
-/** Aborted by the first Ctrl-C; the second ends the program as it always would. */
-function stopping(): AbortSignal {
+/** What runs is told of the first Ctrl-C; the second ends the program as it always would. */
+async function stoppable(start: (signal: AbortSignal) => Promise<CommandResult>): Promise<CommandResult> {
   const controller = new AbortController()
-  process.once('SIGINT', () => controller.abort())
-  return controller.signal
+  const stop = () => controller.abort()
+  process.once('SIGINT', stop)
+  try {
+    return await start(controller.signal)
+  } finally {
+    process.off('SIGINT', stop)
+  }
 }
 
 export function commandLine(typed: readonly string[], { run, refuse }: CommandLine) {
@@ -77,7 +82,10 @@ export function commandLine(typed: readonly string[], { run, refuse }: CommandLi
             .option('quiet', quiet)
             .example('$0 make week.yaml', 'all its sheets, in out/week')
             .example('$0 make week.yaml --only bingo --format pdf', 'the bingo alone, as a PDF'),
-        async options => run((await import('./make.js')).makeCommand(options, { signal: stopping() })),
+        async options => {
+          const { makeCommand } = await import('./make.js')
+          await run(stoppable(signal => makeCommand(options, { signal })))
+        },
       )
       .command(
         'study [word..]',

@@ -1,3 +1,5 @@
+import { withoutSteering } from './plain-text.js'
+
 /** What the argument reader says, and the same in plain words. */
 const wordings: readonly (readonly [said: RegExp, plain: string])[] = [
   [/^Not enough non-option arguments: .*$/, 'a plan file is missing'],
@@ -8,7 +10,14 @@ const wordings: readonly (readonly [said: RegExp, plain: string])[] = [
   [/^Did you mean (.*)\?$/, 'there is no such command; did you mean $1?'],
 ]
 
-export function inPlainWords(message: string): string {
+/** What is said of a command line that cannot be understood. */
+export function refusal(message: string, command: string | undefined): string {
+  const plain = inPlainWords(message)
+  const help = plain.includes('command') ? 'oaktag --help' : `oaktag ${command} --help`
+  return `oaktag: ${withoutSteering(plain)}\n  ${help} shows what may be written.\n`
+}
+
+function inPlainWords(message: string): string {
   const wording = wordings.find(([said]) => said.test(message))
   return wording === undefined ? message : message.replace(...wording)
 }

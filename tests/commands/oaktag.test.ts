@@ -3,7 +3,7 @@ import { existsSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { describe, expect, it } from 'vitest'
 import { folderWith, marshPlan } from '../pipeline/plan-folder.js'
-import { commandFile, oaktag } from './run-oaktag.js'
+import { answered, commandFile, oaktag } from './run-oaktag.js'
 
 const empty = () => folderWith({})
 
@@ -28,11 +28,19 @@ describe('wrong usage', () => {
     ['a seed of more than 32 bits', ['make', 'plan.yaml', '--seed', '4294967296']],
     ['items without a name', ['make', 'plan.yaml', '--only', '']],
     ['no jobs at all', ['make', 'plan.yaml', '--jobs', '0']],
-  ])('%s exits with 2, says so on standard error and prints nothing else', (_what, args) => {
-    const { code, out, err } = oaktag(args, empty())
+  ])('%s exits with 2, says so on standard error and prints nothing else', async (_what, args) => {
+    const { code, out, err } = await answered(args, empty())
     expect(code).toBe(2)
     expect(out).toBe('')
     expect(err).toMatch(/^oaktag: /)
+  })
+})
+
+describe('the process', () => {
+  it('ends with 2 at wrong usage, and has printed nothing but why', () => {
+    const { code, out, err } = oaktag(['make', 'plan.yaml', '--frobnicate'], empty())
+    expect([code, out]).toEqual([2, ''])
+    expect(err).toMatch(/^oaktag: frobnicate is not understood here\n/)
   })
 })
 
@@ -78,8 +86,8 @@ describe('whatever happens', () => {
 })
 
 describe('make', () => {
-  it('prints a list for a spreadsheet as plain lines', () => {
-    const { out } = oaktag(['study', 'reed', 'queen', '--csv'], empty())
+  it('prints a list for a spreadsheet as plain lines', async () => {
+    const { out } = await answered(['study', 'reed', 'queen', '--csv'], empty())
     expect(out).toBe(
       'word,clue,sentence,part of speech,plural,sounds\nreed,,,noun,reeds,r ee d\nqueen,,,noun,queens,\n',
     )
@@ -94,14 +102,14 @@ describe('make', () => {
       expect(existsSync(join(folder, `out/marsh/word-cards/word-cards-01.${ending}`))).toBe(true)
   })
 
-  it('counts one piece as one', () => {
+  it('counts one piece as one', async () => {
     const folder = folderWith({ 'one.yaml': 'words: [reed]\nprint: [word-cards]\n' })
-    expect(oaktag(['make', 'one.yaml', '--format', 'svg'], folder).out).toMatch(/, 1 piece$/m)
+    expect((await answered(['make', 'one.yaml', '--format', 'svg'], folder)).out).toMatch(/, 1 piece$/m)
   })
 
-  it('writes only the formats asked for', () => {
+  it('writes only the formats asked for', async () => {
     const folder = folderWith({ 'marsh.yaml': `${marshPlan}  - word-cards\n` })
-    expect(oaktag(['make', 'marsh.yaml', '--format', 'pdf', '--out', 'here'], folder).code).toBe(0)
+    expect((await answered(['make', 'marsh.yaml', '--format', 'pdf', '--out', 'here'], folder)).code).toBe(0)
     expect(existsSync(join(folder, 'here/marsh/word-cards/word-cards.pdf'))).toBe(true)
     expect(existsSync(join(folder, 'here/marsh/word-cards/word-cards-01.svg'))).toBe(false)
   })
@@ -124,9 +132,9 @@ describe('make', () => {
     expect(existsSync(join(folder, 'out'))).toBe(false)
   })
 
-  it('makes the good plans of several and exits with 1 for the bad one', () => {
+  it('makes the good plans of several and exits with 1 for the bad one', async () => {
     const folder = folderWith({ 'good.yaml': `${marshPlan}  - key\n`, 'bad.yaml': '' })
-    const { code, out, err } = oaktag(['make', 'bad.yaml', 'good.yaml', '--format', 'svg'], folder)
+    const { code, out, err } = await answered(['make', 'bad.yaml', 'good.yaml', '--format', 'svg'], folder)
     expect(code).toBe(1)
     expect(out).toContain('good')
     expect(err).toMatch(/^bad\.yaml(:1:1)?: error: /)
@@ -134,9 +142,9 @@ describe('make', () => {
 })
 
 describe('two plans of one name', () => {
-  it('never fill one folder in one run: the second is an error, the first is made', () => {
+  it('never fill one folder in one run: the second is an error, the first is made', async () => {
     const folder = folderWith({ 'week.yaml': `${marshPlan}  - key\n`, 'Week.yml': `${marshPlan}  - key\n` })
-    const { code, out, err } = oaktag(['make', 'week.yaml', 'Week.yml', '--format', 'svg'], folder)
+    const { code, out, err } = await answered(['make', 'week.yaml', 'Week.yml', '--format', 'svg'], folder)
     expect(code).toBe(1)
     expect(out).toContain('made in')
     expect(err).toContain('Week.yml: error: its sheets would fill the same folder as those of "week.yaml"')
@@ -144,8 +152,8 @@ describe('two plans of one name', () => {
 })
 
 describe('study', () => {
-  it('prints the analysis as JSON with the keys that must not drift', () => {
-    const { code, out } = oaktag(['study', 'thread', '--json'], empty())
+  it('prints the analysis as JSON with the keys that must not drift', async () => {
+    const { code, out } = await answered(['study', 'thread', '--json'], empty())
     expect(code).toBe(0)
     expect(JSON.parse(out)).toMatchObject([
       {
@@ -171,36 +179,36 @@ describe('study', () => {
     ])
   })
 
-  it('says of a word that the lexicon lacks that everything is a guess', () => {
-    expect(oaktag(['study', 'zorpish'], empty()).out).toContain('a guess')
-    expect(JSON.parse(oaktag(['study', 'zorpish', '--json'], empty()).out)).toMatchObject([
+  it('says of a word that the lexicon lacks that everything is a guess', async () => {
+    expect((await answered(['study', 'zorpish'], empty())).out).toContain('a guess')
+    expect(JSON.parse((await answered(['study', 'zorpish', '--json'], empty())).out)).toMatchObject([
       { known: false, source: 'guess' },
     ])
   })
 
-  it('names a typed word that is none without a line and column, which a command has not', () => {
-    const { code, err } = oaktag(['study', 'reed', 'ma3sh', 'reed'], empty())
+  it('names a typed word that is none without a line and column, which a command has not', async () => {
+    const { code, err } = await answered(['study', 'reed', 'ma3sh', 'reed'], empty())
     expect(code).toBe(1)
     expect(err).toContain('oaktag: error: "ma3sh" has a digit in it\n')
     expect(err).toContain('oaktag: error: "reed" stands twice\n')
   })
 
-  it('fits a terminal of 80 columns', () => {
-    const { out } = oaktag(['study', 'thunderstorm', 'neighborhood', 'thread', '--why'], empty())
+  it('fits a terminal of 80 columns', async () => {
+    const { out } = await answered(['study', 'thunderstorm', 'neighborhood', 'thread', '--why'], empty())
     expect(Math.max(...out.split('\n').map(line => line.length))).toBeLessThanOrEqual(80)
   })
 
-  it('reads a list, and names the line of a word that is none', () => {
+  it('reads a list, and names the line of a word that is none', async () => {
     const folder = folderWith({ 'words.txt': '\ufeffreed\r\nma3sh\r\nfrog\r\n' })
-    const { code, err } = oaktag(['study', '--file', 'words.txt'], folder)
+    const { code, err } = await answered(['study', '--file', 'words.txt'], folder)
     expect(code).toBe(1)
     expect(err).toMatch(/^words\.txt:2:1: error: /)
   })
 })
 
 describe('find', () => {
-  it('finds familiar words that show a pattern', () => {
-    const { out } = oaktag(
+  it('finds familiar words that show a pattern', async () => {
+    const { out } = await answered(
       [
         'find',
         '--pattern',
@@ -222,9 +230,9 @@ describe('find', () => {
 })
 
 describe('sorts', () => {
-  it('prints the ranked sorts of a list as JSON', () => {
+  it('prints the ranked sorts of a list as JSON', async () => {
     const folder = folderWith({ 'words.txt': 'ship\nfish\nchin\nrich\nshell\nlunch\n' })
-    const sorts = JSON.parse(oaktag(['sorts', '--file', 'words.txt', '--json'], folder).out) as {
+    const sorts = JSON.parse((await answered(['sorts', '--file', 'words.txt', '--json'], folder)).out) as {
       columns: { words: string[] }[]
     }[]
     expect(sorts.length).toBeGreaterThan(0)
@@ -233,9 +241,12 @@ describe('sorts', () => {
 })
 
 describe('sorts, for reading', () => {
-  it('tells of each sort why it stands where it does, and what would make it better', () => {
+  it('tells of each sort why it stands where it does, and what would make it better', async () => {
     const words = ['crab', 'cup', 'cave', 'corn', 'cloud', 'camp', 'city', 'cell', 'pond']
-    const { out } = oaktag(['sorts', '--file', 'words.txt'], folderWith({ 'words.txt': words.join('\n') }))
+    const { out } = await answered(
+      ['sorts', '--file', 'words.txt'],
+      folderWith({ 'words.txt': words.join('\n') }),
+    )
     const told = out.replaceAll(/\s+/g, ' ')
     expect(told).toContain('1. hard and soft c By whether c is hard or soft: hard c (6 words), soft c (2).')
     expect(told).toContain('Why here: 1 (c or g, hard or soft) × 0.89 (8 of 9 words placed)')
@@ -246,9 +257,9 @@ describe('sorts, for reading', () => {
 })
 
 describe('check', () => {
-  it('tells what a plan would take and makes nothing', () => {
+  it('tells what a plan would take and makes nothing', async () => {
     const folder = folderWith({ 'marsh.yaml': `${marshPlan}  - word-cards\n` })
-    const { code, out } = oaktag(['check', 'marsh.yaml', '--json'], folder)
+    const { code, out } = await answered(['check', 'marsh.yaml', '--json'], folder)
     expect(code).toBe(0)
     expect(JSON.parse(out)).toMatchObject([
       { title: 'Along the marsh', sheetsOfCard: 1, pieces: 12, cuts: 9 },
@@ -258,16 +269,16 @@ describe('check', () => {
 })
 
 describe('new', () => {
-  it('writes a plan that make accepts as it stands', () => {
+  it('writes a plan that make accepts as it stands', async () => {
     const folder = empty()
-    expect(oaktag(['new', 'week.yaml'], folder).code).toBe(0)
-    const { code, err } = oaktag(['make', 'week.yaml', '--format', 'svg', '--quiet'], folder)
+    expect((await answered(['new', 'week.yaml'], folder)).code).toBe(0)
+    const { code, err } = await answered(['make', 'week.yaml', '--format', 'svg', '--quiet'], folder)
     expect([code, err]).toEqual([0, ''])
   })
 
-  it('never writes over a file', () => {
+  it('never writes over a file', async () => {
     const folder = folderWith({ 'week.yaml': 'mine' })
-    const { code, err } = oaktag(['new', 'week.yaml'], folder)
+    const { code, err } = await answered(['new', 'week.yaml'], folder)
     expect(code).toBe(1)
     expect(err).toContain('week.yaml: error:')
     expect(readFileSync(join(folder, 'week.yaml'), 'utf8')).toBe('mine')
@@ -275,14 +286,14 @@ describe('new', () => {
 })
 
 describe('list', () => {
-  it('says sizes as people say them', () => {
-    expect(oaktag(['list', 'papers'], empty()).out).toMatch(/^letter +215\.9 × 279\.4 mm$/m)
+  it('says sizes as people say them', async () => {
+    expect((await answered(['list', 'papers'], empty())).out).toMatch(/^letter +215\.9 × 279\.4 mm$/m)
   })
 
   it.each(['papers', 'fonts', 'patterns', 'layouts', 'lines', 'outlines'])(
     'shows %s, each with a line of its own',
-    kind => {
-      const { code, out } = oaktag(['list', kind], empty())
+    async kind => {
+      const { code, out } = await answered(['list', kind], empty())
       expect(code).toBe(0)
       expect(out.split('\n').length).toBeGreaterThan(3)
       expect(Math.max(...out.split('\n').map(line => line.length))).toBeLessThanOrEqual(80)

@@ -43,8 +43,8 @@ const ATTEMPTS = 60
 /** Undefined where the words find no room in so many attempts. */
 export function hideWords(wanted: SearchWanted, generator: Generator): WordSearch | undefined {
   if (wanted.words.some(word => word.length > Math.max(wanted.columns, wanted.rows))) return undefined
-  const unfit = lookoutFor(wanted.unfit)
-  const barred = lookoutFor([...wanted.unfit, ...wanted.words])
+  const unfit = lookoutForUnfit(wanted.unfit)
+  const barred = [unfit, lookoutFor(wanted.words)]
   for (let attempt = 0; attempt < ATTEMPTS; attempt++) {
     const search = placeWords(wanted, generator)
     if (search === undefined) continue
@@ -98,7 +98,7 @@ function sharedLetters(grid: LetterGrid, word: string, run: Run): number {
 function fillUp(
   { grid }: WordSearch,
   words: readonly string[],
-  barred: Lookout,
+  barred: readonly Lookout[],
   generator: Generator,
 ): boolean {
   const letters = [...words.join('')]
@@ -107,7 +107,7 @@ function fillUp(
     const offered = [...new Set(shuffle(letters, generator)), ...shuffle(alphabet, generator)]
     return offered.some(letter => {
       grid.letters[place] = letter
-      return !completes(grid, place, barred)
+      return !barred.some(each => completes(grid, place, each))
     })
   })
 }
@@ -119,6 +119,15 @@ interface Lookout {
   readonly words: ReadonlySet<string>
   readonly beginnings: ReadonlySet<string>
   readonly longest: number
+}
+
+/** Thousands of words, the same for every grid of a run. */
+const unfitLookouts = new WeakMap<ReadonlySet<string>, Lookout>()
+
+function lookoutForUnfit(unfit: ReadonlySet<string>): Lookout {
+  const lookout = unfitLookouts.get(unfit) ?? lookoutFor(unfit)
+  unfitLookouts.set(unfit, lookout)
+  return lookout
 }
 
 function lookoutFor(words: Iterable<string>): Lookout {

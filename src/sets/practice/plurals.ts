@@ -106,8 +106,8 @@ function aOrAn(part = 'another part of speech'): string {
   return `${/^[aeiou]/.test(part) ? 'an' : 'a'} ${part}`.replace(/^an? (?=another)/, '')
 }
 
-/** Undefined for words that have no plural of their own to write. */
-function ruleToMeet(rule: string): PluralRule | undefined {
+/** A rule of `pluralOf` as it is named here; undefined for words that have no plural of their own to write. */
+export function ruleToMeet(rule: string): PluralRule | undefined {
   const name = pluralRuleName(rule)
   return pluralRules.find(each => each === name || each === `${name}, add es`)
 }

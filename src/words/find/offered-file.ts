@@ -21,8 +21,14 @@ export const offeredPath = join(buildFolder, 'offered-words.txt')
 
 const mark = 'OAKTAG OFFERED WORDS 2'
 
+/**
+ * Those that came with this build: opened once, as far as they were read before.
+ * @throws Error with what to do, when the file is missing or made by another version
+ */
+export const openOfferedWords: () => readonly OfferedWord[] = lazily(() => offeredWordsAt(offeredPath))
+
 /** @throws Error with what to do, when the file is missing or made by another version */
-export function openOfferedWords(path: string = offeredPath): readonly OfferedWord[] {
+export function offeredWordsAt(path: string): readonly OfferedWord[] {
   if (!existsSync(path))
     throw new Error(`The words to offer are missing (${path}). Run "npm run build" to make them.`)
   return offeredWordsIn(readFileSync(path, 'latin1'))
@@ -92,6 +98,7 @@ class OfferedLine implements OfferedWord {
   #fields: readonly string[] | undefined
   #graphemes: readonly Grapheme[] | undefined
   #findings: readonly OfferedFinding[] | undefined
+  #sortable: SortableWord | undefined
 
   constructor(line: string) {
     this.#line = line
@@ -129,6 +136,11 @@ class OfferedLine implements OfferedWord {
   }
 
   get sortable(): SortableWord {
+    this.#sortable ??= this.#readSortable()
+    return this.#sortable
+  }
+
+  #readSortable(): SortableWord {
     const { text, graphemes, soundCount } = this
     const [syllables = '', pronunciation = '', part = '', rule = '', made = '', ways] = this.#fieldsFrom(5)
     return {

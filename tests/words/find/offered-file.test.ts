@@ -1,5 +1,10 @@
 import { describe, expect, it } from 'vitest'
-import { offeredWordsIn, openOfferedWords, writeOfferedWords } from '../../../src/words/find/offered-file.js'
+import {
+  offeredWordsAt,
+  offeredWordsIn,
+  openOfferedWords,
+  writeOfferedWords,
+} from '../../../src/words/find/offered-file.js'
 import { wordsToOffer } from '../../../src/words/find/words-to-offer.js'
 import { lexicon, offered, offeredByHand } from './offered.js'
 
@@ -35,7 +40,7 @@ describe('the file of words to offer', () => {
   })
 
   it('that is missing is told, with what to do', () => {
-    expect(() => openOfferedWords('nowhere/offered-words.txt')).toThrow('npm run build')
+    expect(() => offeredWordsAt('nowhere/offered-words.txt')).toThrow('npm run build')
   })
 
   it('as it is built holds the words to offer in their order, and what studying them gives', () => {
