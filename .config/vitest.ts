@@ -1,3 +1,4 @@
+import { accessSync, constants, statfsSync } from 'node:fs'
 import { defineConfig } from 'vitest/config'
 import { BaseSequencer } from 'vitest/node'
 
@@ -9,6 +10,23 @@ class LongestFirst extends BaseSequencer {
     const sorted = await super.sort(files)
     const isLong = ({ moduleId }: (typeof sorted)[number]) => /tests\/(?:soak|demo|commands)\//.test(moduleId)
     return [...sorted.filter(isLong), ...sorted.filter(file => !isLong(file))]
+  }
+}
+
+/**
+ * What tests write lies in memory, where the system has room for it there: a run waits until its manifest is on the disk
+ * itself, and hundreds of tests would wait with it. Elsewhere it lies where temporary files do.
+ */
+const inMemory = '/dev/shm'
+if (process.env.TMPDIR === undefined && hasRoom(inMemory)) process.env.TMPDIR = inMemory
+
+function hasRoom(folder: string): boolean {
+  try {
+    accessSync(folder, constants.W_OK)
+    const { bavail, bsize } = statfsSync(folder)
+    return bavail * bsize > 2 ** 30
+  } catch {
+    return false
   }
 }
 

@@ -39,8 +39,16 @@ interface Cover {
   readonly band: Band
 }
 
-/** The page with the rulers of a demo item. */
-async function coverOf(week: (typeof demoWeeks)[number], name: string): Promise<Cover> {
+const covers = new Map<string, Promise<Cover>>()
+
+/** The page with the rulers of a demo item, which is drawn once. */
+function coverOf(week: (typeof demoWeeks)[number], name: string): Promise<Cover> {
+  const cover = covers.get(name) ?? drawCover(week, name)
+  covers.set(name, cover)
+  return cover
+}
+
+async function drawCover(week: (typeof demoWeeks)[number], name: string): Promise<Cover> {
   const { printed } = await drawDemoItem(week, name)
   const rulersOn = ({ furniture }: Sheet) =>
     furniture.find(({ art }) => art.text.some(run => run.text.startsWith('Measure this: 100 mm')))

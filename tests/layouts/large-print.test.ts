@@ -1,24 +1,21 @@
 import { describe, expect, it } from 'vitest'
 import { layouts } from '../../layouts/index.js'
 import type { PrintedItem } from '../../src/files/printed-plan.js'
-import { pointsToMm } from '../../src/geometry.js'
-import type { Piece, TextRun } from '../../src/pieces/piece.js'
+import type { TextRun } from '../../src/pieces/piece.js'
 import { leastEmMm } from '../../src/pieces/text/type-size.js'
 import type { TypeSize } from '../../src/plan/plan.js'
 import { bundledTypeface } from '../pieces/bundled-typefaces.js'
 import { exampleItems, examples, withKeys } from './example-items.js'
-import { marshWithClues, piecesOf, printItem } from './print-item.js'
+import { isSmallGreyAndAtTheFoot, setMarkOf, textOnPieces, tooSmall } from './large-on-pieces.js'
+import { marshWithTag, piecesOf, printItem } from './print-item.js'
 
 const andika = bundledTypeface('andika')
 
-/** As the teacher writes it, and what it means. */
-const usual: readonly (readonly [string, TypeSize])[] = [
-  ['large', { kind: 'large' }],
-  ['30 pt', { kind: 'points', points: 30 }],
-]
+/** As the teacher writes it, and what it means. Pieces that are `large` are looked at in card-layouts.test.ts. */
+const thirty: readonly [string, TypeSize] = ['30 pt', { kind: 'points', points: 30 }]
 const sizes = {
-  pieces: [...usual, ['x-height 9 mm', { kind: 'x-height', mm: 9 }]],
-  pages: [...usual, ['x-height 7 mm', { kind: 'x-height', mm: 7 }]],
+  pieces: [thirty, ['x-height 9 mm', { kind: 'x-height', mm: 9 }]],
+  pages: [['large', { kind: 'large' }], thirty, ['x-height 7 mm', { kind: 'x-height', mm: 7 }]],
 } as const
 
 /** Every layout of loose pieces, in the ways that change a face most; a tag under a mark on all of them. */
@@ -26,40 +23,12 @@ const items = layouts.filter(layout => layout.kind === 'pieces').flatMap(example
 const pageItems = layouts
   .filter(({ kind, name }) => kind === 'pages' && !examples[name]?.forTeacher)
   .flatMap(exampleItems)
-const plan = marshWithClues.replace('  - pattern: consonant-digraph\n', '  - {letters: sh, tag: q}\n')
-
-/** All but the set mark, which is for whoever sorts the pieces and not for the child. */
-function textOnPieces({ sheets }: PrintedItem): readonly TextRun[] {
-  return sheets.flatMap(sheet =>
-    sheet.pieces.flatMap(({ piece }) =>
-      piece.art.flatMap(({ art }) => art.text).filter(run => run.text !== piece.setMark),
-    ),
-  )
-}
+const plan = marshWithTag
 
 function textOnPages({ sheets }: PrintedItem): readonly TextRun[] {
   return sheets
     .filter(({ kind }) => kind !== 'answers')
     .flatMap(page => page.furniture.flatMap(({ art }) => art.text))
-}
-
-/** Those that are smaller than the size asked for, with their size. */
-function tooSmall(runs: readonly TextRun[], size: TypeSize): readonly string[] {
-  const least = leastEmMm(andika, size)
-  return runs.filter(run => run.sizeMm < least - 0.03).map(run => `${run.text}: ${run.sizeMm.toFixed(2)} mm`)
-}
-
-/** Where the set mark stands on its piece, and its colour. */
-function markOf({
-  setMark,
-  art,
-  heightMm,
-}: Piece): TextRun & { readonly fill: string; readonly fromFootMm: number } {
-  const placed = art.find(each => each.art.text.some(({ text }) => text === setMark))!
-  const run = placed.art.text.find(({ text }) => text === setMark)!
-  const [shape] = placed.art.shapes
-  const fill = shape?.kind === 'path' ? shape.fill : ''
-  return { ...run, fill, fromFootMm: heightMm - placed.yMm - run.baselineMm }
 }
 
 describe.each(sizes.pieces)('at size %s', (written, size) => {
@@ -76,13 +45,8 @@ describe.each(sizes.pieces)('at size %s', (written, size) => {
     })
 
     it('has a set mark that is small, grey and at the foot', async () => {
-      for (const piece of piecesOf(await printed())) {
-        const mark = markOf(piece)
-        expect(mark.sizeMm).toBeLessThan(pointsToMm(8))
-        expect(mark.fill).toBe('#595959')
-        expect(mark.fromFootMm).toBeLessThan(8)
-        if (piece.xHeightMm !== undefined) expect(mark.sizeMm).toBeLessThan(piece.xHeightMm)
-      }
+      const marks = piecesOf(await printed()).map(setMarkOf)
+      expect(marks.filter(mark => !isSmallGreyAndAtTheFoot(mark))).toEqual([])
     })
   })
 })

@@ -30,6 +30,12 @@ marks:
 print:
 `
 
+/** The same with a tag under a mark, which must be as large as the words wherever they are. */
+export const marshWithTag = marshWithClues.replace(
+  '  - pattern: consonant-digraph\n',
+  '  - {letters: sh, tag: q}\n',
+)
+
 /** What the plan prints with these items added. */
 export async function printAll(
   items: readonly string[],

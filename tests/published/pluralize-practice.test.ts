@@ -26,7 +26,9 @@ const explained: Readonly<Record<string, string>> = {
 
 const reasons = reasonsByWord(explained)
 
-const asked = openOfferedWords().flatMap(({ text }) => {
+const asked = openOfferedWords().flatMap(({ text, sortable }) => {
+  // What is no noun is asked for by no page, and studied here for nothing.
+  if (sortable.partsOfSpeech[0] !== 'noun' || sortable.plural === null) return []
   const word = studyWord({ text, place: { file: 'test' }, overrides: {} }, installedLexicon())
   const plural = word.ok ? pluralAsked(word.value) : { why: 'not studied' }
   return 'asked' in plural ? [{ text, plural: plural.asked.answer }] : []

@@ -22,6 +22,19 @@ export function extentOf(placed: readonly Placed[]): Extent {
   }
 }
 
+/** The extent of more words, which need not be gone through again for one of many places that are tried. */
+export function extentWith(
+  { top, left, bottom, right }: Extent,
+  { word, row, column, down }: Placed,
+): Extent {
+  return {
+    top: Math.min(top, row),
+    left: Math.min(left, column),
+    bottom: Math.max(bottom, row + (down ? word.length : 1)),
+    right: Math.max(right, column + (down ? 1 : word.length)),
+  }
+}
+
 /** The side of a square around it counts more than its area: a long thin grid has small cells on any page. */
 export function sizeOf(extent: Extent): number {
   const [height, width] = sidesOf(extent)

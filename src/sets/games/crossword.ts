@@ -1,7 +1,7 @@
 /** Crosswords: the words of a list laid across one another, found by search. */
 import type { Word } from '../../words/word.js'
 import { type Generator, shuffle } from '../random.js'
-import { type Extent, extentOf, type Placed, sidesOf, sizeOf } from './crossword-places.js'
+import { type Extent, extentOf, extentWith, type Placed, sidesOf, sizeOf } from './crossword-places.js'
 import { packSymmetric } from './symmetric-crossword.js'
 
 export interface CrosswordEntry {
@@ -107,8 +107,17 @@ interface Packing extends Laid {
   readonly crossings: number
 }
 
-/** Letters by place, `row column`; the grid grows in every direction, so places may be negative. */
-type Letters = Map<string, string>
+/** Letters by place; the grid grows in every direction, so rows and columns may be negative. */
+type Letters = Map<number, string>
+
+/** From a place to the one below it: more than any grid and the words that are tried beyond its edges are wide. */
+const ROW = 1 << 16
+
+const placeAt = (row: number, column: number): number => row * ROW + column
+
+/** The letter with this number of a word that begins there. */
+const placeAlong = ({ row, column, down }: Placed, index: number): number =>
+  placeAt(row, column) + index * (down ? ROW : 1)
 
 function pack(words: readonly string[], most: CrosswordWanted['most'], generator: Generator): Packing {
   const letters: Letters = new Map()
@@ -120,9 +129,10 @@ function pack(words: readonly string[], most: CrosswordWanted['most'], generator
     isGrowing = false
     for (const word of waiting) {
       const places = placed.length === 0 ? [firstPlace(word)] : crossingPlaces(word, placed, letters)
-      const fitting = places.filter(place => hasRoom([...placed, place], most))
+      const extent = extentOf(placed)
+      const fitting = places.filter(place => hasRoom(extentWith(extent, place), most))
       if (fitting.length === 0) continue
-      const chosen = bestPlace(fitting, placed, letters, generator)
+      const chosen = bestPlace(fitting, extent, letters, generator)
       crossings += crossedBy(chosen, letters)
       put(chosen, letters)
       placed.push(chosen)
@@ -137,67 +147,61 @@ function firstPlace(word: string): Placed {
   return { word, row: 0, column: 0, down: false }
 }
 
-/** Where the word can cross one that stands, touching no other. */
+/** Where the word can cross one that stands, touching no other. Tried more often than anything else here. */
 function crossingPlaces(word: string, placed: readonly Placed[], letters: Letters): readonly Placed[] {
-  const places = placed.flatMap(other =>
-    [...other.word].flatMap((letter, at) =>
-      [...word].flatMap((own, index): Placed[] => {
-        if (own !== letter) return []
-        const [row, column] = [other.row + (other.down ? at : 0), other.column + (other.down ? 0 : at)]
-        const down = !other.down
-        return [{ word, row: row - (down ? index : 0), column: column - (down ? 0 : index), down }]
-      }),
-    ),
-  )
-  return places.filter(place => canStand(place, letters))
+  const own = [...word]
+  const places: Placed[] = []
+  for (const other of placed) {
+    const down = !other.down
+    for (const [at, letter] of [...other.word].entries()) {
+      const [row, column] = [other.row + (down ? 0 : at), other.column + (down ? at : 0)]
+      for (let index = own.indexOf(letter); index >= 0; index = own.indexOf(letter, index + 1)) {
+        const place = { word, row: row - (down ? index : 0), column: column - (down ? 0 : index), down }
+        if (canStand(place, own, letters)) places.push(place)
+      }
+    }
+  }
+  return places
 }
 
-function canStand(place: Placed, letters: Letters): boolean {
-  const { word, down } = place
-  const at = (along: number, beside: number): string | undefined => {
-    const [row, column] = down
-      ? [place.row + along, place.column + beside]
-      : [place.row + beside, place.column + along]
-    return letters.get(`${row} ${column}`)
-  }
-  if (at(-1, 0) !== undefined || at(word.length, 0) !== undefined) return false
-  return [...word].every((letter, index) => {
-    const standing = at(index, 0)
+function canStand(place: Placed, word: readonly string[], letters: Letters): boolean {
+  const beside = place.down ? 1 : ROW
+  if (letters.has(placeAlong(place, -1)) || letters.has(placeAlong(place, word.length))) return false
+  return word.every((letter, index) => {
+    const at = placeAlong(place, index)
+    const standing = letters.get(at)
     // Two letters side by side are of a word that lies there already, as all lies in ball.
-    if (standing !== undefined) return standing === letter && (index === 0 || at(index - 1, 0) === undefined)
-    return at(index, -1) === undefined && at(index, 1) === undefined
+    if (standing !== undefined)
+      return standing === letter && (index === 0 || !letters.has(placeAlong(place, index - 1)))
+    return !letters.has(at - beside) && !letters.has(at + beside)
   })
 }
 
 /** Of least extent, then with most crossings; one of the best by chance. */
 function bestPlace(
   places: readonly Placed[],
-  placed: readonly Placed[],
+  extent: Extent,
   letters: Letters,
   generator: Generator,
 ): Placed {
   const rated = places.map(place => ({
     place,
-    cost: sizeOf(extentOf([...placed, place])) - 3 * crossedBy(place, letters),
+    cost: sizeOf(extentWith(extent, place)) - 3 * crossedBy(place, letters),
   }))
   const least = Math.min(...rated.map(({ cost }) => cost))
   const good = rated.filter(({ cost }) => cost <= least + 1)
   return good[generator.below(good.length)]!.place
 }
 
-function crossedBy({ word, row, column, down }: Placed, letters: Letters): number {
-  return [...word].filter((_, index) =>
-    letters.has(`${row + (down ? index : 0)} ${column + (down ? 0 : index)}`),
-  ).length
+function crossedBy(place: Placed, letters: Letters): number {
+  return [...place.word].filter((_, index) => letters.has(placeAlong(place, index))).length
 }
 
-function put({ word, row, column, down }: Placed, letters: Letters): void {
-  for (const [index, letter] of [...word].entries())
-    letters.set(`${row + (down ? index : 0)} ${column + (down ? 0 : index)}`, letter)
+function put(place: Placed, letters: Letters): void {
+  for (const [index, letter] of [...place.word].entries()) letters.set(placeAlong(place, index), letter)
 }
 
-function hasRoom(placed: readonly Placed[], { columns, rows }: CrosswordWanted['most']): boolean {
-  const { top, left, bottom, right } = extentOf(placed)
+function hasRoom({ top, left, bottom, right }: Extent, { columns, rows }: CrosswordWanted['most']): boolean {
   return right - left <= columns && bottom - top <= rows
 }
 
@@ -226,6 +230,6 @@ export function crosswordRows({ columns, rows, entries }: Crossword): readonly s
   const letters: Letters = new Map()
   for (const entry of entries) put(entry, letters)
   return Array.from({ length: rows }, (_, row) =>
-    Array.from({ length: columns }, (_cell, column) => letters.get(`${row} ${column}`) ?? '.').join(''),
+    Array.from({ length: columns }, (_cell, column) => letters.get(placeAt(row, column)) ?? '.').join(''),
   )
 }
