@@ -1,13 +1,16 @@
 import { describe, expect, test } from 'vitest'
 import { present } from '../../src/outcomes.js'
 import type { CountSounds } from '../../src/plan/plan.js'
+import type { Problem } from '../../src/problems.js'
 import { openLexicon } from '../../src/words/lexicon/lexicon.js'
 import { countOf, soundPieces } from '../../src/words/sound-pieces.js'
+import { soundingOf } from '../../src/words/sounding.js'
 import { shownPiece, soundsInWords } from '../../src/words/sounds-in-words.js'
 import { studyWord } from '../../src/words/study.js'
 import type { Word } from '../../src/words/word.js'
 
 const lexicon = openLexicon()
+const place = { file: 'words.txt' }
 const texts = [...lexicon.entries()]
   .filter(({ pronunciations }) => pronunciations.length > 0)
   .slice(0, 20_000)
@@ -15,7 +18,7 @@ const texts = [...lexicon.entries()]
 
 function study(text: string, countSounds: CountSounds, sounds?: readonly string[]) {
   const overrides = present({ sounds })
-  const outcome = studyWord({ text, place: { file: 'words.txt' }, overrides }, lexicon, { countSounds })
+  const outcome = studyWord({ text, place, overrides }, lexicon, { countSounds })
   if (!outcome.ok) throw new Error(`${text}: ${outcome.problems[0]!.message}`)
   return outcome
 }
@@ -66,7 +69,26 @@ const promisesAgain = {
     soundsInWords(again.value) === soundsInWords(word),
   'are never divided oddly': (_word: Word, again: Again) => again.problems.length === 0,
 }
-type Again = ReturnType<typeof study>
+interface Again {
+  readonly value: Pick<Word, 'pieces' | 'soundCount' | 'source'>
+  readonly problems: readonly Problem[]
+}
+
+/**
+ * The word as its teacher divides it: of the study no more than what her division changes, which takes a fifth of the time;
+ * that `studyWord` gives the same is asked of words below.
+ */
+function dividedAgain(text: string, sounds: readonly string[]): Again {
+  const planWord = { text, place, overrides: { sounds } }
+  const entry = lexicon.lookUp(text)
+  const sounding = soundingOf({ text, planWord, entry, lexicon, accent: undefined, asShown: () => text })
+  if (!sounding.ok)
+    return { value: { pieces: [], soundCount: 0, source: 'teacher' }, problems: sounding.problems }
+  const { graphemes, unaccented, source } = sounding.value
+  const word = { text, syllables: [], ...unaccented }
+  const pieces = soundPieces({ word, graphemes, divided: true, counting: 'as taught' })
+  return { value: { pieces, soundCount: countOf(pieces), source }, problems: sounding.problems }
+}
 
 /**
  * The studied word as it is counted by every phoneme. All that differs is what the pieces count, so it is not studied
@@ -100,7 +122,7 @@ for (const text of texts) {
   }
   for (const [promise, holds] of Object.entries(promisesAsTaught))
     if (!holds(asTaught)) note('as taught', promise, text)
-  const again = study(text, 'as taught', asTaught.pieces.map(shownPiece))
+  const again = dividedAgain(text, asTaught.pieces.map(shownPiece))
   for (const [promise, holds] of Object.entries(promisesAgain))
     if (!holds(asTaught, again)) note('as taught', promise, text)
 }
@@ -110,6 +132,19 @@ test('a word that is counted by every phoneme is studied as ever, but for its co
     const expected = byPhoneme(study(text, 'as taught').value)
     return JSON.stringify(study(text, 'every phoneme').value) !== JSON.stringify(expected)
   })
+  expect(other).toEqual([])
+})
+
+test('a word that is divided by its teacher is studied as ever, but for its pieces', () => {
+  const other = texts
+    .filter((_, index) => index % 20 === 0)
+    .filter(text => {
+      const division = study(text, 'as taught').value.pieces.map(shownPiece)
+      const { value, problems } = study(text, 'as taught', division)
+      const { pieces, soundCount, source } = value
+      const again = { value: { pieces, soundCount, source }, problems }
+      return JSON.stringify(again) !== JSON.stringify(dividedAgain(text, division))
+    })
   expect(other).toEqual([])
 })
 
