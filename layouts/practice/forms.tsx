@@ -5,6 +5,7 @@ import { rowsHeight } from '../../src/pieces/faces/flow-page.js'
 import { Slot } from '../../src/pieces/faces/slot.js'
 import { breakLines, linesHeight, type TextStyle } from '../../src/pieces/text/break-lines.js'
 import { Lines } from '../../src/pieces/text/lines.js'
+import type { Place } from '../../src/problems.js'
 import { endingPractice } from '../../src/sets/practice/endings.js'
 import {
   type AddWords,
@@ -41,7 +42,8 @@ export const plurals: PracticeKind = {
     const practice = pluralPractice({
       words,
       add: options['add words'] satisfies AddWords,
-      nounOf: (rule, taken) => nounToAdd(rule, taken, item.place.file),
+      study: noun => studiedAlone(noun, item.place),
+      nounOf: (rule, taken) => nounToAdd(rule, taken, item.place),
     })
     return options.sorted ? practice : { ...practice, items: inOrderOf(words, practice.items) }
   },
@@ -67,9 +69,10 @@ export const plurals: PracticeKind = {
 export const endings: PracticeKind = {
   title: 'Add the ending',
   task: () => 'Put the word and its ending together. Write the new word.',
-  practice: ({ words, options }) => {
+  practice: ({ words, options, item }) => {
     const practice = endingPractice({
       words,
+      study: base => studiedAlone(base, item.place),
       lexicon: installedLexicon(),
       isOffered: text => offeredTexts().has(text),
     })
@@ -121,6 +124,12 @@ function widestWordMm(request: PracticeRequest, { items, leastWord }: PromptsOnP
 
 const BESIDE_WORD_MM = 4
 
+/** A word that no plan holds. */
+function studiedAlone(text: string, place: Place): Word | undefined {
+  const studied = studyWord({ text, place, overrides: {} }, installedLexicon())
+  return studied.ok ? studied.value : undefined
+}
+
 /** Of the words that `find` offers, those with a meaning that a child knows, and short. */
 const MOST_SOUNDS = 5
 const MOST_SYLLABLES = 2
@@ -135,20 +144,20 @@ const nounsToAdd = lazily(() =>
 )
 
 /** The most familiar noun whose plural is of the rule. */
-function nounToAdd(rule: PluralRule, taken: ReadonlySet<string>, file: string): Word | undefined {
+function nounToAdd(rule: PluralRule, taken: ReadonlySet<string>, place: Place): Word | undefined {
   for (const noun of nounsToAdd()) {
     if (noun.rule !== rule || taken.has(noun.text)) continue
-    const studied = studyWord({ text: noun.text, place: { file }, overrides: {} }, installedLexicon())
-    if (!studied.ok || studied.value.clueDraft === undefined) continue
-    const found = pluralAsked(studied.value)
-    if ('asked' in found && found.asked.rule === rule) return studied.value
+    const studied = studiedAlone(noun.text, place)
+    if (studied?.clueDraft === undefined) continue
+    const found = pluralAsked(studied)
+    if ('asked' in found && found.asked.rule === rule) return studied
   }
   return undefined
 }
 
 function inOrderOf(words: readonly Word[], items: readonly PracticeItem[]): readonly PracticeItem[] {
   const places = new Map(words.map((word, place) => [word, place]))
-  const placeOf = ({ word }: PracticeItem) => places.get(word) ?? words.length
+  const placeOf = ({ word, from = word }: PracticeItem) => places.get(from) ?? words.length
   return items.toSorted((a, b) => placeOf(a) - placeOf(b))
 }
 

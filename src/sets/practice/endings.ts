@@ -2,7 +2,14 @@
 import { formsOf, type WordForm } from '../../words/endings/forms.js'
 import type { Lexicon } from '../../words/lexicon/entry.js'
 import type { Word } from '../../words/word.js'
-import { type Asked, type Practice, type PracticeItem, partedByAsking, sortedByRule } from './practice.js'
+import {
+  type Asked,
+  askedOnce,
+  type Practice,
+  type PracticeItem,
+  partedByAsking,
+  sortedByRule,
+} from './practice.js'
 
 /** What happens to the base, the plainest first; the order is ours. */
 export const endingRules = [
@@ -20,41 +27,56 @@ export type EndingRule = (typeof endingRules)[number]
 /** Where a list of few words has further forms, the page is filled up to so many: our own judgement, no source. */
 export const WANTED_PROMPTS = 12
 
-type Form = Omit<PracticeItem, 'word'> & { readonly rule: EndingRule; readonly ending: string }
+type Item = PracticeItem & { readonly rule: EndingRule; readonly ending: string }
 
 export interface EndingsWanted {
   readonly words: readonly Word[]
+  /** A base that is not on the list, studied; undefined where it cannot be. */
+  readonly study: (base: string) => Word | undefined
   readonly lexicon: Pick<Lexicon, 'lookUp'>
   /** Whether children may meet the form in books, lower case. */
   readonly isOffered: (text: string) => boolean
 }
 
-/** A form of each word, then a second, and so on up to a page, so that each rule and each ending comes in turn. */
+/**
+ * A form of each word, then a second, and so on up to a page, so that each rule and each ending comes in turn. Of a word
+ * with an ending that is the form; of others it is none that the list has itself.
+ */
 export function endingPractice(wanted: EndingsWanted): Practice {
-  const { asked, leftOut } = partedByAsking(wanted.words, word => sureForms(word, wanted))
-  const chosen: (Form & { readonly word: Word })[] = []
+  const { asked, leftOut } = partedByAsking(wanted.words, (word): Asked<readonly Item[]> => {
+    const own = fromForm(word, wanted)
+    return own === undefined ? sureForms(word, wanted) : { asked: [own] }
+  })
+  const listed = new Set(asked.flatMap(({ asked: [first] }) => (first?.from ? [first.prompt] : [])))
+  const chosen: Item[] = []
   const met = new Map<string, number>()
-  const leftOf = new Map(asked.map(({ word, asked: forms }) => [word, forms]))
-  for (let round = 0; [...leftOf.values()].some(forms => forms.length > 0); round++) {
-    for (const [word, forms] of leftOf) {
+  const leftOf = new Map(
+    asked.map(({ word, asked: items }) => [
+      word,
+      items.filter(({ from, prompt }) => from ?? !listed.has(prompt)),
+    ]),
+  )
+  for (let round = 0; [...leftOf.values()].some(items => items.length > 0); round++) {
+    for (const [word, items] of leftOf) {
       if (round > 0 && chosen.length >= WANTED_PROMPTS) return { items: sorted(chosen), leftOut }
-      const form = leastMet(forms, met)
-      if (form === undefined) continue
-      for (const each of [form.rule, form.ending]) met.set(each, (met.get(each) ?? 0) + 1)
-      chosen.push({ ...form, word })
+      const item = leastMet(items, met)
+      if (item === undefined) continue
+      for (const each of [item.rule, item.ending]) met.set(each, (met.get(each) ?? 0) + 1)
+      chosen.push(item)
       leftOf.set(
         word,
-        forms.filter(each => each !== form),
+        items.filter(each => each !== item),
       )
     }
   }
-  return { items: sorted(chosen), leftOut }
+  return { items: sorted(askedOnce(chosen)), leftOut }
 }
 
 function sorted(chosen: readonly PracticeItem[]): readonly PracticeItem[] {
   return sortedByRule(
-    chosen.map(({ word, prompt, answer, rule, why }) => ({
+    chosen.map(({ word, from, prompt, answer, rule, why }) => ({
       word,
+      ...(from === undefined ? {} : { from }),
       prompt,
       answer,
       ...(rule === undefined ? {} : { rule }),
@@ -65,14 +87,26 @@ function sorted(chosen: readonly PracticeItem[]): readonly PracticeItem[] {
 }
 
 /** Of the rule that is met least so far, and of these with the ending that is. */
-function leastMet(forms: readonly Form[], met: ReadonlyMap<string, number>): Form | undefined {
+function leastMet(items: readonly Item[], met: ReadonlyMap<string, number>): Item | undefined {
   const times = (each: string) => met.get(each) ?? 0
-  return forms.toSorted((a, b) => times(a.rule) - times(b.rule) || times(a.ending) - times(b.ending))[0]
+  return items.toSorted((a, b) => times(a.rule) - times(b.rule) || times(a.ending) - times(b.ending))[0]
 }
 
-function sureForms(word: Word, wanted: EndingsWanted): Asked<readonly Form[]> {
+/** Its base with its ending; undefined where it has none, or is none of the base's sure forms. */
+function fromForm(word: Word, wanted: EndingsWanted): Item | undefined {
+  const found = word.patterns.find(({ pattern, madeOf }) => pattern.startsWith('ending-') && madeOf)
+  const base = found?.madeOf && wanted.study(found.madeOf[0])
+  const item = base && allForms(base, wanted).find(({ answer }) => answer === word.text)
+  return item && { ...item, from: word }
+}
+
+function allForms(word: Word, wanted: EndingsWanted): readonly Item[] {
   const forms = formsOf(word, wanted.lexicon)
-  const sure = [...forms, ...pluralInS(word, forms)].flatMap(form => sureForm(word, form, wanted))
+  return [...forms, ...pluralInS(word, forms)].flatMap(form => sureForm(word, form, wanted))
+}
+
+function sureForms(word: Word, wanted: EndingsWanted): Asked<readonly Item[]> {
+  const sure = allForms(word, wanted)
   return sure.length === 0
     ? { why: 'no ending joins it by one of the rules, in one spelling' }
     : { asked: sure }
@@ -85,7 +119,7 @@ function pluralInS({ plural, partsOfSpeech, text }: Word, forms: readonly WordFo
   return [{ ending: '-s', form: plural.form, rule: plural.rule }]
 }
 
-function sureForm(word: Word, form: WordForm, wanted: EndingsWanted): readonly Form[] {
+function sureForm(word: Word, form: WordForm, wanted: EndingsWanted): readonly Item[] {
   const { text, plural, partsOfSpeech } = word
   const rule = ruleOf(form.rule)
   const answer = form.form
@@ -99,7 +133,7 @@ function sureForm(word: Word, form: WordForm, wanted: EndingsWanted): readonly F
   // Leafs and leaves: which -s is meant, the page does not say.
   if (form.ending === '-s' && plural !== null && plural.form !== answer) return []
   const ending = form.ending.slice(1)
-  return [{ prompt: `${text} + ${ending}`, answer, rule, why: form.rule, ending }]
+  return [{ word, prompt: `${text} + ${ending}`, answer, rule, why: form.rule, ending }]
 }
 
 /** As `verb-endings`, `comparing` and `plural` say it, by what is done to the base. */

@@ -3,6 +3,7 @@ import { pluralRuleName } from '../../words/endings/plural-rule-names.js'
 import type { Word } from '../../words/word.js'
 import {
   type Asked,
+  askedOnce,
   isGuessed,
   type Practice,
   type PracticeItem,
@@ -44,24 +45,43 @@ export interface PluralsWanted {
   readonly words: readonly Word[]
   readonly add: AddWords
   /** A noun that may be offered, whose plural is of the rule; each call the next one. Undefined when there are no more. */
+  /** A noun that is not on the list, studied; undefined where it cannot be. */
+  readonly study: (noun: string) => Word | undefined
   readonly nounOf: (rule: PluralRule, taken: ReadonlySet<string>) => Word | undefined
 }
 
-export function pluralPractice({ words, add, nounOf }: PluralsWanted): Practice {
-  const { asked, leftOut } = partedByAsking(words, pluralAsked, word => isHers(word) || !isGuessed(word))
-  const own = asked.map(({ word, asked: item }) => ({ ...item, word }))
+export function pluralPractice({ words, add, study, nounOf }: PluralsWanted): Practice {
+  const { asked, leftOut } = partedByAsking(
+    words,
+    word => fromPlural(word, study) ?? inList(pluralAsked(word), word),
+    word => isHers(word) || !isGuessed(word),
+  )
+  const own = askedOnce(asked.map(({ asked: item }) => item))
   // Without a noun of hers the page would not be of her list at all.
   const more = own.length === 0 ? [] : addedNouns(own, { words, add, nounOf })
   return { items: sortedByRule([...own, ...more], pluralRules), leftOut }
 }
 
+function inList(asked: Asked<Omit<PracticeItem, 'word' | 'added'>>, word: Word): Asked<PracticeItem> {
+  return 'asked' in asked ? { asked: { ...asked.asked, word } } : asked
+}
+
+/** Of a word that is a plural already its noun is asked: foot, of feet. Undefined where that has no such plural alone. */
+function fromPlural(word: Word, study: PluralsWanted['study']): Asked<PracticeItem> | undefined {
+  const one = /^already plural: one (.+)$/.exec(word.plural?.rule ?? '')?.[1]
+  const noun = one === undefined ? undefined : study(one)
+  const found = noun && pluralAsked(noun)
+  if (found === undefined || !('asked' in found) || found.asked.answer !== word.text) return undefined
+  return { asked: { ...found.asked, word: noun!, from: word } }
+}
+
 /** In turn a word of each rule that has fewest. */
 function addedNouns(
   own: readonly PracticeItem[],
-  { words, add, nounOf }: PluralsWanted,
+  { words, add, nounOf }: Omit<PluralsWanted, 'study'>,
 ): readonly PracticeItem[] {
   const added: PracticeItem[] = []
-  const taken = new Set(words.map(({ text }) => text.toLowerCase()))
+  const taken = new Set([...words, ...own.map(({ word }) => word)].map(({ text }) => text.toLowerCase()))
   const rules = new Set<PluralRule>(rulesToMeet)
   const countOf = (rule: PluralRule) => [...own, ...added].filter(item => item.rule === rule).length
   const isEnough = () =>

@@ -4,6 +4,8 @@ import type { AnswerData } from '../answer-data.js'
 
 export interface PracticeItem {
   readonly word: Word
+  /** The word of the list that is its answer, where the word itself is none of them: hop, of hopping. */
+  readonly from?: Word
   readonly prompt: string
   readonly answer: string
   /** What is done to the word, under whose name it stands where the page is sorted by rule. */
@@ -50,6 +52,12 @@ export function partedByAsking<T>(
     else leftOut.push({ word: word.text, why: answer.why })
   }
   return { asked, leftOut }
+}
+
+/** Items that ask something twice ask it once: hop and hopping in one list are one thing to ask. */
+export function askedOnce<T extends Pick<PracticeItem, 'prompt'>>(items: readonly T[]): readonly T[] {
+  const prompts = new Set<string>()
+  return items.filter(({ prompt }) => !prompts.has(prompt) && prompts.add(prompt))
 }
 
 /** In the order of the rules, the words of one rule in their own. */

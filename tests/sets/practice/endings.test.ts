@@ -8,6 +8,7 @@ import { studied } from './word-of-lexicon.js'
 const practise = (...words: readonly string[]) =>
   endingPractice({
     words: words.map(studied),
+    study: studied,
     lexicon: installedLexicon(),
     isOffered: text => offeredTexts().has(text),
   })
@@ -44,6 +45,21 @@ describe('practice of endings', () => {
     })
   })
 
+  it('asks of a word with its ending for that word', () => {
+    expect(answersOf('hopping', 'baked', 'carries', 'happiest', 'jumped')).toEqual([
+      'jump + ed = jumped (just add the ending)',
+      'hop + ing = hopping (double the last letter)',
+      'bake + ed = baked (drop the e)',
+      'carry + s = carries (y to i)',
+      'happy + est = happiest (y to i)',
+    ])
+  })
+
+  it('asks for a word of the list once, where its base is on the list too', () => {
+    const prompts = practise('hop', 'hopping').items.map(({ prompt }) => prompt)
+    expect(prompts.toSorted()).toEqual(['hop + ed', 'hop + ing', 'hop + s'])
+  })
+
   it('leaves a guess out', () => {
     expect(practise('zorp').leftOut).toEqual([{ word: 'zorp', why: 'what we know of it is a guess' }])
   })
@@ -58,9 +74,10 @@ describe('practice of endings', () => {
     const lexicon = installedLexicon()
     const sample = openOfferedWords().filter((_, index) => index % 20 === 0)
     const wrong = sample.flatMap(({ text }) => {
-      const word = studied(text)
-      const forms = new Set([...formsOf(word, lexicon).map(({ form }) => form), word.plural?.form])
-      return practise(text).items.filter(({ answer }) => !forms.has(answer))
+      return practise(text).items.filter(({ word, answer }) => {
+        const forms = [...formsOf(word, lexicon).map(({ form }) => form), word.plural?.form]
+        return !forms.includes(answer)
+      })
     })
     expect(wrong).toEqual([])
   })

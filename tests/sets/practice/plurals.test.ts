@@ -7,6 +7,7 @@ const practise = (words: readonly string[], add: 'too few' | 'every rule' | 'not
   pluralPractice({
     words: words.map(studied),
     add,
+    study: studied,
     nounOf: (rule, taken) => {
       const rules = [
         'add es',
@@ -42,11 +43,23 @@ describe('practice of plurals', () => {
     ['hop', 'most often a verb'],
     ['scarf', 'two plurals in use, scarves and scarfs'],
     ['mud', 'not counted'],
-    ['feet', 'already plural: one foot'],
+    ['scarves', 'already plural: one scarf'],
     ['scissors', 'always plural'],
     ['ads', 'not sure whether it is a plural already'],
   ])('leaves out %s and says why', (word, why) => {
     expect(practise([word]).leftOut).toEqual([{ word, why }])
+  })
+
+  it('asks of a plural for that plural, once where its noun is on the list too', () => {
+    const pairs = practise(['feet', 'puppies', 'knives', 'box', 'boxes']).items.map(
+      ({ prompt, answer, from }) => `${prompt} ${answer}${from === undefined ? '' : ` (${from.text})`}`,
+    )
+    expect(pairs).toEqual([
+      'box boxes',
+      'puppy puppies (puppies)',
+      'knife knives (knives)',
+      'foot feet (feet)',
+    ])
   })
 
   it('takes the teacher’s plural of a word that is a guess', () => {
@@ -54,6 +67,7 @@ describe('practice of plurals', () => {
     const practice = pluralPractice({
       words: [{ ...blorf, overridden: ['plural'] }],
       add: 'nothing',
+      study: studied,
       nounOf: () => undefined,
     })
     expect(practice.items.map(({ answer }) => answer)).toEqual(['blorves'])
