@@ -26,18 +26,31 @@ function mayBePlural(word: string, question: PluralQuestion): boolean {
   return /[^sui]s$/.test(word) || (/[ui]s$/.test(word) && isOfNounInVowel(word, question))
 }
 
-/** Of the commonest noun that it can be the plural of (cookie, not cooky); finals and twenties are of none. */
+/**
+ * Of the commonest noun that it can be the plural of (cookie, not cooky), though leave is commoner than leaf: it is seldom
+ * a noun, and leaf mostly is one; finals and twenties are of none.
+ */
 function pluralInS(word: string, { lookUp }: PluralQuestion): Plural | null {
   const singulars = possibleSingulars(word)
   if (lookUp === undefined) return { form: word, rule: `already plural: one ${singulars[0]!}` }
   const nouns = singulars
     .map(singular => ({ singular, listed: lookUp(singular) }))
     .filter(({ listed }) => listed?.partsOfSpeech.includes('noun'))
-    .sort((first, second) => second.listed!.familiarity - first.listed!.familiarity)
+    .sort((first, second) => rank(second) - rank(first))
   if (nouns[0] !== undefined) return { form: word, rule: `already plural: one ${nouns[0].singular}` }
   if (/.{2}ics$/.test(word)) return { form: word, rule: 'not counted: stays the same' }
   const isOfAnother = singulars.some(singular => (lookUp(singular)?.partsOfSpeech.length ?? 0) > 0)
   return isOfAnother ? { form: word, rule: 'always plural: stays the same' } : null
+}
+
+interface PossibleSingular {
+  readonly singular: string
+  readonly listed: ReturnType<NonNullable<PluralQuestion['lookUp']>>
+}
+
+function rank({ singular, listed }: PossibleSingular): number {
+  const { partsOfSpeech: [part] = [], familiarity = 0 } = listed ?? {}
+  return singular.endsWith('ve') && part !== 'noun' ? 0 : familiarity
 }
 
 function possibleSingulars(word: string): readonly string[] {
