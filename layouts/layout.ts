@@ -42,6 +42,8 @@ export interface LayoutRequest<O = unknown> {
   readonly options: O
   /** Null for the whole class. */
   readonly group: LayoutGroup | null
+  /** The words that its children worked with in earlier weeks, where the plan brings some of them back. */
+  readonly earlierWords?: readonly string[]
   /** How many children it is for, where the plan says it. */
   readonly children?: number
   /** Unique within the plan, e.g. `bingo-otters`: the item's name and its group's. */

@@ -75,6 +75,7 @@ function aloneSlot({ type }: Board, word: Word, slot: Partial<WordSlot>, { width
     sizedAsMarked: true,
     sizeGroup: 'alone',
     align: 'centre',
+    tagsBeside: true,
     paddingMm: widthMm * WHITE,
     maximumMm: type.wordMaximumMm * LARGER_ALONE,
     ...slot,

@@ -12,7 +12,7 @@ import { grownUpPages } from '../grown-up-pages.js'
 import { defineLayout, type LayoutRequest } from '../layout.js'
 import { talkOver } from '../sort-talk.js'
 import { wordsToLay } from '../words-to-lay.js'
-import { newToClass } from './new-to-class.js'
+import { backFromEarlier, newToClass } from './new-to-class.js'
 
 /** What the list teaches, worked out from its words, for whoever gives the lesson. */
 export const lessonNotes = defineLayout({
@@ -39,6 +39,7 @@ const MORE_WORDS = 5
 function noteRows(request: LayoutRequest, widthMm: number): readonly Row[] {
   const { words, marks } = request
   const say = sayingIn(request, widthMm)
+  const news = newToClass(request)
   const lessons = lessonPatterns(
     words,
     marks.map(({ mark }) => mark),
@@ -49,7 +50,8 @@ function noteRows(request: LayoutRequest, widthMm: number): readonly Row[] {
     .slice(0, MOST_SORTS)
   return [
     ...lessons.flatMap((lesson, index) => lessonRows(request, say, lesson, index + 1)),
-    ...section(say, 'New to the class', newToClass(request)),
+    ...section(say, news.heading, news.lines),
+    ...section(say, 'Back from earlier weeks', backFromEarlier(request)),
     ...pluralRows(request, say),
     ...section(
       say,

@@ -1,4 +1,5 @@
 /** What the marked list says beside each word. */
+
 import type { JSXNode } from 'satori/jsx'
 import { mm } from '../../src/pieces/faces/face.js'
 import { leftsOf } from '../../src/pieces/parts/table-rows.js'
@@ -7,6 +8,7 @@ import { Lines } from '../../src/pieces/text/lines.js'
 import { soundsInWords } from '../../src/words/sounds-in-words.js'
 import type { Word } from '../../src/words/word.js'
 import type { LayoutRequest } from '../layout.js'
+import { weeksAgoInWords } from '../weeks-ago.js'
 
 export interface WordFacts {
   readonly headings: (widthMm: number) => JSXNode
@@ -202,8 +204,7 @@ function pluralInOne(word: Word): string {
 
 /** Children see no difference; their teacher does. */
 function weekOf({ backAfterWeeks: weeks }: Word): string {
-  if (weeks === undefined) return ''
-  return weeks === 1 ? 'last week' : `${weeks} weeks ago`
+  return weeks === undefined ? '' : weeksAgoInWords(weeks)
 }
 
 /** A draft is called one on her list, so that she reads it before the children do. */

@@ -39,6 +39,7 @@ export interface ReadValues {
   readonly spread?: SpreadWish
   readonly week?: WeekWish | undefined
   readonly children?: number
+  readonly earlierWords?: readonly string[]
 }
 
 export function assembled(values: ReadValues, file: string): Plan {
@@ -65,6 +66,7 @@ export function assembled(values: ReadValues, file: string): Plan {
       spread: values.spread,
       cluesFrom: values.clues,
       week: values.week && { place: values.week.place, findsMarks: values.marks === undefined },
+      earlierWords: values.earlierWords,
       children: values.children ?? classFile?.children,
     }),
   }

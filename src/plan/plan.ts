@@ -36,6 +36,8 @@ export interface Plan {
   readonly spread?: SpreadWish
   /** The week's whole set is among what is printed. */
   readonly week?: PlanWeek
+  /** All words of the earlier weeks from which words come back, each once, lower case. */
+  readonly earlierWords?: readonly string[]
   /** How many children are given the class's own sheets. */
   readonly children?: number
 }
@@ -201,6 +203,8 @@ export interface PlanGroup {
   /** Its own, in place of the plan's. */
   readonly marks?: readonly PlanMark[]
   readonly children?: number
+  /** Of earlier weeks, where the group has words of its own. */
+  readonly earlierWords?: readonly string[]
 }
 
 /** How large the main word is to be: at least so large, unless `exactly` is said. */

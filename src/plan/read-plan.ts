@@ -89,10 +89,10 @@ export function planFrom(root: MapEntry, source: PlanText): Outcome<Plan> {
     others: otherNames('key', source.vocabulary),
   })
   return andThen(keys, ({ values: { print: named = [], ...values } }) =>
-    andThen(week, ({ words, groups }) => {
+    andThen(week, ({ words, ...others }) => {
       const print = withPartsOfWeek(values.week, named, { context: withOld, classHasWords: words.length > 0 })
       return andThen(print, items =>
-        succeed(assembled({ ...values, words, groups, print: items }, source.file)),
+        succeed(assembled({ ...values, ...others, words, print: items }, source.file)),
       )
     }),
   )

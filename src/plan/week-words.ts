@@ -24,6 +24,7 @@ export interface WeekWordsRead {
 export interface WeekWords {
   readonly words: readonly PlanWord[]
   readonly groups: readonly PlanGroup[]
+  readonly earlierWords?: readonly string[]
 }
 
 /**
@@ -43,25 +44,24 @@ export function weekWords({
   const own = decided(typed)
   const problems: Problem[] = []
   const review = ofPlan ?? classFile?.review
-  const comingBack = (
-    setting: ReviewSetting | undefined,
-    { list, whose, of }: ForWhom,
-  ): readonly PlanWord[] => {
-    if (setting === undefined || setting.from === 'none' || list.length === 0) return []
+  const comingBack = (setting: ReviewSetting | undefined, { list, whose, of }: ForWhom): ComingBack => {
+    if (setting === undefined || setting.from === 'none' || list.length === 0) return { words: [] }
     const from = setting.from ?? weeksBefore
     if (from === undefined) {
       problems.push(noWeeks(setting.place))
-      return []
+      return { words: [] }
     }
     const share = setting.share ?? classFile?.review?.share ?? usualShare
     const { words, wanted } = chooseReview({ earlier: from.map(of), own: list, share })
     // Before the first week there is nothing to come back.
     if (words.length < wanted && from.length > 0)
       problems.push(tooFew({ words, wanted, share, whose, place: setting.place }))
-    return decided(words)
+    const before = from.flatMap(week => of(week).words.map(word => sameWord(word.text)))
+    return { words: decided(words), earlierWords: [...new Set(before)] }
   }
   const ofClass: ForWhom = { list: own, whose: '', of: week => week }
-  const words = [...own, ...comingBack(review, ofClass)]
+  const { words: old, ...before } = comingBack(review, ofClass)
+  const words = [...own, ...old]
   const fromPlan = new Map([...fromClass, ...words.map(word => [sameWord(word.text), plain(word)] as const)])
   const withOld = ({ moreWords, review: ownReview, ...group }: ReadGroup): PlanGroup => {
     const ownWords = decided([...group.words, ...(moreWords ?? [])], fromPlan)
@@ -71,12 +71,20 @@ export function weekWords({
     const list = hasOwn ? ownWords : eachWordOnce([...own, ...ownWords])
     const setting = ownReview === undefined ? review : { ...withoutNone(review), ...ownReview }
     const of = (week: EarlierWeek) => weekOfGroup(week, group.name, ownReview?.from !== undefined)
-    return {
-      ...group,
-      words: [...list, ...comingBack(setting, { list, whose: ` of the group ${group.name}`, of })],
-    }
+    const { words: back, ...beforeGroup } = comingBack(setting, {
+      list,
+      whose: ` of the group ${group.name}`,
+      of,
+    })
+    return { ...group, words: [...list, ...back], ...beforeGroup }
   }
-  return withProblems({ words, groups: groups.map(withOld) }, problems)
+  return withProblems({ words, groups: groups.map(withOld), ...before }, problems)
+}
+
+/** Old words that come back, and all words of the weeks from which they do. */
+interface ComingBack {
+  readonly words: readonly PlanWord[]
+  readonly earlierWords?: readonly string[]
 }
 
 interface ForWhom {

@@ -160,16 +160,17 @@ function cornerDrawer(drawing: FaceDrawing) {
   }
 }
 
-/** In the upper right corner of the slot; beside a word that stands at the left, level with the top of its ink. */
+/** In the upper right corner of the slot; beside a word that stands at the left, or has much room, level with the top of its ink. */
 function placeCorner(
   { art }: CornerTags,
-  { align, paddingMm, paddingAboveMm = paddingMm }: WordSlot,
+  { align, tagsBeside, paddingMm, paddingAboveMm = paddingMm }: WordSlot,
   box: Box,
   word: { readonly xMm: number; readonly yMm: number; readonly widthMm: number },
 ): { readonly xMm: number; readonly yMm: number } {
   const rightMm = box.xMm + box.widthMm - paddingMm - art.widthMm
-  if (align === 'centre') return { xMm: rightMm, yMm: box.yMm + paddingAboveMm }
-  return { xMm: Math.min(rightMm, word.xMm + word.widthMm + BESIDE_MM), yMm: word.yMm }
+  if (align === 'centre' && tagsBeside !== true) return { xMm: rightMm, yMm: box.yMm + paddingAboveMm }
+  const besideMm = tagsBeside === true ? Math.max(BESIDE_MM, art.heightMm / 2) : BESIDE_MM
+  return { xMm: Math.min(rightMm, word.xMm + word.widthMm + besideMm), yMm: word.yMm }
 }
 
 /** Between a word in a list and its tags. */

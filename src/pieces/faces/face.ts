@@ -39,6 +39,8 @@ export interface WordSlot {
   /** The em in mm that the group need not pass, where the set's own limit is too large. */
   readonly maximumMm?: number
   readonly align: 'centre' | 'left'
+  /** The tags of whole words stand beside a word in the middle too, not in the corner: there is much room around it. */
+  readonly tagsBeside?: true
   /** Kept free on each side of the word, in mm. */
   readonly paddingMm: number
   /** Kept free above and below it, where that is not as much as beside it. */

@@ -170,11 +170,11 @@ function groupsToFit(
 /** What stands in the corner of a word's slot. */
 export function cornerTagsOf(
   { word, tags }: SlotWord,
-  { align }: WordSlot,
+  { align, tagsBeside }: WordSlot,
   roomHeightMm: number,
   { typeface, type }: Pick<FaceFitting, 'typeface' | 'type'>,
 ): CornerTagRequest {
-  return { typeface, word, tags, align, roomHeightMm, ...wordRules(type) }
+  return { typeface, word, tags, align, tagsBeside, roomHeightMm, ...wordRules(type) }
 }
 
 function isFit(fit: Fit | NoFit): fit is Fit {

@@ -16,6 +16,8 @@ export interface CornerTagRequest {
   readonly roomHeightMm: number
   /** In a list, where words stand at the left, the tags stand beside them. */
   readonly align: 'centre' | 'left'
+  /** They do so beside a word in the middle too. */
+  readonly tagsBeside?: true | undefined
   /** No tag may be smaller, as far as there is room. */
   readonly leastTextMm?: number
 }
@@ -55,10 +57,14 @@ export function cornerRoom(request: CornerTagRequest): CornerRoom | undefined {
   const ink = around(rowOf(request).map(({ ink: own }) => own))
   if (ink === undefined) return undefined
   const sizeMm = tagSizeMm(request)
+  const { align, tagsBeside } = request
+  const besides = align === 'left' || tagsBeside === true
+  // So that a word stays in the middle, it gives up as much on its other side.
+  const sides = besides && align === 'centre' ? 2 : 1
   return {
-    widthMm: (ink.right - ink.left + aroundEm) * sizeMm,
+    widthMm: (ink.right - ink.left + aroundEm) * sizeMm * sides,
     heightMm: (ink.bottom - ink.top + aroundEm) * sizeMm,
-    besides: request.align === 'left',
+    besides,
   }
 }
 

@@ -55,6 +55,7 @@ export function prepareItem(studied: StudiedPlan, job: ItemJob): Outcome<Prepare
     item,
     options: item.options,
     group: group === null ? null : { name: group.name, hasOwnWords: group.words.length > 0 },
+    ...present({ earlierWords: group?.earlierWords ?? plan.earlierWords }),
     ...present({ children: group === null ? plan.children : group.children }),
     itemName: job.name,
     itemTitle: group === null ? itemTitle(item) : `${itemTitle(item)}, ${group.name}`,

@@ -8,7 +8,7 @@ const mostUnmarked = 3
 const fewestWords = 3
 
 /** Short vowels stand in most lists and are seldom what these teach. */
-const ordinary: ReadonlySet<string> = new Set([
+export const ordinaryPatterns: ReadonlySet<string> = new Set([
   'short-vowel',
   'long-vowel',
   'hard-c',
@@ -55,6 +55,6 @@ function mostShown(
     }))
     .filter(({ count }) => count >= Math.min(fewest, words.length))
     .toSorted((a, b) => b.count - a.count)
-  const telling = counts.filter(({ name }) => !ordinary.has(name))
+  const telling = counts.filter(({ name }) => !ordinaryPatterns.has(name))
   return (telling.length > 0 ? telling.slice(0, most) : counts.slice(0, 1)).map(({ name }) => name)
 }

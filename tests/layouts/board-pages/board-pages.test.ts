@@ -46,6 +46,22 @@ describe('board pages', () => {
     expect(told.at(-1)).toBe(`all marks: ${ten.join(', ')}`)
   })
 
+  it('have the tag of a whole word beside it, where it stands alone too', async () => {
+    const plan = planOf(['reed', 'marsh'], '').replace(
+      'print:',
+      'marks: [{part of speech: noun, tag: n}]\nprint:',
+    )
+    const marked = (await made('', plan)).sheets.find(sheet => toldOn(sheet) === 'reed, marked')!
+    const word = wordOn(marked, 'reed')
+    const rightMm = word.xMm + word.art.widthMm
+    // The key has a tag to show too.
+    const tags = marked.furniture.filter(({ art }) => art.text[0]?.text === 'n')
+    const gaps = tags.map(({ xMm }) => xMm - rightMm).filter(gapMm => gapMm > 0)
+    expect(gaps).toHaveLength(1)
+    expect(gaps[0]).toBeGreaterThan(1)
+    expect(gaps[0]).toBeLessThan(word.art.text[0]!.sizeMm / 2)
+  })
+
   it('are a lesson, not a hundred: 40 for ten words and three marks', async () => {
     expect((await made()).sheets).toHaveLength(40)
     expect((await made(', each word: in one step')).sheets.length).toBeLessThan(36)

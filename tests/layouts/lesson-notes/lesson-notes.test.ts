@@ -56,6 +56,20 @@ describe('lesson notes', () => {
     )
   })
 
+  it('tell which words are back, and what no word of the weeks before has shown', async () => {
+    const review = 'review: [[mud, ship, play, crab], [moth, snail]]\n'
+    const notes = await told(`title: A\nwords: [train, shed, knot, knee]\n${review}print:\n`)
+    expect(notes).toContain('Back from earlier weeks last week: ')
+    // The sh of ship, the th of moth and the ai of snail were there, whether or not these words are back.
+    expect(notes).toContain(
+      'In no word of the weeks before beginning blend: tr (train) silent letters: kn (knot, knee) vowel team: ee (knee)',
+    )
+  })
+
+  it('tell nothing of weeks before where there are none', async () => {
+    expect(await told()).not.toMatch(/weeks? before|earlier weeks/)
+  })
+
   it('are made for a list that shows nothing', async () => {
     expect(await told('title: A\nwords: [I]\nprint:\n')).toContain('Each line rests on a rule that fired')
   })

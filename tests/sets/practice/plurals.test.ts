@@ -51,13 +51,14 @@ describe('practice of plurals', () => {
   })
 
   it('asks of a plural for that plural, once where its noun is on the list too', () => {
-    const pairs = practise(['feet', 'puppies', 'knives', 'box', 'boxes']).items.map(
+    const pairs = practise(['feet', 'puppies', 'knives', 'leaves', 'box', 'boxes']).items.map(
       ({ prompt, answer, from }) => `${prompt} ${answer}${from === undefined ? '' : ` (${from.text})`}`,
     )
     expect(pairs).toEqual([
       'box boxes',
       'puppy puppies (puppies)',
       'knife knives (knives)',
+      'leaf leaves (leaves)',
       'foot feet (feet)',
     ])
   })

@@ -1,0 +1,3 @@
+export function weeksAgoInWords(weeks: number): string {
+  return weeks === 1 ? 'last week' : `${weeks} weeks ago`
+}
