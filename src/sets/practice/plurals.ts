@@ -1,4 +1,5 @@
 /** One and more than one: a word's plural where there is a single right one, which its rule gives. */
+import { isInGroup } from '../../words/endings/plural-groups.js'
 import { pluralRuleName } from '../../words/endings/plural-rule-names.js'
 import type { Word } from '../../words/word.js'
 import {
@@ -108,7 +109,8 @@ export function pluralAsked(word: Word): Asked<Omit<PracticeItem, 'word' | 'adde
   if (partsOfSpeech[0] !== 'noun' && !isHers(word)) return { why: `most often ${aOrAn(partsOfSpeech[0])}` }
   if (text !== text.toLowerCase()) return { why: 'a name, or written as one' }
   // Of two letters before its s a word is as likely a plural itself: ads, pas.
-  if (/^..s$/.test(text)) return { why: 'not sure whether it is a plural already' }
+  if (/^..s$/.test(text) && !isInGroup(text, 'one thing in s'))
+    return { why: 'not sure whether it is a plural already' }
   if (plural.alternatives !== undefined)
     return { why: `two plurals in use, ${[plural.form, ...plural.alternatives].join(' and ')}` }
   const rule = ruleToMeet(plural.rule)

@@ -45,6 +45,7 @@ describe('practice of plurals', () => {
     ['mud', 'not counted'],
     ['scarves', 'already plural: one scarf'],
     ['scissors', 'always plural'],
+    ['bus', 'two plurals in use, buses and busses'],
     ['ads', 'not sure whether it is a plural already'],
   ])('leaves out %s and says why', (word, why) => {
     expect(practise([word]).leftOut).toEqual([{ word, why }])
