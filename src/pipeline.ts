@@ -61,7 +61,7 @@ export interface MadePlan extends WrittenPlan, LookedAt {
 export async function makePlan(request: MakeRequest): Promise<Outcome<MadePlan>> {
   const onSheets = await putEachOnSheets(request, item => item)
   if (!onSheets.ok) return onSheets
-  const { outFolder, formats, dpi, only, jobs = cpus().length, watching = {} } = request
+  const { outFolder, formats, dpi, only, jobs = cpus().length, watching = {}, kept } = request
   const printed = printedPlan(onSheets.value)
   const of = printed.items.length
   collectSoonerFor(printed.items.reduce((sum, { sheets }) => sum + sheets.length, 0))
@@ -76,6 +76,7 @@ export async function makePlan(request: MakeRequest): Promise<Outcome<MadePlan>>
       ({ message, advice }) => `${inSentences(message)} ${advice}`,
     ),
     pageFonts: pageFonts(),
+    kept: kept?.files,
     madeFrom: itemFingerprints(onSheets.value.plan),
     writtenOne: (item, done) =>
       tellAndTakeTurns(watching, { step: 'written', item, done: of + done, of: 2 * of }),

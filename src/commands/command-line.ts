@@ -79,12 +79,18 @@ export function commandLine(typed: readonly string[], { run, refuse }: CommandLi
               requiresArg: true,
               describe: 'another deal of boards and orders',
             })
+            .option('watch', {
+              type: 'boolean',
+              default: false,
+              describe: 'make again at every save',
+            })
             .option('quiet', quiet)
             .example('$0 make week.yaml', 'all its sheets, in out/week')
             .example('$0 make week.yaml --only bingo --format pdf', 'the bingo alone, as a PDF'),
         async options => {
           const { makeCommand } = await import('./make.js')
-          await run(stoppable(signal => makeCommand(options, { signal })))
+          const tell = (result: CommandResult) => run(Promise.resolve(result))
+          await run(stoppable(signal => makeCommand(options, { signal, tell })))
         },
       )
       .command(

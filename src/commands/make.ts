@@ -1,5 +1,6 @@
-import type { Format } from '../door/make.js'
-import { errorAt, type Problem } from '../door/problems.js'
+import { join } from 'node:path'
+import type { Format, Making } from '../door/make.js'
+import { errorAt, hasErrors, type Problem } from '../door/problems.js'
 import { commaList } from './comma-list.js'
 import { type CommandResult, resultOf, wrongUsage } from './command-result.js'
 import { type ProgressStream, progressLine } from './progress-line.js'
@@ -15,6 +16,8 @@ export interface MakeOptions {
   readonly seed?: number | undefined
   /** Problems alone. */
   readonly quiet?: boolean
+  /** Whether to go on, and make again what is saved. */
+  readonly watch?: boolean
 }
 
 const formats: readonly Format[] = ['svg', 'png', 'pdf']
@@ -29,6 +32,8 @@ export interface MakeAround {
   readonly stream?: ProgressStream
   /** Aborted by Ctrl-C. */
   readonly signal?: AbortSignal
+  /** Prints what one of several runs leaves. */
+  readonly tell?: (result: CommandResult) => Promise<void>
 }
 
 const stopped: CommandResult = {
@@ -62,18 +67,17 @@ export async function makeCommand(options: MakeOptions, around: MakeAround = {})
   const { make, LARGEST_SEED, stemOf, describeMade, planApart, plansToMake } = await import('./make-parts.js')
   if (!isWholeOrLeftOut(options.seed, 0, LARGEST_SEED))
     return wrongUsage('--seed takes a whole number', `Give --seed from 0 to ${LARGEST_SEED}.`)
-  const output: string[] = []
-  const { paths: plans, problems: ofPaths, files } = await plansToMake(given, input)
+  const { paths, problems: ofPaths, files: ofInput } = await plansToMake(given, input)
   const problems: Problem[] = [...ofPaths]
   const stems = new Map<string, string>()
-  for (const planFile of plans) {
+  for (const planFile of paths) {
     const stem = stemOf(planFile).toLowerCase()
     const earlier = stems.get(stem)
-    if (earlier !== undefined) {
-      problems.push(fillsSameFolder(planFile, earlier))
-      continue
-    }
-    stems.set(stem, planFile)
+    if (earlier === undefined) stems.set(stem, planFile)
+    else problems.push(fillsSameFolder(planFile, earlier))
+  }
+  const plans = [...stems.values()]
+  const makeOne = async (plan: string, more: Pick<Making, 'kept' | 'files'>): Promise<MadeOne> => {
     const progress = options.quiet === true ? undefined : progressLine(stream)
     const making = () =>
       make({
@@ -81,22 +85,63 @@ export async function makeCommand(options: MakeOptions, around: MakeAround = {})
           ...(signal === undefined ? {} : { signal }),
           ...(progress === undefined ? {} : { onProgress: progress.tell }),
         },
-        plan: planFile,
+        plan,
         out: options.out,
         formats: formats.filter(format => wanted.includes(format)),
         dpi: options.dpi,
         ...(options.jobs === undefined ? {} : { jobs: options.jobs }),
         ...(options.seed === undefined ? {} : { seed: options.seed }),
         ...(only === undefined ? {} : { only }),
-        ...(files === undefined ? {} : { files }),
+        ...more,
       })
-    const made = await planApart(planFile, making)
+    const made = await planApart(plan, making)
     progress?.end()
-    if (!made.ok && signal?.aborted === true) return stopped
+    const output = made.ok && options.quiet !== true ? [describeMade(made.value, plan)] : []
+    return { problems: made.problems, output, isStopped: !made.ok && signal?.aborted === true }
+  }
+  if (options.watch === true) {
+    if (ofInput !== undefined)
+      return wrongUsage('standard input cannot be watched', 'Save the plan in a file, and name that.')
+    if (hasErrors(problems)) return resultOf('', problems)
+    return watch(plans, { ...around, out: options.out, stemOf, makeOne })
+  }
+  const output: string[] = []
+  for (const plan of plans) {
+    const made = await makeOne(plan, ofInput === undefined ? {} : { files: ofInput })
+    if (made.isStopped) return stopped
     for (const problem of made.problems) problems.push(problem)
-    if (made.ok && options.quiet !== true) output.push(describeMade(made.value, planFile))
+    output.push(...made.output)
   }
   return resultOf(output.join('\n\n'), problems)
+}
+
+interface MadeOne {
+  readonly problems: readonly Problem[]
+  readonly output: readonly string[]
+  readonly isStopped: boolean
+}
+
+interface ToWatch extends MakeAround {
+  readonly out: string
+  readonly stemOf: (plan: string) => string
+  readonly makeOne: (plan: string, more: Pick<Making, 'kept' | 'files'>) => Promise<MadeOne>
+}
+
+/** From one save to the next, until it is stopped. */
+async function watch(
+  plans: readonly string[],
+  { out, stemOf, makeOne, tell = async () => {}, signal = new AbortController().signal }: ToWatch,
+): Promise<CommandResult> {
+  const { watchPlans } = await import('./watch/watch-plans.js')
+  return watchPlans({
+    plans: plans.map(file => ({ file, stem: stemOf(file), folder: join(out, stemOf(file)) })),
+    make: async ({ file }, kept, files) => {
+      const { output, problems } = await makeOne(file, { kept, files })
+      return resultOf(output.join('\n'), problems)
+    },
+    tell,
+    signal,
+  })
 }
 
 /** `--only bingo key plan.yaml` reads as three names; what ends as a plan file does is a plan. */

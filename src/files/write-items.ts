@@ -6,6 +6,7 @@ import { type Format, sheetPath } from './folder/item-paths.js'
 import { type ManifestPage, manifestPage } from './manifest.js'
 import { dpiOf } from './page/dpi-of.js'
 import { sheetToSvg } from './page/svg.js'
+import type { KeptPngs } from './png/kept-pngs.js'
 import { drawnSheet, type PrintedItem, type PrintedPlan, type PrintedSheet } from './printed-plan.js'
 import { drawProof, type ProofParts } from './proof/proof-parts.js'
 import { type FinishedPdf, noPdfs, type PlanPdfs } from './write-pdfs.js'
@@ -20,8 +21,15 @@ export interface ItemWriting {
   /** How many files may be under way at once. */
   readonly jobs: number
   readonly files: FileSystem
+  /** From run to run, for a program that writes the same plan again. */
+  readonly kept?: KeptFiles | undefined
   /** Told of each item whose files are all written, and how many are. */
   readonly writtenOne?: ((item: string, done: number) => Promise<void>) | undefined
+}
+
+/** Files of earlier runs, for the sheets that come out as they were. Filled by those who write. */
+export interface KeptFiles {
+  pngs?: KeptPngs
 }
 
 /** What is known of the sheets that were written, when they are no longer held. */
@@ -39,7 +47,7 @@ export interface WrittenItems {
 export async function writeItems(writing: ItemWriting): Promise<WrittenItems> {
   const { printed, folder, formats, jobs, files, dpi } = writing
   for (const item of printed.items) await files.makeFolder(join(folder, item.name))
-  const pngOf = formats.includes('png') ? await pngWriting() : undefined
+  const pngOf = formats.includes('png') ? await pngWriting(writing.kept) : undefined
   const pdfs = formats.includes('pdf') ? await pdfWriting(writing) : noPdfs
   const proof = drawProof()
   const pages = new Map<string, readonly ManifestPage[]>()
@@ -80,10 +88,16 @@ export async function writeItems(writing: ItemWriting): Promise<WrittenItems> {
   }
 
   await runInTurn(tasks(), jobs)
+  writing.kept?.pngs?.letGo()
   return { pages, proof: proof.parts() }
 }
 
-async function pngWriting(): Promise<(sheet: Sheet, dpi: number) => Promise<Uint8Array>> {
+async function pngWriting(kept?: KeptFiles): Promise<(sheet: Sheet, dpi: number) => Promise<Uint8Array>> {
+  if (kept !== undefined) {
+    kept.pngs ??= (await import('./png/kept-pngs.js')).keptPngs()
+    const { at } = kept.pngs
+    return (sheet, dpi) => at(dpi).write(sheet)
+  }
   const { createPngWriter } = await import('./png/png-writer.js')
   const writers = new Map<number, ReturnType<typeof createPngWriter>>()
   return (sheet, dpi) => {

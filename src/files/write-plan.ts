@@ -22,7 +22,7 @@ import { keptParts } from './proof/kept-parts.js'
 import type { PageFonts } from './proof/page-fonts.js'
 import { proofPageText } from './proof/proof-page.js'
 import { joinedParts } from './proof/proof-parts.js'
-import { type WrittenItems, writeItems } from './write-items.js'
+import { type KeptFiles, type WrittenItems, writeItems } from './write-items.js'
 
 export interface WriteRequest {
   readonly printed: PrintedPlan<PrintedSheet>
@@ -38,6 +38,8 @@ export interface WriteRequest {
   readonly warnings?: readonly string[]
   /** For the proof page: the typeface of its own text; the browser's where left out. */
   readonly pageFonts?: PageFonts
+  /** From run to run, for a program that writes the same plan again. */
+  readonly kept?: KeptFiles | undefined
   /** What each item of the plan is made from, in short; for `older`. */
   readonly madeFrom?: ReadonlyMap<string, string>
   /** Told of each item that is written, and how many are. */

@@ -1,6 +1,7 @@
 import type { PageFace } from '../../layouts/layout.js'
 import type { DecodedPicture } from '../files/page/decode-picture.js'
 import type { PlacedItem } from '../files/printed-plan.js'
+import type { KeptFiles } from '../files/write-items.js'
 import type { FittedFaces } from '../pieces/faces/fit-faces.js'
 import { faceLayouter } from '../pieces/faces/lay-out-face.js'
 import type { ImageShape } from '../pieces/piece.js'
@@ -43,6 +44,8 @@ export interface WorkDone {
  */
 export interface KeptWork extends WordStudying, Settling, Imposing {
   readonly knownPictures: KnownPictures
+  /** Left out where nothing that is drawn is held. */
+  readonly files?: KeptFiles
   readonly done: () => WorkDone
   /** Lets go of what the run that ends here did not use. */
   readonly endRun: () => void
@@ -73,6 +76,7 @@ function workThat({ keepsWhatIsDrawn }: { readonly keepsWhatIsDrawn: boolean }):
     layOut: layouter.layOut,
     measureWord: wordMeasurer(),
     knownPictures: new Map(),
+    ...(keepsWhatIsDrawn ? { files: {} } : {}),
     words,
     sets,
     pieces,

@@ -8,6 +8,8 @@ import { chromiumPath, quiet } from './chromium.js'
 export interface Browser {
   /** Opens a file in a viewport this wide, in CSS pixels. */
   open(file: string, widthPx: number, fragment?: string): Promise<void>
+  /** Opens what a server of this machine gives. */
+  openAddress(url: string, widthPx: number): Promise<void>
   /** The value of an expression in the page. */
   evaluate<T>(expression: string): Promise<T>
   press(key: 'Tab' | 'Escape' | 'Enter' | 'ArrowRight' | 'ArrowLeft' | 'End'): Promise<void>
@@ -48,12 +50,13 @@ export async function openBrowser(): Promise<Browser> {
     if (exceptionDetails !== undefined) throw new Error(JSON.stringify(exceptionDetails))
     return result.value
   }
-  const open = async (file: string, widthPx: number, fragment = ''): Promise<void> => {
+  const open = (file: string, widthPx: number, fragment = ''): Promise<void> =>
+    openAddress(`${pathToFileURL(file).href}${fragment}`, widthPx)
+  const openAddress = async (url: string, widthPx: number): Promise<void> => {
     await page.setViewportSize({ width: widthPx, height: 800 })
     // A new document even where only the fragment differs.
     await page.goto('about:blank')
     ;[asked, told] = [[], []]
-    const url = `${pathToFileURL(file).href}${fragment}`
     await page.goto(url)
     await evaluate('document.fonts.ready.then(() => undefined)')
     asked = asked.filter(each => each !== url && each !== url.replace(/#.*/, ''))
@@ -65,6 +68,7 @@ export async function openBrowser(): Promise<Browser> {
   }
   return {
     open,
+    openAddress,
     evaluate,
     press: key => page.keyboard.press(key),
     screenshot: async heightPx => {
