@@ -89,6 +89,28 @@ describe('a part for which the words are not enough', () => {
   })
 })
 
+describe('a part that would ask what another one asks', () => {
+  const practice = weekOf('practice-plurals', 'practice-endings')
+
+  it('is left out, and told of with that one', async () => {
+    const { items, problems } = await made(`words: [rabbit, tiger, kitten]\n${practice}`)
+    expect(items.map(({ name }) => name)).toEqual(['practice-plurals'])
+    expect(items[0]!.notes).toContain('The week has no practice-endings: it would ask for the same words.')
+    expect(problems).toEqual([])
+  })
+
+  it('is made where it asks for one word more', async () => {
+    const { items } = await made(`words: [rabbit, tiger, kitten, jump]\n${practice}`)
+    expect(items.map(({ name }) => name)).toEqual(['practice-plurals', 'practice-endings'])
+  })
+
+  it('is made where the teacher names it under print:', async () => {
+    const print = 'print: [{layout: practice, practise: endings}]\n'
+    const { items } = await made(`words: [rabbit, tiger, kitten]\n${practice}${print}`)
+    expect(items.map(({ name }) => name)).toEqual(['practice-plurals', 'practice'])
+  })
+})
+
 describe('what is printed of a week', () => {
   const sets = `${words}children: 9\n${weekOf('lesson-notes', 'practice-copy', 'bingo', 'closed-sort', 'dictation')}`
   const uses = async (plan: string) =>

@@ -4,6 +4,7 @@ import type { Outcome, Problem } from '../../problems.js'
 import type { CardSet } from '../../sets/card-set.js'
 import type { KeptStore } from '../kept-store.js'
 import type { StudiedPlan } from '../study/study-plan.js'
+import { askedAlready } from './asked-already.js'
 import { jobWithFilledSheets } from './filled-sheet.js'
 import { ignoredCopies } from './ignored-copies.js'
 import type { ChosenJobs, ItemJob } from './item-jobs.js'
@@ -11,7 +12,7 @@ import { piecesMadeFrom, placesOf, withoutColours } from './made-from.js'
 import { moreThanAWeek } from './more-than-a-week.js'
 import { type PreparedItem, prepareItem } from './prepare-item.js'
 import { blankKeys, groupsWithoutMarks, isBlankKey, unshownMarks } from './unshown-marks.js'
-import { foundMarksNote, weekWithout } from './week-without.js'
+import { foundMarksNote, sameAsked, weekWithout } from './week-without.js'
 
 /** An item with its cards, as the plan asks for it: whether they fit their paper is not known yet. */
 export interface DealtItem {
@@ -40,7 +41,7 @@ export function dealPlan(
   if (tooMuch.length > 0) return withProblems({ studied, items: [] }, tooMuch)
   const problems: Problem[] = []
   const blank: PreparedItem[] = []
-  const items = [...wanted, ...told].flatMap((job, index): DealtItem[] => {
+  const all = [...wanted, ...told].flatMap((job, index): DealtItem[] => {
     const isWanted = index < wanted.length
     const dealt = dealItem(studied, job, sets)
     // What is only told of tells its own problems when it is made.
@@ -50,6 +51,8 @@ export function dealPlan(
     if (isWanted) blank.push(dealt.value.prepared)
     return []
   })
+  const repeated = askedAlready(all)
+  const items = all.filter(item => !repeated.has(item))
   const made = items.flatMap(item => (item.wanted ? [item.prepared] : []))
   // Marks that were found are shown by some list; that others do without them asks nothing of the teacher.
   const found = studied.plan.week?.findsMarks === true
@@ -58,7 +61,10 @@ export function dealPlan(
   const toldFirst = foundMarksNote(made)
   const withNotes = items.map(item => {
     const note = notes.get(item.prepared.job)
-    const ofWords = [item.prepared === made[0] ? toldFirst : [], note ?? []].flat()
+    const left = [...repeated].flatMap(([other, asked]) =>
+      asked === item ? sameAsked(other.prepared.job) : [],
+    )
+    const ofWords = [item.prepared === made[0] ? toldFirst : [], note ?? [], left].flat()
     return ofWords.length === 0 ? item : { ...item, ofWords }
   })
   return withProblems({ studied, items: withNotes }, problems)

@@ -15,6 +15,11 @@ export function weekWithout({ item, name }: ItemJob, problems: readonly Problem[
   }))
 }
 
+/** Of a part that is left out because another one asks all of it. */
+export function sameAsked({ name }: ItemJob): string {
+  return `The week has no ${name}: it would ask for the same words.`
+}
+
 /** One sentence where the plan names no marks. */
 export function foundMarksNote([first]: readonly PreparedItem[]): readonly string[] {
   if (first?.studied.plan.week?.findsMarks !== true) return []
