@@ -3,9 +3,7 @@ import { flowPages, type Heading, type Row } from '../../src/pieces/faces/flow-p
 import { keyEntries } from '../../src/pieces/marks/key-entries.js'
 import { type KeySetting, keyRows, keySettings } from '../../src/pieces/parts/key-rows.js'
 import { textRow, whiteRow } from '../../src/pieces/parts/table-rows.js'
-import { linesHeight } from '../../src/pieces/text/break-lines.js'
 import { fewestPages } from '../../src/pieces/text/fewest-pages.js'
-import { Lines } from '../../src/pieces/text/lines.js'
 import { defineLayout, type LayoutRequest } from '../layout.js'
 import { wordRows } from '../practice/word-bank.js'
 import { homeIdeas, howToPractise } from './home-text.js'
@@ -49,6 +47,10 @@ function pagesIn(request: LayoutRequest, room: Size, setting: HomeSetting) {
   const { widthMm } = room
   const sizeMm = type.adultTextMm * setting.text
   const paragraph = (text: string) => textRow(text, { style: { sizeMm }, widthMm, measure })
+  const named = (name: string, times = 1): Row => {
+    const style = { sizeMm: sizeMm * times, weight: 700 } as const
+    return { ...textRow(name, { style, widthMm, measure }), keepsWithNext: true }
+  }
   const white = whiteRow(type.adultTextMm * setting.white)
   const heading: Heading = { title: 'Our words this week', subtitle, textMm: sizeMm, measure }
   const rows: readonly Row[] = [
@@ -56,30 +58,16 @@ function pagesIn(request: LayoutRequest, room: Size, setting: HomeSetting) {
     white,
     ...(marked ? keyRows(request, widthMm, setting.key) : []),
     white,
-    part('How to practise', sizeMm),
+    named('How to practise', LARGER),
     ...howToPractise.map(paragraph),
     white,
-    part('Three ideas for ten minutes, with a pencil and paper', sizeMm),
+    named('Three ideas for ten minutes, with a pencil and paper', LARGER),
     ...homeIdeas(words, keyEntries(words, marked ? marks : [])).flatMap(({ name, text }) =>
-      setting.airy ? [ideaName(name, sizeMm), paragraph(text)] : [paragraph(`${name}: ${text}`)],
+      setting.airy ? [named(name), paragraph(text)] : [paragraph(`${name}: ${text}`)],
     ),
   ]
   return flowPages({ heading, rows, room })
 }
 
-/** The name of a part of the page. */
-function part(name: string, textMm: number): Row {
-  return ideaName(name, textMm * LARGER, PART_LINES)
-}
-
+/** Than the text, the name of a part of the page. */
 const LARGER = 1.15
-const PART_LINES = 1.2
-
-function ideaName(name: string, textMm: number, lines = 1): Row {
-  const style = { sizeMm: textMm, weight: 700 } as const
-  return {
-    heightMm: linesHeight(lines, style.sizeMm),
-    keepsWithNext: true,
-    tree: <Lines lines={[name]} style={style} />,
-  }
-}

@@ -28,6 +28,11 @@ describe('a page for home', () => {
     )
   })
 
+  it('is made in a wide font, whose headings take a second line', async () => {
+    const sheets = (await printItem('{layout: home-page, font: opendyslexic, paper: a4}')).sheets
+    expect(sheets).toHaveLength(1)
+  })
+
   const thirty = [
     ...marshWords,
     ...'fox city wolf goose box queen branch sheep happy bake cry slow run knee hop big carry snake'.split(
