@@ -25,7 +25,10 @@ export function shoutRows({ request, set, round, widthMm }: CallerWanted): reado
   const rows = boards[0]!.cells!.length
   const cell = { widthMm: textMm * 1.9, heightMm: textMm * 1.5 }
   const boardSize = { widthMm: columns * cell.widthMm, heightMm: rows * cell.heightMm }
-  const perRow = Math.max(1, Math.floor((widthMm + GAP_MM) / (boardSize.widthMm + GAP_MM)))
+  // The name over a board of two columns is wider than the board.
+  const namesMm = boards.map(board => request.measure(nameOf(board), textMm, 700))
+  const blockMm = Math.max(boardSize.widthMm, ...namesMm)
+  const perRow = Math.max(1, Math.floor((widthMm + GAP_MM) / (blockMm + GAP_MM)))
   const callOf = new Map(round.callOrder.map((word, index) => [word, index + 1]))
   const groups = Array.from({ length: Math.ceil(boards.length / perRow) }, (_, index) =>
     boards.slice(index * perRow, (index + 1) * perRow),
@@ -34,6 +37,10 @@ export function shoutRows({ request, set, round, widthMm }: CallerWanted): reado
     headingRow(request, widthMm),
     ...groups.map(group => boardsRow(group, { request, boardSize, callOf, perRow, widthMm })),
   ]
+}
+
+function nameOf(board: Card): string {
+  return `board ${numberOf(board.id)}`
 }
 
 function headingRow({ type, measure }: LayoutRequest, widthMm: number): Row {
@@ -78,7 +85,7 @@ function boardsRow(
       <div style={{ display: 'flex', width: '100%', height: '100%' }}>
         {boards.map(board => (
           <div style={{ display: 'flex', flexDirection: 'column', width: mm(shareMm), flexShrink: 0 }}>
-            <Lines lines={[`board ${numberOf(board.id)}`]} style={{ sizeMm: textMm, weight: 700 }} />
+            <Lines lines={[nameOf(board)]} style={{ sizeMm: textMm, weight: 700 }} />
             <Slot
               name={slotName(board)}
               style={{ width: mm(boardSize.widthMm), height: mm(boardSize.heightMm) }}

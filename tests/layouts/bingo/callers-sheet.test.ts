@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { chancesByCall, meanCall } from '../../../src/sets/bingo/exact-odds.js'
-import { kindsOf, linesOn, printItem } from '../print-item.js'
+import { kindsOf, linesOn, printAll, printItem } from '../print-item.js'
 
 const sheet = async (item: string) => linesOn(await printItem(item), 'caller').join(' ')
 
@@ -15,6 +15,13 @@ describe('the caller’s sheet', () => {
     expect(said).toMatch(
       /With all 6 boards in play they give a single first winner in about \d+ of 100 games \(give or take \d+\)/,
     )
+  })
+
+  it('has room for the names of boards that are narrower than their names', async () => {
+    const words = 'storm, cloud, rain, snow, thunder, frost, shower, sunny'
+    const large = `title: A\nwords: [${words}]\ngroups: [{name: Owls, size: {x-height: 9 mm}}]\nprint:\n`
+    const owls = (await printAll(['{layout: bingo, boards: 24}'], large)).problems
+    expect(owls.map(({ message }) => message)).toEqual([])
   })
 
   it('goes with a children’s card that says what wins', async () => {
