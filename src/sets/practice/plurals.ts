@@ -17,7 +17,7 @@ export const pluralRules = [
   'add s',
   'add es',
   'y to i, add es',
-  'f to v, add es',
+  'f to v, es at the end',
   'double the z, add es',
   'changes inside',
   'irregular ending',
@@ -32,7 +32,7 @@ export const rulesToMeet: readonly PluralRule[] = [
   'add s',
   'add es',
   'y to i, add es',
-  'f to v, add es',
+  'f to v, es at the end',
   'changes inside',
   'stays the same',
 ]
@@ -131,5 +131,5 @@ function aOrAn(part = 'another part of speech'): string {
 /** A rule of `pluralOf` as it is named here; undefined for words that have no plural of their own to write. */
 export function ruleToMeet(rule: string): PluralRule | undefined {
   const name = pluralRuleName(rule)
-  return pluralRules.find(each => each === name || each === `${name}, add es`)
+  return pluralRules.find(each => each === name || each.startsWith(`${name}, `))
 }

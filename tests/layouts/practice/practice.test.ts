@@ -77,9 +77,9 @@ describe('the child’s page', () => {
 
   it('has the rules over the words unless the teacher wants them in the order of the list', async () => {
     const sorted = linesOn(await printItem(item('plurals'), plan), 'practice')
-    expect(sorted).toContain('f to v, add es')
+    expect(sorted).toContain('f to v, es at the end')
     const listed = linesOn(await printItem(item('plurals', 'sorted: no'), plan), 'practice')
-    expect(listed).not.toContain('f to v, add es')
+    expect(listed).not.toContain('f to v, es at the end')
     expect(listed.filter(line => /^\d+ /.test(line)).slice(0, 3)).toEqual([
       '1 | reed',
       '2 | marsh',

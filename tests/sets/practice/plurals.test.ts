@@ -12,7 +12,7 @@ const practise = (words: readonly string[], add: 'too few' | 'every rule' | 'not
       const rules = [
         'add es',
         'y to i, add es',
-        'f to v, add es',
+        'f to v, es at the end',
         'changes inside',
         'stays the same',
         'add s',
@@ -31,9 +31,16 @@ describe('practice of plurals', () => {
       'gnat gnats: add s',
       'marsh marshes: add es',
       'city cities: y to i, add es',
-      'leaf leaves: f to v, add es',
+      'leaf leaves: f to v, es at the end',
       'tooth teeth: changes inside',
       'sheep sheep: stays the same',
+    ])
+  })
+
+  it('has knife beside leaf, under a rule that is true of both', () => {
+    expect(practise(['leaf', 'knife']).items.map(({ answer, rule }) => `${answer}: ${rule}`)).toEqual([
+      'leaves: f to v, es at the end',
+      'knives: f to v, es at the end',
     ])
   })
 
