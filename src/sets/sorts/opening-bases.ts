@@ -104,7 +104,10 @@ export const firstAndLast: BasisFamily = {
   kind: 'one letter',
   placesOf: word => [
     ...lettersAt(word, 'beginning', word.graphemes[0]),
-    ...lettersAt(word, 'end', word.graphemes.at(-1)),
+    // What an ending -ed says is a sort of its own; of its letters there is nothing to find.
+    ...(word.patterns.some(({ pattern }) => pattern === 'ending-ed')
+      ? []
+      : lettersAt(word, 'end', word.graphemes.at(-1))),
   ],
   basisOf: of => ({
     name: of === 'end' ? 'which letters come last' : 'which letters come first',

@@ -49,6 +49,10 @@ describe('by beginning and end', () => {
     )
   })
 
+  it('the letters of an ending -ed are no last letters to sort by', () => {
+    expect(sort('tried, wanted, needed, baked, jumped, hopped', 'which letters come last')).toBeUndefined()
+  })
+
   it('last letters keep their silent e', () => {
     expect(columnsOf(sort('dance, fence, large, plunge, leave, glove', 'which letters come last'))).toEqual({
       ce: 'dance, fence',
