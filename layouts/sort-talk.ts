@@ -3,6 +3,7 @@ import type { Row } from '../src/pieces/faces/flow-page.js'
 import { numberedRow, textRow, whiteRow } from '../src/pieces/parts/table-rows.js'
 import type { RatedSort } from '../src/sets/sorts/sort-by.js'
 import { type Question, sortTalk } from '../src/sets/sorts/talk/sort-talk.js'
+import { inPlainSounds } from '../src/words/pronunciation/respelling.js'
 import type { LayoutRequest } from './layout.js'
 import { wordsToLay } from './words-to-lay.js'
 
@@ -16,9 +17,12 @@ export function talkOver(
   const style = { sizeMm: type.adultTextMm }
   return (rated, heading) => [
     { ...whiteRow(type.adultTextMm * 0.4), keepsWithNext: true },
-    { ...textRow(heading, { style: { ...style, weight: 700 }, widthMm, measure }), keepsWithNext: true },
+    {
+      ...textRow(inPlainSounds(heading), { style: { ...style, weight: 700 }, widthMm, measure }),
+      keepsWithNext: true,
+    },
     ...sortTalk({ rated, words, toAdd }).map((question, index) =>
-      numberedRow(index + 1, inOneLine(question), { style, widthMm, measure }),
+      numberedRow(index + 1, inPlainSounds(inOneLine(question)), { style, widthMm, measure }),
     ),
   ]
 }

@@ -13,6 +13,7 @@ import type { Card, CardSet } from '../../src/sets/card-set.js'
 import { closedSort as closedSortSet } from '../../src/sets/sorts/closed-sort.js'
 import type { SortHeading } from '../../src/sets/sorts/sort-heading.js'
 import { partnersIn } from '../../src/sets/sorts/sort-pairs.js'
+import { inPlainSounds } from '../../src/words/pronunciation/respelling.js'
 import { ratedSortsFor } from '../chosen-sort.js'
 import { grownUpPages } from '../grown-up-pages.js'
 import { defineLayout, type RequestWith } from '../layout.js'
@@ -72,7 +73,7 @@ export const closedSort = defineLayout<typeof options>({
     if (!chosen.ok) return []
     const { rated, sort, headings } = chosen.value
     const paragraph = (said: string) =>
-      textRow(said, { style: { sizeMm: type.adultTextMm }, widthMm: room.widthMm, measure })
+      textRow(inPlainSounds(said), { style: { sizeMm: type.adultTextMm }, widthMm: room.widthMm, measure })
     const rows = [
       paragraph(`The columns show ${sort.basis}. The numbers are those on the cards.`),
       ...keyWordRows(headings).map(paragraph),

@@ -1,5 +1,6 @@
 import type { Row } from '../../src/pieces/faces/flow-page.js'
 import { tableRows, textRow, whiteRow } from '../../src/pieces/parts/table-rows.js'
+import { fewestPages } from '../../src/pieces/text/fewest-pages.js'
 import { lessonPatterns } from '../../src/sets/lesson/lesson-patterns.js'
 import { type PatternLesson, patternLesson } from '../../src/sets/lesson/pattern-lesson.js'
 import { pluralsByRule, wordsOfTwoKinds, wordsToWatch } from '../../src/sets/lesson/words-to-watch.js'
@@ -23,33 +24,45 @@ export const lessonNotes = defineLayout({
   inWeek: { day: 'lesson', given: 'you' },
   options: {},
   marks: 'none',
-  pages: (request, room) =>
-    grownUpPages(request, {
-      kind: 'notes',
-      what: 'what this list teaches',
-      rows: noteRows(request, room.widthMm),
-      room,
-    }),
+  pages: (request, room) => {
+    const rowsOf = noteRows(request, room.widthMm)
+    return fewestPages([forWords, forReasons], table =>
+      grownUpPages(request, { kind: 'notes', what: 'what this list teaches', rows: rowsOf(table), room }),
+    )
+  },
 })
+
+/** Shares of a table's width. */
+interface PatternTable {
+  readonly letters: number
+  readonly heard: number
+  readonly words: number
+  readonly why: number
+}
+
+/** Room for long lists of words, and for reasons, few of which then take a second line. */
+const forWords: PatternTable = { letters: 0.1, heard: 0.18, words: 0.3, why: 0.42 }
+const forReasons: PatternTable = { letters: 0.08, heard: 0.18, words: 0.19, why: 0.55 }
 
 /** Sorts that any list supports invite no talk of this one. */
 const MOST_SORTS = 2
 const MORE_WORDS = 5
 
-function noteRows(request: LayoutRequest, widthMm: number): readonly Row[] {
+function noteRows(request: LayoutRequest, widthMm: number): (table: PatternTable) => readonly Row[] {
   const { words, marks } = request
   const say = sayingIn(request, widthMm)
   const news = newToClass(request)
   const lessons = lessonPatterns(
     words,
     marks.map(({ mark }) => mark),
-  ).flatMap(pattern => patternLesson(pattern, words) ?? [])
+  )
+    .flatMap(pattern => patternLesson(pattern, words) ?? [])
+    .map((lesson, index) => lessonRows(request, say, lesson, index + 1))
   const sorts = ratedSortsFor(request)
     .filter(({ family }) => tieOf(family.kind).anyWords !== true)
     .filter(({ family }, index, all) => all.findIndex(other => other.family.kind === family.kind) === index)
     .slice(0, MOST_SORTS)
-  return [
-    ...lessons.flatMap((lesson, index) => lessonRows(request, say, lesson, index + 1)),
+  const rest = [
     ...section(say, news.heading, news.lines),
     ...section(say, 'Back from earlier weeks', backFromEarlier(request)),
     ...pluralRows(request, say),
@@ -67,6 +80,7 @@ function noteRows(request: LayoutRequest, widthMm: number): readonly Row[] {
       'Each line rests on a rule that fired, or on a list of ours: oaktag study WORD --why tells which.',
     ),
   ]
+  return table => [...lessons.flatMap(rowsOf => rowsOf(table)), ...rest]
 }
 
 /** How rows are set. */
@@ -111,28 +125,34 @@ function lessonRows(
   say: Saying,
   { pattern, title, what, shown, contrasts, seems }: PatternLesson,
   number: number,
-): readonly Row[] {
+): (table: PatternTable) => readonly Row[] {
   const more = moreWords(request, pattern, new Set(shown.map(({ letters }) => letters)))
-  const table = say.table(
-    [
-      { heading: 'letters', share: 0.1 },
-      { heading: 'as heard', share: 0.18 },
-      { heading: 'words', share: 0.3 },
-      { heading: 'why', share: 0.42 },
-    ],
-    shown.map(({ letters, counted = '', words, why }) => [letters, counted, words.join(', '), why]),
-  )
   const told = [
     ...contrasts.map(contrast => `Children mix it up with the ${contrast}.`),
     `Seems to show it, and does not: ${seems}.`,
     ...(more.length === 0 ? [] : [`More words for it: ${more.join(', ')}.`]),
-  ]
-  return [
-    ...(number === 1 ? [] : [say.white(0.6)]),
-    say.bold(`${number}. ${title.charAt(0).toUpperCase()}${title.slice(1)}: ${what}`),
-    ...table.slice(0, -1),
-    ...together([...table.slice(-1), ...told.map(say.text)]),
-  ]
+  ].map(say.text)
+  const cells = shown.map(({ letters, counted = '', words, why }) => [
+    letters,
+    counted,
+    words.join(', '),
+    why,
+  ])
+  return shares => {
+    const columns = [
+      { heading: 'letters', share: shares.letters },
+      { heading: 'as heard', share: shares.heard },
+      { heading: 'words', share: shares.words },
+      { heading: 'why', share: shares.why },
+    ]
+    const table = say.table(columns, cells)
+    return [
+      ...(number === 1 ? [] : [say.white(0.6)]),
+      say.bold(`${number}. ${title.charAt(0).toUpperCase()}${title.slice(1)}: ${what}`),
+      ...table.slice(0, -1),
+      ...together([...table.slice(-1), ...told]),
+    ]
+  }
 }
 
 /** On one page, as far as a page holds them. */
