@@ -15,6 +15,9 @@ const pictures = [
   { name: 'path-board', sheet: 'marsh/path-board/path-board-01' },
   { name: 'chain-cards', sheet: 'marsh/chain-cards/chain-cards-01' },
   { name: 'callers-sheet', sheet: 'marsh/bingo/bingo-13' },
+  { name: 'board-page', sheet: 'pond/board-pages/board-pages-05' },
+  { name: 'lesson-notes', sheet: 'pond/lesson-notes/lesson-notes-01' },
+  { name: 'practice', sheet: 'pond/practice-marks/practice-marks-01' },
 ] as const
 
 const WIDTH_PX = 420
