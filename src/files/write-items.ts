@@ -8,6 +8,7 @@ import { dpiOf } from './page/dpi-of.js'
 import { sheetToSvg } from './page/svg.js'
 import type { KeptPngs } from './png/kept-pngs.js'
 import { drawnSheet, type PrintedItem, type PrintedPlan, type PrintedSheet } from './printed-plan.js'
+import { type KeptLines, keptLines } from './proof/kept-lines.js'
 import { drawProof, type ProofParts } from './proof/proof-parts.js'
 import { type FinishedPdf, noPdfs, type PlanPdfs } from './write-pdfs.js'
 
@@ -30,6 +31,7 @@ export interface ItemWriting {
 /** Files of earlier runs, for the sheets that come out as they were. Filled by those who write. */
 export interface KeptFiles {
   pngs?: KeptPngs
+  lines?: KeptLines
 }
 
 /** What is known of the sheets that were written, when they are no longer held. */
@@ -49,7 +51,8 @@ export async function writeItems(writing: ItemWriting): Promise<WrittenItems> {
   for (const item of printed.items) await files.makeFolder(join(folder, item.name))
   const pngOf = formats.includes('png') ? await pngWriting(writing.kept) : undefined
   const pdfs = formats.includes('pdf') ? await pdfWriting(writing) : noPdfs
-  const proof = drawProof()
+  if (writing.kept !== undefined) writing.kept.lines ??= keptLines()
+  const proof = drawProof(writing.kept?.lines?.read)
   const pages = new Map<string, readonly ManifestPage[]>()
   const told = toldWhenWritten(writing)
 
@@ -89,6 +92,7 @@ export async function writeItems(writing: ItemWriting): Promise<WrittenItems> {
 
   await runInTurn(tasks(), jobs)
   writing.kept?.pngs?.letGo()
+  writing.kept?.lines?.letGo()
   return { pages, proof: proof.parts() }
 }
 

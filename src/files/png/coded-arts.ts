@@ -10,7 +10,7 @@ const KEPT_BYTES = 6 * 2 ** 20
  * The codes of what stands on a page: shapes that are drawn alike, one over the other, are coded once. Those used last are
  * kept.
  */
-export function codedArts(): (page: PreparedSheet) => readonly PlacedCodes[] {
+export function codedArts(keptBytes = KEPT_BYTES): (page: PreparedSheet) => readonly PlacedCodes[] {
   const numbers = new WeakMap<Sprite, number>()
   let count = 0
   let late = new Map<string, CodedArt | undefined>()
@@ -27,7 +27,7 @@ export function codedArts(): (page: PreparedSheet) => readonly PlacedCodes[] {
     const key = `${channels} ${sprites.map(numberOf).join(' ')}`
     if (late.has(key)) return late.get(key)
     const art = earlier.has(key) ? earlier.get(key) : codeArt(sprites, channels)
-    if (bytes > KEPT_BYTES) {
+    if (bytes > keptBytes) {
       earlier = late
       late = new Map()
       bytes = 0

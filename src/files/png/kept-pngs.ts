@@ -4,6 +4,9 @@ import type { Sheet } from '../../sheets/sheet.js'
 import { drawingGroups } from '../page/drawing-order.js'
 import { createPngWriter, type PngWriter } from './png-writer.js'
 
+/** A week of thirty sheets takes a third of it; what a program goes on with is worth the room. */
+const KEPT_BYTES = 64 * 2 ** 20
+
 /** PNG files of earlier runs: a sheet on which everything looks and lies as before gets its file again. */
 export interface KeptPngs {
   /** The same writer for the same resolution, so that it still has what it drew. */
@@ -19,7 +22,7 @@ export function keptPngs(): KeptPngs {
   let asked = new Map<string, Promise<Buffer>>()
 
   function keeping(dpi: number): PngWriter {
-    const writer = createPngWriter(dpi)
+    const writer = createPngWriter(dpi, KEPT_BYTES)
     return {
       write: sheet => {
         const key = `${dpi} ${sheetKey(sheet, lookOf)}`

@@ -15,10 +15,12 @@ export interface PngWriter {
  * Makes PNG files of sheets at one resolution: put together from the packed rows of what stands on the sheet, which costs
  * a fraction of painting and packing it. Sheets with pictures, and those on which much lies on top of other things, are
  * painted. A page at 300 DPI is 8 MB before it is packed, so that memory is used again from page to page.
+ *
+ * @param keptBytes as much of what was drawn, and of what was coded, as is kept, twice
  */
-export function createPngWriter(dpi: number): PngWriter {
-  const rasterizer = createRasterizer(dpi)
-  const codesOf = codedArts()
+export function createPngWriter(dpi: number, keptBytes?: number): PngWriter {
+  const rasterizer = createRasterizer(dpi, keptBytes)
+  const codesOf = codedArts(keptBytes)
   const packer = runPacker()
   const bits = bitString()
   let canvas: Uint8Array = new Uint8Array(0)

@@ -27,7 +27,11 @@ const TOLERANCE_UNITS = 4
 /** Sizes nearer to each other than this are one size: what rounding to a thousandth of a millimetre makes of it. */
 const SAME_SIZE = 0.0004
 
-export function sharedOutlines(spool: TextSpool = textSpool()): SharedOutlines {
+/** The words of a line's path; undefined where it is no line of closed outlines. */
+export type ReadLine = (d: string) => readonly WordOutline[] | undefined
+
+/** @param read where lines were read before, which takes half the time */
+export function sharedOutlines(spool: TextSpool = textSpool(), read: ReadLine = readLine): SharedOutlines {
   const definitions = new Map<string, SpooledText>()
   const digests = new Map<string, string>()
   // By a digest of the path: the paths of thousands of cards are longer than all the rest.
@@ -79,13 +83,18 @@ export function sharedOutlines(spool: TextSpool = textSpool()): SharedOutlines {
       if (d.length < LEAST_LENGTH || !/[QC]/.test(d)) return undefined
       const key = digestOf(d)
       if (!lines.has(key)) {
-        const steps = readPath(d)
-        lines.set(key, isClosed(steps.commands) ? line(wordsOf(steps)) : undefined)
+        const words = read(d)
+        lines.set(key, words && line(words))
       }
       return lines.get(key)
     },
     definitions: () => definitions,
   }
+}
+
+export const readLine: ReadLine = d => {
+  const steps = readPath(d)
+  return isClosed(steps.commands) ? wordsOf(steps) : undefined
 }
 
 function digestOf(text: string): string {

@@ -39,8 +39,9 @@ export interface PlacedSprites {
  * and then copied to every place where it stands, the place rounded to the nearest pixel: half a pixel at most,
  * 0.04 mm at 300 DPI. Drawing every page afresh would take many times as long.
  */
-export function createRasterizer(dpi: number): Rasterizer {
-  const store = createSpriteStore(dpi)
+/** @param keptBytes as much of what was drawn as is kept, twice; a page's own shapes take a few megabytes */
+export function createRasterizer(dpi: number, keptBytes?: number): Rasterizer {
+  const store = createSpriteStore(dpi, keptBytes)
   const rectangleSprite = rectangleSprites()
   const toPixel = (mm: number): number => Math.round(mmToPixels(mm, dpi))
 
