@@ -6,6 +6,7 @@
 import buffer = require('node:buffer')
 import fs = require('node:fs')
 import path = require('node:path')
+import v8 = require('node:v8')
 import vm = require('node:vm')
 import nodeModule = require('node:module')
 
@@ -87,6 +88,8 @@ function cacheFile(filename: string): string {
 function keepCompiled(folder: string, scripts: ReadonlyMap<string, vm.Script>): void {
   const missing = [...scripts].filter(([name]) => !fs.existsSync(cacheFile(path.join(folder, name))))
   if (missing.length === 0) return
+  // V8 takes cached data for the flags with which they were made: a long run has set one of its own (`collect-sooner.ts`).
+  v8.setFlagsFromString('--heap-growing-percent=0')
   try {
     fs.accessSync(folder, fs.constants.W_OK)
     for (const [name, script] of missing) {

@@ -4,7 +4,7 @@ import { type CodedArt, codeArt } from './coded-art.js'
 import type { PlacedCodes } from './coded-page.js'
 
 /** As much as is kept, twice. */
-const KEPT_BYTES = 6 * 2 ** 20
+const KEPT_BYTES = 2 * 2 ** 20
 
 /**
  * The codes of what stands on a page: shapes that are drawn alike, one over the other, are coded once. Those used last are
