@@ -2,6 +2,7 @@
 import { benchColdStarts } from './cold-start.bench.js'
 import { benchFiles } from './files.bench.js'
 import { benchPairSpread, benchSingleWinner } from './games.bench.js'
+import { benchGoals } from './goals.bench.js'
 import { benchLayouts } from './layouts.bench.js'
 import { benchMemory } from './memory.bench.js'
 import { benchWeeks } from './weeks.bench.js'
@@ -12,6 +13,7 @@ const print = (title: string, rows: readonly object[]): void => {
   console.table(rows)
 }
 
+print('The goals, measured in one run', await benchGoals())
 print('Cold starts, whole processes', benchColdStarts())
 print('Words, looked up cold', benchColdLookUp())
 print('Words, one core', benchWordSpeed())

@@ -5,9 +5,11 @@ import { createRequire } from 'node:module'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { pathToFileURL } from 'node:url'
+import { setFlagsFromString } from 'node:v8'
 import { Script } from 'node:vm'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { buildFolder } from '../../src/installation.js'
+import { collectSoonerFor } from '../../src/pipeline/collect-sooner.js'
 import { commandFile } from '../commands/run-oaktag.js'
 import { folderWith, marshPlan } from '../pipeline/plan-folder.js'
 
@@ -155,6 +157,18 @@ describe('the loader of chunks', () => {
     writeFileSync(kept, 'there before')
     keepCompiled(folder, scripts)
     expect(readFileSync(kept, 'utf8')).toBe('there before')
+  })
+
+  it('keeps it so that a plain run takes it, after a long one that collects garbage sooner', async () => {
+    const folder = folderWith(chunks)
+    const scripts = new Map()
+    await chunkLoader(folder, scripts).load('word.cjs')
+    collectSoonerFor(1000)
+    keepCompiled(folder, scripts)
+    // As another process has it.
+    setFlagsFromString('--heap-growing-percent=0')
+    const cachedData = readFileSync(cacheFile(join(folder, 'word.cjs')))
+    expect(new Script(chunks['word.cjs'], { cachedData }).cachedDataRejected).toBe(false)
   })
 
   it('says nothing where nobody may write', async () => {

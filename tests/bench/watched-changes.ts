@@ -1,0 +1,61 @@
+/** From the save of a plan that is watched until its set and its proof page are new, as whoever looks at the page waits. */
+import { spawn } from 'node:child_process'
+import { writeFileSync } from 'node:fs'
+import { join } from 'node:path'
+import { performance } from 'node:perf_hooks'
+import { buildFolder } from '../../src/installation.js'
+import { weekPlan } from './reference-job.js'
+
+export interface WatchedChanges {
+  readonly sheets: number
+  /** Medians. */
+  readonly wordMs: number
+  readonly colorMs: number
+}
+
+const words = ['goat', 'crane', 'stork', 'heron', 'toad']
+const colors = ['#1a5a8a', '#225522', '#663388', '#884400', '#005a5a']
+
+export async function watchedChanges(folder: string): Promise<WatchedChanges> {
+  const file = join(folder, 'week.yaml')
+  writeFileSync(file, weekPlan())
+  const cli = join(buildFolder, 'src/start.cjs')
+  const watching = spawn(process.execPath, [cli, 'make', 'week.yaml', '--watch'], {
+    cwd: folder,
+    stdio: ['ignore', 'pipe', 'ignore'],
+  })
+  let told = ''
+  let wake = (): void => {}
+  watching.stdout.setEncoding('utf8').on('data', (text: string) => {
+    told += text
+    wake()
+  })
+  const until = async (text: string): Promise<void> => {
+    while (!told.includes(text))
+      await new Promise<void>(done => {
+        wake = done
+      })
+  }
+  const saved = async (plan: string): Promise<number> => {
+    told = ''
+    const start = performance.now()
+    writeFileSync(file, plan)
+    await until('Look it over and print')
+    return performance.now() - start
+  }
+  try {
+    await until('Ctrl-C ends it')
+    const sheets = [...told.matchAll(/(\d+) pages?/g)].reduce((sum, [, pages]) => sum + Number(pages), 0)
+    const byWord: number[] = []
+    for (const word of words) byWord.push(await saved(weekPlan({ word })))
+    const byColor: number[] = []
+    for (const color of colors) byColor.push(await saved(weekPlan({ word: words.at(-1)!, color })))
+    return { sheets, wordMs: median(byWord), colorMs: median(byColor) }
+  } finally {
+    watching.kill('SIGINT')
+  }
+}
+
+function median(values: readonly number[]): number {
+  return values.toSorted((a, b) => a - b)[Math.floor(values.length / 2)]!
+}
