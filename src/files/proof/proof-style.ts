@@ -67,7 +67,7 @@ header .class { color: var(--quiet); margin: 0 0 0.25rem }
 .week [scope=rowgroup] { white-space: nowrap }
 .week thead th { color: var(--quiet); font-weight: 400; border-bottom: 1px solid var(--edge) }
 .week tbody + tbody { border-top: 1px solid var(--edge) }
-@media (max-width: 40rem) { .week th, .week td { padding: 0.25rem 0.4rem } .week :is(th, td):nth-last-child(2) { display: none } }
+@media (max-width: 40rem) { .week th, .week td { padding: 0.25rem 0.3rem } .week td:nth-last-child(3) { min-width: 5.5rem } .week :is(th, td):nth-last-child(2) { display: none } }
 main { display: grid; grid-template-columns: repeat(auto-fill, minmax(min(100%, 20rem), 1fr)); gap: 1rem; margin-top: 1.25rem }
 .item { background: var(--card); border: 1px solid var(--edge); border-radius: 0.5rem; padding: 1rem clamp(0.75rem, 2.5vw, 1.5rem); min-width: 0 }
 .item.several, .item:has(:target), .item:has([open]) { grid-column: 1 / -1 }

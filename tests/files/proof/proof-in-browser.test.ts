@@ -26,8 +26,24 @@ const letter = { name: 'letter', widthMm: 215.9, heightMm: 279.4 }
 const items = [
   item({ title: hostile[0]!, group: hostile[1]!, notes: hostile, fittingNotes: hostile.slice(4) }),
   item({ name: 'bingo', title: 'Bingo', paper: wide, sheets: boards(7) }),
-  item({ name: 'key', title: 'Key', sheets: [sheet({ kind: 'key', title: 'Key' })] }),
-  item({ name: 'list', title: 'Marked list', paper: a4, sheets: [await aSheetWithText()], notes: [] }),
+  item({
+    name: 'key',
+    title: 'Key',
+    sheets: [sheet({ kind: 'key', title: 'Key' })],
+    week: { title: 'Dictation', day: 'check', print: '22, one for each child; for you once: answers, cover' },
+  }),
+  item({
+    name: 'list',
+    title: 'Marked list',
+    paper: a4,
+    sheets: [await aSheetWithText()],
+    notes: [],
+    week: {
+      title: 'Practice: sounds',
+      day: 'practice',
+      print: '22, one for each child; for you once: list to read aloud, answers, class record, cover',
+    },
+  }),
 ]
 
 function boards(count: number) {
@@ -92,6 +108,13 @@ describe.runIf(programs)('the proof page in Chromium', () => {
       expect(await browser.evaluate('document.documentElement.scrollWidth')).toBeLessThanOrEqual(widthPx)
       expect(await browser.evaluate(textCutOff)).toEqual([])
     }
+  })
+
+  it('breaks no word of the week’s table on a telephone', async () => {
+    await browser.open(file, 390)
+    const lines =
+      '[...document.querySelectorAll(".week a")].find(link => link.textContent === "Dictation").getClientRects().length'
+    expect(await browser.evaluate(lines)).toBe(1)
   })
 
   it('is set in the project’s own typeface, in both weights', async () => {
