@@ -17,9 +17,11 @@ export function classFileAt(source: SettingsFile): Outcome<ClassFile> | undefine
   return text.ok && isClassFile(text.value) ? classFileOf(text.value, source) : undefined
 }
 
-/** A plan prints something, a class file never does. */
+/** A plan prints something, a class file never does; that one names its weeks is more than that it says `week` by mistake. */
 function isClassFile(text: string): boolean {
-  return /^(?:weeks|taught)\s*:/im.test(text) && !/^(?:print|week)\s*:/im.test(text)
+  const has = (key: RegExp) => key.test(text)
+  if (has(/^print\s*:/im)) return false
+  return has(/^weeks\s*:/im) || (has(/^taught\s*:/im) && !has(/^week\s*:/im))
 }
 
 /** The class file that a plan names, as it can be opened; undefined where it names none, or is no plan. */

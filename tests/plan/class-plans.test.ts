@@ -27,9 +27,19 @@ describe('a class file in place of a plan', () => {
   it.each([
     ['a plan', 'words: [reed]\nprint: [key]\n'],
     ['a plan in which a week is named where none belongs', 'weeks: [a.yaml]\nprint: [key]\n'],
+    ['a plan of a week that says what it is taught', 'words: [reed]\nweek: yes\ntaught: [vowel-team]\n'],
     ['a text that is broken', 'words: [\n'],
   ])('is not %s', (_, text) => {
     expect(plansOf(text)).toBeUndefined()
+  })
+
+  it('is told that week: belongs into its plans where it names them, not that it has no words', () => {
+    expect(plansOf('weeks: [weeks/week-1.yaml]\nweek: yes\n')?.problems).toEqual([
+      [
+        'class/room-7.yaml: error: this is a plan, not a class file',
+        '  A class file has no print: and no week:; its weeks: name the plans.',
+      ],
+    ])
   })
 
   it('leaves out a plan that is not there, and says so at its week', () => {
