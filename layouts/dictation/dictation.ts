@@ -12,7 +12,7 @@ export const dictation = defineLayout({
   name: 'dictation',
   summary:
     'numbered lines for the words that you read out, with your list, the points and a record of the class',
-  inWeek: { day: 'check', given: 'each child' },
+  inWeek: { day: 'check', given: 'each child', yourList: 'class record' },
   options: dictationOptions,
   marks: 'none',
   perSheet: { columns: 2, rows: 1 },

@@ -54,7 +54,7 @@ export const wordLadder = defineLayout({
   name: 'word-ladder',
   summary:
     'from one of your words to another by changing one sound at each step, with a clue or what changes; two levels, answers',
-  inWeek: { day: 'practice', given: 'each child' },
+  inWeek: { day: 'practice', given: 'each child', yourList: 'clues to read aloud' },
   options,
   marks: 'none',
   perSheet: { columns: 1, rows: 2 },

@@ -129,7 +129,10 @@ describe('what is printed of a week', () => {
         print: '5, one for each pair of children; for you once: answers, cover',
       },
       bingo: { day: 'centres', print: 'once' },
-      dictation: { day: 'check', print: '9, one for each child; for you once: answers, cover' },
+      dictation: {
+        day: 'check',
+        print: '9, one for each child; for you once: list to read aloud, answers, class record, cover',
+      },
     })
   })
 

@@ -37,13 +37,16 @@ function counted(many: number | undefined, each: string): string {
 const kept: Readonly<Partial<Record<SheetKind, string>>> = {
   cover: 'cover',
   key: 'key',
+  caller: 'list to read aloud',
   rules: 'rules',
   answers: 'answers',
 }
 
 /** What is printed once beside what is printed often. */
 function forYou({ layout, job: { item } }: PreparedItem, sheets: Sheets): readonly string[] {
-  const isOften = ['each child', 'each pair'].includes(layout.inWeek.given) && item.copies === 1
-  const names = [...new Set(sheets.flatMap(({ kind }) => kept[kind] ?? []))]
+  const { given, yourList } = layout.inWeek
+  const isOften = ['each child', 'each pair'].includes(given) && item.copies === 1
+  const nameOf = (kind: SheetKind) => (kind === 'list' ? yourList : kept[kind])
+  const names = [...new Set(sheets.flatMap(({ kind }) => nameOf(kind) ?? []))]
   return isOften && names.length > 0 ? [`for you once: ${names.join(', ')}`] : []
 }

@@ -10,4 +10,6 @@ export type GivenTo = 'screen' | 'you' | 'each child' | 'each pair' | 'once'
 export interface WeekPlace {
   readonly day: WeekDay
   readonly given: GivenTo
+  /** What its page of a list is called, where children get the set and the list is yours. */
+  readonly yourList?: string
 }
