@@ -61,9 +61,16 @@ export function patternLesson(pattern: string, words: readonly Word[]): PatternL
     title: plainName(pattern),
     what: known.definition,
     shown,
-    contrasts: (mixedUpWith[pattern] ?? []).flatMap(other => contrastWith(other, words) ?? []),
+    contrasts: (mixedUpWith[pattern] ?? [])
+      .filter(other => !isBlend(other) || !shown.every(({ letters }) => /^[aeiou]/.test(letters)))
+      .flatMap(other => contrastWith(other, words) ?? []),
     seems: `${counterExample.word} (${counterExample.why})`,
   }
+}
+
+/** Of consonants, for which nobody takes igh or eau. */
+function isBlend(pattern: string): boolean {
+  return pattern.endsWith('-blend')
 }
 
 /** The letters in the order of the list, the words under the letters that they show first. */

@@ -27,6 +27,11 @@ describe('what a list teaches of a pattern', () => {
     ])
   })
 
+  it('holds three letters of a vowel against no blends of consonants', () => {
+    expect(lesson('trigraph', 'night, high')!.contrasts).toEqual([])
+    expect(lesson('trigraph', 'night, catch')!.contrasts).toHaveLength(2)
+  })
+
   it.each([
     ['digraph-blend', 'thrush', 'thr', '3 letters, 2 sounds'],
     ['three-letter-blend', 'spring', 'spr', '3 letters, 3 sounds'],
