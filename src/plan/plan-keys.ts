@@ -62,10 +62,14 @@ export function planKeys(
       { example: 'yes', usual: 'no' },
     ),
     groups: key('other children in the same week', groupListReader({ ...context, classGroups })),
-    children: key('how many children are given the sheets of the class', childrenReader, {
-      example: '22',
-      usual: 'what the class file says',
-    }),
+    children: key(
+      'how many children are given the sheets of the class, not counting those of groups',
+      childrenReader,
+      {
+        example: '22',
+        usual: 'what the class file says',
+      },
+    ),
     review: key('which words of earlier weeks come back', reviewReader(context), {
       example: '[week-1.yaml, week-2.yaml]',
       usual: 'what the class file says, and else none',

@@ -90,7 +90,11 @@ export function planFrom(root: MapEntry, source: PlanText): Outcome<Plan> {
   })
   return andThen(keys, ({ values: { print: named = [], ...values } }) =>
     andThen(week, ({ words, ...others }) => {
-      const print = withPartsOfWeek(values.week, named, { context: withOld, classHasWords: words.length > 0 })
+      const print = withPartsOfWeek(values.week, named, {
+        context: withOld,
+        classHasWords: words.length > 0,
+        marksNothing: values.marks?.length === 0,
+      })
       return andThen(print, items =>
         succeed(assembled({ ...values, ...others, words, print: items }, source.file)),
       )
@@ -101,7 +105,7 @@ export function planFrom(root: MapEntry, source: PlanText): Outcome<Plan> {
 function withPartsOfWeek(
   week: WeekWish | undefined,
   print: readonly PrintItem[],
-  about: Pick<WeekRequest, 'context' | 'classHasWords'>,
+  about: Omit<WeekRequest, 'week' | 'print'>,
 ): Outcome<readonly PrintItem[]> {
   return week === undefined ? succeed(print) : withWeek({ week, print, ...about })
 }

@@ -79,7 +79,11 @@ export function classFileKeys(context: SettingsContext) {
         example: '[short-vowel, consonant-digraph, ee]',
       },
     ),
-    children: key('how many children are given the sheets of the class', childrenReader, { example: '22' }),
+    children: key(
+      'how many children are given the sheets of the class, not counting those of groups',
+      childrenReader,
+      { example: '22' },
+    ),
     groups: key('groups that the plans may name', classGroupsReader(context)),
     weeks: key('the plans of its weeks, in the order in which they are taught', weeksReader(context), {
       example: '[week-1.yaml, {plan: week-2.yaml, taught: vowel-team}]',

@@ -10,6 +10,8 @@ export interface WeekPart {
   readonly keys?: Readonly<Record<string, string>>
   /** How it is made where she says nothing. */
   readonly settings?: Readonly<Record<string, string>>
+  /** It is nothing without marks: a week of which the teacher writes that nothing is marked has none. */
+  readonly ofMarks?: true
   /** One lesson is shown to all: where the class has words of its own, none is made for each group. */
   readonly forClass?: true
 }
@@ -20,8 +22,14 @@ export const weekParts: readonly WeekPart[] = [
   { name: 'lesson-notes', layout: 'lesson-notes' },
   { name: 'marked-list', layout: 'marked-list' },
   { name: 'blank-list', layout: 'blank-list' },
-  { name: 'key', layout: 'key' },
-  { name: 'practice-marks', title: 'Practice: marks', layout: 'practice', keys: { practise: 'marks' } },
+  { name: 'key', layout: 'key', ofMarks: true },
+  {
+    name: 'practice-marks',
+    title: 'Practice: marks',
+    layout: 'practice',
+    keys: { practise: 'marks' },
+    ofMarks: true,
+  },
   { name: 'practice-sounds', title: 'Practice: sounds', layout: 'practice', keys: { practise: 'sounds' } },
   { name: 'practice-plurals', title: 'Practice: plurals', layout: 'practice', keys: { practise: 'plurals' } },
   { name: 'practice-endings', title: 'Practice: endings', layout: 'practice', keys: { practise: 'endings' } },

@@ -18,6 +18,8 @@ export interface WeekRequest {
   readonly context: ItemContext
   /** Whether the class has words of its own, beside those of its groups. */
   readonly classHasWords: boolean
+  /** Whether the teacher writes that nothing is marked. */
+  readonly marksNothing: boolean
 }
 
 /**
@@ -29,9 +31,12 @@ export function withWeek({
   print,
   context,
   classHasWords,
+  marksNothing,
 }: WeekRequest): Outcome<readonly PrintItem[]> {
   const { layouts } = context.vocabulary
-  const left = weekParts.filter(part => layouts.has(part.layout) && !isLeftOut(part, week))
+  const left = weekParts.filter(
+    part => layouts.has(part.layout) && !isLeftOut(part, week) && !(marksNothing && part.ofMarks),
+  )
   if (left.length === 0 && print.length === 0) {
     const advice = 'Leave fewer parts out, or write print: and what to print.'
     return fail(errorAt(week.place, 'the week goes without all of its parts', advice))

@@ -17,6 +17,10 @@ describe('the items of a week', () => {
     expect(namesOf(`week: ${week}\n`)).toEqual(names)
   })
 
+  it('are without the key where nothing is marked', () => {
+    expect(namesOf('marks: []\nweek: yes\n')).toEqual(['word-cards', 'bingo'])
+  })
+
   it('stand beside what print: names', () => {
     expect(namesOf('week: yes\nprint: [open-sort]\n')).toEqual(['key', 'word-cards', 'bingo', 'open-sort'])
   })
