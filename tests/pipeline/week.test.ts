@@ -128,7 +128,7 @@ describe('what is printed of a week', () => {
         day: 'centres',
         print: '5, one for each pair of children; for you once: answers, cover',
       },
-      bingo: { day: 'centres', print: 'once' },
+      bingo: { day: 'centres', print: 'once: 9 boards are in it' },
       dictation: {
         day: 'check',
         print: '9, one for each child; for you once: list to read aloud, answers, class record, cover',

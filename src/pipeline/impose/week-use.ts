@@ -3,21 +3,21 @@ import type { WeekUse } from '../../files/printed-plan.js'
 import type { SheetKind, SheetToDraw } from '../../sheets/sheet.js'
 import type { PreparedItem } from '../deal/prepare-item.js'
 
-type Sheets = readonly Pick<SheetToDraw, 'kind'>[]
+type Sheets = readonly Pick<SheetToDraw, 'kind' | 'side' | 'pieces'>[]
 
 /** Undefined where the plan does not have the week's set made. */
 export function weekUse(prepared: PreparedItem, sheets: Sheets): WeekUse | undefined {
   if (prepared.studied.plan.week === undefined) return undefined
   const { day } = prepared.layout.inWeek
   const { itemTitle: title } = prepared.request
-  return { day, title, print: [howMany(prepared), ...forYou(prepared, sheets)].join('; ') }
+  return { day, title, print: [howMany(prepared, sheets), ...forYou(prepared, sheets)].join('; ') }
 }
 
-function howMany({ layout, job: { item }, request: { children } }: PreparedItem): string {
+function howMany({ layout, job: { item }, request: { children } }: PreparedItem, sheets: Sheets): string {
   const { given } = layout.inWeek
   if (given === 'screen')
     return item.paper.screen === true ? 'nothing, show it on the screen' : 'once, to show'
-  if (given === 'once') return 'once'
+  if (given === 'once') return `once${boardsIn(sheets)}`
   if (item.copies > 1) return `once: ${item.copies} sets are in it`
   switch (given) {
     case 'you':
@@ -27,6 +27,14 @@ function howMany({ layout, job: { item }, request: { children } }: PreparedItem)
     case 'each pair':
       return counted(children && Math.ceil(children / 2), 'one for each pair of children')
   }
+}
+
+/** `: 22 boards are in it`, of a game with a board for each child. */
+function boardsIn(sheets: Sheets): string {
+  const boards = sheets
+    .filter(({ side }) => side === 'front')
+    .flatMap(({ pieces }) => pieces.filter(({ piece }) => piece.kind === 'board'))
+  return boards.length < 2 ? '' : `: ${boards.length} boards are in it`
 }
 
 function counted(many: number | undefined, each: string): string {
