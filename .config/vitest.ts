@@ -1,6 +1,8 @@
 import { accessSync, constants, statfsSync } from 'node:fs'
+import { dirname, join, relative } from 'node:path'
 import { defineConfig } from 'vitest/config'
 import { BaseSequencer } from 'vitest/node'
+import { isFreshBuild } from './fresh-build.js'
 
 const root = new URL('..', import.meta.url).pathname
 
@@ -30,16 +32,37 @@ function hasRoom(folder: string): boolean {
   }
 }
 
+/**
+ * What is compiled: where nothing of it is younger than the build, tests take it from there, as Node runs it. That is a sixth
+ * quicker than what vitest transforms from the sources. Who watches the tests changes the sources under them: then they are
+ * taken from these.
+ */
+const compiled = ['src', 'layouts', 'fonts']
+const isBuilt =
+  process.argv.includes('run') && isFreshBuild({ root, folders: compiled, built: '.build/src/oaktag.js' })
+
+const fromBuild = {
+  name: 'from-build',
+  enforce: 'pre' as const,
+  resolveId(source: string, importer: string | undefined): string | undefined {
+    if (importer === undefined || !source.startsWith('.') || !source.endsWith('.js')) return undefined
+    const path = relative(root, join(dirname(importer), source))
+    return compiled.includes(path.split('/')[0]!) ? join(root, '.build', path) : undefined
+  },
+}
+
 export default defineConfig({
+  plugins: isBuilt ? [fromBuild] : [],
   resolve: {
     // The library as a stranger imports it, from the sources that are being tested.
-    alias: { oaktag: `${root}src/oaktag.ts` },
+    alias: { oaktag: isBuilt ? `${root}.build/src/oaktag.js` : `${root}src/oaktag.ts` },
   },
   test: {
     root,
     include: ['tests/**/*.test.ts', 'tests/**/*.test.tsx'],
     // Files share what they import: satori, the typefaces and the lexicon are opened once a worker, not once a file.
     isolate: false,
+    server: { deps: { external: [/\/\.build\//] } },
     sequence: { sequencer: LongestFirst },
     // All cores: vitest would leave one to itself, and on two cores that is half the machine.
     maxWorkers: '100%',

@@ -28,8 +28,9 @@ const numbers = ['no', 'one', 'two', 'three', 'four', 'five', 'six', 'seven']
 /** As a reader counts: every piece outside brackets is one, or what the sentences behind the pieces say. */
 function countedByReading(line: string): number {
   const [shown = '', ...sentences] = line.replace(/^\d+: /, '').split(', ')
-  const said = sentences.join(', ')
   const heard = shown.split('·').filter(piece => !piece.startsWith('('))
+  if (sentences.length === 0) return heard.length
+  const said = sentences.join(', ')
   const counts = [...said.matchAll(/(\S.*?) counts? (\w+)/g)].flatMap(([, names = '', number = '']) =>
     names.split(/, | and /).map(name => [name.trim(), numbers.indexOf(number)] as const),
   )
