@@ -1,7 +1,6 @@
 /** Shows proof pages to this machine's browser, and tells it of new ones. */
 import { readFile } from 'node:fs/promises'
 import { createServer, type IncomingMessage, type ServerResponse } from 'node:http'
-import type { AddressInfo } from 'node:net'
 import { extname, join, sep } from 'node:path'
 import { pageOfTrouble, type Renewing, renewingPage } from '../../door/watch.js'
 
@@ -35,7 +34,9 @@ export async function serveProofs(): Promise<ProofServer> {
     void answer(request, response).catch(() => response.destroy())
   })
   await new Promise<void>((done, failed) => server.once('error', failed).listen(0, '127.0.0.1', done))
-  const { port } = server.address() as AddressInfo
+  const address = server.address()
+  if (address === null || typeof address === 'string') throw new Error('the page has no port')
+  const { port } = address
   const hosts = [`127.0.0.1:${port}`, `localhost:${port}`]
 
   async function answer(
