@@ -5,11 +5,11 @@ import type { RequestWith } from '../layout.js'
 export const boardOptions = {
   patterns: option('pages for each mark of the plan: the words that show it bare, then marked', yesNo(true)),
   'each word': option(
-    'how a word that stands alone is shown: bare, then its sounds, then its marks; or bare, then both; or not at all',
-    choice(['sounds then marks', 'in one step', 'none'], undefined, { no: 'none' }),
+    'how a word that stands alone is shown: bare, then one sound after another, then its marks; or all its sounds at once; or sounds and marks in one step; or not at all',
+    choice(['sound by sound', 'sounds then marks', 'in one step', 'none'], undefined, { no: 'none' }),
     {
-      example: 'in one step',
-      usual: 'sounds then marks; in one step for more than 12 words',
+      example: 'sounds then marks',
+      usual: 'sound by sound; in one step for more than 12 words',
     },
   ),
   sounds: option(
@@ -22,9 +22,11 @@ export const boardOptions = {
 
 export type BoardRequest = RequestWith<typeof boardOptions>
 
-/** So many words one by one in three steps are a lesson; more are better shown in two (our own judgement, no source). */
-const MOST_IN_THREE_STEPS = 12
+/** So many words sound by sound are a lesson; more are better shown in two steps (our own judgement, no source). */
+const MOST_SOUND_BY_SOUND = 12
 
-export function stepsOfWord({ options, words }: BoardRequest): 'sounds then marks' | 'in one step' | 'none' {
-  return options['each word'] ?? (words.length > MOST_IN_THREE_STEPS ? 'in one step' : 'sounds then marks')
+type StepsOfWord = NonNullable<BoardRequest['options']['each word']>
+
+export function stepsOfWord({ options, words }: BoardRequest): StepsOfWord {
+  return options['each word'] ?? (words.length > MOST_SOUND_BY_SOUND ? 'in one step' : 'sound by sound')
 }

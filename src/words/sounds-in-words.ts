@@ -23,6 +23,12 @@ export function piecesInWords({ pieces }: Pick<Word, 'pieces'>): string {
   return [shown, ...countsInWords(pieces)].join(', ')
 }
 
+/** The same of the pieces up to the last of so many that are heard: `s·n`, `kn·o`. */
+export function piecesSoFar({ pieces }: Pick<Word, 'pieces'>, heard: number): string {
+  const heardAt = pieces.flatMap(({ silent }, index) => (silent ? [] : [index]))
+  return piecesInWords({ pieces: pieces.slice(0, heardAt[heard - 1]! + 1) })
+}
+
 /** `k`, and `(e)` where it says nothing. */
 export function shownPiece({ letters, silent }: SoundPiece): string {
   return silent ? `(${letters})` : letters

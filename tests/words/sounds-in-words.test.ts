@@ -1,5 +1,10 @@
 import { describe, expect, it } from 'vitest'
-import { piecesInWords, soundsInASentence, soundsInWords } from '../../src/words/sounds-in-words.js'
+import {
+  piecesInWords,
+  piecesSoFar,
+  soundsInASentence,
+  soundsInWords,
+} from '../../src/words/sounds-in-words.js'
 import type { SoundPiece, WordSource } from '../../src/words/word.js'
 
 /** `s n a k (e)`; a number behind the letters where they count for more: `x2`. */
@@ -35,5 +40,16 @@ describe("a word's sounds in words", () => {
   it('say which of several where the same letters count differently', () => {
     expect(piecesInWords(wordOf('x e r o x2'))).toBe('x·e·r·o·x, the second x counts two')
     expect(piecesInWords(wordOf('f ar2 m y ar2 d'))).toBe('f·ar·m·y·ar·d, each ar counts two')
+  })
+
+  it('come one after another, a silent piece with the next that is heard, one at the end with none', () => {
+    expect([1, 2, 3, 4].map(heard => piecesSoFar(wordOf('s n a k (e)'), heard))).toEqual([
+      's',
+      's·n',
+      's·n·a',
+      's·n·a·k',
+    ])
+    expect(piecesSoFar(wordOf('(h) our'), 1)).toBe('(h)·our')
+    expect(piecesSoFar(wordOf('b o x2'), 3)).toBe('b·o·x, x counts two')
   })
 })

@@ -33,6 +33,8 @@ export interface WordSlot {
   readonly sizedAsMarked?: boolean
   /** What shows its sounds under the letters. */
   readonly soundMarks?: SoundShape
+  /** Under so many of its sounds they are drawn, from the first; the others keep their place. All where left out. */
+  readonly soundsShown?: number
   /** A raised dot where a new syllable begins. */
   readonly syllableBreaks?: boolean
   readonly sizeGroup: string

@@ -19,8 +19,8 @@ export interface SlotWord {
 export function slotWordFinder(marks: readonly StyledMark[]): (slot: WordSlot) => SlotWord {
   const known = new Map<Word, Map<string, SlotWord>>()
   return slot => {
-    const { word, marked, onlyMarks, soundMarks, syllableBreaks = false } = slot
-    const shown = `${marked} ${onlyMarks?.join(' ')} ${soundMarks} ${syllableBreaks}`
+    const { word, marked, onlyMarks, soundMarks, soundsShown, syllableBreaks = false } = slot
+    const shown = `${marked} ${onlyMarks?.join(' ')} ${soundMarks} ${soundsShown} ${syllableBreaks}`
     const ofWord = known.get(word) ?? new Map<string, SlotWord>()
     known.set(word, ofWord)
     const found = ofWord.get(shown) ?? {
@@ -35,13 +35,13 @@ export function slotWordFinder(marks: readonly StyledMark[]): (slot: WordSlot) =
 }
 
 function marksShown(
-  { word, marked, onlyMarks, soundMarks }: WordSlot,
+  { word, marked, onlyMarks, soundMarks, soundsShown }: WordSlot,
   marks: readonly StyledMark[],
 ): Pick<SlotWord, 'spans' | 'tags'> {
   const shown = onlyMarks === undefined ? marks : marks.filter(({ index }) => onlyMarks.includes(index))
   const spans = marked ? targetsOf(word, shown) : []
   return {
-    spans: [...(soundMarks === undefined ? [] : soundSpans(word, soundMarks)), ...spans],
+    spans: [...(soundMarks === undefined ? [] : soundSpans(word, soundMarks, soundsShown)), ...spans],
     tags: spans.filter(({ mark }) => mark.mark.target.kind === 'word' && mark.tag !== undefined),
   }
 }

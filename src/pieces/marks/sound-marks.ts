@@ -79,10 +79,12 @@ export const soundMarkStyles: readonly LineStyle[] = soundShapes.flatMap(shape =
  * A shape under each piece of the word that is heard, one for a letter and one for a team alike, as many as it counts
  * under a piece that counts for more (x, qu), nothing under silent ones; all on one level. So there are as many as sounds
  * are counted. (Common practice, no source.)
+ * @param shown how many of the heard pieces have theirs drawn, from the first
  */
 export function soundSpans(
   { pieces }: Pick<Word, 'pieces'>,
   shape: SoundShape = soundShapes[0],
+  shown = Number.POSITIVE_INFINITY,
 ): readonly MarkSpan[] {
   let end = 0
   const placed = pieces.map(piece => {
@@ -96,6 +98,7 @@ export function soundSpans(
       ({ piece, start, end: stop }, index): MarkSpan => ({
         mark: soundMark(shape, piece, index),
         ranges: [{ start, end: stop }],
+        ...(index < shown ? {} : { unseen: true }),
       }),
     )
 }

@@ -29,6 +29,8 @@ export interface MarkSpan {
   readonly struck?: readonly LetterRange[]
   /** The team that the struck letters belong to: what a key shows. */
   readonly team?: MarkSpan['ranges']
+  /** It has its place, and is not drawn yet: what is drawn later moves nothing. */
+  readonly unseen?: true
 }
 
 /** From `start` up to, not including, `end`. */

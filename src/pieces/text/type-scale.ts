@@ -86,8 +86,8 @@ export function boardTypeScale(size: TypeSize, typeface: Typeface): TypeScale {
   }
 }
 
-/** A seventh of a screen’s height: our own judgement, no source. */
-const MOST_BOARD_X_HEIGHT_MM = screenPixelsToMm(150)
+/** A fifth of a screen’s height: our own judgement, no source. */
+const MOST_BOARD_X_HEIGHT_MM = screenPixelsToMm(216)
 
 /** What holds for every word of a set, when it is measured and when it is drawn. */
 export function wordRules({ large, textMm }: TypeScale) {

@@ -40,7 +40,7 @@ export interface WordArt {
   readonly baselineMm: number
   /** Ink of the letters alone: what to centre by. */
   readonly letterBox: Box
-  /** Ink of the letters and the marks: the whole art. */
+  /** Ink of the letters and the marks, those too that are not drawn yet: the whole art. */
   readonly inkBox: Box
   /** Ink of each mark. */
   readonly marks: readonly PlacedMark[]
@@ -72,6 +72,7 @@ export function drawWord(request: WordRequest): WordArt {
   const { run, ink: inkRules, letters, marks, tags, breaks, openings, widenedEm } = compose(request)
   const ink = around([...letters, ...marks, ...tags]) ?? { left: 0, right: 0, top: 0, bottom: 0 }
   const origin = { xMm: -ink.left, yMm: -ink.top }
+  const seen = marks.filter(({ span }) => span.unseen !== true)
   const boxOf = (extent: Extent): Box => ({
     xMm: extent.left + origin.xMm,
     yMm: extent.top + origin.yMm,
@@ -84,7 +85,7 @@ export function drawWord(request: WordRequest): WordArt {
       widthMm: inkBox.widthMm,
       heightMm: inkBox.heightMm,
       shapes: [
-        ...marks.flatMap(mark => pathShapes(mark.paths, colorOf(mark, color), origin)),
+        ...seen.flatMap(mark => pathShapes(mark.paths, colorOf(mark, color), origin)),
         ...tags.flatMap(tag => pathShapes(tag.paths, tag.color ?? color, origin)),
         ...breaks.flatMap(dot => pathShapes([{ commands: dotOf(dot) }], color, origin)),
         ...drawLetters({ run, spans, ink: inkRules, sizeMm, origin, color, paper }),
@@ -94,7 +95,7 @@ export function drawWord(request: WordRequest): WordArt {
     baselineMm: origin.yMm,
     letterBox: boxOf(around(letters) ?? ink),
     inkBox,
-    marks: marks.map(mark => placedMark(word, mark, boxOf(mark))),
+    marks: seen.map(mark => placedMark(word, mark, boxOf(mark))),
     xHeightMm: typeface.metrics.xHeight * sizeMm,
     openings,
     widenedEm,

@@ -42,7 +42,13 @@ describe('board pages', () => {
       'silent letters: gnat, bare',
       'silent letters: gnat',
     ])
-    expect(told.slice(7, 10)).toEqual(['reed, bare', 'reed, 3 sounds: r·ee·d', 'reed, marked'])
+    expect(told.slice(7, 12)).toEqual([
+      'reed, bare',
+      'reed, r',
+      'reed, r·ee',
+      'reed, 3 sounds: r·ee·d',
+      'reed, marked',
+    ])
     expect(told.at(-1)).toBe(`all marks: ${ten.join(', ')}`)
   })
 
@@ -62,16 +68,50 @@ describe('board pages', () => {
     expect(gaps[0]).toBeLessThan(word.art.text[0]!.sizeMm / 2)
   })
 
-  it('are a lesson, not a hundred: 40 for ten words and three marks', async () => {
-    expect((await made()).sheets).toHaveLength(40)
+  it('are a lesson, not a hundred: 65 for ten words and three marks', async () => {
+    expect((await made()).sheets).toHaveLength(65)
+    expect((await made(', each word: sounds then marks')).sheets).toHaveLength(40)
     expect((await made(', each word: in one step')).sheets.length).toBeLessThan(36)
     expect((await made(', each word: none')).sheets.length).toBe(14)
   })
 
-  it('show a word that has no mark in two steps, and a guess without its sounds', async () => {
-    const { sheets } = await made('', planOf(['hop', 'zorp']))
+  it('show no marks of a word that has none, and a guess without its sounds', async () => {
+    const { sheets } = await made(', each word: sounds then marks', planOf(['hop', 'zorp']))
     const told = sheets.map(toldOn).filter(title => /^(?:hop|zorp)\b/.test(title))
     expect(told).toEqual(['hop, bare', 'hop, 3 sounds: h·o·p', 'zorp, bare'])
+  })
+
+  describe.each(['boxes', 'bars', 'dots'])('with %s under one sound after another', shape => {
+    /** Closed or open, each begins with a move of the pen: the letters' and the signs'. */
+    const pathsOf = (sheet: Sheet, word: string) =>
+      wordOn(sheet, word).art.shapes.flatMap(({ d }) => d.match(/M/g) ?? []).length
+    const pagesOf = async (word: string) =>
+      (await made(`, sounds: ${shape}`, planOf([word]))).sheets.filter(sheet =>
+        toldOn(sheet).startsWith(`${word}, `),
+      )
+
+    it('draw one more on each page, both of a letter that counts two at once, none under a silent one', async () => {
+      for (const [word, signs] of [
+        ['stream', [0, 1, 2, 3, 4, 5]],
+        ['box', [0, 1, 2, 4]],
+        ['snake', [0, 1, 2, 3, 4]],
+      ] as const) {
+        const pages = (await pagesOf(word)).filter(sheet => !toldOn(sheet).endsWith(', marked'))
+        const drawn = pages.map(sheet => pathsOf(sheet, word) - pathsOf(pages[0]!, word))
+        expect(drawn, word).toEqual(signs)
+      }
+    })
+
+    it('move nothing', async () => {
+      const pages = await pagesOf('stream')
+      const places = pages.slice(1, 6).map(sheet => {
+        const { xMm, yMm, art } = wordOn(sheet, 'stream')
+        return { xMm, yMm, widthMm: art.widthMm, baselineMm: art.text[0]!.baselineMm }
+      })
+      expect(places).toHaveLength(5)
+      for (const place of places) expect(place).toEqual(places[0])
+      expect(whereIs(pages[0]!, 'stream')).toEqual(whereIs(pages[1]!, 'stream'))
+    })
   })
 
   it('show words one by one in one step where there are more than twelve', async () => {

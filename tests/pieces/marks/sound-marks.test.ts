@@ -40,4 +40,9 @@ describe('sound marks', () => {
         studied(word).pieces.filter(piece => !piece.silent).length,
       )
   })
+
+  it('are seen under as many of them as asked for, from the first, and keep the others’ place', () => {
+    const spans = soundSpans(studied('knife'), 'bar', 2)
+    expect(spans.map(({ unseen = false }) => unseen)).toEqual([false, false, true])
+  })
 })

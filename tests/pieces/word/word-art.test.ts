@@ -53,6 +53,16 @@ describe('a word as an art', () => {
     expect(measure.widenedEm).toBe(widenedEm)
   })
 
+  it('keeps the room of a mark that is not drawn yet, and tells nothing of it', () => {
+    const [first, second] = [span({ line: 'single' }, [0, 1]), span({ line: 'wavy' }, [1, 3])]
+    const whole = draw('reed', [first, second])
+    const part = draw('reed', [first, { ...second, unseen: true }])
+    expect(part.inkBox).toEqual(whole.inkBox)
+    expect(part.baselineMm).toBe(whole.baselineMm)
+    expect(part.marks).toEqual(whole.marks.slice(0, 1))
+    expect(part.art.shapes).toHaveLength(whole.art.shapes.length - 1)
+  })
+
   it('has the letters and the marks in the colour asked for, and a mark in its own', () => {
     const { art } = draw(
       'reed',
