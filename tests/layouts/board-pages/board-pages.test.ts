@@ -84,7 +84,9 @@ describe('board pages', () => {
   describe.each(['boxes', 'bars', 'dots'])('with %s under one sound after another', shape => {
     /** Closed or open, each begins with a move of the pen: the letters' and the signs'. */
     const pathsOf = (sheet: Sheet, word: string) =>
-      wordOn(sheet, word).art.shapes.flatMap(({ d }) => d.match(/M/g) ?? []).length
+      wordOn(sheet, word).art.shapes.flatMap(shape =>
+        shape.kind === 'path' ? (shape.d.match(/M/g) ?? []) : [],
+      ).length
     const pagesOf = async (word: string) =>
       (await made(`, sounds: ${shape}`, planOf([word]))).sheets.filter(sheet =>
         toldOn(sheet).startsWith(`${word}, `),
