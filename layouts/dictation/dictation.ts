@@ -1,9 +1,16 @@
 import { succeed } from '../../src/outcomes.js'
 import { type Problem, warningAt } from '../../src/problems.js'
 import { cardId } from '../../src/sets/card-id.js'
+import type { Card } from '../../src/sets/card-set.js'
 import { defineLayout } from '../layout.js'
 import { dictationFaces } from './dictation-face.js'
-import { type DictationRequest, dictationOptions, sentenceOf } from './dictation-options.js'
+import {
+  type DictationRequest,
+  dictationOptions,
+  dictationsPerSheet,
+  sentenceOf,
+  sheetsFor,
+} from './dictation-options.js'
 import { dictationPages } from './dictation-pages.js'
 
 /** Numbered lines for the words and sentences that a teacher reads out, with what she reads, counts and keeps. */
@@ -15,18 +22,21 @@ export const dictation = defineLayout({
   inWeek: { day: 'check', given: 'each child', yourList: 'class record' },
   options: dictationOptions,
   marks: 'none',
-  perSheet: { columns: 2, rows: 1 },
-  perSheetLarge: { columns: 1, rows: 1 },
+  perSheet: dictationsPerSheet.usual,
+  perSheetLarge: dictationsPerSheet.large,
   set: request => {
     const { words, item } = request
-    const value = {
-      cards: Array.from({ length: item.copies }, (_, index) => ({
-        id: cardId({ prefix: 'board', number: 1, copy: index + 1, of: 1 }),
-        kind: 'board' as const,
-        number: 1,
+    const of = sheetsFor(request)
+    const copiesOf = (number: number): readonly Card[] =>
+      Array.from({ length: item.copies }, (_, index) => ({
+        id: cardId({ prefix: 'board', number, copy: index + 1, of }),
+        kind: 'board',
+        number,
         copy: index + 1,
         words,
-      })),
+      }))
+    const value = {
+      cards: Array.from({ length: of }, (_, index) => copiesOf(index + 1)).flat(),
       answerData: words.map((word, index) => {
         const sentence = sentenceOf(request, word)
         return {

@@ -39,7 +39,7 @@ const homeSettings: readonly HomeSetting[] = [
   { key: 'usual', white: 3, text: 1.4, airy: true },
   { key: 'usual', white: 2.2, text: 1.2, airy: true },
   { key: 'usual', white: 1.2, text: 1.1, airy: false },
-  ...keySettings.map(key => ({ key, white: 0.7, text: 1, airy: false })),
+  ...[...keySettings, 'names alone' as const].map(key => ({ key, white: 0.7, text: 1, airy: false })),
 ]
 
 function pagesIn(request: LayoutRequest, room: Size, setting: HomeSetting) {

@@ -25,7 +25,7 @@ export function homeIdeas(words: readonly Word[], entries: readonly KeyEntry[]):
     hunt(entries),
     {
       name: 'Guess my word',
-      text: `Say a sentence and leave a word out. Your child says which word is missing, and writes it. Then it is your child’s turn to leave out ${first === undefined ? 'a word' : `“${first.text}” or another word`}.`,
+      text: `Say a sentence and leave a word out. Your child says which word is missing, and writes it. Then it is your child’s turn to leave out ${first === undefined || words.length === 1 ? 'the word' : `“${first.text}” or another word`}.`,
     },
   ]
 }

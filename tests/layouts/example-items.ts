@@ -46,7 +46,7 @@ export const examples: Readonly<Record<string, Examples>> = {
   'word-search': { keys: ['ways: backwards too, boards: 2'] },
   'sound-mat': { keys: ['border: double'] },
   'sound-boxes': { keys: ['', 'show: word'] },
-  dictation: { keys: ['', 'border: dashed, copies: 2'] },
+  dictation: { keys: ['', 'border: dashed, children: 3'] },
   'lesson-notes': { keys: [''], forTeacher: true },
   practice: {
     keys: [

@@ -63,8 +63,25 @@ describe('a page for home', () => {
       ).toHaveLength(1)
   })
 
-  it('is two pages at most in large print for a week’s words', async () => {
-    const { sheets } = await printItem('{layout: home-page, size: large}')
-    expect(sheets.length).toBeLessThanOrEqual(2)
+  describe('in large print, for twelve words and three marks', () => {
+    const marks = ['consonant-digraph', 'vowel-team', 'silent-letters']
+    const plan = withWords(marshWords, marks.map(pattern => `  - pattern: ${pattern}\n`).join(''))
+    const pages = async (keys: string) => (await printItem(`{layout: home-page, ${keys}}`, plan)).sheets
+
+    it.each(['large', '24 pt', '28 pt'])('is one page at size %s', async size => {
+      for (const paper of ['letter', 'a4'])
+        expect(await pages(`size: ${size}, paper: ${paper}`)).toHaveLength(1)
+    })
+
+    it('keeps what the marks are in the key where that has room, and their names in any case', async () => {
+      expect(await text('{layout: home-page, size: large}', plan)).toContain('two letters, one sound')
+      const named = await text('{layout: home-page, size: 28 pt}', plan)
+      expect(named).toContain('consonant digraph')
+      expect(named).not.toContain('two letters, one sound')
+    })
+
+    it('is the two sides of one sheet where it is larger still', async () => {
+      expect(await pages('size: 36 pt')).toHaveLength(2)
+    })
   })
 })

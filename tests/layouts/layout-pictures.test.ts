@@ -36,7 +36,7 @@ const pictured: Readonly<Record<string, string>> = {
   'word-search': 'layout: word-search, cover: no',
   'sound-mat': 'layout: sound-mat, cover: no',
   'sound-boxes': 'layout: sound-boxes, across: 1, down: 2, words: [reed, marsh], cover: no',
-  dictation: 'layout: dictation, cover: off',
+  dictation: 'layout: dictation, cover: off, children: 1',
   'lesson-notes': 'layout: lesson-notes',
   practice: 'layout: practice, practise: sounds',
   'practice-forms': 'layout: practice, practise: plurals, add words: nothing',

@@ -129,16 +129,18 @@ describe('what is printed of a week', () => {
         print: '5, one for each pair of children; for you once: answers, cover',
       },
       bingo: { day: 'centres', print: 'once: 9 boards are in it' },
-      dictation: {
-        day: 'check',
-        print: '9, one for each child; for you once: list to read aloud, answers, class record, cover',
-      },
+      dictation: { day: 'check', print: 'once: 9 are in it, one for each child' },
     })
   })
 
   it('names no number where the plan does not say how many children there are', async () => {
-    const { 'practice-copy': copy } = await uses(`${words}${weekOf('practice-copy')}`)
+    const { 'practice-copy': copy, dictation } = await uses(
+      `${words}${weekOf('practice-copy', 'dictation')}`,
+    )
     expect(copy?.print).toBe('one for each child; for you once: answers')
+    expect(dictation?.print).toBe(
+      'one for each child: 2 are in it; for you once: list to read aloud, answers, class record, cover',
+    )
   })
 
   it('is once where the copies are among its sheets', async () => {

@@ -23,14 +23,17 @@ export interface KeyRequest {
 
 /** How close a key is set where its page has little room, the usual first. */
 export const keySettings = ['usual', 'closer', 'one column more'] as const
-/** The last for a key that has a good part of a page: larger samples or boxes to draw in, further apart. */
-export type KeySetting = (typeof keySettings)[number] | 'roomier'
+/**
+ * Roomier is for a key that has a good part of a page: larger samples or boxes to draw in, further apart. Names alone is
+ * for one that is only to call to mind what the children know.
+ */
+export type KeySetting = (typeof keySettings)[number] | 'roomier' | 'names alone'
 
 /** A key beside other things: two marks a row (one in large print), the mark on sample letters and its name. */
 export function keyRows(request: KeyRequest, widthMm: number, setting: KeySetting = 'usual'): readonly Row[] {
   const { typeface, type, measure } = request
   const shape = smallKey(request, widthMm, setting)
-  return rowsOf(keyEntries(request.words, request.marks), shape.columns).map(entries => {
+  return rowsOf(entriesShown(request, setting), shape.columns).map(entries => {
     const slots: Record<string, SlotContent> = {}
     const cells = entries.map(entry => {
       const { mark, letters } = entry
@@ -67,7 +70,7 @@ export function blankKeyRows(
 ): readonly Row[] {
   const { measure } = request
   const shape = smallKey(request, widthMm, setting)
-  return rowsOf(keyEntries(request.words, request.marks), shape.columns).map(entries => ({
+  return rowsOf(entriesShown(request, setting), shape.columns).map(entries => ({
     heightMm: rowHeight(entries, shape, measure),
     tree: (
       <KeyRow
@@ -80,6 +83,11 @@ export function blankKeyRows(
       />
     ),
   }))
+}
+
+function entriesShown({ words, marks }: KeyRequest, setting: KeySetting): readonly KeyEntry[] {
+  const entries = keyEntries(words, marks)
+  return setting === 'names alone' ? entries.map(({ says: _, ...named }) => named) : entries
 }
 
 /** Set as asked, unless the words of the key would have to be smaller for that. */
@@ -106,13 +114,14 @@ const LEAST_SHARE = 0.7
 const LEAST_WHITE_MM = 3
 const WHITE_SHARE = 0.35
 
-function keyShape({ type, marks, words, measure }: KeyRequest, widthMm: number, setting: KeySetting) {
+function keyShape(request: KeyRequest, widthMm: number, setting: KeySetting) {
+  const { type, marks, measure } = request
   const columns = (type.large ? 1 : 2) + (setting === 'one column more' ? 1 : 0)
   const close = setting === 'usual' || setting === 'roomier' ? 1 : 0.85
   const roomier = setting === 'roomier' ? 1.5 : 1
   const cellWidthMm = widthMm / columns
   // No wider than the widest sample, with what an outline or a tag's card adds, so that samples stand by their names.
-  const entries = keyEntries(words, marks)
+  const entries = entriesShown(request, setting)
   const widestEm = Math.min(4.2, Math.max(1.9, ...entries.map(entry => keySampleEm(entry, measure, 0.6))))
   const wishedMm = type.listTextMm * (type.large ? 1.3 : 1.7 * close) * roomier
   const sampleMm = Math.min(wishedMm, (cellWidthMm * SAMPLE_SHARE) / widestEm)

@@ -23,7 +23,7 @@ function howMany({ layout, job: { item }, request: { children } }: PreparedItem,
     case 'you':
       return 'one for you'
     case 'each child':
-      return counted(children, 'one for each child')
+      return forEachChild(children, sheets)
     case 'each pair':
       return counted(children && Math.ceil(children / 2), 'one for each pair of children')
   }
@@ -31,10 +31,26 @@ function howMany({ layout, job: { item }, request: { children } }: PreparedItem,
 
 /** `: 22 boards are in it`, of a game with a board for each child. */
 function boardsIn(sheets: Sheets): string {
-  const boards = sheets
+  const boards = boardsOf(sheets)
+  return boards < 2 ? '' : `: ${boards} boards are in it`
+}
+
+function boardsOf(sheets: Sheets): number {
+  return sheets
     .filter(({ side }) => side === 'front')
-    .flatMap(({ pieces }) => pieces.filter(({ piece }) => piece.kind === 'board'))
-  return boards.length < 2 ? '' : `: ${boards.length} boards are in it`
+    .flatMap(({ pieces }) => pieces.filter(({ piece }) => piece.kind === 'board')).length
+}
+
+function forEachChild(children: number | undefined, sheets: Sheets): string {
+  const each = 'one for each child'
+  const boards = boardsOf(sheets)
+  if (boards < 2) return counted(children, each)
+  return isForAll(children, sheets) ? `once: ${boards} are in it, ${each}` : `${each}: ${boards} are in it`
+}
+
+/** Whether the sheets, printed once, are one for each child already. */
+function isForAll(children: number | undefined, sheets: Sheets): boolean {
+  return children !== undefined && children > 1 && boardsOf(sheets) >= children
 }
 
 function counted(many: number | undefined, each: string): string {
@@ -51,9 +67,13 @@ const kept: Readonly<Partial<Record<SheetKind, string>>> = {
 }
 
 /** What is printed once beside what is printed often. */
-function forYou({ layout, job: { item } }: PreparedItem, sheets: Sheets): readonly string[] {
+function forYou(
+  { layout, job: { item }, request: { children } }: PreparedItem,
+  sheets: Sheets,
+): readonly string[] {
   const { given, yourList } = layout.inWeek
-  const isOften = ['each child', 'each pair'].includes(given) && item.copies === 1
+  const isOften =
+    ['each child', 'each pair'].includes(given) && item.copies === 1 && !isForAll(children, sheets)
   const nameOf = (kind: SheetKind) => (kind === 'list' ? yourList : kept[kind])
   const names = [...new Set(sheets.flatMap(({ kind }) => nameOf(kind) ?? []))]
   return isOften && names.length > 0 ? [`for you once: ${names.join(', ')}`] : []

@@ -36,6 +36,35 @@ function writingLines(piece: ReturnType<typeof piecesOf>[number]): readonly numb
   return tops.toSorted((a, b) => a - b)
 }
 
+describe('dictation sheets', () => {
+  const printedFor = async (keys: string, more = '') => {
+    const printed = await printItem(`{layout: dictation${keys}}`, `${more}${plan}`)
+    return piecesOf(printed).map(({ id }) => id)
+  }
+
+  it('are one for each child of the class, two on a sheet', async () => {
+    const printed = await printItem('{layout: dictation}', `children: 5\n${plan}`)
+    expect(piecesOf(printed)).toHaveLength(5)
+    expect(printed.sheets.filter(({ kind }) => kind === 'pieces')).toHaveLength(3)
+  })
+
+  it('fill a sheet where the plan does not say how many children there are', async () => {
+    expect(await printedFor('')).toEqual(['board-01', 'board-02'])
+    expect(await printedFor(', size: large')).toEqual(['board-01'])
+  })
+
+  it('are as many as the item says, or as many copies', async () => {
+    expect(await printedFor(', children: 3', 'children: 5\n')).toHaveLength(3)
+    expect(await printedFor(', copies: 4', 'children: 5\n')).toEqual([
+      'board-01',
+      'board-01-copy-2',
+      'board-01-copy-3',
+      'board-01-copy-4',
+    ])
+    expect(await printedFor(', children: 3, copies: 2')).toHaveLength(6)
+  })
+})
+
 describe('a dictation sheet', () => {
   it('has a line for the name, one for each word, and as many for a sentence as a child’s hand needs', async () => {
     const [sheet, other] = piecesOf(await printItem(item, plan))
