@@ -134,9 +134,7 @@ describe('what is printed of a week', () => {
   })
 
   it('names no number where the plan does not say how many children there are', async () => {
-    const { 'practice-copy': copy, dictation } = await uses(
-      `${words}${weekOf('practice-copy', 'dictation')}`,
-    )
+    const { 'practice-copy': copy, dictation } = await uses(`${words}${weekOf('practice-copy', 'dictation')}`)
     expect(copy?.print).toBe('one for each child; for you once: answers')
     expect(dictation?.print).toBe(
       'one for each child: 2 are in it; for you once: list to read aloud, answers, class record, cover',

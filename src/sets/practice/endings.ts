@@ -108,7 +108,7 @@ function allForms(word: Word, wanted: EndingsWanted): readonly Item[] {
 function sureForms(word: Word, wanted: EndingsWanted): Asked<readonly Item[]> {
   const sure = allForms(word, wanted)
   return sure.length === 0
-    ? { why: 'no ending joins it by one of the rules, in one spelling' }
+    ? { why: 'no ending joins it by one of the rules, in one spelling, to a word that children meet' }
     : { asked: sure }
 }
 
@@ -127,13 +127,20 @@ function sureForm(word: Word, form: WordForm, wanted: EndingsWanted): readonly I
   if (rule === undefined || form.alternatives !== undefined) return []
   // Nearly every noun can be a verb: a form that children do not meet is none for them.
   const isPlural = form.ending === '-s' && plural?.form === answer
-  const isMet = isPlural || partsOfSpeech[0] === 'verb' || wanted.isOffered(known)
+  const isCompared = partsOfSpeech[0] === 'adjective' && ['-er', '-est'].includes(form.ending)
+  const isMet = isPlural || isCompared || partsOfSpeech[0] === 'verb' || wanted.isOffered(known)
   const isHeard = (wanted.lexicon.lookUp(known)?.familiarity ?? 0) > 0
-  if (!isMet || !isHeard || hasOtherSpelling(word, form, wanted)) return []
+  // Sunnier, muddier, stormier: rarely printed, and each child can say them.
+  const isSayable = isHeard || (isCompared && hasSuffixY(word))
+  if (!isMet || !isSayable || hasOtherSpelling(word, form, wanted)) return []
   // Leafs and leaves: which -s is meant, the page does not say.
   if (form.ending === '-s' && plural !== null && plural.form !== answer) return []
   const ending = form.ending.slice(1)
   return [{ word, prompt: `${text} + ${ending}`, answer, rule, why: form.rule, ending }]
+}
+
+function hasSuffixY({ patterns }: Word): boolean {
+  return patterns.some(({ pattern, letters }) => pattern === 'suffix' && letters === 'y')
 }
 
 /** As `verb-endings`, `comparing` and `plural` say it, by what is done to the base. */

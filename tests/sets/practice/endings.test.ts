@@ -41,8 +41,22 @@ describe('practice of endings', () => {
   it('asks for no -s of leaf, which is leaves or leafs', () => {
     expect(practise('leaf')).toEqual({
       items: [],
-      leftOut: [{ word: 'leaf', why: 'no ending joins it by one of the rules, in one spelling' }],
+      leftOut: [
+        {
+          word: 'leaf',
+          why: 'no ending joins it by one of the rules, in one spelling, to a word that children meet',
+        },
+      ],
     })
+  })
+
+  it('compares adjectives whose forms are seldom printed: those that are heard, and those made with -y', () => {
+    expect(answersOf('neat')).toContain('neat + er = neater (just add the ending)')
+    expect(answersOf('sunny')).toContain('sunny + er = sunnier (y to i)')
+    expect(answersOf('muddy', 'stormy')).toEqual(
+      expect.arrayContaining(['muddy + est = muddiest (y to i)', 'stormy + er = stormier (y to i)']),
+    )
+    expect(answersOf('awry', 'nearby')).toEqual([])
   })
 
   it('asks of a word with its ending for that word', () => {
