@@ -8,6 +8,8 @@ import {
   type DictationRequest,
   dictationOptions,
   dictationsPerSheet,
+  inMoreParts,
+  partsOf,
   sentenceOf,
   sheetsFor,
 } from './dictation-options.js'
@@ -27,14 +29,22 @@ export const dictation = defineLayout({
   set: request => {
     const { words, item } = request
     const of = sheetsFor(request)
-    const copiesOf = (number: number): readonly Card[] =>
-      Array.from({ length: item.copies }, (_, index) => ({
-        id: cardId({ prefix: 'board', number, copy: index + 1, of }),
+    const parts = partsOf(request)
+    const piecesOf = (number: number, copy: number): readonly Card[] =>
+      parts.map((part, index) => ({
         kind: 'board',
         number,
-        copy: index + 1,
-        words,
+        copy,
+        words: part.words,
+        ...(parts.length === 1
+          ? { id: cardId({ prefix: 'board', number, copy, of }) }
+          : {
+              id: cardId({ prefix: 'board', number, copy, of, part: index + 1 }),
+              part: { number: index + 1, of: parts.length },
+            }),
       }))
+    const copiesOf = (number: number): readonly Card[] =>
+      Array.from({ length: item.copies }, (_, index) => piecesOf(number, index + 1)).flat()
     const value = {
       cards: Array.from({ length: of }, (_, index) => copiesOf(index + 1)).flat(),
       answerData: words.map((word, index) => {
@@ -49,6 +59,7 @@ export const dictation = defineLayout({
     return succeed(value, withoutTheirWord(request))
   },
   faces: dictationFaces,
+  roomier: inMoreParts,
   pages: dictationPages,
 })
 

@@ -30,6 +30,14 @@ export function mostWriting(leastMm: number): number {
   return Math.max(MOST_MM, leastMm)
 }
 
+/** A word that is written in a beginner's hand, and no line shorter than that of a child who writes widely: our own judgement, no source. */
+const SHORTEST_MM = 45
+
+/** The least length of a line on which any of these words is written. */
+export function leastLineMm(words: readonly { readonly text: string }[]): number {
+  return Math.max(SHORTEST_MM, ...words.map(({ text }) => text.length * LETTER_MM))
+}
+
 /** How many lines of this length a child needs to write the text. */
 export function linesToWrite(text: string, lineMm: number): number {
   return Math.ceil((text.length * LETTER_MM) / lineMm)

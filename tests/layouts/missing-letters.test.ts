@@ -27,7 +27,7 @@ describe('missing letters', () => {
 
   it('says which words show nothing that is marked', async () => {
     expect(await problemsOf('{layout: missing-letters, words: [marsh, frog]}')).toContain(
-      '"frog" shows nothing that the plan marks',
+      '"frog" has no letters that the plan marks',
     )
   })
 })

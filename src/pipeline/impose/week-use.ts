@@ -35,10 +35,12 @@ function boardsIn(sheets: Sheets): string {
   return boards < 2 ? '' : `: ${boards} boards are in it`
 }
 
+/** A board of several parts is one. */
 function boardsOf(sheets: Sheets): number {
-  return sheets
+  const boards = sheets
     .filter(({ side }) => side === 'front')
-    .flatMap(({ pieces }) => pieces.filter(({ piece }) => piece.kind === 'board')).length
+    .flatMap(({ pieces }) => pieces.flatMap(({ piece }) => (piece.kind === 'board' ? [piece] : [])))
+  return new Set(boards.map(({ number, copy }) => `${number} ${copy}`)).size
 }
 
 function forEachChild(children: number | undefined, sheets: Sheets): string {

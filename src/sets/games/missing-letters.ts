@@ -124,8 +124,8 @@ function nothingMarked(texts: readonly string[], place: Place): Problem {
   return warningAt(
     place,
     texts.length === 1
-      ? `${named} shows nothing that the plan marks: it gets no card`
-      : `${named} show nothing that the plan marks: they get no card`,
+      ? `${named} has no letters that the plan marks: it gets no card`
+      : `${named} have no letters that the plan marks: they get no card`,
     'Add marks for what they show, or leave them out of this item with words.',
   )
 }
@@ -133,7 +133,7 @@ function nothingMarked(texts: readonly string[], place: Place): Problem {
 function noGaps(place: Place): Problem {
   return errorAt(
     place,
-    'no word shows anything that the plan marks, so there are no letters to leave out',
+    'no word has letters that the plan marks, so there are none to leave out',
     'Give the plan marks that its words show; oaktag study tells what they show.',
   )
 }

@@ -65,6 +65,42 @@ describe('dictation sheets', () => {
   })
 })
 
+describe('a dictation of many words', () => {
+  const words = [...'bdfghlmnprst'].flatMap(first => [...'aeiou'].map(vowel => `${first}${vowel}t`))
+  const long = plan.replace(/words:\n[\s\S]*?marks:/, `words: [${words.join(', ')}]\nmarks:`)
+  const partsFor = async (keys: string, of = long) => {
+    const printed = await printItem(`{layout: dictation, children: 1${keys}}`, of)
+    return piecesOf(printed)
+  }
+
+  it('is written in as many parts as its lines need, numbered through', async () => {
+    const parts = await partsFor('')
+    expect(parts.map(({ id }) => id)).toEqual(['board-01-part-1', 'board-01-part-2', 'board-01-part-3'])
+    expect(parts.flatMap(({ text }) => text).filter(text => text !== 'Name')).toEqual(
+      words.map((_, index) => String(index + 1)),
+    )
+    for (const part of parts) {
+      const tops = writingLines(part)
+      for (const [index, top] of tops.slice(1).entries()) expect(top - tops[index]!).toBeGreaterThanOrEqual(9)
+    }
+  })
+
+  it('has its answers through all parts', async () => {
+    const printed = await printItem('{layout: dictation}', long)
+    expect(linesOn(printed, 'caller')).toContain('60 | tut')
+  })
+
+  it('is in as many parts as the item says', async () => {
+    expect(await partsFor(', parts: 2', plan)).toHaveLength(2)
+  })
+
+  it('has lines in large print that are long enough for its words, however few sheets are wished for', async () => {
+    const printed = await printItem('{layout: dictation, size: 28 pt}', `children: 6\n${plan}`)
+    const [first] = piecesOf(printed)
+    expect(first!.widthMm).toBeGreaterThan(60)
+  })
+})
+
 describe('a dictation sheet', () => {
   it('has a line for the name, one for each word, and as many for a sentence as a child’s hand needs', async () => {
     const [sheet, other] = piecesOf(await printItem(item, plan))
@@ -149,7 +185,7 @@ describe('a dictation sheet', () => {
     expect(sheet!.widthMm).toBeGreaterThan(150)
   })
 
-  it('says so where no sheet has room for its lines', async () => {
+  it('says so where the parts that the item says have no room for its lines', async () => {
     const many = plan.replace(
       '  - lake\n',
       Array.from(
@@ -158,7 +194,7 @@ describe('a dictation sheet', () => {
           `  - ${'bcdfghjklm'[at % 10]}${'aeiou'[at % 5]}${'bdgnpt'[Math.floor(at / 10)]}${'sz'[at % 2]}\n`,
       ).join(''),
     )
-    expect(await problemsOf('{layout: dictation}', many)).toMatch(
+    expect(await problemsOf('{layout: dictation, parts: 1}', many)).toMatch(
       /the \d+ lines of the sheet would be [\d.]+ mm apart/,
     )
   })

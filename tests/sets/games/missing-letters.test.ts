@@ -92,7 +92,7 @@ describe('missing letters', () => {
   it('leave out a word of which nothing is marked, with a warning', () => {
     const { cards, problems } = cardsFrom({ ...asked, words: gapped('pond', 'mar[sh]', 'fi[sh]') })
     expect(cards).toHaveLength(2)
-    expect(problems[0]!.message).toBe('"pond" shows nothing that the plan marks: it gets no card')
+    expect(problems[0]!.message).toBe('"pond" has no letters that the plan marks: it gets no card')
   })
 
   it('are not made where nothing is marked at all', () => {
