@@ -98,6 +98,6 @@ describe('missing letters', () => {
   it('are not made where nothing is marked at all', () => {
     const set = missingLetters({ ...asked, words: gapped('pond') })
     expect(set.ok).toBe(false)
-    expect(set.problems.at(-1)!.message).toMatch(/no letters to leave out/)
+    expect(set.problems.at(-1)!.message).toMatch(/there are none to leave out/)
   })
 })
