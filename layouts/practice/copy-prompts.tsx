@@ -21,14 +21,17 @@ export const copy: PracticeKind = {
     const tries = stacked || request.type.large ? 1 : 2
     const tickMm = Math.min(MOST_TICK_MM, childTextMm(request))
     const lineMm = (answerMm - tries * (tickMm + TICK_GAP_MM) - (tries - 1) * TRY_GAP_MM) / tries
-    const tryMm = lineMm + TICK_GAP_MM + tickMm + TRY_GAP_MM
+    const tryMm = lineMm + TICK_GAP_MM + tickMm
     const heads = stacked
       ? []
       : [
           columnHeads(request, [
             { text: '', widthMm: numberMm },
             { text: 'look', widthMm: promptMm + gapMm },
-            ...['cover, write, check', 'once more'].slice(0, tries).map(text => ({ text, widthMm: tryMm })),
+            ...['cover, write, check', 'once more'].slice(0, tries).map((text, index) => ({
+              text,
+              widthMm: index + 1 < tries ? tryMm + TRY_GAP_MM : tryMm,
+            })),
           ]),
         ]
     const heightMm = rowHeightFor(request, {

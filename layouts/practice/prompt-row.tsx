@@ -31,6 +31,9 @@ export interface PromptColumns {
 const USUAL_SHARE = 0.34
 const MOST_SHARE = 0.56
 const GAP_MM = 5
+/** Between a prompt's number and its word, at least and in ems. */
+const LEAST_NUMBER_GAP_MM = 3
+const NUMBER_GAP = 0.35
 
 /** @param besideMm what stands behind the word of a prompt, such as its ending */
 export function wordColumns(
@@ -47,7 +50,8 @@ export function columnsOf(
   request: PracticeRequest,
   { widthMm, wishedMm }: { readonly widthMm: number; readonly wishedMm: number },
 ): PromptColumns {
-  const numberMm = request.measure('99', childTextMm(request)) + 3
+  const textMm = childTextMm(request)
+  const numberMm = request.measure('99', textMm) + Math.max(LEAST_NUMBER_GAP_MM, textMm * NUMBER_GAP)
   const stacked = wishedMm > (widthMm - numberMm) * MOST_SHARE
   const promptMm = stacked ? widthMm - numberMm : wishedMm
   const answerMm = stacked ? promptMm : widthMm - numberMm - promptMm - GAP_MM

@@ -63,6 +63,14 @@ describe('a week without marks of the teacher’s', () => {
     expect(lettersOn(items[1]!)).toContain('pp')
     expect(problems).toEqual([])
   })
+
+  it('marks nothing more for a group that has the class’s words', async () => {
+    const { items, problems } = await made(
+      `${words}groups: [{name: Otters, size: 24 pt}]\n${weekOf('word-cards')}`,
+    )
+    expect(lettersOn(items[1]!).toSorted()).toEqual(lettersOn(items[0]!).toSorted())
+    expect(problems).toEqual([])
+  })
 })
 
 describe('a part for which the words are not enough', () => {

@@ -53,7 +53,7 @@ function mostShown(
       name,
       count: words.filter(word => word.patterns.some(({ pattern }) => pattern === name)).length,
     }))
-    .filter(({ count }) => count >= Math.min(fewest, words.length))
+    .filter(({ count }) => count >= Math.max(1, Math.min(fewest, words.length)))
     .toSorted((a, b) => b.count - a.count)
   const telling = counts.filter(({ name }) => !ordinaryPatterns.has(name))
   return (telling.length > 0 ? telling.slice(0, most) : counts.slice(0, 1)).map(({ name }) => name)

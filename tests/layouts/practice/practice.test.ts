@@ -97,6 +97,11 @@ describe('the child’s page', () => {
     expect(counts).toEqual([5, 4, 5])
   })
 
+  it('has room for the heads of its columns in very large print', async () => {
+    const { sheets } = await printItem(item('copy', 'size: x-height 9 mm'), plan)
+    expect(sheets.filter(({ kind }) => kind === 'practice').length).toBeGreaterThan(1)
+  })
+
   it('has the words to choose from over the clues by the alphabet, unless they are not wanted', async () => {
     const bank = linesOn(await printItem(item('clues'), plan), 'practice')
     expect(bank).toContain('frog | gnat | leaf | marsh | moth | perch')

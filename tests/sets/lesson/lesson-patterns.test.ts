@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import type { PlanMark } from '../../../src/plan/plan.js'
-import { lessonPatterns } from '../../../src/sets/lesson/lesson-patterns.js'
+import { lessonPatterns, patternsToMark } from '../../../src/sets/lesson/lesson-patterns.js'
 import { wordsOfAWeek } from '../sorts/words-of-a-week.js'
 
 const pattern = (name: string): Pick<PlanMark, 'target'> => ({ target: { kind: 'pattern', pattern: name } })
@@ -31,5 +31,21 @@ describe('the patterns of a lesson', () => {
 
   it('are short vowels where the words show nothing else', () => {
     expect(lessonPatterns(wordsOfAWeek('mud, hut, bug, sun'), [])).toContain('short-vowel')
+  })
+})
+
+describe('the patterns to mark where the plan names none', () => {
+  it('are none for no words', () => {
+    expect(patternsToMark([])).toEqual([])
+  })
+
+  it('are four at most, each on two words or more', () => {
+    const words = wordsOfAWeek('ship, shed, moth, crab, crow, stem, knee, knot, feet, rain')
+    expect(patternsToMark(words)).toEqual([
+      'vowel-team',
+      'consonant-digraph',
+      'beginning-blend',
+      'silent-letters',
+    ])
   })
 })
