@@ -110,12 +110,18 @@ export const whereItStands: BasisFamily = {
       return [{ of, column: place }]
     }),
   basisOf: pattern => ({
-    name: `where the ${plainName(pattern)} stands`,
-    basis: `where in the word the ${plainName(pattern)} stands`,
+    name: `where the ${standing(pattern)}`,
+    basis: `where in the word the ${standing(pattern)}`,
     patterns: pattern === 'blend' ? ['beginning-blend', 'ending-blend'] : [pattern],
     noneBecause: () => `has no ${plainName(pattern)}`,
     order: placesInOrder,
   }),
+}
+
+/** `the vowel team stands`, `the silent letters stand`. */
+function standing(pattern: string): string {
+  const name = plainName(pattern)
+  return `${name} ${name.endsWith('letters') ? 'stand' : 'stands'}`
 }
 
 export const hasPattern: BasisFamily = {
