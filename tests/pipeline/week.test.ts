@@ -112,6 +112,13 @@ describe('a part that would ask what another one asks', () => {
     expect(items.map(({ name }) => name)).toEqual(['practice-plurals', 'practice-endings'])
   })
 
+  it('is made where its words are to be copied, though another part has them as its answers', async () => {
+    const { items } = await made(
+      `words: [hopped, baked, carries]\n${weekOf('practice-endings', 'practice-copy')}`,
+    )
+    expect(items.map(({ name }) => name)).toEqual(['practice-endings', 'practice-copy'])
+  })
+
   it('is made where the teacher names it under print:', async () => {
     const print = 'print: [{layout: practice, practise: endings}]\n'
     const { items } = await made(`words: [rabbit, tiger, kitten]\n${practice}${print}`)

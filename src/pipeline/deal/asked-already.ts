@@ -34,11 +34,12 @@ function jobOf({ prepared: { job } }: Asking) {
   return { layout: job.item.layout, group: job.group }
 }
 
-/** Of a list of prompts with their answers, the answers; of anything else, none. */
+/** Of a list of prompts with their answers, the answers; of anything else, none, nor of a word that is only to be copied. */
 function answersOf(data: AnswerData | undefined): readonly string[] {
   if (!Array.isArray(data)) return []
   return data.flatMap((each: AnswerData) => {
-    const answer = typeof each === 'object' && each !== null && 'answer' in each ? each.answer : undefined
-    return typeof answer === 'string' ? [answer] : []
+    if (typeof each !== 'object' || each === null || !('answer' in each)) return []
+    const { answer, prompt } = each
+    return typeof answer === 'string' && answer !== prompt ? [answer] : []
   })
 }
