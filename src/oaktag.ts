@@ -6,7 +6,10 @@
  * `{ ok: true, value, problems }` or `{ ok: false, problems }`. Nothing is remembered between two calls but what the
  * caller passes in (`keepWork`).
  */
+export * from './door/edits.js'
 export * from './door/find.js'
+export * from './door/held-plan.js'
+export * from './door/item-controls.js'
 export * from './door/make.js'
 export * from './door/plans.js'
 export * from './door/problems.js'

@@ -1,0 +1,77 @@
+/** A plan that a program holds open while it is written: looked at as far as it can be read, put on sheets, drawn by pieces. */
+import { drawnSheet, type PlacedItem } from '../files/printed-plan.js'
+import { present } from '../outcomes.js'
+import { keepWork } from '../pipeline/kept-work.js'
+import { openMaterials } from '../pipeline/study/materials.js'
+import { type StudiedPlan, studyPlan } from '../pipeline/study/study-plan.js'
+import { stylePicture, wordPicture } from '../pipeline/study/word-pictures.js'
+import { planVocabulary } from '../pipeline/vocabulary.js'
+import { putEachOnSheets, studyPlanFile } from '../pipeline.js'
+import { disk } from '../plan/disk/disk.js'
+import { loadReadablePart } from '../plan/load-plan.js'
+import type { Outcome, Place, Problem } from '../problems.js'
+import type { Word } from '../words/word.js'
+import type { Making } from './make.js'
+
+/** What of a plan can be seen before it is put on sheets. */
+export interface LookedAtPlan {
+  /** Of the class and then of the groups, each with the place where it is written. */
+  readonly words: readonly { readonly word: Word; readonly place: Place }[]
+  /** In the plan's order, each with the looks that it has or was given. */
+  readonly marks: readonly Looks[]
+  /** A word with the plan's marks as it will be printed: an SVG. */
+  readonly pictureOf: (word: Word) => string | undefined
+  /** The looks of a mark under letters, in the plan's typeface: an SVG. */
+  readonly pictureOfLooks: (looks: Looks) => string | undefined
+}
+
+export interface Looks {
+  readonly line?: string
+  readonly outline?: string
+  readonly color?: string
+  readonly tag?: string
+}
+
+/** Studies a plan's words, without what is wrong in it; undefined where too little is left. */
+export function lookAtPlan({
+  plan: planFile,
+  files = disk,
+  kept = keepWork(),
+}: Pick<Making, 'plan' | 'files' | 'kept'>): {
+  readonly value: LookedAtPlan | undefined
+  readonly problems: readonly Problem[]
+} {
+  const studied = studyPlanFile({ planFile, files, kept })
+  if (studied.ok) return { value: lookedAt(studied.value), problems: studied.problems }
+  const plan = loadReadablePart(planFile, planVocabulary(), files)
+  const part =
+    plan && studyPlan(plan, { ...kept, materials: openMaterials(planFile, files, kept.knownPictures) })
+  return { value: part?.ok ? lookedAt(part.value) : undefined, problems: studied.problems }
+}
+
+function lookedAt({ plan, words, marks, materials }: StudiedPlan): LookedAtPlan {
+  const typeface = materials.typeface(plan.font, { file: plan.file })
+  return {
+    words: [...words].map(([{ place }, word]) => ({ word, place })),
+    marks: marks.map(({ line, outline, color, tag }) => present({ line, outline, color, tag })),
+    pictureOf: word => (typeface.ok ? wordPicture(word, marks, typeface.value) : undefined),
+    pictureOfLooks: looks => (typeface.ok ? stylePicture(looks, typeface.value) : undefined),
+  }
+}
+
+/** Everything on its sheets and nothing drawn yet; the problems are those that `make` tells. */
+export async function placePlan({
+  plan: planFile,
+  files,
+  kept = keepWork(),
+  only,
+  watching,
+}: Pick<Making, 'plan' | 'files' | 'kept' | 'only' | 'watching'>): Promise<Outcome<readonly PlacedItem[]>> {
+  const request = { planFile, kept, ...present({ files, only, watching }) }
+  const placed = await putEachOnSheets(request, ({ printed }) => printed)
+  return placed.ok ? { ...placed, value: placed.value.items } : placed
+}
+
+export { pageFonts } from '../pipeline/fonts-of-pages.js'
+export type { PlacedItem }
+export { disk, drawnSheet }
