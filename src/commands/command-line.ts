@@ -94,6 +94,30 @@ export function commandLine(typed: readonly string[], { run, refuse }: CommandLi
         },
       )
       .command(
+        'desk [plan]',
+        'a page to write a plan on by pointing, with its sheets beside it',
+        command =>
+          command
+            .positional('plan', { type: 'string', describe: 'plan file (default: a new one)' })
+            .option('out', {
+              type: 'string',
+              default: 'out',
+              requiresArg: true,
+              describe: 'folder for the files that you save',
+            })
+            .option('open', {
+              type: 'boolean',
+              default: true,
+              describe: 'open the browser; --no-open prints the address alone',
+            })
+            .example('$0 desk week.yaml', 'the plan in your browser; Ctrl-C ends it'),
+        async options => {
+          const { deskCommand } = await import('./desk.js')
+          const tell = (result: CommandResult) => run(Promise.resolve(result))
+          await run(stoppable(signal => deskCommand(options, { signal, tell })))
+        },
+      )
+      .command(
         'study [word..]',
         'what each word shows: sounds, patterns, syllables, plural, other forms',
         command =>

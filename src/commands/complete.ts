@@ -60,6 +60,7 @@ const isPlan = (word: string): boolean => /\.ya?ml$/i.test(word)
 
 const optionsOf: Readonly<Record<string, readonly string[]>> = {
   make: ['--out', '--only', '--format', '--dpi', '--jobs', '--seed', '--quiet'],
+  desk: ['--out', '--no-open'],
   study: ['--file', '--why', '--arpabet', '--json'],
   find: [
     '--pattern',

@@ -2,6 +2,7 @@ import { type CommandResult, resultOf } from './command-result.js'
 
 export const commandNames: readonly string[] = [
   'make',
+  'desk',
   'study',
   'find',
   'sorts',
@@ -22,6 +23,7 @@ export function whatNext(): CommandResult {
       '',
       '  oaktag new week.yaml       write a plan to begin with; put your words in it',
       '  oaktag make week.yaml      make its sheets, and a page to print them from',
+      '  oaktag desk week.yaml      the same by pointing, on a page in your browser',
       '  oaktag study reed marsh    see what words show: sounds, patterns, syllables',
       '  oaktag list layouts        see all that can be printed',
       '',

@@ -21,9 +21,9 @@ const helpOf = (command: string) => commandLine([command], { run: async () => {}
 const tooLong = (text: string) => text.split('\n').filter(line => line.length > 80)
 
 describe('oaktag alone', () => {
-  it('shows four things that one would do next, in a terminal of 80 × 24', () => {
+  it('shows five things that one would do next, in a terminal of 80 × 24', () => {
     const { output, exitCode } = whatNext()
-    expect([output.match(/^ {2}oaktag /gm)?.length, exitCode, tooLong(output)]).toEqual([4, 0, []])
+    expect([output.match(/^ {2}oaktag /gm)?.length, exitCode, tooLong(output)]).toEqual([5, 0, []])
     expect(output.split('\n').length).toBeLessThan(24)
   })
 })

@@ -2,10 +2,12 @@
 import { writeFile } from 'node:fs/promises'
 import { pathToFileURL } from 'node:url'
 import axe from 'axe-core'
-import { chromium } from 'playwright-core'
+import { chromium, type Page } from 'playwright-core'
 import { chromiumPath, quiet } from './chromium.js'
 
 export interface Browser {
+  /** For what a person does with a page: pointing, typing. */
+  readonly page: Page
   /** Opens a file in a viewport this wide, in CSS pixels. */
   open(file: string, widthPx: number, fragment?: string): Promise<void>
   /** Opens what a server of this machine gives. */
@@ -67,6 +69,7 @@ export async function openBrowser(): Promise<Browser> {
     return Buffer.from(data, 'base64')
   }
   return {
+    page,
     open,
     openAddress,
     evaluate,

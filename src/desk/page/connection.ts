@@ -1,0 +1,72 @@
+/** How the page speaks with its server: the plan and its sheets come by themselves, steps are sent. */
+import type {
+  DeskNames,
+  DeskPlan,
+  DeskSheets,
+  DeskWord,
+  LayoutPicture,
+  NoWordHere,
+  SaveAnswer,
+  Step,
+  StepAnswer,
+} from '../messages.js'
+
+export interface Listening {
+  readonly plan: (plan: DeskPlan) => void
+  readonly sheets: (sheets: DeskSheets) => void
+  readonly lost: (isLost: boolean) => void
+}
+
+/** Until the page is left; where the server has gone, the browser asks again by itself. */
+export function listen({ plan, sheets, lost }: Listening): () => void {
+  const source = new EventSource('/changes')
+  source.addEventListener('plan', event => plan(JSON.parse(event.data)))
+  source.addEventListener('sheets', event => sheets(JSON.parse(event.data)))
+  source.addEventListener('open', () => lost(false))
+  source.addEventListener('error', () => lost(true))
+  return () => source.close()
+}
+
+async function ask<T>(path: string, body: unknown, otherwise: T): Promise<T> {
+  try {
+    const response = await fetch(path, {
+      method: 'POST',
+      headers: { 'content-type': 'application/json' },
+      body: JSON.stringify(body),
+    })
+    return response.ok ? await response.json() : otherwise
+  } catch {
+    return otherwise
+  }
+}
+
+const unheard = { ok: false, why: 'The desk does not answer. Look whether it still runs.' } as const
+
+export function sendStep(step: Step): Promise<StepAnswer> {
+  return ask<StepAnswer>('/step', step, unheard)
+}
+
+export function goTo(direction: 'undo' | 'redo'): Promise<StepAnswer> {
+  return ask<StepAnswer>(`/${direction}`, {}, unheard)
+}
+
+export function study(words: readonly string[]): Promise<readonly (DeskWord | NoWordHere)[]> {
+  return ask<readonly (DeskWord | NoWordHere)[]>('/study', { words }, [])
+}
+
+export function save(what: 'pdf' | 'all'): Promise<SaveAnswer> {
+  return ask<SaveAnswer>('/save', { what }, unheard)
+}
+
+export function closeDesk(): Promise<unknown> {
+  return ask<unknown>('/close', {}, undefined)
+}
+
+export async function fetchLayoutPicture(layout: string): Promise<LayoutPicture> {
+  const response = await fetch(`/layouts/${layout}`)
+  return response.ok ? response.json() : {}
+}
+
+export async function fetchNames(): Promise<DeskNames> {
+  return (await fetch('/names')).json()
+}

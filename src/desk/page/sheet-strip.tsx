@@ -1,0 +1,33 @@
+/** The first sheet of everything that is printed, small, beside the work. */
+import { useDesk } from './desk-state.js'
+import { Problems } from './problems.js'
+import { SheetPicture } from './sheet-picture.js'
+
+export function SheetStrip() {
+  const { sheets } = useDesk()
+  return (
+    <aside class="strip" aria-labelledby="strip-head" aria-busy={sheets.busy}>
+      <h2 id="strip-head">What prints</h2>
+      {sheets.older && (
+        <p class="notice">The plan has something to mend, so these are the sheets from before.</p>
+      )}
+      <Problems errorsAlone />
+      <ul>
+        {sheets.items.map(item => {
+          const first = item.sheets.find(({ kind }) => kind === 'pieces') ?? item.sheets[0]
+          return (
+            <li key={item.name}>
+              {first !== undefined && <SheetPicture sheet={first} small />}
+              <span>
+                {item.title}
+                {item.group === null ? '' : `, ${item.group}`}:{' '}
+                {item.sheets.length === 1 ? '1 sheet' : `${item.sheets.length} sheets`}
+              </span>
+            </li>
+          )
+        })}
+      </ul>
+      {sheets.items.length === 0 && !sheets.busy && <p>Nothing is printed yet.</p>}
+    </aside>
+  )
+}

@@ -1,0 +1,128 @@
+/** All sheets as they print, small and in life size, with what to know before they are printed. */
+import { useEffect, useRef, useState } from 'preact/hooks'
+import type { DeskItem, DeskSheet, SaveAnswer } from '../messages.js'
+import { save } from './connection.js'
+import { useDesk } from './desk-state.js'
+import { Problems } from './problems.js'
+import { SheetPicture } from './sheet-picture.js'
+
+export function Sheets() {
+  const { sheets, say } = useDesk()
+  const [large, setLarge] = useState<DeskSheet>()
+  const [saved, setSaved] = useState<SaveAnswer>()
+  const [isSaving, setSaving] = useState(false)
+  const write = async (what: 'pdf' | 'all') => {
+    setSaving(true)
+    say('The files are being made.')
+    const answer = await save(what)
+    setSaved(answer)
+    setSaving(false)
+    say(answer.ok ? 'The files are made.' : answer.why)
+  }
+  const count = sheets.items.reduce((sum, item) => sum + item.sheets.length, 0)
+  return (
+    <section aria-labelledby="sheets-head" aria-busy={sheets.busy}>
+      <h2 id="sheets-head">Sheets</h2>
+      <p class="lead">{count === 1 ? '1 sheet' : `${count} sheets`}. Press a sheet to see it in life size.</p>
+      {sheets.older && (
+        <p class="notice">The plan has something to mend, so these are the sheets from before.</p>
+      )}
+      <Problems />
+      <div class="print">
+        <button type="button" class="main" disabled={isSaving} onClick={() => void write('pdf')}>
+          Make PDFs to print
+        </button>
+        <button type="button" disabled={isSaving} onClick={() => void write('all')}>
+          Save all files
+        </button>
+        {saved !== undefined &&
+          (saved.ok ? <Saved folder={saved.folder} pdfs={saved.pdfs} /> : <p class="wrong">{saved.why}</p>)}
+      </div>
+      {sheets.items.map(item => (
+        <ItemSheets key={item.name} item={item} open={setLarge} />
+      ))}
+      {large !== undefined && <LifeSize sheet={large} close={() => setLarge(undefined)} />}
+    </section>
+  )
+}
+
+function Saved({
+  folder,
+  pdfs,
+}: {
+  readonly folder: string
+  readonly pdfs: readonly { readonly name: string; readonly address: string }[]
+}) {
+  return (
+    <div class="saved">
+      <p>
+        The files lie in <code>{folder}</code>. Print each of these in one go, on the stock that its name
+        says, at 100 %:
+      </p>
+      <ul>
+        {pdfs.map(({ name, address }) => (
+          <li key={name}>
+            <a href={address} target="_blank" rel="noopener">
+              {name}
+            </a>
+          </li>
+        ))}
+      </ul>
+    </div>
+  )
+}
+
+function ItemSheets({ item, open }: { readonly item: DeskItem; readonly open: (sheet: DeskSheet) => void }) {
+  return (
+    <section
+      class="item-sheets"
+      aria-label={item.group === null ? item.title : `${item.title}, ${item.group}`}
+    >
+      <h3>
+        {item.title}
+        {item.group !== null && <span class="group"> for {item.group}</span>}
+      </h3>
+      <ul class="sheet-list">
+        {item.sheets.map(sheet => (
+          <li key={sheet.address}>
+            <button
+              type="button"
+              class="sheet-button"
+              aria-label={`${sheet.title}: see it in life size`}
+              onClick={() => open(sheet)}
+            >
+              <SheetPicture sheet={sheet} small />
+            </button>
+          </li>
+        ))}
+      </ul>
+      {item.notes.length > 0 && (
+        <ul class="notes">
+          {item.notes.map(note => (
+            <li key={note}>{note}</li>
+          ))}
+        </ul>
+      )}
+    </section>
+  )
+}
+
+/** The browser's own dialogue keeps the focus in it and ends by Escape. */
+function LifeSize({ sheet, close }: { readonly sheet: DeskSheet; readonly close: () => void }) {
+  const dialog = useRef<HTMLDialogElement>(null)
+  useEffect(() => dialog.current?.showModal(), [])
+  return (
+    <dialog ref={dialog} class="life-size" aria-label={sheet.title} onClose={close}>
+      <p>
+        <button type="button" class="main" onClick={() => dialog.current?.close()}>
+          Back to all sheets
+        </button>{' '}
+        {sheet.title}, {Math.round(sheet.widthMm)} × {Math.round(sheet.heightMm)} mm
+      </p>
+      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reached by the keyboard. */}
+      <section class="scroll" tabIndex={0} aria-label="The sheet in life size">
+        <SheetPicture sheet={sheet} />
+      </section>
+    </dialog>
+  )
+}

@@ -1,0 +1,311 @@
+/** The list of words, each with its study beside it. */
+import { useEffect, useRef, useState } from 'preact/hooks'
+import type { Change, Data, DeskWord, NoWordHere } from '../messages.js'
+import { isKeys, keyIn, listOf, pastedWords, textOf, wordEntry } from '../plan-values.js'
+import { study } from './connection.js'
+import { idOf, useDesk } from './desk-state.js'
+import { Told } from './told.js'
+import { WordCloser } from './word-closer.js'
+
+/** A pause in typing after which the plan takes the word. */
+const REST_MS = 450
+
+export function Words() {
+  const { plan } = useDesk()
+  const words = listOf(plan.data, 'words')
+  return (
+    <section aria-labelledby="words-head">
+      <h2 id="words-head">Words</h2>
+      <p class="lead">
+        Type a word and press Enter. Beside it stands what it shows; open it to look closer or to say it is
+        otherwise in your class.
+      </p>
+      <ol class="words">
+        {words.map((entry, index) => (
+          // An entry is its place in the list: a word that is being typed must stay the same field.
+          <WordRow
+            key={index}
+            entry={entry}
+            index={index}
+            count={words.length}
+            told={plan.words[index] ?? null}
+          />
+        ))}
+        <NewWord count={words.length} />
+      </ol>
+      <Paste count={words.length} />
+      {plan.otherWords.length > 0 && (
+        <section aria-labelledby="other-words">
+          <h3 id="other-words">Words that stand elsewhere</h3>
+          <p>These come from a file that the plan names, or from its groups; they are changed there.</p>
+          <ul class="others">
+            {plan.otherWords.map(word => (
+              <li key={word.text}>
+                <WordPicture word={word} /> <Told word={word} />
+              </li>
+            ))}
+          </ul>
+        </section>
+      )}
+    </section>
+  )
+}
+
+export function WordPicture({ word }: { readonly word: DeskWord }) {
+  return word.picture === undefined ? (
+    <span class="plain-word">{word.text}</span>
+  ) : (
+    <img class="word" src={word.picture} alt={word.text} />
+  )
+}
+
+interface WordRowProps {
+  readonly entry: Data
+  readonly index: number
+  readonly count: number
+  readonly told: DeskWord | null
+}
+
+function WordRow({ entry, index, count, told }: WordRowProps) {
+  const { change } = useDesk()
+  const text = typeof entry === 'string' ? entry : textOf(entry, 'word')
+  const path = isKeys(entry) ? ['words', index, keyIn(entry, 'word')] : ['words', index]
+  const [gesture] = useState(() => `word ${Math.random()}`)
+  const isFile = typeof entry === 'string' && /\.(?:txt|csv)$/i.test(entry)
+  const commit = (typed: string) => {
+    const more = pastedWords(typed)
+    if (more.length > 1) {
+      const [first, ...rest] = more
+      const changes: Change[] = [
+        { kind: 'set', path, value: first?.word ?? text },
+        { kind: 'insert', path: ['words'], at: index + 1, values: rest.map(wordEntry) },
+      ]
+      return change('the pasted words', changes)
+    }
+    return change(`the word ${typed}`, [{ kind: 'set', path, value: typed }], `${gesture} ${index}`)
+  }
+  const move = (to: number) =>
+    change(`the place of ${text}`, [{ kind: 'move', path: ['words'], from: index, to }])
+  return (
+    <li class="word-row">
+      <WordField
+        label={`Word ${index + 1}`}
+        value={text}
+        id={idOf(['words', index])}
+        told={told}
+        commit={commit}
+      >
+        {isFile && <p>A list in a file beside the plan: its words are changed there.</p>}
+      </WordField>
+      <div class="row-tools">
+        <button
+          type="button"
+          disabled={index === 0}
+          onClick={() => void move(index - 1)}
+          aria-label={`Move ${text} up`}
+        >
+          ↑
+        </button>
+        <button
+          type="button"
+          disabled={index === count - 1}
+          onClick={() => void move(index + 1)}
+          aria-label={`Move ${text} down`}
+        >
+          ↓
+        </button>
+        <button
+          type="button"
+          onClick={() =>
+            void change(`the word ${text} taken out`, [{ kind: 'remove', path: ['words', index] }])
+          }
+        >
+          Take out<span class="only-heard"> {text}</span>
+        </button>
+      </div>
+      {told !== null && !isFile && <WordCloser entry={entry} index={index} word={told} />}
+    </li>
+  )
+}
+
+interface WordFieldProps {
+  readonly label: string
+  readonly value: string
+  readonly id: string
+  readonly told: DeskWord | null
+  readonly commit: (typed: string) => Promise<boolean>
+  readonly children?: preact.ComponentChildren
+}
+
+/** Studied at every key; the plan takes it at a rest, at Enter, or when it is left. */
+function WordField({ label, value, id, told, commit, children }: WordFieldProps) {
+  const [typed, setTyped] = useState(value)
+  const [live, setLive] = useState<DeskWord | NoWordHere>()
+  const rest = useRef<ReturnType<typeof setTimeout>>()
+  const asked = useRef(0)
+  const isBeingTyped = useRef(false)
+  useEffect(() => {
+    if (!isBeingTyped.current) setTyped(value)
+  }, [value])
+  const take = (text: string) => {
+    clearTimeout(rest.current)
+    isBeingTyped.current = false
+    if (text.trim() !== '' && text.trim() !== value) void commit(text.trim())
+    else setTyped(value)
+  }
+  const type = (text: string) => {
+    setTyped(text)
+    isBeingTyped.current = true
+    clearTimeout(rest.current)
+    asked.current += 1
+    const own = asked.current
+    if (text.trim() === '') return setLive(undefined)
+    void study([text.trim()]).then(([found]) => {
+      if (own !== asked.current) return
+      setLive(found)
+      if (found !== undefined && 'text' in found)
+        rest.current = setTimeout(() => {
+          if (own === asked.current && text.trim() !== value) void commit(text.trim())
+        }, REST_MS)
+    })
+  }
+  const isOther = typed.trim() !== value && live !== undefined
+  const shown = isOther && 'text' in live ? live : told
+  return (
+    <div class="word-line">
+      <input
+        id={id}
+        class="word-input"
+        aria-label={label}
+        value={typed}
+        autocomplete="off"
+        autocapitalize="off"
+        spellcheck={false}
+        onInput={event => type(event.currentTarget.value)}
+        onBlur={event => take(event.currentTarget.value)}
+        onKeyDown={event => {
+          if (event.key !== 'Enter') return
+          take(event.currentTarget.value)
+          document.getElementById('new-word')?.focus()
+        }}
+      />
+      {isOther && 'trouble' in live ? (
+        <p class="wrong">
+          {live.trouble} {live.advice}
+        </p>
+      ) : (
+        shown !== null && (
+          <>
+            <WordPicture word={shown} />
+            <Told word={shown} />
+          </>
+        )
+      )}
+      {children}
+    </div>
+  )
+}
+
+function NewWord({ count }: { readonly count: number }) {
+  const { change, say } = useDesk()
+  const [typed, setTyped] = useState('')
+  const [live, setLive] = useState<DeskWord | NoWordHere>()
+  const asked = useRef(0)
+  const add = async () => {
+    const words = pastedWords(typed)
+    if (words.length === 0) return
+    const says = words.length === 1 ? `the word ${words[0]?.word}` : `${words.length} words`
+    const done = await change(says, [
+      { kind: 'insert', path: ['words'], at: count, values: words.map(wordEntry) },
+    ])
+    if (!done) return
+    setTyped('')
+    setLive(undefined)
+    say(`Added: ${says}.`)
+  }
+  return (
+    <li class="word-row new">
+      <div class="word-line">
+        <input
+          id="new-word"
+          class="word-input"
+          aria-label="New word"
+          placeholder="new word"
+          value={typed}
+          autocomplete="off"
+          autocapitalize="off"
+          spellcheck={false}
+          onInput={event => {
+            const text = event.currentTarget.value
+            setTyped(text)
+            asked.current += 1
+            const own = asked.current
+            if (text.trim() === '') return setLive(undefined)
+            void study([text.trim()]).then(([found]) => own === asked.current && setLive(found))
+          }}
+          onPaste={event => {
+            const pasted = event.clipboardData?.getData('text/plain') ?? ''
+            if (!/[\n\t]/.test(pasted.trim())) return
+            event.preventDefault()
+            void change('the pasted words', [
+              { kind: 'insert', path: ['words'], at: count, values: pastedWords(pasted).map(wordEntry) },
+            ])
+          }}
+          onKeyDown={event => {
+            if (event.key === 'Enter') void add()
+          }}
+        />
+        {live !== undefined && 'trouble' in live && (
+          <p class="wrong">
+            {live.trouble} {live.advice}
+          </p>
+        )}
+        {live !== undefined && 'text' in live && (
+          <>
+            <WordPicture word={live} />
+            <Told word={live} />
+          </>
+        )}
+      </div>
+      <div class="row-tools">
+        <button type="button" disabled={typed.trim() === ''} onClick={() => void add()}>
+          Add
+        </button>
+      </div>
+    </li>
+  )
+}
+
+function Paste({ count }: { readonly count: number }) {
+  const { change } = useDesk()
+  const [text, setText] = useState('')
+  const words = pastedWords(text)
+  const add = async () => {
+    const values = words.map(wordEntry)
+    if (await change(`${words.length} words`, [{ kind: 'insert', path: ['words'], at: count, values }]))
+      setText('')
+  }
+  return (
+    <details class="fold">
+      <summary>Paste a list</summary>
+      <div class="folded">
+        <label class="field long">
+          <span>Words, one a line, or rows of a spreadsheet (words first, clues beside them)</span>
+          <textarea
+            rows={6}
+            value={text}
+            spellcheck={false}
+            onInput={event => setText(event.currentTarget.value)}
+          />
+        </label>
+        <button type="button" class="main" disabled={words.length === 0} onClick={() => void add()}>
+          {words.length === 0
+            ? 'Add the words'
+            : words.length === 1
+              ? 'Add 1 word'
+              : `Add ${words.length} words`}
+        </button>
+      </div>
+    </details>
+  )
+}

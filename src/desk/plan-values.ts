@@ -1,0 +1,102 @@
+/** Reading the plan's data: keys in any spelling, lists that may be a single entry, and what is to be changed there. */
+import type { Change, Data, Path } from './messages.js'
+
+export interface Keys {
+  readonly [key: string]: Data
+}
+
+export function isKeys(data: Data | null | undefined): data is Keys {
+  return typeof data === 'object' && data !== null && !Array.isArray(data)
+}
+
+function isList(data: Data | null | undefined): data is readonly Data[] {
+  return Array.isArray(data)
+}
+
+function folded(key: string): string {
+  return key
+    .trim()
+    .toLowerCase()
+    .replaceAll(/[\s_-]+/g, '-')
+}
+
+/** The key as the plan writes it, or as it is given. */
+export function keyIn(data: Data | null | undefined, ...spellings: readonly string[]): string {
+  const keys = isKeys(data) ? Object.keys(data) : []
+  const found = keys.find(key => spellings.some(each => folded(each) === folded(key)))
+  return found ?? spellings[0] ?? ''
+}
+
+export function valueAt(data: Data | null | undefined, ...spellings: readonly string[]): Data | undefined {
+  return isKeys(data) ? data[keyIn(data, ...spellings)] : undefined
+}
+
+export function textOf(data: Data | null | undefined, ...spellings: readonly string[]): string {
+  const value = valueAt(data, ...spellings)
+  return typeof value === 'string' ? value : ''
+}
+
+/** The entries of a list; a text alone is one. */
+export function entriesOf(data: Data | undefined): readonly Data[] {
+  if (isList(data)) return data
+  return data === undefined || data === '' ? [] : [data]
+}
+
+export function listOf(data: Data | null | undefined, key: string): readonly Data[] {
+  return entriesOf(valueAt(data, key))
+}
+
+/** What a text is to become; an empty one takes the key out. */
+export function textChange(
+  holder: Data | undefined,
+  path: Path,
+  value: string,
+  textAs?: string,
+): readonly Change[] {
+  const key = path.at(-1)
+  const isThere = typeof key === 'string' && valueAt(holder, key) !== undefined
+  if (value === '') return isThere ? [{ kind: 'remove', path }] : []
+  return [{ kind: 'set', path, value, ...(textAs === undefined ? {} : { textAs }) }]
+}
+
+export interface PastedWord {
+  readonly word: string
+  readonly more: Readonly<Record<string, string>>
+}
+
+const columns = ['word', 'clue', 'sentence', 'sounds', 'syllables', 'part of speech', 'plural']
+
+/**
+ * A list as it comes from anywhere: a word a line, words with commas or blanks between, or rows of a spreadsheet, of which
+ * the first column is the words; another is taken where a head of the table says what it is, or alone, as clues.
+ */
+export function pastedWords(text: string): readonly PastedWord[] {
+  const rows = text
+    .split(/\r\n?|\n/)
+    .map(line => line.split('\t').map(cell => cell.trim()))
+    .filter(cells => cells.some(cell => cell !== ''))
+  const isTable = rows.some(cells => cells.length > 1)
+  if (!isTable)
+    return rows.flatMap(([line = '']) =>
+      line
+        .split(/[\s,;]+/)
+        .filter(word => word !== '')
+        .map(word => ({ word, more: {} })),
+    )
+  const head = (rows[0] ?? []).map(cell => columns.find(name => folded(name) === folded(cell)))
+  const named = head.includes('word')
+  const kinds = named ? head : rows.every(cells => cells.length <= 2) ? ['word', 'clue'] : ['word']
+  return rows.slice(named ? 1 : 0).flatMap(cells => {
+    const word = cells[kinds.indexOf('word')] ?? ''
+    const more = cells.flatMap((cell, index) => {
+      const kind = kinds[index]
+      return kind === undefined || kind === 'word' || cell === '' ? [] : [[kind, cell] as const]
+    })
+    return word === '' ? [] : [{ word, more: Object.fromEntries(more) }]
+  })
+}
+
+/** An entry of the list of words. */
+export function wordEntry({ word, more }: PastedWord): Data {
+  return Object.keys(more).length === 0 ? word : { word, ...more }
+}

@@ -1,0 +1,323 @@
+/** The desk's server: this machine's browser alone, one plan, nothing remembered but the plan and the work on it. */
+import { randomBytes } from 'node:crypto'
+import { existsSync, readdirSync, readFileSync, realpathSync } from 'node:fs'
+import { createServer, type IncomingMessage, type ServerResponse } from 'node:http'
+import { basename, dirname, join, resolve } from 'node:path'
+import {
+  inPlainSounds,
+  itemControls,
+  keepWork,
+  make,
+  pageFonts,
+  pathFinder,
+  stemOf,
+  toldNames,
+} from '../../oaktag.js'
+import type { DeskNames, DeskSheets, NamedChoice, SaveAnswer } from '../messages.js'
+import { watchFiles } from './file-watch.js'
+import { folderFiles, isInside } from './folder-files.js'
+import { admit, cookieName, safeHeaders } from './guards.js'
+import { layoutPictures } from './layout-pictures.js'
+import { pictureStore } from './picture-store.js'
+import { openPlanFile } from './plan-file.js'
+import { type LookedAt, tellProblem, tellTyped, viewPlan } from './plan-view.js'
+import { fieldsOf, readStep, readTypedWords } from './read-message.js'
+import { sheetRuns } from './sheet-runs.js'
+
+export interface Desk {
+  /** With the key in it. */
+  readonly address: string
+  /** Ends when the page, or the caller, closes the desk. */
+  readonly closed: Promise<void>
+  readonly close: () => void
+}
+
+export interface DeskRequest {
+  /** Path of the plan, which is there. */
+  readonly plan: string
+  /** Where files are saved. */
+  readonly out: string
+  /** Holds the page as it was built. */
+  readonly pageFolder: string
+}
+
+/** A plan holds up to a million bytes, and an answer may hold all of it. */
+const mostBytes = 2_000_000
+
+const kinds: Readonly<Record<string, string>> = {
+  html: 'text/html; charset=utf-8',
+  js: 'text/javascript; charset=utf-8',
+  css: 'text/css; charset=utf-8',
+  json: 'application/json',
+  svg: 'image/svg+xml',
+  pdf: 'application/pdf',
+  woff2: 'font/woff2',
+}
+
+export async function serveDesk({ plan, out, pageFolder }: DeskRequest): Promise<Desk> {
+  const path = realpathSync(plan)
+  const folder = dirname(path)
+  const outFolder = resolve(out)
+  const file = openPlanFile(path)
+  const files = folderFiles(path, file.text)
+  const kept = keepWork()
+  const pictures = pictureStore()
+  const listening = new Set<ServerResponse>()
+  const names = await namesFor()
+  const viewing = {
+    path,
+    shownName: basename(path),
+    file,
+    files,
+    kept,
+    pictures,
+    definitions: names.patterns,
+  }
+  let looked: LookedAt = viewPlan(viewing)
+  const layouts = layoutPictures({ path, files, text: file.text, pictures })
+
+  const sheets = (): DeskSheets => {
+    const { busy, older, items, problems } = runs.state()
+    const find = pathFinder(file.text())
+    const all = busy && problems.length === 0 ? looked.problems : problems
+    const refused = [...files.refused()].map(name => ({
+      severity: 'warning' as const,
+      message: `The desk does not open ${basename(name)}: it lies outside the plan’s folder.`,
+      advice: 'Put it beside the plan, or make the plan with oaktag make.',
+    }))
+    return {
+      version: file.version(),
+      busy,
+      older,
+      items,
+      problems: [...all.slice(0, 200).map(problem => tellProblem(problem, path, find)), ...refused],
+    }
+  }
+  const tell = (event: string, value: unknown, to: Iterable<ServerResponse> = listening): void => {
+    const text = `event: ${event}\ndata: ${JSON.stringify(value)}\n\n`
+    for (const response of to) response.write(text)
+  }
+  const runs = sheetRuns({ path, files, kept, ended: () => tell('sheets', sheets()) })
+  const renew = (): void => {
+    files.forget()
+    looked = viewPlan(viewing)
+    tell('plan', looked.plan)
+    runs.begin()
+  }
+  const watching = watchFiles(
+    folder,
+    () => [path, ...files.asked()],
+    () => {
+      const isOwn = !file.takeIn()
+      // Its own writing is seen here too; then only another file that the plan names can be new.
+      if (!isOwn || [...files.asked()].length > 0) renew()
+    },
+  )
+
+  const cookie = randomBytes(32).toString('base64url')
+  const key = randomBytes(24).toString('base64url')
+  let port = 0
+  let finish = (): void => undefined
+  const closed = new Promise<void>(done => {
+    finish = done
+  })
+  const server = createServer((request, response) => {
+    void answer(request, response).catch(() => response.destroy())
+  })
+  server.headersTimeout = 20_000
+  server.maxHeadersCount = 100
+  await new Promise<void>((done, failed) => server.once('error', failed).listen(0, '127.0.0.1', done))
+  const bound = server.address()
+  if (bound === null || typeof bound === 'string') throw new Error('the desk has no port')
+  port = bound.port
+
+  const close = (): void => {
+    watching.close()
+    runs.stop()
+    server.close()
+    server.closeAllConnections()
+    finish()
+  }
+
+  async function answer(request: IncomingMessage, response: ServerResponse): Promise<void> {
+    for (const [name, value] of Object.entries(safeHeaders)) response.setHeader(name, value)
+    const { method = '', url = '/', headers } = request
+    const admission = admit({ method, url, headers }, { port, key, cookie })
+    if (admission === 'gives its key') {
+      const own = `${cookieName(port)}=${cookie}; HttpOnly; SameSite=Strict; Path=/`
+      response.writeHead(303, { location: '/', 'set-cookie': own }).end()
+      return
+    }
+    if (admission !== 'welcome') return refuse(response, admission.refused)
+    const { pathname } = new URL(url, 'http://desk')
+    if (method === 'GET') return give(pathname, response)
+    const body = await readBody(request)
+    if (body === undefined) return refuse(response, 413)
+    const given = parsed(body)
+    return given === undefined ? refuse(response, 400) : act(pathname, given.value, response)
+  }
+
+  async function give(pathname: string, response: ServerResponse): Promise<void> {
+    const [, room = '', name = '', ...more] = pathname.split('/')
+    if (more.length > 0) return refuse(response, 404)
+    const own = name.replace(/\.svg$/, '')
+    switch (room) {
+      case '':
+        return send(response, 'html', readFileSync(join(pageFolder, 'page.html')))
+      case 'page.js':
+      case 'page.css':
+        return send(response, room.slice(5), readFileSync(join(pageFolder, room)))
+      case 'names':
+        return send(response, 'json', JSON.stringify(names))
+      case 'changes':
+        return listen(response)
+      case 'fonts': {
+        const face = pageFonts().faces.find(({ weight }) => `${weight}.woff2` === name)
+        return face === undefined ? refuse(response, 404) : send(response, 'woff2', face.woff2)
+      }
+      case 'pictures':
+        return sendFound(response, 'svg', pictures.get(own))
+      case 'sheets':
+        return sendFound(response, 'svg', runs.svg(own))
+      case 'layouts':
+        return send(response, 'json', JSON.stringify(await layouts.picture(name)))
+      case 'styles':
+        return sendFound(response, 'svg', style(own))
+      case 'files':
+        return sendFound(response, 'pdf', pdf(decodeURIComponent(name)))
+      default:
+        return refuse(response, 404)
+    }
+  }
+
+  async function act(pathname: string, given: unknown, response: ServerResponse): Promise<void> {
+    switch (pathname) {
+      case '/step': {
+        const step = readStep(given)
+        if (step === undefined) return refuse(response, 400)
+        return changed(response, file.step(step))
+      }
+      case '/undo':
+        return changed(response, file.undo())
+      case '/redo':
+        return changed(response, file.redo())
+      case '/study': {
+        const words = readTypedWords(given)
+        if (words === undefined) return refuse(response, 400)
+        return send(response, 'json', JSON.stringify(tellTyped(words, looked.looked, pictures)))
+      }
+      case '/save':
+        return send(response, 'json', JSON.stringify(await save(fieldsOf(given).what === 'pdf')))
+      case '/close':
+        response.writeHead(200, { 'content-type': kinds.json }).end('{}', close)
+        return
+      default:
+        return refuse(response, 404)
+    }
+  }
+
+  function changed(response: ServerResponse, answer: { readonly ok: boolean }): void {
+    // Whatever came of it, the page is to see what the plan is now.
+    if (looked.plan.version !== file.version()) renew()
+    send(response, 'json', JSON.stringify(answer))
+  }
+
+  function listen(response: ServerResponse): void {
+    response.writeHead(200, { 'content-type': 'text/event-stream' })
+    listening.add(response)
+    response.on('close', () => listening.delete(response))
+    tell('plan', looked.plan, [response])
+    tell('sheets', sheets(), [response])
+  }
+
+  async function save(pdfAlone: boolean): Promise<SaveAnswer> {
+    file.takeIn()
+    const made = await make({
+      plan: path,
+      out: outFolder,
+      formats: pdfAlone ? ['svg', 'pdf'] : ['svg', 'png', 'pdf'],
+      files,
+    })
+    if (!made.ok) {
+      const [first] = made.problems.filter(({ severity }) => severity === 'error')
+      return { ok: false, why: `${first?.message ?? 'The plan has a problem'}. ${first?.advice ?? ''}` }
+    }
+    const own = join(outFolder, stemOf(path))
+    const pdfs = readdirSync(own)
+      .filter(name => name.endsWith('.pdf'))
+      .map(name => ({ name, address: `/files/${encodeURIComponent(name)}` }))
+    return { ok: true, folder: own, pdfs }
+  }
+
+  function pdf(name: string): Uint8Array | undefined {
+    const own = join(outFolder, stemOf(path))
+    const wanted = join(own, name)
+    return /^[^/\\]+\.pdf$/.test(name) && existsSync(wanted) && isInside(own, wanted)
+      ? readFileSync(wanted)
+      : undefined
+  }
+
+  /** The looks of a line or an outline by itself: `line-wavy`, `outline-oval`. */
+  function style(name: string): string | undefined {
+    const [kind = '', ...rest] = name.split('-')
+    const own = rest.join('-')
+    if (kind === 'line' && names.lines.some(each => each.name === own))
+      return looked.looked?.pictureOfLooks({ line: own })
+    const isOutline = kind === 'outline' && names.outlines.some(each => each.name === own)
+    return isOutline ? looked.looked?.pictureOfLooks({ outline: own }) : undefined
+  }
+
+  runs.begin()
+  return { address: `http://127.0.0.1:${port}/?key=${key}`, closed, close }
+}
+
+async function namesFor(): Promise<DeskNames> {
+  const told = await toldNames()
+  const { ofAll, ofLayout } = itemControls()
+  const brief = (list: readonly NamedChoice[]) => list.map(({ name, summary }) => ({ name, summary }))
+  return {
+    layouts: brief(told.layouts),
+    papers: brief(told.papers),
+    fonts: brief(told.fonts),
+    borders: brief(told.borders),
+    patterns: told.patterns.map(({ name, summary }) => ({ name, summary: inPlainSounds(summary) })),
+    lines: brief(told.lines),
+    outlines: brief(told.outlines),
+    itemKeys: ofAll,
+    layoutKeys: ofLayout,
+  }
+}
+
+function parsed(body: string): { readonly value: unknown } | undefined {
+  try {
+    return { value: JSON.parse(body) }
+  } catch {
+    return undefined
+  }
+}
+
+/** Undefined where there is too much of it. */
+async function readBody(request: IncomingMessage): Promise<string | undefined> {
+  const parts: Uint8Array[] = []
+  let length = 0
+  for await (const part of request) {
+    const bytes = Buffer.from(part)
+    length += bytes.length
+    if (length > mostBytes) return undefined
+    parts.push(bytes)
+  }
+  return Buffer.concat(parts).toString('utf8')
+}
+
+function send(response: ServerResponse, kind: string, body: string | Uint8Array): void {
+  response.writeHead(200, { 'content-type': kinds[kind] }).end(body)
+}
+
+function sendFound(response: ServerResponse, kind: string, body: string | Uint8Array | undefined): void {
+  if (body === undefined) refuse(response, 404)
+  else send(response, kind, body)
+}
+
+function refuse(response: ServerResponse, status: number): void {
+  response.writeHead(status).end()
+}

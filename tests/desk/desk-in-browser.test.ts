@@ -1,0 +1,174 @@
+/** The desk as she has it before her: a week made from an empty page by pointing, and again by the keyboard alone. */
+import { readFileSync, writeFileSync } from 'node:fs'
+import { join } from 'node:path'
+import { afterAll, beforeAll, describe, expect, it, onTestFinished } from 'vitest'
+import { serveDesk } from '../../src/desk/server/serve-desk.js'
+import { buildFolder } from '../../src/installation.js'
+import { make } from '../../src/oaktag.js'
+import { type Browser, openBrowser } from '../files/browser.js'
+import { hasProgram } from '../files/system-program.js'
+import { deskFolder } from './desk-folder.js'
+
+const empty = 'title: "<img src=x onerror=caught=1>" # ours\n'
+const week = `${empty}words:
+  - marsh
+  - reed
+  - thrush
+  - pond
+marks:
+  - pattern: consonant-digraph
+    line: wavy
+print:
+  - layout: word-cards
+    across: 2
+`
+
+describe.runIf(hasProgram('chromium'))('the desk in Chromium', () => {
+  let browser: Browser
+  beforeAll(async () => {
+    browser = await openBrowser()
+  })
+  afterAll(() => browser.close())
+
+  async function openDesk(text: string, widthPx = 1280) {
+    const { folder, plan } = deskFolder(text)
+    const desk = await serveDesk({ plan, out: join(folder, 'out'), pageFolder: join(buildFolder, 'desk') })
+    onTestFinished(() => desk.close())
+    await browser.openAddress(desk.address, widthPx)
+    const { page } = browser
+    return { folder, plan, desk, page, onDisk: () => readFileSync(plan, 'utf8') }
+  }
+
+  it('makes a week by pointing, whose plan gives the sheets that were shown', async () => {
+    const { page, plan, folder, onDisk } = await openDesk(empty)
+    await page.getByLabel('New word').fill('marsh')
+    await page.getByText('3 sounds: m·ar·sh').waitFor()
+    await page.getByRole('button', { name: 'Add', exact: true }).click()
+    await page.getByText('Paste a list').click()
+    await page.getByLabel(/one a line/).fill('reed\nthrush\npond')
+    await page.getByRole('button', { name: 'Add 3 words' }).click()
+    await page.getByRole('link', { name: 'Marks' }).click()
+    await page.getByRole('button', { name: 'Mark it consonant-digraph' }).click()
+    await page.getByText('How it looks').click()
+    await page.getByLabel('wavy').check()
+    await page.getByRole('link', { name: 'Things to make' }).click()
+    await page.getByText('Add something').click()
+    await page.getByRole('button', { name: 'Add word cards' }).click()
+    await page.getByText('Change it').click()
+    await page.getByLabel(/^across/).fill('2')
+    await page.keyboard.press('Tab')
+    await expect.poll(onDisk).toBe(week)
+    await page.getByRole('link', { name: 'Sheets' }).click()
+    await page.locator('img.sheet').first().waitFor()
+    await expect.poll(() => page.locator('section[aria-busy=true]').count()).toBe(0)
+    const shown = await page.locator('img.sheet').first().getAttribute('src')
+    const drawn = await browser.evaluate<string>(`fetch('${shown}').then(response => response.text())`)
+    await make({ plan, out: join(folder, 'made'), formats: ['svg'] })
+    expect(drawn).toBe(readFileSync(join(folder, 'made/week/word-cards/word-cards-01.svg'), 'utf8'))
+    expect(await browser.evaluate('typeof window.caught')).toBe('undefined')
+    expect(await page.getByLabel('Title').inputValue()).toBe('<img src=x onerror=caught=1>')
+    await page
+      .getByRole('button', { name: /Word cards.*life size/ })
+      .first()
+      .click()
+    const paper = await page.locator('dialog img').evaluate(image => image.clientWidth / 96)
+    expect(paper).toBeCloseTo(8.5, 2)
+    expect(browser.complaints()).toEqual([])
+    const here = new URL(page.url()).origin
+    expect(browser.requests().filter(url => new URL(url).origin !== here)).toEqual([])
+  })
+
+  it('makes the same week by the keyboard alone, and says what it does', async () => {
+    const { page, onDisk } = await openDesk(empty)
+    const tabTo = async (name: RegExp) => {
+      for (let count = 0; count < 150; count += 1) {
+        const focused = await browser.evaluate<string>(nameOfFocused)
+        if (name.test(focused)) return
+        await page.keyboard.press('Tab')
+      }
+      throw new Error(`the key Tab never comes to ${name}`)
+    }
+    await page.getByLabel('New word').waitFor()
+    await tabTo(/^New word$/)
+    const said = () => page.getByRole('status').textContent()
+    await page.keyboard.type('marsh')
+    await page.keyboard.press('Enter')
+    await expect.poll(said).toBe('Added: the word marsh.')
+    await page.keyboard.type('reed thrush pond')
+    await page.keyboard.press('Enter')
+    await expect.poll(said).toBe('Added: 3 words.')
+    await tabTo(/^Skip/)
+    await tabTo(/^Marks$/)
+    await page.keyboard.press('Enter')
+    await tabTo(/^Mark it consonant-digraph$/)
+    await page.keyboard.press('Enter')
+    await expect.poll(said).toBe('Changed: a mark on consonant-digraph.')
+    await tabTo(/^Skip/)
+    await tabTo(/^How it looks/)
+    await page.keyboard.press('Enter')
+    await tabTo(/^none chosen$/)
+    // Five styles on, as fast as the arrow keys go through a choice.
+    for (let count = 0; count < 5; count += 1) await page.keyboard.press('ArrowRight')
+    await expect.poll(onDisk).toContain('line: wavy')
+    await tabTo(/^Skip/)
+    await tabTo(/^Things to make$/)
+    await page.keyboard.press('Enter')
+    await tabTo(/^Add something$/)
+    await page.keyboard.press('Enter')
+    await tabTo(/^Add word cards$/)
+    await page.keyboard.press('Enter')
+    await expect.poll(onDisk).toContain('layout: word-cards')
+    await tabTo(/^Skip/)
+    await tabTo(/^Change it/)
+    await page.keyboard.press('Enter')
+    await tabTo(/^across/)
+    await page.keyboard.type('2')
+    await page.keyboard.press('Tab')
+    await expect.poll(onDisk).toBe(week)
+    await tabTo(/^Undo/)
+    await page.keyboard.press('Enter')
+    await expect.poll(onDisk).toBe(week.replace('    across: 2\n', ''))
+    await tabTo(/^Redo/)
+    await page.keyboard.press('Enter')
+    await expect.poll(onDisk).toBe(week)
+  })
+
+  it('has no barrier in any view, and never scrolls sideways: at 200 % zoom, on a telephone', async () => {
+    const groups =
+      'groups:\n  - name: Otters\n    words: [mud, frog]\n    size: {for: {acuity: 20/200, distance: 25 cm}}\n'
+    const wrong = week
+      .replace('across: 2', 'across: 200')
+      .replace('- pond', '- word: pond\n    sounds: p o n d')
+    const { page, plan } = await openDesk(`${wrong}${groups}`)
+    await page.getByText('plural ponds').waitFor()
+    for (const view of ['words', 'marks', 'things', 'sheets']) {
+      await browser.evaluate(`location.hash = '#${view}'`)
+      await page.locator(`#${view}-head`).waitFor()
+      await browser.evaluate('document.querySelectorAll("details").forEach(fold => { fold.open = true })')
+      expect(await browser.accessibilityFaults(), view).toEqual([])
+      for (const width of [640, 390]) {
+        await page.setViewportSize({ width, height: 800 })
+        expect(
+          await browser.evaluate('document.documentElement.scrollWidth'),
+          `${view} at ${width}`,
+        ).toBeLessThanOrEqual(width)
+      }
+      await page.setViewportSize({ width: 1280, height: 800 })
+    }
+    await page.getByRole('button', { name: /^Show me/ }).click()
+    await expect.poll(() => browser.evaluate('document.activeElement.id')).toBe('at-print-0-across')
+    writeFileSync(plan, week.replace('- reed', '- heron'))
+    await page.getByRole('link', { name: 'Words' }).click()
+    await expect.poll(() => page.getByLabel('Word 2').inputValue()).toBe('heron')
+    await page.getByRole('button', { name: 'Close the desk' }).click()
+    await page.getByRole('button', { name: 'Yes, close it' }).click()
+    await page.getByRole('heading', { name: 'The desk is closed' }).waitFor()
+  })
+})
+
+/** As a screen reader would begin: its label, or what stands in it. */
+const nameOfFocused = `(() => {
+  const element = document.activeElement
+  const label = element.getAttribute('aria-label') ?? element.labels?.[0]?.textContent ?? element.textContent
+  return label.trim()
+})()`

@@ -1,0 +1,91 @@
+import { readdirSync, readFileSync, writeFileSync } from 'node:fs'
+import { describe, expect, it } from 'vitest'
+import { openPlanFile } from '../../src/desk/server/plan-file.js'
+import { deskFolder } from './desk-folder.js'
+
+const text = 'title: Marsh # ours\nwords:\n  - reed\n  - marsh # wet\n'
+const opened = () => {
+  const { folder, plan } = deskFolder(text)
+  return { folder, plan, file: openPlanFile(plan), onDisk: () => readFileSync(plan, 'utf8') }
+}
+const clue = { kind: 'set', path: ['words', 1, 'clue'], value: 'wet land', textAs: 'word' } as const
+const pond = { kind: 'insert', path: ['words'], at: 2, values: ['pond'] } as const
+
+describe('a step', () => {
+  it('is in the file at once, is undone and done again, and leaves nothing else behind', () => {
+    const { folder, file, onDisk } = opened()
+    expect(file.step({ from: file.version(), changes: [clue], says: 'the clue' })).toEqual({
+      ok: true,
+      version: file.version(),
+    })
+    const after = 'title: Marsh # ours\nwords:\n  - reed\n  - word: marsh # wet\n    clue: wet land\n'
+    expect(onDisk()).toBe(after)
+    expect(file.undoes()).toBe('the clue')
+    file.undo()
+    expect([onDisk(), file.undoes(), file.redoes()]).toEqual([text, null, 'the clue'])
+    file.redo()
+    expect(onDisk()).toBe(after)
+    expect(readdirSync(folder)).toEqual(['week.yaml'])
+  })
+
+  it('is undone with the others of its gesture', () => {
+    const { file, onDisk } = opened()
+    for (const value of ['p', 'po', 'pond'])
+      file.step({
+        from: file.version(),
+        changes: [{ kind: 'set', path: ['words', 0], value }],
+        says: value,
+        gesture: 'typing',
+      })
+    file.undo()
+    expect(onDisk()).toBe(text)
+  })
+
+  it('is made whole or not at all', () => {
+    const { file, onDisk } = opened()
+    const gone = { kind: 'remove', path: ['words', 7] } as const
+    expect(file.step({ from: file.version(), changes: [pond, gone], says: 'both' }).ok).toBe(false)
+    expect(onDisk()).toBe(text)
+  })
+})
+
+describe('another program that saves meanwhile', () => {
+  it('loses nothing to a step from before, nor the step to it', () => {
+    const { plan, file, onDisk } = opened()
+    const from = file.version()
+    writeFileSync(plan, text.replace('  - reed\n', '  - heron # new\n  - reed\n'))
+    expect(file.step({ from, changes: [clue, pond], says: 'two' }).ok).toBe(true)
+    expect(onDisk()).toBe(
+      'title: Marsh # ours\nwords:\n  - heron # new\n  - reed\n  - word: marsh # wet\n    clue: wet land\n  - pond\n',
+    )
+    file.undo()
+    expect(onDisk()).toContain('heron # new')
+    file.undo()
+    expect(onDisk()).toBe(text)
+  })
+
+  it('is not written over where it changed the same thing: that is told', () => {
+    const { plan, file, onDisk } = opened()
+    const from = file.version()
+    const theirs = text.replace('title: Marsh', 'title: Pond')
+    writeFileSync(plan, theirs)
+    const answer = file.step({
+      from,
+      changes: [{ kind: 'set', path: ['title'], value: 'Fen' }],
+      says: 'the title',
+    })
+    expect(answer).toEqual({
+      ok: false,
+      why: expect.stringContaining('Another program changed the same thing'),
+    })
+    expect(onDisk()).toBe(theirs)
+  })
+
+  it('is not undone unseen', () => {
+    const { plan, file, onDisk } = opened()
+    file.step({ from: file.version(), changes: [pond], says: 'pond' })
+    writeFileSync(plan, `${onDisk()}font: lexend\n`)
+    expect(file.undo().ok).toBe(false)
+    expect(onDisk()).toContain('font: lexend')
+  })
+})

@@ -1,0 +1,50 @@
+import { describe, expect, it } from 'vitest'
+import { isParted, partedAt, writtenPieces } from '../../src/desk/divided.js'
+import { pastedWords, textChange, wordEntry } from '../../src/desk/plan-values.js'
+
+describe('a list that is pasted', () => {
+  it.each([
+    ['a word a line', 'reed\nmarsh\r\n\nheron', ['reed', 'marsh', 'heron']],
+    ['words with commas or blanks between', 'reed, marsh; heron pond', ['reed', 'marsh', 'heron', 'pond']],
+    [
+      'rows of a spreadsheet, clues beside the words',
+      'reed\ttall grass\nmarsh\t\n',
+      [{ word: 'reed', clue: 'tall grass' }, 'marsh'],
+    ],
+    [
+      'a table with a head, in any order',
+      'Clue\tWord\tLevel\tPart of speech\ntall grass\treed\t3\tnoun',
+      [{ word: 'reed', clue: 'tall grass', 'part of speech': 'noun' }],
+    ],
+    ['a table of many columns without a head', 'reed\t1\tx\nmarsh\t2\ty', ['reed', 'marsh']],
+  ])('is taken as %s', (_, text, entries) => {
+    expect(pastedWords(text).map(wordEntry)).toEqual(entries)
+  })
+})
+
+describe('a value that is emptied', () => {
+  it('takes its key out, where there is one', () => {
+    expect(textChange({ word: 'reed', clue: 'x' }, ['words', 0, 'clue'], '')).toEqual([
+      { kind: 'remove', path: ['words', 0, 'clue'] },
+    ])
+    expect(textChange('reed', ['words', 0, 'clue'], '', 'word')).toEqual([])
+  })
+})
+
+describe('a word divided by pointing', () => {
+  const pieces = ['m', 'ar', 'sh'].map(letters => ({ letters, silent: false }))
+  it('is parted within a piece and joined between two', () => {
+    expect(writtenPieces(partedAt(pieces, 2))).toBe('m a r sh')
+    expect(writtenPieces(partedAt(pieces, 3))).toBe('m arsh')
+    expect([0, 1, 2, 3, 4].map(at => isParted(pieces, at))).toEqual([false, true, false, true, false])
+  })
+  it('keeps what says nothing in brackets', () => {
+    const knot = [
+      { letters: 'kn', silent: false },
+      { letters: 'o', silent: false },
+      { letters: 't', silent: true },
+    ]
+    expect(writtenPieces(partedAt(knot, 1))).toBe('k n o (t)')
+    expect(writtenPieces(partedAt(knot, 3))).toBe('kn ot')
+  })
+})

@@ -1,0 +1,197 @@
+/** The server as other programs of this machine meet it, by requests that no library tidies. */
+import { readFileSync, writeFileSync } from 'node:fs'
+import { request } from 'node:http'
+import { connect } from 'node:net'
+import { join } from 'node:path'
+import { expect, it, onTestFinished } from 'vitest'
+import { deskCommand } from '../../src/commands/desk.js'
+import { serveDesk } from '../../src/desk/server/serve-desk.js'
+import { buildFolder } from '../../src/installation.js'
+import { deskFolder } from './desk-folder.js'
+
+const text =
+  'title: <script>alert(1)</script>\nwords: [reed, marsh]\nmarks: [{pattern: consonant-digraph}]\nprint: [word-cards]\n'
+
+interface Answer {
+  readonly status: number
+  readonly headers: Readonly<Record<string, string | readonly string[] | undefined>>
+  readonly body: string
+}
+
+async function openDesk() {
+  const { folder, plan } = deskFolder(text)
+  const desk = await serveDesk({ plan, out: join(folder, 'out'), pageFolder: join(buildFolder, 'desk') })
+  onTestFinished(() => desk.close())
+  const { port, host, search } = new URL(desk.address)
+  const ask = (
+    method: string,
+    path: string,
+    headers: Readonly<Record<string, string>> = {},
+    body = '',
+  ): Promise<Answer> =>
+    new Promise((done, failed) => {
+      const sent = request(
+        { host: '127.0.0.1', port, method, path, headers: { host, ...headers } },
+        response => {
+          let heard = ''
+          response.setEncoding('utf8')
+          response.on('data', part => {
+            heard += part
+            // What is told as it happens never ends by itself.
+            if (heard.includes('event: sheets') && heard.includes('"busy":false')) response.destroy()
+          })
+          response.on('close', () =>
+            done({ status: response.statusCode ?? 0, headers: response.headers, body: heard }),
+          )
+        },
+      )
+      sent.on('error', failed)
+      sent.end(body)
+    })
+  const cookie = ((await ask('GET', `/${search}`)).headers['set-cookie'] ?? [''])[0] ?? ''
+  const own = {
+    cookie: cookie.split(';')[0] ?? '',
+    origin: `http://${host}`,
+    'content-type': 'application/json',
+  }
+  return { plan, desk, port: Number(port), ask, own, cookie }
+}
+
+it('gives itself to its own page alone, with a policy that lets nothing else run', async () => {
+  const { ask, own, cookie, plan, port } = await openDesk()
+  expect(cookie).toContain('; HttpOnly; SameSite=Strict; Path=/')
+  const page = await ask('GET', '/', own)
+  expect(page.headers['content-security-policy']).toBe(
+    "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' blob: data:; connect-src 'self'; font-src 'self'; form-action 'none'; frame-ancestors 'none'; base-uri 'none'",
+  )
+  expect(page.body).not.toMatch(/<script(?! type="module" src="\/page\.js">)|<style|style=|\son\w+=/)
+  const step = JSON.stringify({
+    from: 'x',
+    says: 'x',
+    changes: [{ kind: 'set', path: ['title'], value: 'taken' }],
+  })
+  const foreign = [
+    await ask('GET', '/'),
+    await ask('GET', '/?key=guessed'),
+    await ask('GET', '/', { ...own, host: 'marsh.example' }),
+    await ask('GET', '/changes', { ...own, 'sec-fetch-site': 'cross-site' }),
+    await ask('POST', '/step', { ...own, origin: 'https://marsh.example' }, step),
+    await ask('POST', '/step', { ...own, origin: `http://127.0.0.1:${port + 1}` }, step),
+    await ask('POST', '/close', { ...own, origin: 'null' }, '{}'),
+    await ask('POST', '/step', { ...own, cookie: '' }, step),
+  ]
+  expect(foreign.map(({ status, body }) => [status, body])).toEqual(
+    [403, 403, 421, 403, 403, 403, 403, 403].map(status => [status, '']),
+  )
+  expect(readFileSync(plan, 'utf8')).toBe(text)
+  const elsewhere = [
+    '/../week.yaml',
+    '/files/..%2Fweek.yaml',
+    '/files/week.pdf',
+    '/sheets/9.svg',
+    '/pictures/x.svg',
+    '/page.html',
+    '/etc/passwd',
+  ]
+  expect(
+    await Promise.all(elsewhere.map(path => ask('GET', path, own).then(({ status }) => status))),
+  ).toEqual(elsewhere.map(() => 404))
+})
+
+it('tells the plan and its sheets, takes a step, and refuses what is too much or no message', async () => {
+  const { ask, own, plan } = await openDesk()
+  const heard = await ask('GET', '/changes', own)
+  const told = (name: string) =>
+    [...heard.body.matchAll(/event: (\w+)\ndata: (.*)/g)]
+      .filter(([, event]) => event === name)
+      .map(([, , data]) => JSON.parse(data!))
+  const [state] = told('plan')
+  expect(state.words.map((word: { readonly sounds: string }) => word.sounds)).toEqual([
+    '3 sounds: r·ee·d',
+    '3 sounds: m·ar·sh',
+  ])
+  const sheet = told('sheets').at(-1).items[0].sheets[0].address
+  const drawn = await ask('GET', sheet, own)
+  expect([drawn.headers['content-type'], drawn.body]).toEqual([
+    'image/svg+xml',
+    expect.stringContaining('reed'),
+  ])
+  const picture = await ask('GET', state.words[1].picture, own)
+  expect(picture.body).toContain('<title>marsh</title>')
+  const changes = [{ kind: 'insert', path: ['words'], at: 2, values: ['pond'] }]
+  const answer = await ask(
+    'POST',
+    '/step',
+    own,
+    JSON.stringify({ from: state.version, says: 'pond', changes }),
+  )
+  expect(JSON.parse(answer.body).ok).toBe(true)
+  expect(readFileSync(plan, 'utf8')).toBe(text.replace('marsh]', 'marsh, pond]'))
+  const wrong = ['{', '{}', '{"from":1}', 'x'.repeat(2_000_001)]
+  expect(
+    await Promise.all(wrong.map(body => ask('POST', '/step', own, body).then(({ status }) => status))),
+  ).toEqual([400, 400, 400, 413])
+})
+
+it('takes in what another program saves, at once', async () => {
+  const { ask, own, plan } = await openDesk()
+  await ask('GET', '/changes', own)
+  writeFileSync(plan, text.replace('marsh]', 'marsh, heron]'))
+  await expect
+    .poll(async () => (await ask('GET', '/changes', own)).body, { timeout: 5000 })
+    .toContain('heron')
+})
+
+it('listens on 127.0.0.1 alone, and closes when it is told', async () => {
+  const { ask, own, desk, port } = await openDesk()
+  expect(await connects('::1', port)).toBe(false)
+  expect(await connects('127.0.0.1', port)).toBe(true)
+  expect((await ask('POST', '/close', own, '{}')).status).toBe(200)
+  await desk.closed
+  expect(await connects('127.0.0.1', port)).toBe(false)
+})
+
+function connects(host: string, port: number): Promise<boolean> {
+  return new Promise(done => {
+    const socket = connect({ host, port })
+    socket.on('connect', () => done(true)).on('error', () => done(false))
+    setTimeout(() => socket.destroy(), 200)
+  })
+}
+
+it('begins a new plan where none is named, never over another, and ends by Ctrl-C', async () => {
+  const { folder } = deskFolder('')
+  writeFileSync(join(folder, 'plan.yaml'), 'mine')
+  const before = process.cwd()
+  process.chdir(folder)
+  onTestFinished(() => process.chdir(before))
+  const controller = new AbortController()
+  const told: string[] = []
+  const ended = await deskCommand(
+    { out: 'out', open: false },
+    {
+      signal: controller.signal,
+      tell: async ({ output }) => {
+        told.push(output)
+        controller.abort()
+      },
+    },
+  )
+  expect(told.join()).toMatch(
+    /Wrote plan-2\.yaml.*\nThe desk is open: http:\/\/127\.0\.0\.1:\d+\/\?key=\S{32}\n/,
+  )
+  expect(ended).toEqual({
+    output: 'The desk is closed. plan-2.yaml holds all that you did.',
+    problems: '',
+    exitCode: 0,
+  })
+  expect(readFileSync('plan.yaml', 'utf8')).toBe('mine')
+  const missing = await deskCommand(
+    { plan: 'gone.yaml', out: 'out', open: false },
+    { signal: controller.signal, tell: async () => {} },
+  )
+  expect([missing.exitCode, missing.problems]).toEqual([
+    1,
+    expect.stringContaining('gone.yaml: error: the plan is not there'),
+  ])
+})
