@@ -40,11 +40,11 @@ function generatorOf(next: () => number): Generator {
         throw new RangeError(`cannot choose below ${limit}`)
       }
       // Values past the last whole multiple of the limit are drawn again: taking the remainder of all of them
-      // would favour the small numbers.
-      const usable = 2 ** 32 - (2 ** 32 % limit)
+      // would favour the small numbers. Only the last few of all values can be past it, so it is seldom reckoned.
       let value = next()
-      while (value >= usable) value = next()
-      return value % limit
+      while (value >= 2 ** 32 - limit && value >= 2 ** 32 - (2 ** 32 % limit)) value = next()
+      // Both as whole numbers of 32 bits, whose remainder the processor takes at once.
+      return limit === 2 ** 32 ? value : (value >>> 0) % (limit >>> 0)
     },
   }
 }
