@@ -115,17 +115,16 @@ describe('Ctrl-C', () => {
     const folder = folderWith({ 'week.yaml': `words: [${words}]\nprint: [word-cards]\n` })
     await made(folder)
     const before = readFileSync(join(folder, 'out/week/manifest.json'), 'utf8')
-    const bingo = Array.from({ length: 4 }, () => '  - {layout: bingo, boards: 24, grid: 3x3}\n').join('')
-    writeFileSync(join(folder, 'week.yaml'), `words: [${words}]\nprint:\n${bingo}`)
+    const bingo = '  - {layout: bingo, boards: 24, grid: 3x3}\n'
+    writeFileSync(join(folder, 'week.yaml'), `words: [${words}]\nprint:\n${bingo}${bingo}`)
     const run = spawn(process.execPath, [commandFile, 'make', 'week.yaml'], { cwd: folder })
     let told = ''
-    let isStopped = false
     run.stderr.on('data', (text: Buffer) => {
       told += text.toString()
-      // The first files are on the disk, more are on their way.
-      if (isStopped || !told.includes(': written')) return
-      isStopped = run.kill('SIGINT')
     })
+    // The first files are on the disk, more are on their way.
+    await untilSeen(() => pathsIn(join(folder, 'out')).some(path => /^[^/]+\/bingo\/.*\.png$/.test(path)))
+    run.kill('SIGINT')
     const code = await new Promise(resolve => run.on('close', resolve))
     expect([code, told.trim().split('\n').at(-1)]).toEqual([
       130,
@@ -135,3 +134,12 @@ describe('Ctrl-C', () => {
     expect(readFileSync(join(folder, 'out/week/manifest.json'), 'utf8')).toBe(before)
   })
 })
+
+/** Looks again and again, since what another process does on the disk is told to nobody. */
+async function untilSeen(isSo: () => boolean): Promise<void> {
+  while (!isSo()) await new Promise(done => setTimeout(done, 5))
+}
+
+function pathsIn(folder: string): readonly string[] {
+  return readdirSync(folder, { recursive: true, encoding: 'utf8' })
+}

@@ -1,9 +1,9 @@
 import { join } from 'node:path'
+import { drawnItem, type PrintedItem } from '../../src/files/printed-plan.js'
 import { installationFolder } from '../../src/installation.js'
-import { present } from '../../src/outcomes.js'
 import type { ImposedItem } from '../../src/pipeline/impose/impose-plan.js'
-import { putPlanOnSheets } from '../../src/pipeline.js'
-import { formatProblem } from '../../src/problems.js'
+import { putEachOnSheets, putPlanOnSheets } from '../../src/pipeline.js'
+import { formatProblem, type Outcome } from '../../src/problems.js'
 import { sharedWork } from '../pipeline/shared-work.js'
 
 export const demoWeeks = ['marsh', 'harbour', 'bakery', 'pond'] as const
@@ -26,16 +26,25 @@ export function forgetDemoWeeks(): void {
   drawn.clear()
 }
 
-/** One item of a demo week, as `make --only` would write it. */
-export async function drawDemoItem(week: (typeof demoWeeks)[number], name: string): Promise<ImposedItem> {
-  return (await drawWeek(week, [name])).find(({ printed }) => printed.name === name)!
+/** One item of a demo week, as `make --only` would write it, of its sheets the first and the cover. */
+export async function drawFirstAndCover(
+  week: (typeof demoWeeks)[number],
+  name: string,
+): Promise<PrintedItem> {
+  const made = await putEachOnSheets({ ...requestOf(week), only: [name] }, ({ printed }) => {
+    const sheets = printed.sheets.filter(({ kind }, index) => index === 0 || kind === 'cover')
+    return drawnItem({ ...printed, sheets })
+  })
+  return madeOf(made).items.find(item => item.name === name)!
 }
 
-async function drawWeek(
-  week: (typeof demoWeeks)[number],
-  only?: readonly string[],
-): Promise<readonly ImposedItem[]> {
-  const made = await putPlanOnSheets({ planFile: demoPlanFile(week), kept: sharedWork, ...present({ only }) })
+async function drawWeek(week: (typeof demoWeeks)[number]): Promise<readonly ImposedItem[]> {
+  return madeOf(await putPlanOnSheets(requestOf(week))).items
+}
+
+const requestOf = (week: (typeof demoWeeks)[number]) => ({ planFile: demoPlanFile(week), kept: sharedWork })
+
+function madeOf<T>(made: Outcome<T>): T {
   if (!made.ok) throw new Error(made.problems.map(formatProblem).join('\n'))
-  return made.value.items
+  return made.value
 }

@@ -18,7 +18,7 @@ import { wholePng } from '../files/png/whole-png.js'
 import { expectSameInk } from '../files/same-ink.js'
 import { hasProgram, runProgram } from '../files/system-program.js'
 import type { Coverage } from '../pieces/pixels.js'
-import { type demoWeeks, drawDemoItem } from './demo-sheets.js'
+import { type demoWeeks, drawFirstAndCover } from './demo-sheets.js'
 import { measureRulers } from './ruler-pixels.js'
 
 const folder = mkdtempSync(join(tmpdir(), 'oaktag-true-size-'))
@@ -49,13 +49,36 @@ function coverOf(week: (typeof demoWeeks)[number], name: string): Promise<Cover>
 }
 
 async function drawCover(week: (typeof demoWeeks)[number], name: string): Promise<Cover> {
-  const { printed } = await drawDemoItem(week, name)
+  const printed = await drawFirstAndCover(week, name)
   const rulersOn = ({ furniture }: Sheet) =>
     furniture.find(({ art }) => art.text.some(run => run.text.startsWith('Measure this: 100 mm')))
   const page = printed.sheets.findIndex(sheet => rulersOn(sheet) !== undefined) + 1
   const sheet = printed.sheets[page - 1]!
   const { yMm, art } = rulersOn(sheet)!
   return { item: printed, sheet, page, band: { topMm: yMm - 20, heightMm: art.heightMm + 40 } }
+}
+
+interface SheetInFiles {
+  readonly png: Uint8Array
+  /** What another program reads in the PNG. */
+  readonly pixels: Coverage
+  /** The path of a PDF of this one page. */
+  readonly pdf: string
+}
+
+const written = new Map<Sheet, Promise<SheetInFiles>>()
+
+/** A sheet as PNG at 300 DPI and as PDF, each made and read once. */
+function filesOf(sheet: Sheet): Promise<SheetInFiles> {
+  const files = written.get(sheet) ?? writeFilesOf(sheet, join(folder, `sheet-${written.size}.pdf`))
+  written.set(sheet, files)
+  return files
+}
+
+async function writeFilesOf(sheet: Sheet, pdf: string): Promise<SheetInFiles> {
+  writeFileSync(pdf, await sheetsToPdf({ title: 'sheet', parts: [{ title: 'sheet', sheets: [sheet] }] }))
+  const png = wholePng(await createRasterizer(300).draw(sheet), 300)
+  return { png, pixels: await pixelsOf(png), pdf }
 }
 
 async function pixelsOf(png: Uint8Array): Promise<Coverage> {
@@ -99,18 +122,16 @@ describe.each([
   ['a4, landscape', 'harbour', 'bingo', [mmToPoints(297), mmToPoints(210)]],
 ] as const)('the rulers on a cover of the demo (%s)', (_paper, week, name, sizePt) => {
   it('measure 100.0 ± 0.1 mm and 4 in in the PNG, by the pixels per metre that it states', async () => {
-    const { sheet } = await coverOf(week, name)
-    const png = wholePng(await createRasterizer(300).draw(sheet), 300)
+    const { png, pixels } = await filesOf((await coverOf(week, name)).sheet)
     // PNG (W3C), 11.3.4.3: pixels per unit along X stand first in the chunk, four bytes, most significant first.
     const perMetre = Buffer.from(png).readUInt32BE(Buffer.from(png).indexOf('pHYs') + 4)
-    const { metricPx, inchPx } = measureRulers(await pixelsOf(png), 300)
+    const { metricPx, inchPx } = measureRulers(pixels, 300)
     expectTrue([(metricPx / perMetre) * 1000, (inchPx / perMetre) * 1000])
   })
 
   it.runIf(hasProgram('pdftoppm'))('measure the same in the PDF', async () => {
     const { sheet, band } = await coverOf(week, name)
-    const pdf = join(folder, 'cover.pdf')
-    writeFileSync(pdf, await sheetsToPdf({ title: 'cover', parts: [{ title: 'cover', sheets: [sheet] }] }))
+    const { pdf } = await filesOf(sheet)
     expectTrue(rulersInPdf(pdf, band))
   })
 
@@ -119,9 +140,7 @@ describe.each([
     async () => {
       const { sheet, item } = await coverOf(week, name)
       for (const each of [sheet, item.sheets[0]!]) {
-        const pdf = join(folder, 'same.pdf')
-        writeFileSync(pdf, await sheetsToPdf({ title: 'x', parts: [{ title: 'x', sheets: [each] }] }))
-        const ours = await pixelsOf(wholePng(await createRasterizer(300).draw(each), 300))
+        const { pixels: ours, pdf } = await filesOf(each)
         // Poppler's page may be a pixel larger.
         const theirs = cropped(pageInGreys(pdf, 300), ours)
         // A cover is small type for the most part, whose edges two renderers grey most differently: 2.1 % of all ink.

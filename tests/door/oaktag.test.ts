@@ -4,7 +4,7 @@ import { join } from 'node:path'
 import * as door from 'oaktag'
 import { describe, expect, it } from 'vitest'
 import { installationFolder } from '../../src/installation.js'
-import { oaktag } from '../commands/run-oaktag.js'
+import { answered } from '../commands/run-oaktag.js'
 import { folderWith } from '../pipeline/plan-folder.js'
 import { filesInMemory } from '../plan/reading.js'
 import { openSheetsPage } from './page-of-sheets.js'
@@ -29,9 +29,9 @@ const printedOf = async (text: string) => {
 }
 
 describe('the library', () => {
-  it('studies words as the command does', () => {
+  it('studies words as the command does', async () => {
     const words = ['thread', 'marsh', 'blorf']
-    const run = oaktag(['study', ...words, '--json'], folderWith({}))
+    const run = await answered(['study', ...words, '--json'], folderWith({}))
     expect(JSON.parse(JSON.stringify(door.study(words)))).toEqual(JSON.parse(run.out))
   })
 
@@ -70,7 +70,7 @@ describe('the library', () => {
       out: join(folder, 'a'),
       formats: ['svg'],
     })
-    const run = oaktag(['make', 'week.yaml', '--out', 'b', '--format', 'svg'], folder)
+    const run = await answered(['make', 'week.yaml', '--out', 'b', '--format', 'svg', '--quiet'], folder)
     expect([made.ok, run.code]).toEqual([true, 0])
     const file = (out: string) => readFileSync(join(folder, out, 'week/word-cards/word-cards-01.svg'), 'utf8')
     expect(file('b')).toBe(file('a'))

@@ -32,30 +32,28 @@ const items = `  - {layout: word-cards, back: answer}
 `
 
 describe('make', () => {
-  it('writes every sheet, the manifest and the page, and nothing else', async () => {
-    const folder = folderWith({ 'marsh.yaml': `${marshPlan}${items}` })
-    const made = await make(folder)
-    expect(made.problems).toEqual([])
-    const manifest = JSON.parse(readFileSync(join(folder, 'out/marsh/manifest.json'), 'utf8'))
-    const named = manifest.items.flatMap((item: { pages: { svg: string; png: string }[] }) =>
-      item.pages.flatMap(page => [page.svg, page.png]),
-    )
-    expect([...contentsOf(join(folder, 'out/marsh')).keys()].sort()).toEqual(
-      [...named, 'index.html', 'manifest.json'].sort(),
-    )
-    expect(readdirSync(join(folder, 'out'))).toEqual(['marsh'])
-  })
-
-  it('gives the same bytes again, whether with one job or two', async () => {
+  it('writes every sheet, the manifest and the page, and nothing else; the same bytes again, whether with one job or two', async () => {
     const folder = folderWith({ 'marsh.yaml': `${marshPlan}${items}` })
     const runs = []
     for (const [index, jobs] of [1, 2].entries()) {
       const outFolder = join(folder, `out-${index}`)
-      expect(
-        (await make(folder, { outFolder, jobs, formats: ['svg', 'png', 'pdf'], kept: keepWork() })).ok,
-      ).toBe(true)
-      runs.push(contentsOf(outFolder))
+      const made = await make(folder, {
+        outFolder,
+        jobs,
+        formats: ['svg', 'png', 'pdf'],
+        kept: keepWork(),
+      })
+      expect([made.ok, made.problems]).toEqual([true, []])
+      expect(readdirSync(outFolder)).toEqual(['marsh'])
+      runs.push(contentsOf(join(outFolder, 'marsh')))
     }
+    const manifest = JSON.parse(readFileSync(join(folder, 'out-0/marsh/manifest.json'), 'utf8'))
+    const named = manifest.items.flatMap((item: { pdf: string; pages: { svg: string; png: string }[] }) => [
+      item.pdf,
+      ...item.pages.flatMap(page => [page.svg, page.png]),
+    ])
+    const pdfs = [manifest.pdf, ...manifest.prints.map(({ pdf }: { pdf: string }) => pdf)]
+    expect([...runs[0]!.keys()].sort()).toEqual([...named, ...pdfs, 'index.html', 'manifest.json'].sort())
     expect(runs[1]).toEqual(runs[0])
   })
 

@@ -13,9 +13,10 @@ describe('a list longer than can be meant', () => {
     ])
   })
 
-  it('of 300,001 words in the plan itself is told too', { timeout: 30_000 }, () => {
-    expect(problemsOf(`words: [${'a,'.repeat(300_001)}]\nprint: [key]\n`)).toEqual([
-      'week.yaml:1:9: error: the list has 300,001 words',
+  // More than a call takes as arguments, which is where lists come to grief.
+  it('of 150,001 words in the plan itself is told too', { timeout: 30_000 }, () => {
+    expect(problemsOf(`words: [${'a,'.repeat(150_001)}]\nprint: [key]\n`)).toEqual([
+      'week.yaml:1:9: error: the list has 150,001 words',
     ])
   })
 

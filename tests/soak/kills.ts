@@ -1,6 +1,15 @@
 /** Kills real runs, at any time and at the very moment of locks and renames, and looks at what they leave. */
 import { type ChildProcess, spawn, spawnSync } from 'node:child_process'
-import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, watch, writeFileSync } from 'node:fs'
+import {
+  cpSync,
+  existsSync,
+  mkdirSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  watch,
+  writeFileSync,
+} from 'node:fs'
 import { join } from 'node:path'
 import { installationFolder } from '../../src/installation.js'
 
@@ -50,7 +59,8 @@ export function prepareGround(home: string): Ground {
 /** Begins with the one set in place, kills the run that makes the other, and makes it again. */
 export async function killOnce({ home, out, sets }: Ground, aim: Aim, index: number): Promise<Killing> {
   const next = index % 2
-  if (!existsSync(join(out, 'week'))) spawnSync(process.execPath, argumentsFor(home, 1 - next, out))
+  if (!existsSync(join(out, 'week')))
+    cpSync(join(home, `apart-${1 - next}`, 'week'), join(out, 'week'), { recursive: true })
   const child = spawn(process.execPath, argumentsFor(home, next, out), { stdio: 'ignore' })
   const hit = await killed(child, aim, out)
   const left = readdirSync(out).filter(name => name !== 'week')

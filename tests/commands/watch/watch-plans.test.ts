@@ -8,14 +8,16 @@ import { hasProgram } from '../../files/system-program.js'
 import { folderWith } from '../../pipeline/plan-folder.js'
 import { outOf, watchPlan } from './watched-plan.js'
 
+/** The cards alone, but where it is asked what stands in every file of a set. */
 const week = ({
   words = 'reed, marsh, wren, leaf',
   line = 'wavy',
   color = '#005a9c',
+  print = 'word-cards',
 } = {}) => `title: By the marsh
 words: [${words}]
 marks: [{pattern: consonant-digraph, line: ${line}, color: "${color}"}]
-print: [word-cards, key, {layout: bingo, boards: 3, grid: 2x2}]
+print: [${print}]
 `
 
 /** Every file of the set in this folder, by its path. */
@@ -38,7 +40,8 @@ const address = (output: string): string => /http:\S+/.exec(output)![0]
 
 describe('a plan that is watched', () => {
   it('gives the set that make gives of it, after each change', async () => {
-    const folder = folderWith({ 'week.yaml': week() })
+    const print = 'word-cards, key, {layout: bingo, boards: 3, grid: 2x2, cover: no}'
+    const folder = folderWith({ 'week.yaml': week({ print }) })
     const file = join(folder, 'week.yaml')
     const watched = watchPlan(file, outOf(folder))
     expect((await watched.next()).output).toContain('By the marsh: made in')
@@ -49,9 +52,10 @@ describe('a plan that is watched', () => {
       { line: 'double' },
       {},
     ]) {
-      writeFileSync(file, week(change))
+      const text = week({ ...change, print })
+      writeFileSync(file, text)
       expect((await watched.next()).exitCode).toBe(0)
-      expect(setIn(join(outOf(folder), 'week'))).toEqual(await setMadeAlone(week(change)))
+      expect(setIn(join(outOf(folder), 'week'))).toEqual(await setMadeAlone(text))
     }
     expect(await watched.stop()).toEqual({ output: 'Watching has ended.', problems: '', exitCode: 0 })
   })
