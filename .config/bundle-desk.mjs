@@ -11,6 +11,11 @@ export async function bundleDesk({ root, folder }) {
     cwd: root,
     platform: 'browser',
     tsconfig: join(root, '.config/tsconfig.page.json'),
+    // A page that lacks a part would be blank, and nobody would know why.
+    onLog: (level, log, tell) => {
+      if (log.code === 'UNRESOLVED_IMPORT') throw new Error(log.message)
+      tell(level, log)
+    },
   })
   const { output } = await bundled.generate({ format: 'esm', minify: true, entryFileNames: 'page.js' })
   rmSync(folder, { recursive: true, force: true })

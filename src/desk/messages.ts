@@ -168,6 +168,8 @@ export type DeskKey = {
   | { readonly takes: 'number'; readonly least: number; readonly most: number }
   | { readonly takes: 'choice'; readonly choices: readonly string[] }
   | { readonly takes: 'yes or no' }
+  | { readonly takes: 'grid'; readonly least: number; readonly most: number }
+  | { readonly takes: 'length' }
   | { readonly takes: 'text'; readonly what: string }
 )
 

@@ -2,7 +2,7 @@
 import { present } from '../outcomes.js'
 import { vocabularyOfNames } from '../pipeline/vocabulary-of-names.js'
 import { takenInWords } from '../plan/keys/taken-in-words.js'
-import type { Takes } from '../plan/keys/takes.js'
+import type { FormTaken, Takes } from '../plan/keys/takes.js'
 import { keysOfPlan } from '../plan/plan-keys.js'
 
 export type ItemControl = {
@@ -19,6 +19,10 @@ export type Control =
   | { readonly takes: 'number'; readonly least: number; readonly most: number }
   | { readonly takes: 'choice'; readonly choices: readonly string[] }
   | { readonly takes: 'yes or no' }
+  /** Columns and rows: `4x4`. */
+  | { readonly takes: 'grid'; readonly least: number; readonly most: number }
+  /** A bare number is mm. */
+  | { readonly takes: 'length' }
   | { readonly takes: 'text'; readonly what: string }
 
 export interface ItemControls {
@@ -52,7 +56,29 @@ function controlFor(takes: Takes): Control {
       return { takes: 'choice', choices: takes.names }
     case 'yes or no':
       return { takes: 'yes or no' }
+    case 'form':
+      return formControl(takes)
+    case 'any of': {
+      const [names, pairs] = takes.ways
+      // Two of the names are asked for by their names too: a pair that none of them names is left to be written.
+      const isChoice =
+        names?.kind === 'names' && pairs?.kind === 'form' && pairs.what.startsWith('two of these')
+      return isChoice
+        ? { takes: 'choice', choices: names.names }
+        : { takes: 'text', what: takenInWords(takes) }
+    }
     default:
       return { takes: 'text', what: takenInWords(takes) }
   }
+}
+
+/** A form says in words what it is; a few of them are better asked for by parts. */
+function formControl(takes: FormTaken): Control {
+  const grid = /^columns x rows, each from (\d+) to (\d+)$/.exec(takes.what)
+  if (grid !== null) return { takes: 'grid', least: Number(grid[1]), most: Number(grid[2]) }
+  if (takes.what === 'a length') return { takes: 'length' }
+  const numbers = /^\^\(\?:((?:\d+\|?)+)\)\$$/.exec(takes.pattern)?.[1]
+  return numbers === undefined
+    ? { takes: 'text', what: takenInWords(takes) }
+    : { takes: 'choice', choices: numbers.split('|') }
 }

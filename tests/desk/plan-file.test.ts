@@ -49,6 +49,20 @@ describe('a step', () => {
   })
 })
 
+it('is never made in a file of another encoding, which would be lost', () => {
+  const { plan } = deskFolder('')
+  const bytes = Buffer.from('title: caf\xe9\nwords: [reed]\n', 'latin1')
+  writeFileSync(plan, bytes)
+  const file = openPlanFile(plan)
+  const answer = file.step({
+    from: file.version(),
+    changes: [{ kind: 'set', path: ['title'], value: 'x' }],
+    says: 'x',
+  })
+  expect(answer).toEqual({ ok: false, why: expect.stringContaining('not in UTF-8') })
+  expect(readFileSync(plan)).toEqual(bytes)
+})
+
 describe('another program that saves meanwhile', () => {
   it('loses nothing to a step from before, nor the step to it', () => {
     const { plan, file, onDisk } = opened()

@@ -66,6 +66,12 @@ export function App() {
     focusOn(path)
   })
 
+  useEffect(() => {
+    // It has been heard; what stands below it is to be seen.
+    const timer = setTimeout(() => setSaid(''), 8000)
+    return () => clearTimeout(timer)
+  }, [said])
+
   const say = useCallback((text: string) => {
     setSaid('')
     // A region that is told the same thing twice says it once.

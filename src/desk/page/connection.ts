@@ -62,9 +62,18 @@ export function closeDesk(): Promise<unknown> {
   return ask<unknown>('/close', {}, undefined)
 }
 
-export async function fetchLayoutPicture(layout: string): Promise<LayoutPicture> {
-  const response = await fetch(`/layouts/${layout}`)
+/** @param item as JSON, its layout among it */
+export async function fetchLayoutPicture(item: string, of: string): Promise<LayoutPicture> {
+  const { layout } = JSON.parse(item)
+  const query = new URLSearchParams({ item, of })
+  const response = await fetch(`/layouts/${encodeURIComponent(layout)}?${query}`)
   return response.ok ? response.json() : {}
+}
+
+/** Names of the sorts that the words support, the best first. */
+export async function fetchSorts(): Promise<readonly string[]> {
+  const response = await fetch('/sorts')
+  return response.ok ? response.json() : []
 }
 
 export async function fetchNames(): Promise<DeskNames> {

@@ -56,8 +56,8 @@ function Saved({
   return (
     <div class="saved">
       <p>
-        The files lie in <code>{folder}</code>. Print each of these in one go, on the stock that its name
-        says, at 100 %:
+        The files lie in <code>{folder}</code>. Print at 100 %, each of these in one go on the stock that its
+        name says; the one with the plan’s name alone holds everything.
       </p>
       <ul>
         {pdfs.map(({ name, address }) => (

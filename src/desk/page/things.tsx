@@ -1,20 +1,12 @@
 /** What is printed: from pictures of her own words, with its options as controls; and for whom. */
-import { useEffect, useRef, useState } from 'preact/hooks'
-import type { Data, DeskKey, LayoutPicture } from '../messages.js'
-import {
-  entriesOf,
-  isKeys,
-  keyIn,
-  listOf,
-  pastedWords,
-  textChange,
-  textOf,
-  valueAt,
-  wordEntry,
-} from '../plan-values.js'
-import { fetchLayoutPicture } from './connection.js'
+import { useState } from 'preact/hooks'
+import type { Data } from '../messages.js'
+import { keyIn, listOf, textChange, textOf, valueAt } from '../plan-values.js'
 import { idOf, useDesk } from './desk-state.js'
-import { ChoiceField, Fold, NumberField, TextField } from './fields.js'
+import { ChoiceField, Fold, NumberField } from './fields.js'
+import { Groups } from './groups.js'
+import { Option } from './item-options.js'
+import { Picture } from './layout-picture.js'
 
 export function Things() {
   const { plan } = useDesk()
@@ -183,12 +175,12 @@ function ItemRow({ entry, index, count, before }: ItemRowProps) {
         >
           <div class="fields">
             {own.map(key => (
-              <Option key={key.name} option={key} entry={entry} index={index} title={title} />
+              <Option key={key.name} option={key} entry={entry} index={index} title={title} layout={folded} />
             ))}
           </div>
           <div class="fields">
             {often.map(key => (
-              <Option key={key.name} option={key} entry={entry} index={index} title={title} />
+              <Option key={key.name} option={key} entry={entry} index={index} title={title} layout={folded} />
             ))}
           </div>
           <Fold
@@ -200,200 +192,20 @@ function ItemRow({ entry, index, count, before }: ItemRowProps) {
           >
             <div class="fields">
               {seldom.map(key => (
-                <Option key={key.name} option={key} entry={entry} index={index} title={title} />
+                <Option
+                  key={key.name}
+                  option={key}
+                  entry={entry}
+                  index={index}
+                  title={title}
+                  layout={folded}
+                />
               ))}
             </div>
           </Fold>
         </Fold>
       </div>
     </li>
-  )
-}
-
-interface OptionProps {
-  readonly option: DeskKey
-  readonly entry: Data
-  readonly index: number
-  readonly title: string
-}
-
-/** A control for what the key takes; a value that is a list or has keys of its own is left to the file. */
-function Option({ option, entry, index, title }: OptionProps) {
-  const { names, change } = useDesk()
-  const { name, does, usual = 'as usual' } = option
-  const value = valueAt(entry, name)
-  const key = keyIn(entry, name)
-  const id = idOf(['print', index, name])
-  const commit = (written: string) =>
-    change(`${name} of ${title}`, textChange(entry, ['print', index, key], written, 'layout'))
-  if (name === 'size')
-    return (
-      <SizeField
-        id={id}
-        value={value}
-        commit={commit}
-        change={set =>
-          change(`size of ${title}`, [
-            { kind: 'set', path: ['print', index, key], value: set, textAs: 'layout' },
-          ])
-        }
-      />
-    )
-  if (value !== undefined && typeof value !== 'string') return <WrittenInFile label={name} value={value} />
-  const text = value ?? ''
-  const note = does
-  if (name === 'paper' || name === 'font')
-    return (
-      <ChoiceField
-        label={name}
-        value={text}
-        none={usual}
-        choices={(name === 'paper' ? names.papers : names.fonts).map(each => each.name)}
-        id={id}
-        note={note}
-        commit={commit}
-      />
-    )
-  switch (option.takes) {
-    case 'number':
-      return (
-        <NumberField
-          label={name}
-          value={text}
-          least={option.least}
-          most={option.most}
-          id={id}
-          note={`${note} (${usual} where empty)`}
-          commit={commit}
-        />
-      )
-    case 'choice':
-      return (
-        <ChoiceField
-          label={name}
-          value={text}
-          none={usual}
-          choices={option.choices}
-          id={id}
-          note={note}
-          commit={commit}
-        />
-      )
-    case 'yes or no':
-      return (
-        <ChoiceField
-          label={name}
-          value={text}
-          none={usual}
-          choices={['yes', 'no']}
-          id={id}
-          note={note}
-          commit={commit}
-        />
-      )
-    case 'text':
-      return (
-        <TextField
-          label={name}
-          value={text}
-          placeholder={usual}
-          id={id}
-          note={`${note}: ${option.what}`}
-          commit={commit}
-        />
-      )
-  }
-}
-
-function WrittenInFile({ label, value }: { readonly label: string; readonly value: Data }) {
-  return (
-    <p class="field">
-      <span>{label}</span>{' '}
-      {entriesOf(value).every(each => typeof each === 'string')
-        ? entriesOf(value).join(', ')
-        : 'written in the file'}
-      <small>It is changed in the file.</small>
-    </p>
-  )
-}
-
-interface SizeFieldProps {
-  readonly id: string
-  readonly value: Data | undefined
-  readonly commit: (written: string) => unknown
-  readonly change: (value: Data) => unknown
-}
-
-/** Large print by its size, or from what a child can read, with the caution beside it. */
-function SizeField({ id, value, commit, change }: SizeFieldProps) {
-  const text = typeof value === 'string' ? value : ''
-  const acuity = isKeys(value) ? valueAt(value, 'for') : undefined
-  const kind =
-    acuity !== undefined
-      ? 'acuity'
-      : /^\d/.test(text)
-        ? 'points'
-        : text === 'large'
-          ? 'large'
-          : text === '' || text === 'normal'
-            ? 'normal'
-            : 'other'
-  const [chosen, setChosen] = useState(kind)
-  const distance = textOf(acuity, 'distance') || '25 cm'
-  const reads = textOf(acuity, 'acuity') || '20/200'
-  const pick = (next: string) => {
-    setChosen(next)
-    if (next === 'normal') commit('')
-    if (next === 'large') commit('large')
-    if (next === 'points') commit('24 pt')
-    if (next === 'acuity') change({ for: { acuity: reads, distance } })
-  }
-  return (
-    <fieldset class="size">
-      <legend id={id} tabIndex={-1}>
-        Size of the words
-      </legend>
-      {[
-        ['normal', 'as usual: the longest word decides'],
-        ['large', 'large print'],
-        ['points', 'at least so many points'],
-        ['acuity', 'from what a child can read'],
-      ].map(([name = '', says]) => (
-        <label key={name} class="tick">
-          <input type="radio" name={`${id}-kind`} checked={chosen === name} onChange={() => pick(name)} />
-          <span>{says}</span>
-        </label>
-      ))}
-      {chosen === 'other' && <p>{text}</p>}
-      {chosen === 'points' && (
-        <NumberField
-          label="Points"
-          value={/^\d+/.exec(text)?.[0] ?? ''}
-          least={6}
-          most={200}
-          commit={points => commit(points === '' ? '' : `${points} pt`)}
-        />
-      )}
-      {chosen === 'acuity' && (
-        <div class="fields">
-          <TextField
-            label="The child reads, such as 20/200"
-            value={reads}
-            commit={next => change({ for: { acuity: next, distance } })}
-          />
-          <TextField
-            label="At a distance of, such as 25 cm"
-            value={distance}
-            commit={next => change({ for: { acuity: reads, distance: next } })}
-          />
-        </div>
-      )}
-      {chosen !== 'normal' && (
-        <p class="caution">
-          A starting point: the child’s own vision specialist decides what size and contrast serve.
-        </p>
-      )}
-    </fieldset>
   )
 }
 
@@ -408,7 +220,7 @@ function Choose({ count }: { readonly count: number }) {
         <ul class="layouts">
           {names.layouts.map(({ name, summary }) => (
             <li key={name}>
-              <Picture layout={name} />
+              <Picture item={{ layout: name }} of="sheet" />
               <b>{name.replaceAll('-', ' ')}</b>
               <small>{summary}</small>
               <button
@@ -426,151 +238,5 @@ function Choose({ count }: { readonly count: number }) {
         </ul>
       )}
     </details>
-  )
-}
-
-/** Asked for when it comes into view; the last one stays until the next has come. */
-function Picture({ layout }: { readonly layout: string }) {
-  const { plan } = useDesk()
-  const [found, setFound] = useState<LayoutPicture>({})
-  const [isSeen, setSeen] = useState(false)
-  const place = useRef<HTMLSpanElement>(null)
-  useEffect(() => {
-    const observer = new IntersectionObserver(entries => {
-      if (entries.some(({ isIntersecting }) => isIntersecting)) setSeen(true)
-    })
-    if (place.current !== null) observer.observe(place.current)
-    return () => observer.disconnect()
-  }, [])
-  useEffect(() => {
-    let isWanted = isSeen
-    if (!isSeen) return
-    void fetchLayoutPicture(layout).then(told => isWanted && setFound(told))
-    return () => {
-      isWanted = false
-    }
-  }, [layout, plan.version, isSeen])
-  if (found.picture !== undefined) return <img class="thing" src={found.picture} alt="" />
-  return (
-    <span ref={place} class="thing none">
-      {found.why}
-    </span>
-  )
-}
-
-/** Other children in the same week. */
-function Groups() {
-  const { plan, change } = useDesk()
-  const groups = listOf(plan.data, 'groups')
-  const [name, setName] = useState('')
-  const add = async () => {
-    const value = { name: name.trim() }
-    if (
-      await change(`the group ${value.name}`, [
-        { kind: 'insert', path: ['groups'], at: groups.length, values: [value] },
-      ])
-    )
-      setName('')
-  }
-  return (
-    <section class="groups" aria-labelledby="groups-head">
-      <h3 id="groups-head">Groups beside the class</h3>
-      <p class="lead">
-        Children with other words or larger print in the same week. A group without words takes those of the
-        class.
-      </p>
-      <ul>
-        {groups.map((group, index) => (
-          <GroupRow key={index} group={group} index={index} count={groups.length} />
-        ))}
-      </ul>
-      <div class="fields">
-        <label class="field">
-          <span>A new group</span>
-          <input
-            value={name}
-            autocomplete="off"
-            onInput={event => setName(event.currentTarget.value)}
-            onKeyDown={event => {
-              if (event.key === 'Enter' && name.trim() !== '') void add()
-            }}
-          />
-        </label>
-        <button type="button" disabled={name.trim() === ''} onClick={() => void add()}>
-          Add the group
-        </button>
-      </div>
-    </section>
-  )
-}
-
-function GroupRow({
-  group,
-  index,
-  count,
-}: {
-  readonly group: Data
-  readonly index: number
-  readonly count: number
-}) {
-  const { change } = useDesk()
-  const name = textOf(group, 'name')
-  const words = valueAt(group, 'words')
-  const plain = entriesOf(words).every(each => typeof each === 'string')
-  const key = (own: string) => ['groups', index, keyIn(group, own)]
-  const setWords = (typed: string) => {
-    const values = pastedWords(typed).map(wordEntry)
-    const isThere = words !== undefined
-    if (values.length === 0)
-      return isThere && change(`the words of ${name}`, [{ kind: 'remove', path: key('words') }])
-    // A list with dashes is changed by what goes and what comes, so that the notes in it stay.
-    const old = entriesOf(words)
-    if (!Array.isArray(words))
-      return change(`the words of ${name}`, [{ kind: 'set', path: key('words'), value: values }])
-    const gone = old.flatMap((each, at) => (values.includes(each) ? [] : [at])).toReversed()
-    const come = values.filter(each => !old.includes(each))
-    return change(`the words of ${name}`, [
-      ...(come.length === 0
-        ? []
-        : [{ kind: 'insert' as const, path: key('words'), at: old.length, values: come }]),
-      ...gone.map(at => ({ kind: 'remove' as const, path: [...key('words'), at] })),
-    ])
-  }
-  return (
-    <li class="group-row">
-      <TextField
-        label="Name"
-        value={name}
-        id={idOf(['groups', index])}
-        commit={value => change(`the name of ${name}`, textChange(group, key('name'), value))}
-      />
-      {plain ? (
-        <TextField
-          label="Words"
-          value={entriesOf(words).join(' ')}
-          placeholder="those of the class"
-          id={idOf(['groups', index, 'words'])}
-          commit={setWords}
-        />
-      ) : (
-        <p>Its words have notes of their own; they are changed in the file.</p>
-      )}
-      <SizeField
-        id={idOf(['groups', index, 'size'])}
-        value={valueAt(group, 'size')}
-        commit={value => change(`the size of ${name}`, textChange(group, key('size'), value))}
-        change={value => change(`the size of ${name}`, [{ kind: 'set', path: key('size'), value }])}
-      />
-      <button
-        type="button"
-        onClick={() =>
-          void change(`the group ${name} taken out`, [
-            { kind: 'remove', path: count === 1 ? ['groups'] : ['groups', index] },
-          ])
-        }
-      >
-        Take out<span class="only-heard"> {name}</span>
-      </button>
-    </li>
   )
 }

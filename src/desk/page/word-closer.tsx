@@ -1,4 +1,5 @@
 /** A word looked at closely: its division by pointing, every finding with its reason, and what is hers. */
+import type { ComponentChildren } from 'preact'
 import { useState } from 'preact/hooks'
 import { isParted, partedAt, writtenPieces } from '../divided.js'
 import type { Change, Data, DeskWord, Shown } from '../messages.js'
@@ -64,8 +65,8 @@ export function WordCloser({ entry, index, word }: WordCloserProps) {
             isYours={has('sounds')}
             write={pieces => set(['sounds'], 'sounds')(writtenPieces(pieces))}
             mayBeSilent
+            takeBack={takeBack('sounds', 'sounds')}
           />
-          {takeBack('sounds', 'sounds')}
           <Division
             title="Syllables"
             word={letters}
@@ -73,8 +74,8 @@ export function WordCloser({ entry, index, word }: WordCloserProps) {
             id={idOf(['words', index, 'syllables'])}
             isYours={has('syllables')}
             write={pieces => set(['syllables'], 'syllables')(pieces.map(each => each.letters).join(' '))}
+            takeBack={takeBack('syllables', 'syllables')}
           />
-          {takeBack('syllables', 'syllables')}
         </div>
       )}
       <div class="fields">
@@ -133,17 +134,19 @@ interface DivisionProps {
   readonly id: string
   readonly isYours: boolean
   readonly mayBeSilent?: boolean
+  /** What gives the study's own again. */
+  readonly takeBack: ComponentChildren
   readonly write: (pieces: readonly { readonly letters: string; readonly silent: boolean }[]) => unknown
 }
 
 /** Between every two letters a button parts or joins them. */
-function Division({ title, word, pieces, id, isYours, mayBeSilent = false, write }: DivisionProps) {
+function Division({ title, word, pieces, id, isYours, mayBeSilent = false, takeBack, write }: DivisionProps) {
   const letters = [...word]
   return (
     <fieldset class="divided" aria-label={`${title} of ${word}`}>
       <h3 id={id} tabIndex={-1}>
         {title}
-        {isYours && <span class="yours"> yours</span>}
+        {isYours && <span class="yours">yours</span>}
       </h3>
       <div class="letters">
         {letters.map((letter, at) => (
@@ -183,6 +186,7 @@ function Division({ title, word, pieces, id, isYours, mayBeSilent = false, write
           <small>Press a piece that says nothing: it goes in brackets and is not counted.</small>
         </div>
       )}
+      {takeBack}
     </fieldset>
   )
 }

@@ -9,6 +9,8 @@ import { WordCloser } from './word-closer.js'
 
 /** A pause in typing after which the plan takes the word. */
 const REST_MS = 450
+/** The server studies no more of them. */
+const mostShown = 300
 
 export function Words() {
   const { plan } = useDesk()
@@ -21,7 +23,7 @@ export function Words() {
         otherwise in your class.
       </p>
       <ol class="words">
-        {words.map((entry, index) => (
+        {words.slice(0, mostShown).map((entry, index) => (
           // An entry is its place in the list: a word that is being typed must stay the same field.
           <WordRow
             key={index}
@@ -33,6 +35,12 @@ export function Words() {
         ))}
         <NewWord count={words.length} />
       </ol>
+      {words.length > mostShown && (
+        <p>
+          The list has {words.length} words; the first {mostShown} are shown here, all of them are in the
+          file.
+        </p>
+      )}
       <Paste count={words.length} />
       {plan.otherWords.length > 0 && (
         <section aria-labelledby="other-words">

@@ -1,11 +1,26 @@
 /** Each layout as a small picture of her own words: the first sheet that it would give with nothing else asked of it. */
-import { applyEdit, drawnSheet, isKeys, keepWork, placePlan, planData, toSvg } from '../../oaktag.js'
+import {
+  applyEdit,
+  drawnSheet,
+  isKeys,
+  keepWork,
+  type PlanData,
+  placePlan,
+  planData,
+  type Sheet,
+  toSvg,
+} from '../../oaktag.js'
 import type { LayoutPicture } from '../messages.js'
 import { type FolderFiles, withPlanText } from './folder-files.js'
 import type { Pictures } from './picture-store.js'
 
+export type Item = { readonly [key: string]: PlanData }
+
+const mostHeld = 500
+
 export interface LayoutPictures {
-  readonly picture: (layout: string) => Promise<LayoutPicture>
+  /** @param item with its layout and whatever else is said of it */
+  readonly picture: (item: Item, of: 'sheet' | 'front' | 'back') => Promise<LayoutPicture>
 }
 
 export interface Picturing {
@@ -20,30 +35,48 @@ export function layoutPictures({ path, files, text, pictures }: Picturing): Layo
   let drawnFor: string | undefined
   let drawn = new Map<string, Promise<LayoutPicture>>()
   return {
-    picture: layout => {
+    picture: (item, of) => {
       const base = withoutPrint(text())
-      if (drawnFor !== base) [drawnFor, drawn] = [base, new Map()]
-      const known = drawn.get(layout)
+      if (drawnFor !== base || drawn.size > mostHeld) [drawnFor, drawn] = [base, new Map()]
+      const key = JSON.stringify([item, of])
+      const known = drawn.get(key)
       if (known !== undefined) return known
       // One after the other, or the pictures of a page would all wait for the last of them.
       const before = [...drawn.values()].at(-1) ?? Promise.resolve()
-      const picture = before.then(() => firstSheet(layout, base))
-      drawn.set(layout, picture)
+      const picture = before.then(() => pictureOf(item, of, base))
+      drawn.set(key, picture)
       return picture
     },
   }
 
-  async function firstSheet(layout: string, base: string | undefined): Promise<LayoutPicture> {
-    const alone = base === undefined ? undefined : printing(base, layout)
+  async function pictureOf(
+    item: Item,
+    of: 'sheet' | 'front' | 'back',
+    base?: string,
+  ): Promise<LayoutPicture> {
+    const alone = base === undefined ? undefined : printing(base, item)
     if (alone === undefined) return { why: '' }
     const placed = await placePlan({ plan: path, files: withPlanText(files, path, alone), kept })
     if (!placed.ok)
       return { why: sentence(placed.problems.find(({ severity }) => severity === 'error')?.message) }
-    const sheets = placed.value.flatMap(item => item.sheets)
+    const sheets = placed.value.flatMap(each => each.sheets)
+    const side = of === 'back' ? 'back' : 'front'
     const sheet =
-      sheets.find(({ kind }) => kind === 'pieces') ?? sheets.find(({ kind }) => kind !== 'cover') ?? sheets[0]
-    return sheet === undefined ? { why: '' } : { picture: pictures.keep(toSvg(drawnSheet(sheet))) }
+      sheets.find(each => each.kind === 'pieces' && each.side === side) ??
+      sheets.find(({ kind }) => kind !== 'cover') ??
+      sheets[0]
+    if (sheet === undefined) return { why: '' }
+    const drawn = drawnSheet(sheet)
+    return { picture: pictures.keep(toSvg(of === 'sheet' ? drawn : pieceAlone(drawn))) }
   }
+}
+
+/** The first piece that shows something, large enough to be looked at. */
+function pieceAlone(sheet: Sheet): Sheet {
+  const placed = sheet.pieces[0]
+  if (placed === undefined) return sheet
+  const { widthMm, heightMm } = placed.piece
+  return { ...sheet, widthMm, heightMm, pieces: [{ ...placed, xMm: 0, yMm: 0 }], cuts: [], furniture: [] }
 }
 
 function sentence(message = ''): string {
@@ -54,7 +87,8 @@ function sentence(message = ''): string {
 function withoutPrint(text: string): string | undefined {
   const data = planData(text)
   if (!isKeys(data)) return undefined
-  const dropped = ['print', 'week', 'groups', 'children', 'spread']
+  const hasWords = Object.keys(data).some(key => key.toLowerCase() === 'words')
+  const dropped = ['print', 'week', 'children', 'spread', ...(hasWords ? ['groups'] : [])]
   const others = Object.keys(data).filter(key => dropped.includes(key.toLowerCase()))
   return others.reduce<string | undefined>((each, key) => {
     const edited = each === undefined ? undefined : applyEdit(each, { kind: 'remove', path: [key] })
@@ -62,7 +96,7 @@ function withoutPrint(text: string): string | undefined {
   }, text)
 }
 
-function printing(base: string, layout: string): string | undefined {
-  const edited = applyEdit(base, { kind: 'insert', path: ['print'], at: 0, values: [{ layout }] })
+function printing(base: string, item: Item): string | undefined {
+  const edited = applyEdit(base, { kind: 'insert', path: ['print'], at: 0, values: [item] })
   return edited.ok ? edited.value : undefined
 }

@@ -29,9 +29,9 @@ const mostSteps = 500
 const mostStates = 200
 const elsewhere = 'what another program changed'
 
-/** @param file real path of the plan; its text must be UTF-8 */
+/** @param file real path of the plan */
 export function openPlanFile(file: string): PlanFile {
-  let text = readFileSync(file, 'utf8')
+  let text = decoded(readFileSync(file))
   let done: readonly Done[] = []
   let undone: readonly Done[] = []
   const states = new Map<string, string>([[versionOf(text), text]])
@@ -86,6 +86,7 @@ export function openPlanFile(file: string): PlanFile {
     takeIn,
     step: ({ from, changes, says, gesture }) => {
       takeIn()
+      if (isStrange(text)) return { ok: false, why: strange }
       const made = states.get(from)
       if (made === undefined) return { ok: false, why: 'The page is older than the plan. Load it again.' }
       const after = withChanges(text, made, changes)
@@ -135,20 +136,38 @@ export function versionOf(text: string): string {
   return createHash('sha256').update(text).digest('base64url').slice(0, 16)
 }
 
+/** The mark at the beginning stays in the text, so that it is written again. */
+function decoded(bytes: Uint8Array): string {
+  return new TextDecoder('utf-8', { ignoreBOM: true }).decode(bytes)
+}
+
+/** Another encoding, or no text at all: written again, it would be lost. */
+function isStrange(text: string): boolean {
+  return /[\0\uFFFD]/.test(text)
+}
+
+const strange =
+  'The plan is not in UTF-8, so nothing is changed in it. Open it in an editor and save it as plain text in UTF-8.'
+
 /** Undefined while it is not there, as when an editor puts a new file in its place. */
 function readAgain(file: string): string | undefined {
   try {
-    return readFileSync(file, 'utf8')
+    return decoded(readFileSync(file))
   } catch {
     return undefined
   }
+}
+
+/** As it was; of one that has gone, as files usually are. */
+function modeOf(file: string): number {
+  return statSync(file, { throwIfNoEntry: false })?.mode ?? 0o644
 }
 
 /** The new text stands beside the old one until it is whole, then takes its place. */
 function replaceFile(file: string, text: string): void {
   const beside = join(dirname(file), `.${basename(file)}.${randomBytes(6).toString('hex')}`)
   try {
-    writeFileSync(beside, text, { flag: 'wx', mode: statSync(file).mode })
+    writeFileSync(beside, text, { flag: 'wx', mode: modeOf(file) })
     renameSync(beside, file)
   } catch (error) {
     rmSync(beside, { force: true })

@@ -24,6 +24,20 @@ export function readTypedWords(value: unknown): readonly string[] | undefined {
   return readList(fieldsOf(value).words, each => (typeof each === 'string' ? each : undefined), 40)
 }
 
+/** An item under `print:` whose picture is wanted. */
+export function readItem(text: string): { readonly [key: string]: Data } | undefined {
+  try {
+    const data = readData(JSON.parse(text))
+    return typeof data === 'object' && !isList(data) ? data : undefined
+  } catch {
+    return undefined
+  }
+}
+
+function isList(data: Data): data is readonly Data[] {
+  return Array.isArray(data)
+}
+
 function readChange(value: unknown): Change | undefined {
   const fields = fieldsOf(value)
   const path = readPath(fields.path)

@@ -10,6 +10,7 @@ import {
   make,
   pageFonts,
   pathFinder,
+  sortsOfPlan,
   stemOf,
   toldNames,
 } from '../../oaktag.js'
@@ -21,7 +22,7 @@ import { layoutPictures } from './layout-pictures.js'
 import { pictureStore } from './picture-store.js'
 import { openPlanFile } from './plan-file.js'
 import { type LookedAt, tellProblem, tellTyped, viewPlan } from './plan-view.js'
-import { fieldsOf, readStep, readTypedWords } from './read-message.js'
+import { fieldsOf, readItem, readStep, readTypedWords } from './read-message.js'
 import { sheetRuns } from './sheet-runs.js'
 
 export interface Desk {
@@ -149,15 +150,15 @@ export async function serveDesk({ plan, out, pageFolder }: DeskRequest): Promise
       return
     }
     if (admission !== 'welcome') return refuse(response, admission.refused)
-    const { pathname } = new URL(url, 'http://desk')
-    if (method === 'GET') return give(pathname, response)
+    const { pathname, searchParams } = new URL(url, 'http://desk')
+    if (method === 'GET') return give(pathname, searchParams, response)
     const body = await readBody(request)
     if (body === undefined) return refuse(response, 413)
     const given = parsed(body)
     return given === undefined ? refuse(response, 400) : act(pathname, given.value, response)
   }
 
-  async function give(pathname: string, response: ServerResponse): Promise<void> {
+  async function give(pathname: string, query: URLSearchParams, response: ServerResponse): Promise<void> {
     const [, room = '', name = '', ...more] = pathname.split('/')
     if (more.length > 0) return refuse(response, 404)
     const own = name.replace(/\.svg$/, '')
@@ -180,7 +181,11 @@ export async function serveDesk({ plan, out, pageFolder }: DeskRequest): Promise
       case 'sheets':
         return sendFound(response, 'svg', runs.svg(own))
       case 'layouts':
-        return send(response, 'json', JSON.stringify(await layouts.picture(name)))
+        return givePicture(name, query, response)
+      case 'sorts': {
+        const sorts = await sortsOfPlan(path, files)
+        return send(response, 'json', JSON.stringify(sorts.ok ? sorts.value.map(sort => sort.name) : []))
+      }
       case 'styles':
         return sendFound(response, 'svg', style(own))
       case 'files':
@@ -188,6 +193,18 @@ export async function serveDesk({ plan, out, pageFolder }: DeskRequest): Promise
       default:
         return refuse(response, 404)
     }
+  }
+
+  async function givePicture(
+    layout: string,
+    query: URLSearchParams,
+    response: ServerResponse,
+  ): Promise<void> {
+    const more = readItem(query.get('item') ?? '{}')
+    if (more === undefined) return refuse(response, 400)
+    const of = query.get('of')
+    const picture = await layouts.picture({ ...more, layout }, of === 'front' || of === 'back' ? of : 'sheet')
+    send(response, 'json', JSON.stringify(picture))
   }
 
   async function act(pathname: string, given: unknown, response: ServerResponse): Promise<void> {

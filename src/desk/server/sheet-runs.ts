@@ -1,5 +1,13 @@
 /** The plan's sheets: put on paper anew after every change, drawn when somebody looks. */
-import { drawnSheet, type KeptWork, type PlacedItem, type Problem, placePlan, toSvg } from '../../oaktag.js'
+import {
+  drawnSheet,
+  errorAt,
+  type KeptWork,
+  type PlacedItem,
+  type Problem,
+  placePlan,
+  toSvg,
+} from '../../oaktag.js'
 import type { DeskItem } from '../messages.js'
 import type { FolderFiles } from './folder-files.js'
 
@@ -27,6 +35,16 @@ export interface Running {
   readonly kept: KeptWork
   /** Told when a run has ended. */
   readonly ended: () => void
+}
+
+/** No plan should lead there; the desk stays open all the same. */
+function failed(error: unknown): Problem {
+  const what = error instanceof Error ? error.message : String(error)
+  return errorAt(
+    { file: '' },
+    `the sheets could not be made: ${what}`,
+    'Undo the last step, or look at the plan.',
+  )
 }
 
 /** Sheets of earlier runs that a page may still ask for. */
@@ -86,7 +104,9 @@ export function sheetRuns({ path, files, kept, ended }: Running): SheetRuns {
       running = running
         .then(() => (signal.aborted ? undefined : run(signal)))
         .catch((error: unknown) => {
-          if (!signal.aborted) throw error
+          if (signal.aborted) return
+          state = { ...state, busy: false, older: state.items.length > 0, problems: [failed(error)] }
+          ended()
         })
     },
     state: () => state,
