@@ -7,6 +7,9 @@ import { buildFolder } from '../installation.js'
 import { type CommandResult, resultOf } from './command-result.js'
 import { newCommand } from './new.js'
 
+/** As much as a plan may hold when it is made. */
+const MOST_BYTES = 1_000_000
+
 export interface DeskOptions {
   readonly plan?: string | undefined
   readonly out: string
@@ -31,6 +34,13 @@ export async function deskCommand(
   if (!existsSync(file) || !statSync(file).isFile()) {
     const advice = 'Check the name and the folder, or begin a plan: oaktag desk, without a name.'
     return resultOf('', [errorAt({ file }, 'the plan is not there', advice)])
+  }
+  const { size } = statSync(file)
+  if (size > MOST_BYTES) {
+    const message = `the plan has ${(size / 1e6).toFixed(1)} million bytes`
+    return resultOf('', [
+      errorAt({ file }, message, 'Up to 1 million are read; check that it is the file you mean.'),
+    ])
   }
   const { serveDesk } = await import('../desk/server/serve-desk.js')
   const desk = await serveDesk({ plan: file, out, pageFolder: join(buildFolder, 'desk') })

@@ -55,6 +55,7 @@ export interface DeskWord {
   /** `4: s·n·a·k·(e)` */
   readonly sounds: string
   readonly said: readonly string[]
+  readonly soundCount: number
   readonly pieces: readonly StudiedPiece[]
   readonly syllables: readonly string[]
   readonly partsOfSpeech: readonly string[]
@@ -149,6 +150,8 @@ export interface DeskNames {
   /** Styles, each with the address of its picture. */
   readonly lines: readonly NamedChoice[]
   readonly outlines: readonly NamedChoice[]
+  /** What the week's whole set is made of. */
+  readonly weekParts: readonly NamedChoice[]
   /** Keys of every item, and by layout those of its own. */
   readonly itemKeys: readonly DeskKey[]
   readonly layoutKeys: Readonly<Record<string, readonly DeskKey[]>>

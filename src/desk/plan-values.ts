@@ -59,6 +59,28 @@ export function textChange(
   return [{ kind: 'set', path, value, ...(textAs === undefined ? {} : { textAs }) }]
 }
 
+/**
+ * What a list of texts is to hold. One with lines of its own is changed by what goes and what comes, so that the notes in
+ * it stay; an empty one takes its key out.
+ */
+export function listChange(
+  holder: Data | undefined,
+  path: Path,
+  values: readonly Data[],
+  textAs?: string,
+): readonly Change[] {
+  const key = path.at(-1)
+  const old = typeof key === 'string' ? valueAt(holder, key) : undefined
+  if (values.length === 0) return old === undefined ? [] : [{ kind: 'remove', path }]
+  if (!isList(old)) return [{ kind: 'set', path, value: values, ...(textAs === undefined ? {} : { textAs }) }]
+  const come = values.filter(each => !old.includes(each))
+  const gone = old.flatMap((each, at) => (values.includes(each) ? [] : [at])).toReversed()
+  return [
+    ...(come.length === 0 ? [] : [{ kind: 'insert', path, at: old.length, values: come } as const]),
+    ...gone.map(at => ({ kind: 'remove', path: [...path, at] }) as const),
+  ]
+}
+
 export interface PastedWord {
   readonly word: string
   readonly more: Readonly<Record<string, string>>

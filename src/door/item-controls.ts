@@ -4,6 +4,7 @@ import { vocabularyOfNames } from '../pipeline/vocabulary-of-names.js'
 import { takenInWords } from '../plan/keys/taken-in-words.js'
 import type { FormTaken, Takes } from '../plan/keys/takes.js'
 import { keysOfPlan } from '../plan/plan-keys.js'
+import { weekParts } from '../plan/week/week-parts.js'
 
 export type ItemControl = {
   readonly name: string
@@ -30,6 +31,8 @@ export interface ItemControls {
   readonly ofAll: readonly ItemControl[]
   /** Of its own, by layout. */
   readonly ofLayout: Readonly<Record<string, readonly ItemControl[]>>
+  /** Parts of the week's whole set, which `without` names. */
+  readonly ofWeek: readonly { readonly name: string; readonly summary: string }[]
 }
 
 export function itemControls(): ItemControls {
@@ -45,7 +48,8 @@ export function itemControls(): ItemControls {
       ofLayout[place.layout]!.push(control)
     }
   }
-  return { ofAll, ofLayout }
+  const ofWeek = weekParts.map(({ name, title = name.replaceAll('-', ' ') }) => ({ name, summary: title }))
+  return { ofAll, ofLayout, ofWeek }
 }
 
 function controlFor(takes: Takes): Control {

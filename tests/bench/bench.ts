@@ -1,5 +1,6 @@
 /** `npm run bench`: every table of figures, each from one run of its own on this machine. */
 import { benchColdStarts } from './cold-start.bench.js'
+import { benchDesk } from './desk.bench.js'
 import { benchFiles } from './files.bench.js'
 import { benchPairSpread, benchSingleWinner } from './games.bench.js'
 import { benchGoals } from './goals.bench.js'
@@ -24,3 +25,4 @@ print('Bingo: one winner of thirty boards, at each call', benchSingleWinner())
 print('Files: thirty boards and their cards', await benchFiles())
 print('Memory: the most that a process held', benchMemory())
 print('A class of three groups', benchWeeks())
+print('The desk', await benchDesk())

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { isParted, partedAt, writtenPieces } from '../../src/desk/divided.js'
-import { pastedWords, textChange, wordEntry } from '../../src/desk/plan-values.js'
+import { listChange, pastedWords, textChange, wordEntry } from '../../src/desk/plan-values.js'
 
 describe('a list that is pasted', () => {
   it.each([
@@ -28,6 +28,23 @@ describe('a value that is emptied', () => {
       { kind: 'remove', path: ['words', 0, 'clue'] },
     ])
     expect(textChange('reed', ['words', 0, 'clue'], '', 'word')).toEqual([])
+  })
+})
+
+describe('a list of which some is ticked', () => {
+  const path = ['print', 0, 'words']
+  it('is written whole where there was none, and taken out where nothing is left of it', () => {
+    expect(listChange('bingo', path, ['reed'], 'layout')).toEqual([
+      { kind: 'set', path, value: ['reed'], textAs: 'layout' },
+    ])
+    expect(listChange({ words: ['reed'] }, path, [])).toEqual([{ kind: 'remove', path }])
+  })
+  it('is changed by what comes and what goes, the last first', () => {
+    expect(listChange({ words: ['reed', 'marsh', 'pond'] }, path, ['marsh', 'mud'])).toEqual([
+      { kind: 'insert', path, at: 3, values: ['mud'] },
+      { kind: 'remove', path: [...path, 2] },
+      { kind: 'remove', path: [...path, 0] },
+    ])
   })
 })
 

@@ -27,13 +27,16 @@ export function listen({ plan, sheets, lost }: Listening): () => void {
   return () => source.close()
 }
 
-async function ask<T>(path: string, body: unknown, otherwise: T): Promise<T> {
+const tooMuch = { ok: false, why: 'That is more than the desk takes at once. Nothing was changed.' } as const
+
+async function ask<T>(path: string, body: unknown, otherwise: T, refused: T = otherwise): Promise<T> {
   try {
     const response = await fetch(path, {
       method: 'POST',
       headers: { 'content-type': 'application/json' },
       body: JSON.stringify(body),
     })
+    if (response.status === 400 || response.status === 413) return refused
     return response.ok ? await response.json() : otherwise
   } catch {
     return otherwise
@@ -43,7 +46,7 @@ async function ask<T>(path: string, body: unknown, otherwise: T): Promise<T> {
 const unheard = { ok: false, why: 'The desk does not answer. Look whether it still runs.' } as const
 
 export function sendStep(step: Step): Promise<StepAnswer> {
-  return ask<StepAnswer>('/step', step, unheard)
+  return ask<StepAnswer>('/step', step, unheard, tooMuch)
 }
 
 export function goTo(direction: 'undo' | 'redo'): Promise<StepAnswer> {

@@ -4,6 +4,7 @@ import type { Data } from '../messages.js'
 import {
   entriesOf,
   keyIn,
+  listChange,
   listOf,
   pastedWords,
   textChange,
@@ -74,24 +75,8 @@ function GroupRow({
   const words = valueAt(group, 'words')
   const plain = entriesOf(words).every(each => typeof each === 'string')
   const key = (own: string) => ['groups', index, keyIn(group, own)]
-  const setWords = (typed: string) => {
-    const values = pastedWords(typed).map(wordEntry)
-    const isThere = words !== undefined
-    if (values.length === 0)
-      return isThere && change(`the words of ${name}`, [{ kind: 'remove', path: key('words') }])
-    // A list with dashes is changed by what goes and what comes, so that the notes in it stay.
-    const old = entriesOf(words)
-    if (!Array.isArray(words))
-      return change(`the words of ${name}`, [{ kind: 'set', path: key('words'), value: values }])
-    const gone = old.flatMap((each, at) => (values.includes(each) ? [] : [at])).toReversed()
-    const come = values.filter(each => !old.includes(each))
-    return change(`the words of ${name}`, [
-      ...(come.length === 0
-        ? []
-        : [{ kind: 'insert' as const, path: key('words'), at: old.length, values: come }]),
-      ...gone.map(at => ({ kind: 'remove' as const, path: [...key('words'), at] })),
-    ])
-  }
+  const setWords = (typed: string) =>
+    change(`the words of ${name}`, listChange(group, key('words'), pastedWords(typed).map(wordEntry)))
   return (
     <li class="group-row">
       <TextField

@@ -1,7 +1,7 @@
 /** The options of a thing to print, each as the control that suits what it takes. */
 import { useEffect, useId, useState } from 'preact/hooks'
 import type { Data, DeskKey } from '../messages.js'
-import { entriesOf, isKeys, keyIn, listOf, textChange, textOf, valueAt } from '../plan-values.js'
+import { entriesOf, isKeys, keyIn, listChange, listOf, textChange, textOf, valueAt } from '../plan-values.js'
 import { fetchSorts } from './connection.js'
 import { idOf, useDesk } from './desk-state.js'
 import { ChoiceField, Fold, NumberField, TextField } from './fields.js'
@@ -42,7 +42,9 @@ export function Option({ option, entry, index, title, layout }: OptionProps) {
         all={all}
         value={value}
         id={id}
-        write={chosen => (chosen.length === all.length || chosen.length === 0 ? commit('') : set(chosen))}
+        write={chosen =>
+          change(says, listChange(entry, path, chosen.length === all.length ? [] : chosen, 'layout'))
+        }
       />
     )
   }

@@ -1,8 +1,10 @@
 /** Which patterns are marked, in which order, and how each looks; her words drawn with them. */
+import { useState } from 'preact/hooks'
 import type { Change, Data, NamedChoice } from '../messages.js'
 import { keyIn, listOf, textChange, textOf } from '../plan-values.js'
 import { idOf, useDesk } from './desk-state.js'
 import { ChoiceField, Fold, TextField } from './fields.js'
+import { RowTools } from './row-tools.js'
 import { WordPicture } from './words.js'
 
 /** Dark enough on white to be read, and apart from one another for most eyes; any other is written. */
@@ -42,6 +44,7 @@ export function Marks() {
       </ol>
       <Shown marks={marks} />
       <ByLetters count={marks.length} />
+      <ByWord count={marks.length} />
     </section>
   )
 }
@@ -71,8 +74,6 @@ function MarkRow({ entry, index, count }: MarkRowProps) {
   const path = (...spellings: readonly string[]) => ['marks', index, keyIn(entry, ...spellings)]
   const set = (spellings: readonly string[], says: string) => (value: string) =>
     change(`${says} of ${title}`, textChange(entry, path(...spellings), value))
-  const move = (to: number) =>
-    change(`the place of ${title}`, [{ kind: 'move', path: ['marks'], from: index, to }])
   const { key } = targetIn(entry)
   const line = textOf(entry, 'line')
   const outline = textOf(entry, 'outline')
@@ -83,32 +84,7 @@ function MarkRow({ entry, index, count }: MarkRowProps) {
         <h3 id={idOf(['marks', index])} tabIndex={-1}>
           {look !== null && <img class="look" src={look} alt="" />} {title}
         </h3>
-        <div class="row-tools">
-          <button
-            type="button"
-            disabled={index === 0}
-            onClick={() => void move(index - 1)}
-            aria-label={`Move ${title} up`}
-          >
-            ↑
-          </button>
-          <button
-            type="button"
-            disabled={index === count - 1}
-            onClick={() => void move(index + 1)}
-            aria-label={`Move ${title} down`}
-          >
-            ↓
-          </button>
-          <button
-            type="button"
-            onClick={() =>
-              void change(`the mark on ${title} taken out`, [{ kind: 'remove', path: ['marks', index] }])
-            }
-          >
-            Take out<span class="only-heard"> {title}</span>
-          </button>
-        </div>
+        <RowTools list="marks" index={index} count={count} title={title} after="shown-head" />
       </div>
       <Fold
         summary={
@@ -261,7 +237,9 @@ function Shown({ marks }: { readonly marks: readonly Data[] }) {
   }
   return (
     <section aria-labelledby="shown-head">
-      <h3 id="shown-head">What your words show</h3>
+      <h3 id="shown-head" tabIndex={-1}>
+        What your words show
+      </h3>
       <ul class="shown">
         {plan.patterns.map(({ name, definition, words }) => (
           <li key={name}>
@@ -302,6 +280,50 @@ function ByLetters({ count }: { readonly count: number }) {
           ])
         }
       />
+    </section>
+  )
+}
+
+const features = ['part of speech', 'sounds', 'syllables', 'plural'] as const
+
+/** Every word of which something is so: that it is a noun, has two syllables. */
+function ByWord({ count }: { readonly count: number }) {
+  const { plan, change } = useDesk()
+  const [feature, setFeature] = useState('')
+  const words = plan.words.flatMap(word => (word === null ? [] : [word]))
+  const found: Readonly<Record<string, readonly string[]>> = {
+    'part of speech': words.flatMap(word => word.partsOfSpeech),
+    sounds: words.map(word => String(word.soundCount)),
+    syllables: words.map(word => String(word.syllables.length)),
+    plural: words.flatMap(word => (word.plural === null ? [] : [word.plural.rule])),
+  }
+  const values = [...new Set(found[feature])].toSorted()
+  return (
+    <section aria-labelledby="whole-words-head">
+      <h3 id="whole-words-head">Or whole words</h3>
+      <div class="fields">
+        <ChoiceField
+          label="Words by their"
+          value={feature}
+          none="choose"
+          choices={features}
+          commit={setFeature}
+        />
+        {values.length > 0 && (
+          <ChoiceField
+            label={`Which ${feature}`}
+            value=""
+            none="choose"
+            choices={values}
+            commit={value =>
+              value !== '' &&
+              change(`a mark on ${feature}: ${value}`, [
+                { kind: 'insert', path: ['marks'], at: count, values: [{ [feature]: value }] },
+              ])
+            }
+          />
+        )}
+      </div>
     </section>
   )
 }

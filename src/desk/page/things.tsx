@@ -1,12 +1,13 @@
 /** What is printed: from pictures of her own words, with its options as controls; and for whom. */
 import { useState } from 'preact/hooks'
-import type { Data } from '../messages.js'
-import { keyIn, listOf, textChange, textOf, valueAt } from '../plan-values.js'
+import type { Change, Data } from '../messages.js'
+import { entriesOf, isKeys, keyIn, listChange, listOf, textChange, textOf, valueAt } from '../plan-values.js'
 import { idOf, useDesk } from './desk-state.js'
 import { ChoiceField, Fold, NumberField } from './fields.js'
 import { Groups } from './groups.js'
 import { Option } from './item-options.js'
 import { Picture } from './layout-picture.js'
+import { RowTools } from './row-tools.js'
 
 export function Things() {
   const { plan } = useDesk()
@@ -40,9 +41,6 @@ function Whole() {
   const data = plan.data ?? undefined
   const set = (key: string, says: string) => (value: string) =>
     change(says, textChange(data, [keyIn(data, key)], value))
-  const week = valueAt(data, 'week')
-  const isWeek =
-    week !== undefined && week !== '' && !(typeof week === 'string' && /^(?:no|false|off)$/i.test(week))
   return (
     <div class="fields whole">
       <ChoiceField
@@ -78,24 +76,7 @@ function Whole() {
         note="Another number deals them anew."
         commit={set('seed', 'the deal')}
       />
-      <label class="tick">
-        <input
-          type="checkbox"
-          id="at-week"
-          checked={isWeek}
-          onChange={event =>
-            void change(
-              'the whole week',
-              textChange(
-                data,
-                [keyIn(data, 'week')],
-                event.currentTarget.checked ? 'yes' : week === undefined ? '' : 'no',
-              ),
-            )
-          }
-        />
-        <span>Make the week’s whole set too</span>
-      </label>
+      <Week />
     </div>
   )
 }
@@ -108,6 +89,67 @@ function layoutOf(entry: Data): string {
     .replaceAll(/[\s_]+/g, '-')
 }
 
+/** The week's whole set, and which parts of it. */
+function Week() {
+  const { plan, names, change } = useDesk()
+  const data = plan.data ?? undefined
+  const key = keyIn(data, 'week')
+  const week = valueAt(data, 'week')
+  const isMade =
+    week !== undefined && week !== '' && !(typeof week === 'string' && /^(?:no|false|off)$/i.test(week))
+  const without = entriesOf(valueAt(week, 'without')).flatMap(each =>
+    typeof each === 'string' ? [each] : [],
+  )
+  const say = (value: string): readonly Change[] =>
+    typeof week === 'object'
+      ? [
+          { kind: 'remove', path: [key] },
+          { kind: 'set', path: [key], value },
+        ]
+      : [{ kind: 'set', path: [key], value }]
+  const leaveOut = (parts: readonly string[]) => {
+    if (parts.length === 0) return change('the parts of the week', say('yes'))
+    if (!isKeys(week))
+      return change('the parts of the week', [{ kind: 'set', path: [key], value: { without: parts } }])
+    return change('the parts of the week', listChange(week, [key, keyIn(week, 'without')], parts))
+  }
+  return (
+    <div class="week">
+      <label class="tick">
+        <input
+          type="checkbox"
+          id="at-week"
+          checked={isMade}
+          onChange={event => void change('the whole week', say(event.currentTarget.checked ? 'yes' : 'no'))}
+        />
+        <span>Make the week’s whole set too</span>
+      </label>
+      {isMade && (
+        <Fold summary="Which parts of it">
+          <fieldset class="ticks" aria-label="Parts of the week">
+            {names.weekParts.map(({ name, summary }) => (
+              <label key={name} class="tick">
+                <input
+                  type="checkbox"
+                  checked={!without.includes(name)}
+                  onChange={event =>
+                    void leaveOut(
+                      event.currentTarget.checked
+                        ? without.filter(each => each !== name)
+                        : [...without, name],
+                    )
+                  }
+                />
+                <span>{summary}</span>
+              </label>
+            ))}
+          </fieldset>
+        </Fold>
+      )}
+    </div>
+  )
+}
+
 interface ItemRowProps {
   readonly entry: Data
   readonly index: number
@@ -117,14 +159,12 @@ interface ItemRowProps {
 }
 
 function ItemRow({ entry, index, count, before }: ItemRowProps) {
-  const { names, sheets, change } = useDesk()
+  const { names, sheets } = useDesk()
   const folded = layoutOf(entry)
   const title = textOf(entry, 'name') || folded.replaceAll('-', ' ')
   const own = names.layoutKeys[folded] ?? []
   const made = sheets.items.filter(item => item.layout === folded && item.group === null)[before]
   const first = made?.sheets.find(({ kind }) => kind === 'pieces') ?? made?.sheets[0]
-  const move = (to: number) =>
-    change(`the place of ${title}`, [{ kind: 'move', path: ['print'], from: index, to }])
   const usual = ['copies', 'across', 'down', 'size', 'back', 'border', 'marks']
   const often = names.itemKeys.filter(({ name }) => usual.includes(name))
   const seldom = names.itemKeys.filter(({ name }) => !usual.includes(name) && name !== 'layout')
@@ -140,30 +180,7 @@ function ItemRow({ entry, index, count, before }: ItemRowProps) {
           <h4 id={idOf(['print', index])} tabIndex={-1}>
             {title}
           </h4>
-          <div class="row-tools">
-            <button
-              type="button"
-              disabled={index === 0}
-              onClick={() => void move(index - 1)}
-              aria-label={`Move ${title} up`}
-            >
-              ↑
-            </button>
-            <button
-              type="button"
-              disabled={index === count - 1}
-              onClick={() => void move(index + 1)}
-              aria-label={`Move ${title} down`}
-            >
-              ↓
-            </button>
-            <button
-              type="button"
-              onClick={() => void change(`${title} taken out`, [{ kind: 'remove', path: ['print', index] }])}
-            >
-              Take out<span class="only-heard"> {title}</span>
-            </button>
-          </div>
+          <RowTools list="print" index={index} count={count} title={title} after="things-add" />
         </div>
         {made !== undefined && <p>{made.sheets.length === 1 ? '1 sheet' : `${made.sheets.length} sheets`}</p>}
         <Fold
@@ -215,7 +232,7 @@ function Choose({ count }: { readonly count: number }) {
   const [isOpen, setOpen] = useState(false)
   return (
     <details class="fold choose" onToggle={event => setOpen(event.currentTarget.open)}>
-      <summary>Add something</summary>
+      <summary id="things-add">Add something</summary>
       {isOpen && (
         <ul class="layouts">
           {names.layouts.map(({ name, summary }) => (

@@ -3,7 +3,7 @@ import type { ComponentChildren } from 'preact'
 import { useState } from 'preact/hooks'
 import { isParted, partedAt, writtenPieces } from '../divided.js'
 import type { Change, Data, DeskWord, Shown } from '../messages.js'
-import { entriesOf, isKeys, keyIn, textChange, textOf, valueAt } from '../plan-values.js'
+import { entriesOf, isKeys, keyIn, listChange, textChange, textOf, valueAt } from '../plan-values.js'
 import { idOf, useDesk } from './desk-state.js'
 import { ChoiceField, Fold, TextField } from './fields.js'
 
@@ -197,20 +197,13 @@ function findingsUnder(entry: Data, key: string): readonly string[] {
 }
 
 function withFinding(entry: Data, index: number, key: 'not' | 'also', finding: string): readonly Change[] {
-  const own = keyIn(entry, key)
-  const value = [...findingsUnder(entry, key), finding]
-  const has = valueAt(entry, key) !== undefined
-  return has && Array.isArray(valueAt(entry, key))
-    ? [{ kind: 'insert', path: ['words', index, own], at: value.length - 1, values: [finding] }]
-    : [{ kind: 'set', path: ['words', index, own], value, textAs: 'word' }]
+  const values = [...entriesOf(valueAt(entry, key)), finding]
+  return listChange(entry, ['words', index, keyIn(entry, key)], values, 'word')
 }
 
 function withoutFinding(entry: Data, index: number, key: 'not' | 'also', finding: string): readonly Change[] {
-  const all = entriesOf(valueAt(entry, key))
-  const path = ['words', index, keyIn(entry, key)]
-  const at = all.indexOf(finding)
-  if (at < 0) return []
-  return all.length === 1 ? [{ kind: 'remove', path }] : [{ kind: 'remove', path: [...path, at] }]
+  const values = entriesOf(valueAt(entry, key)).filter(each => each !== finding)
+  return listChange(entry, ['words', index, keyIn(entry, key)], values, 'word')
 }
 
 function Found({ entry, index, word }: WordCloserProps) {

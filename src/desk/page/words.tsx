@@ -4,6 +4,7 @@ import type { Change, Data, DeskWord, NoWordHere } from '../messages.js'
 import { isKeys, keyIn, listOf, pastedWords, textOf, wordEntry } from '../plan-values.js'
 import { study } from './connection.js'
 import { idOf, useDesk } from './desk-state.js'
+import { RowTools } from './row-tools.js'
 import { Told } from './told.js'
 import { WordCloser } from './word-closer.js'
 
@@ -92,8 +93,6 @@ function WordRow({ entry, index, count, told }: WordRowProps) {
     }
     return change(`the word ${typed}`, [{ kind: 'set', path, value: typed }], `${gesture} ${index}`)
   }
-  const move = (to: number) =>
-    change(`the place of ${text}`, [{ kind: 'move', path: ['words'], from: index, to }])
   return (
     <li class="word-row">
       <WordField
@@ -105,32 +104,7 @@ function WordRow({ entry, index, count, told }: WordRowProps) {
       >
         {isFile && <p>A list in a file beside the plan: its words are changed there.</p>}
       </WordField>
-      <div class="row-tools">
-        <button
-          type="button"
-          disabled={index === 0}
-          onClick={() => void move(index - 1)}
-          aria-label={`Move ${text} up`}
-        >
-          ↑
-        </button>
-        <button
-          type="button"
-          disabled={index === count - 1}
-          onClick={() => void move(index + 1)}
-          aria-label={`Move ${text} down`}
-        >
-          ↓
-        </button>
-        <button
-          type="button"
-          onClick={() =>
-            void change(`the word ${text} taken out`, [{ kind: 'remove', path: ['words', index] }])
-          }
-        >
-          Take out<span class="only-heard"> {text}</span>
-        </button>
-      </div>
+      <RowTools list="words" index={index} count={count} title={text} after="new-word" />
       {told !== null && !isFile && <WordCloser entry={entry} index={index} word={told} />}
     </li>
   )

@@ -9,18 +9,18 @@ const AT_REST_MS = 25
 export function watchFiles(
   folder: string,
   files: () => Iterable<string>,
-  changed: () => void,
+  changed: (files: readonly string[]) => void,
 ): { readonly look: () => void; readonly close: () => void } {
   const states = new Map<string, string>()
   let waiting: NodeJS.Timeout | undefined
   const look = (): void => {
-    let isOther = false
+    const others: string[] = []
     for (const file of files()) {
       const state = stateOf(file)
-      if (states.has(file) && states.get(file) !== state) isOther = true
+      if (states.has(file) && states.get(file) !== state) others.push(file)
       states.set(file, state)
     }
-    if (isOther) changed()
+    if (others.length > 0) changed(others)
   }
   const soon = (): void => {
     clearTimeout(waiting)

@@ -1,7 +1,7 @@
 /** Small pictures that the page is shown by their contents: the same picture has the same address. */
 import { createHash } from 'node:crypto'
 
-const mostKept = 3000
+const mostKept = 1000
 
 export interface Pictures {
   /** Keeps a picture for a while and gives the address at which it is shown. */

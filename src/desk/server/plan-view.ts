@@ -142,6 +142,7 @@ function tellWord(word: Word, looked: LookedAtPlan | undefined, pictures: Pictur
     yours: word.overridden ?? [],
     sounds: soundsInASentence(word),
     said: said.slice(0, 4),
+    soundCount: word.soundCount,
     pieces: word.pieces,
     syllables: word.syllables,
     partsOfSpeech: word.partsOfSpeech,

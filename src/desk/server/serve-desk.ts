@@ -108,16 +108,16 @@ export async function serveDesk({ plan, out, pageFolder }: DeskRequest): Promise
   const watching = watchFiles(
     folder,
     () => [path, ...files.asked()],
-    () => {
-      const isOwn = !file.takeIn()
-      // Its own writing is seen here too; then only another file that the plan names can be new.
-      if (!isOwn || [...files.asked()].length > 0) renew()
+    others => {
+      // Its own writing is seen here too, and is nothing new.
+      if (file.takeIn() || others.some(other => other !== path)) renew()
     },
   )
 
   const cookie = randomBytes(32).toString('base64url')
   const key = randomBytes(24).toString('base64url')
   let port = 0
+  let isBegun = false
   let finish = (): void => undefined
   const closed = new Promise<void>(done => {
     finish = done
@@ -244,6 +244,9 @@ export async function serveDesk({ plan, out, pageFolder }: DeskRequest): Promise
     listening.add(response)
     response.on('close', () => listening.delete(response))
     tell('plan', looked.plan, [response])
+    // The first page comes before the first sheets.
+    if (!isBegun) runs.begin()
+    isBegun = true
     tell('sheets', sheets(), [response])
   }
 
@@ -284,13 +287,12 @@ export async function serveDesk({ plan, out, pageFolder }: DeskRequest): Promise
     return isOutline ? looked.looked?.pictureOfLooks({ outline: own }) : undefined
   }
 
-  runs.begin()
   return { address: `http://127.0.0.1:${port}/?key=${key}`, closed, close }
 }
 
 async function namesFor(): Promise<DeskNames> {
   const told = await toldNames()
-  const { ofAll, ofLayout } = itemControls()
+  const { ofAll, ofLayout, ofWeek } = itemControls()
   const brief = (list: readonly NamedChoice[]) => list.map(({ name, summary }) => ({ name, summary }))
   return {
     layouts: brief(told.layouts),
@@ -300,6 +302,7 @@ async function namesFor(): Promise<DeskNames> {
     patterns: told.patterns.map(({ name, summary }) => ({ name, summary: inPlainSounds(summary) })),
     lines: brief(told.lines),
     outlines: brief(told.outlines),
+    weekParts: ofWeek,
     itemKeys: ofAll,
     layoutKeys: ofLayout,
   }

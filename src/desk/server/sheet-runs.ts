@@ -47,8 +47,9 @@ function failed(error: unknown): Problem {
   )
 }
 
-/** Sheets of earlier runs that a page may still ask for. */
-const mostHeld = 600
+function addressOf(name: string): string {
+  return `/sheets/${name}.svg`
+}
 
 export function sheetRuns({ path, files, kept, ended }: Running): SheetRuns {
   let controller = new AbortController()
@@ -57,15 +58,14 @@ export function sheetRuns({ path, files, kept, ended }: Running): SheetRuns {
   const names = new WeakMap<SheetOfItem, string>()
   const held = new Map<string, { readonly sheet: SheetOfItem; svg?: string }>()
   let count = 0
+  let before: ReadonlySet<string> = new Set()
 
   /** A sheet that is the same as in the last run keeps its name, so that no page loads it again. */
   const nameOf = (sheet: SheetOfItem): string => {
     const known = names.get(sheet)
     const name = known ?? String(++count)
     names.set(sheet, name)
-    const kept = held.get(name) ?? { sheet }
-    held.delete(name)
-    held.set(name, kept)
+    if (!held.has(name)) held.set(name, { sheet })
     return name
   }
   const told = (item: PlacedItem): DeskItem => ({
@@ -75,7 +75,7 @@ export function sheetRuns({ path, files, kept, ended }: Running): SheetRuns {
     group: item.group,
     notes: item.notes,
     sheets: item.sheets.map(sheet => ({
-      address: `/sheets/${nameOf(sheet)}.svg`,
+      address: addressOf(nameOf(sheet)),
       title: sheet.title,
       kind: sheet.kind,
       side: sheet.side,
@@ -90,8 +90,11 @@ export function sheetRuns({ path, files, kept, ended }: Running): SheetRuns {
     state = placed.ok
       ? { busy: false, older: false, items: placed.value.map(told), problems }
       : { busy: false, older: state.items.length > 0, items: state.items, problems }
-    const shown = state.items.reduce((sum, { sheets }) => sum + sheets.length, 0)
-    for (const name of held.keys()) if (held.size > shown + mostHeld) held.delete(name)
+    // Those of the run before may still be asked for by a page that has not heard of this one.
+    const now = new Set(state.items.flatMap(item => item.sheets.map(({ address }) => address)))
+    for (const name of held.keys())
+      if (![now, before].some(each => each.has(addressOf(name)))) held.delete(name)
+    before = now
     ended()
   }
   return {

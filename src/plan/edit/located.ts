@@ -1,6 +1,7 @@
 /** A plan's text as data with where each part stands in it, so that a change touches its own signs and no others. */
-import { isAlias, isMap, isScalar, isSeq, type Node, type Pair, parseDocument } from 'yaml'
+import { type Document, isAlias, isMap, isScalar, isSeq, type Node, type Pair, parseDocument } from 'yaml'
 import { foldName } from '../values/fold-name.js'
+import { isDeep } from '../yaml/yaml-entries.js'
 
 export type Located = LocatedText | LocatedList | LocatedMap | LocatedFixed
 
@@ -47,17 +48,26 @@ export interface LocatedFixed extends Stretch {
 
 /** Undefined where the text has slips that YAML does not read over. An empty text is an empty map. */
 export function located(text: string): LocatedMap | undefined {
-  const parsed = parseDocument(text, {
-    schema: 'failsafe',
-    keepSourceTokens: true,
-    prettyErrors: false,
-    uniqueKeys: false,
-  })
-  if (parsed.errors.length > 0) return undefined
+  const parsed = isDeep(text) ? undefined : parse(text)
+  if (parsed === undefined || parsed.errors.length > 0) return undefined
   const { contents } = parsed
   if (contents === null) return { kind: 'map', flow: false, pairs: [], start: text.length, end: text.length }
   const root = locate(contents, text)
   return root.kind === 'map' ? root : undefined
+}
+
+function parse(text: string): Document.Parsed | undefined {
+  try {
+    return parseDocument(text, {
+      schema: 'failsafe',
+      keepSourceTokens: true,
+      prettyErrors: false,
+      uniqueKeys: false,
+    })
+  } catch (error) {
+    if (error instanceof RangeError) return undefined
+    throw error
+  }
 }
 
 function locate(node: Node, text: string): Located {

@@ -45,7 +45,7 @@ export function yamlEntries(file: string, text: string): Outcome<Entry | null> {
 }
 
 /** Brackets inside brackets, or dashes on one line, by the hundred: reading them would take minutes and lead nowhere. */
-function isDeep(text: string): boolean {
+export function isDeep(text: string): boolean {
   let depth = 0
   for (const [sign] of text.matchAll(/[[{\]}]/g)) {
     depth = sign === '[' || sign === '{' ? depth + 1 : Math.max(0, depth - 1)
