@@ -124,6 +124,8 @@ export interface DeskPlan {
   /** Words that stand elsewhere: in a list's file, in groups. */
   readonly otherWords: readonly DeskWord[]
   readonly patterns: readonly DeskPattern[]
+  /** Paths of the pictures that lie beside the plan or in folders there. */
+  readonly pictures: readonly string[]
   /** Beside the entries of its list of marks: address of the looks of each. */
   readonly looks: readonly (string | null)[]
 }

@@ -125,9 +125,26 @@ describe.runIf(hasProgram('chromium'))('the desk in Chromium', () => {
     await page.keyboard.type('2')
     await page.keyboard.press('Tab')
     await expect.poll(onDisk).toBe(week)
+    await tabTo(/^Skip/)
+    await tabTo(/^Words$/)
+    await page.keyboard.press('Enter')
+    await tabTo(/^Move marsh down$/)
+    for (const place of [2, 3, 4]) {
+      await page.keyboard.press('Enter')
+      await expect.poll(() => page.getByLabel(`Word ${place}`).inputValue()).toBe('marsh')
+    }
+    // At the end it can only go up: the keyboard is there.
+    await expect.poll(() => browser.evaluate(nameOfFocused)).toBe('Move marsh up')
+    for (const place of [3, 2, 1]) {
+      await page.keyboard.press('Enter')
+      await expect.poll(() => page.getByLabel(`Word ${place}`).inputValue()).toBe('marsh')
+    }
+    await expect.poll(onDisk).toBe(week)
+    await page.keyboard.press('Shift+Tab')
+    await tabTo(/^Skip/)
     await tabTo(/^Undo/)
     await page.keyboard.press('Enter')
-    await expect.poll(onDisk).toBe(week.replace('    across: 2\n', ''))
+    await expect.poll(onDisk).toBe(week.replace('  - marsh\n  - reed\n', '  - reed\n  - marsh\n'))
     await tabTo(/^Redo/)
     await page.keyboard.press('Enter')
     await expect.poll(onDisk).toBe(week)

@@ -19,6 +19,9 @@ function viewNow(): View {
 function viewFor([key = '']: Path): View {
   switch (String(key).toLowerCase()) {
     case 'words':
+    case 'accent':
+    case 'count sounds':
+    case 'clues':
       return 'words'
     case 'marks':
       return 'marks'

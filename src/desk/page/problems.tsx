@@ -1,4 +1,5 @@
 /** What is wrong or worth a look, in the plan's own words, each leading to where it is changed. */
+import type { Path } from '../messages.js'
 import { useDesk } from './desk-state.js'
 
 export function Problems({ errorsAlone = false }: { readonly errorsAlone?: boolean }) {
@@ -12,11 +13,17 @@ export function Problems({ errorsAlone = false }: { readonly errorsAlone?: boole
           <b>{severity === 'error' ? 'To mend' : 'To look at'}</b> {message} {advice}
           {path !== undefined && (
             <button type="button" onClick={() => lead(path)}>
-              Show me{line === undefined ? '' : ` (line ${line})`}
+              Show me {nameIn(path)}
+              {line !== undefined && ` (line ${line})`}
             </button>
           )}
         </li>
       ))}
     </ul>
   )
+}
+
+/** The key that it is about. */
+function nameIn(path: Path): string {
+  return String(path.findLast(step => typeof step === 'string') ?? '')
 }

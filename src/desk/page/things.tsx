@@ -171,7 +171,7 @@ function ItemRow({ entry, index, count, before }: ItemRowProps) {
   return (
     <li class="item-row">
       {first === undefined ? (
-        <span class="thing" />
+        <span class="thing empty" />
       ) : (
         <img class="thing" src={first.address} alt="" loading="lazy" />
       )}

@@ -27,7 +27,7 @@ export interface WordCloserProps {
 }
 
 export function WordCloser({ entry, index, word }: WordCloserProps) {
-  const { change } = useDesk()
+  const { plan, change } = useDesk()
   const key = (...names: readonly string[]) => ['words', index, keyIn(entry, ...names)]
   const set = (names: readonly string[], says: string) => (value: string) =>
     change(`${says} of ${word.text}`, textChange(entry, key(...names), value, 'word'))
@@ -119,6 +119,16 @@ export function WordCloser({ entry, index, word }: WordCloserProps) {
           id={idOf(['words', index, 'sentence'])}
           commit={set(['sentence'], 'sentence')}
         />
+        {plan.pictures.length > 0 && (
+          <ChoiceField
+            label="Your picture of it"
+            value={textOf(entry, 'picture')}
+            none="none"
+            choices={plan.pictures}
+            id={idOf(['words', index, 'picture'])}
+            commit={set(['picture'], 'picture')}
+          />
+        )}
       </div>
       <Found entry={entry} index={index} word={word} />
       {word.said.length > 0 && <p>Said {word.said.join(' or ')}.</p>}

@@ -1,15 +1,16 @@
 /** The list of words, each with its study beside it. */
 import { useEffect, useRef, useState } from 'preact/hooks'
 import type { Change, Data, DeskWord, NoWordHere } from '../messages.js'
-import { isKeys, keyIn, listOf, pastedWords, textOf, wordEntry } from '../plan-values.js'
+import { isKeys, keyIn, listOf, pastedWords, textChange, textOf, valueAt, wordEntry } from '../plan-values.js'
 import { study } from './connection.js'
 import { idOf, useDesk } from './desk-state.js'
+import { ChoiceField, Fold } from './fields.js'
 import { RowTools } from './row-tools.js'
 import { Told } from './told.js'
 import { WordCloser } from './word-closer.js'
 
 /** A pause in typing after which the plan takes the word. */
-const REST_MS = 450
+const REST_MS = 150
 /** The server studies no more of them. */
 const mostShown = 300
 
@@ -43,6 +44,7 @@ export function Words() {
         </p>
       )}
       <Paste count={words.length} />
+      <ClassWays />
       {plan.otherWords.length > 0 && (
         <section aria-labelledby="other-words">
           <h3 id="other-words">Words that stand elsewhere</h3>
@@ -146,8 +148,11 @@ function WordField({ label, value, id, told, commit, children }: WordFieldProps)
       if (own !== asked.current) return
       setLive(found)
       if (found !== undefined && 'text' in found)
-        rest.current = setTimeout(() => {
-          if (own === asked.current && text.trim() !== value) void commit(text.trim())
+        rest.current = setTimeout(async () => {
+          if (own !== asked.current || text.trim() === value) return
+          await commit(text.trim())
+          // From now on it is the plan's word again, whoever changes it.
+          if (own === asked.current) isBeingTyped.current = false
         }, REST_MS)
     })
   }
@@ -255,6 +260,44 @@ function NewWord({ count }: { readonly count: number }) {
         </button>
       </div>
     </li>
+  )
+}
+
+/** What holds for all words: how the class speaks and counts. */
+function ClassWays() {
+  const { plan, change } = useDesk()
+  const data = plan.data ?? undefined
+  const choices = [
+    { key: 'accent', label: 'How your class speaks', none: 'american', values: ['american', 'r-less'] },
+    {
+      key: 'count sounds',
+      label: 'How sounds are counted',
+      none: 'as taught',
+      values: ['as taught', 'every phoneme'],
+    },
+    { key: 'clues', label: 'Where you gave no clue', none: 'own: there is none', values: ['own', 'drafts'] },
+  ]
+  return (
+    <Fold summary="How your class speaks and counts">
+      <div class="fields">
+        {choices.map(({ key, label, none, values }) => {
+          const value = valueAt(data, key)
+          return value !== undefined && typeof value !== 'string' ? (
+            <p key={key}>{label}: written in the file, and changed there.</p>
+          ) : (
+            <ChoiceField
+              key={key}
+              label={label}
+              value={value ?? ''}
+              none={none}
+              choices={values}
+              id={idOf([key])}
+              commit={chosen => change(label.toLowerCase(), textChange(data, [keyIn(data, key)], chosen))}
+            />
+          )
+        })}
+      </div>
+    </Fold>
   )
 }
 

@@ -19,6 +19,7 @@ import {
 import type { Data, DeskPattern, DeskPlan, DeskProblem, DeskWord, NoWordHere } from '../messages.js'
 import { type FolderFiles, withPlanText } from './folder-files.js'
 import type { Pictures } from './picture-store.js'
+import { picturesBeside } from './pictures-beside.js'
 import type { PlanFile } from './plan-file.js'
 
 /** More are in the file; a page that shows ten thousand would be of use to nobody. */
@@ -71,6 +72,7 @@ export function viewPlan({ path, shownName, file, files, kept, pictures, definit
         words.map(({ word }) => word),
         definitions,
       ),
+      pictures: picturesBeside(path),
       looks: (looked?.marks ?? []).map(looks => picturedLooks(looks, looked, pictures)),
     },
   }
