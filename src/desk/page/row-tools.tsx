@@ -1,5 +1,10 @@
 /** What moves an entry of a list, and takes it out. */
+import { useEffect } from 'preact/hooks'
+import type { Change } from '../messages.js'
 import { idOf, useDesk } from './desk-state.js'
+
+/** The state of the plan at the last press. */
+let pressedAt: string | undefined
 
 export interface RowToolsProps {
   /** The key of the list. */
@@ -12,7 +17,7 @@ export interface RowToolsProps {
 }
 
 export function RowTools({ list, index, count, title, after }: RowToolsProps) {
-  const { change } = useDesk()
+  const { plan, change: send } = useDesk()
   const id = (at: number, what: string) => `${idOf([list, at])}-${what}`
   const focus = (...ids: readonly string[]) => {
     for (const each of ids) {
@@ -22,14 +27,25 @@ export function RowTools({ list, index, count, title, after }: RowToolsProps) {
       return
     }
   }
-  // The keyboard goes with what was moved.
-  const move = async (to: number, what: 'up' | 'down') => {
-    if (await change(`the place of ${title}`, [{ kind: 'move', path: [list], from: index, to }]))
-      focus(id(to, what), id(to, what === 'up' ? 'down' : 'up'))
+  useEffect(() => {
+    pressedAt = undefined
+  }, [plan.version])
+  /** Until the page shows what became of the last press, another one would be meant for another entry. */
+  const isWaiting = () => pressedAt === plan.version
+  const press = async (says: string, change: Change) => {
+    pressedAt = plan.version
+    if (!(await send(says, [change]))) pressedAt = undefined
   }
-  const takeOut = async () => {
-    if (await change(`${title} taken out`, [{ kind: 'remove', path: [list, index] }]))
-      focus(index < count - 1 ? id(index, 'out') : id(index - 1, 'out'), after)
+  const move = (to: number, what: 'up' | 'down') => {
+    if (isWaiting()) return
+    // The keyboard goes with what is moved.
+    focus(id(to, what), id(to, what === 'up' ? 'down' : 'up'))
+    void press(`the place of ${title}`, { kind: 'move', path: [list], from: index, to })
+  }
+  const takeOut = () => {
+    if (isWaiting()) return
+    if (index === count - 1) focus(id(index - 1, 'out'), after)
+    void press(`${title} taken out`, { kind: 'remove', path: [list, index] })
   }
   return (
     <div class="row-tools">
@@ -37,7 +53,7 @@ export function RowTools({ list, index, count, title, after }: RowToolsProps) {
         type="button"
         id={id(index, 'up')}
         disabled={index === 0}
-        onClick={() => void move(index - 1, 'up')}
+        onClick={() => move(index - 1, 'up')}
         aria-label={`Move ${title} up`}
       >
         ↑
@@ -46,12 +62,12 @@ export function RowTools({ list, index, count, title, after }: RowToolsProps) {
         type="button"
         id={id(index, 'down')}
         disabled={index === count - 1}
-        onClick={() => void move(index + 1, 'down')}
+        onClick={() => move(index + 1, 'down')}
         aria-label={`Move ${title} down`}
       >
         ↓
       </button>
-      <button type="button" id={id(index, 'out')} onClick={() => void takeOut()}>
+      <button type="button" id={id(index, 'out')} onClick={takeOut}>
         Take out<span class="only-heard"> {title}</span>
       </button>
     </div>
