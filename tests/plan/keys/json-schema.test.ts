@@ -13,8 +13,18 @@ import { filesInMemory } from '../reading.js'
 import { isOfClass } from './of-class.js'
 
 const vocabulary = planVocabulary()
-/** Strict: ajv refuses a schema with a keyword that it does not know or that says nothing. */
-const ajv = new Ajv2020({ strict: true, strictTypes: false, strictRequired: false, allErrors: true })
+/**
+ * Strict: ajv refuses a schema with a keyword that it does not know or that says nothing. What it compiles serves a few
+ * hundred texts, so that making it shorter takes longer than it saves.
+ */
+const ajv = new Ajv2020({
+  strict: true,
+  strictTypes: false,
+  strictRequired: false,
+  allErrors: true,
+  inlineRefs: false,
+  code: { optimize: false },
+})
 const isPlan = ajv.compile(planSchema(vocabulary))
 const isClassFile = ajv.compile(classFileSchema(vocabulary))
 
