@@ -30,10 +30,18 @@ function sheetWith(furniture: readonly Place[], cuts: Sheet['cuts'] = []): Sheet
 /** The painted page, and what pngjs reads from the file, both as red, green, blue. */
 async function bothWays(page: Sheet) {
   const painted = await rasterizer.draw(page)
-  const rgb = Buffer.from(pixelBytes(painted))
-  const expected = painted.channels === 3 ? rgb : Buffer.from([...rgb].flatMap(grey => [grey, grey, grey]))
   const { data } = PNG.sync.read(await writer.write(page))
-  return { expected, read: Buffer.from(data.filter((_, at) => at % 4 !== 3)) }
+  return { expected: inColours(pixelBytes(painted), painted.channels), read: inColours(data, 4) }
+}
+
+/** Three bytes a pixel, of one that says how light it is, of three, or of four of which the last says how opaque. */
+function inColours(bytes: Uint8Array, channels: 1 | 3 | 4): Buffer {
+  const pixels = bytes.length / channels
+  const colours = Buffer.alloc(pixels * 3)
+  for (let pixel = 0; pixel < pixels; pixel++)
+    for (let colour = 0; colour < 3; colour++)
+      colours[pixel * 3 + colour] = bytes[pixel * channels + (channels === 1 ? 0 : colour)]!
+  return colours
 }
 
 async function isPutTogether(page: Sheet): Promise<boolean> {
