@@ -23,10 +23,17 @@ export interface FrameStyle {
   readonly summary: string
   /** How much farther out than needed its sides stand, so that it can bulge, in em. */
   readonly bulgeEm: number
-  /** How far in from the straight side of `frame` its line stands at height `y` (0 on a straight side). */
-  readonly inset: (frame: OutlineFrame, y: number) => number
+  /** How far in from the straight sides of a frame its line stands. */
+  readonly insetOf: (frame: OutlineFrame) => Inset
   /** The middle of its stroke. */
   readonly draw: (frame: OutlineFrame) => readonly PathCommand[]
+}
+
+export interface Inset {
+  /** At height `y`; 0 on a straight side. */
+  readonly at: (y: number) => number
+  /** At height `y` at most so much: sooner known where `at` takes long. */
+  readonly atMost: (y: number) => number
 }
 
 /** The rectangle that the middle of the stroke touches on all four sides. */

@@ -7,7 +7,7 @@ export const boxOutline: FrameStyle = {
   name: 'box',
   summary: 'a box with sharp corners',
   bulgeEm: 0,
-  inset: () => 0,
+  insetOf: () => ({ at: () => 0, atMost: () => 0 }),
   draw: ({ left, top, right, bottom }) => rectangle(left, top, right, bottom),
 }
 
@@ -22,11 +22,14 @@ export const roundedOutline: FrameStyle = {
   name: 'rounded',
   summary: 'a box with round corners',
   bulgeEm: 0,
-  inset: (frame, y) => {
+  insetOf: frame => {
     const radius = cornerRadius(frame)
-    const fromEnd = Math.min(y - frame.top, frame.bottom - y)
-    if (fromEnd >= radius) return 0
-    return radius - Math.sqrt(Math.max(0, radius ** 2 - (radius - fromEnd) ** 2))
+    const at = (y: number): number => {
+      const fromEnd = Math.min(y - frame.top, frame.bottom - y)
+      if (fromEnd >= radius) return 0
+      return radius - Math.sqrt(Math.max(0, radius ** 2 - (radius - fromEnd) ** 2))
+    }
+    return { at, atMost: at }
   },
   draw: frame => {
     const { left, top, right, bottom } = frame
@@ -64,9 +67,15 @@ export const ovalOutline: FrameStyle = {
   name: 'oval',
   summary: 'an oval',
   bulgeEm: 0.055,
-  inset: (frame, y) => {
-    const height = Math.min(1, Math.abs((2 * y - frame.top - frame.bottom) / (frame.bottom - frame.top)))
-    return endWidth(frame) * (1 - (1 - height ** fullness) ** (1 / fullness))
+  insetOf: frame => {
+    const width = endWidth(frame)
+    const heightAt = (y: number): number =>
+      Math.min(1, Math.abs((2 * y - frame.top - frame.bottom) / (frame.bottom - frame.top)))
+    return {
+      at: y => width * (1 - (1 - heightAt(y) ** fullness) ** (1 / fullness)),
+      // A true ellipse's, which lies within the fuller curve.
+      atMost: y => width * (1 - Math.sqrt(1 - heightAt(y) ** 2)),
+    }
   },
   draw: frame => {
     const { left, right, top, bottom } = frame
@@ -94,9 +103,13 @@ export const hexagonOutline: FrameStyle = {
   name: 'hexagon',
   summary: 'six straight sides, pointed above and below',
   bulgeEm: 0,
-  inset: (frame, y) => {
-    const fromEnd = Math.min(y - frame.top, frame.bottom - y)
-    return Math.max(0, 1 - fromEnd / peakHeight(frame)) * ((frame.right - frame.left) / 2)
+  insetOf: frame => {
+    const [peak, half] = [peakHeight(frame), (frame.right - frame.left) / 2]
+    const at = (y: number): number => {
+      const fromEnd = Math.min(y - frame.top, frame.bottom - y)
+      return Math.max(0, 1 - fromEnd / peak) * half
+    }
+    return { at, atMost: at }
   },
   draw: frame => {
     const { left, top, right, bottom } = frame

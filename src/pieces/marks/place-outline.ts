@@ -1,6 +1,6 @@
 import type { InkRules } from './ink-rules.js'
 import { around, type Extent, type LetterInk } from './letter-ink.js'
-import { type FrameStyle, type OutlineFrame, outlineAir } from './outline-style.js'
+import { type FrameStyle, type Inset, type OutlineFrame, outlineAir } from './outline-style.js'
 
 export interface OutlinePlacement {
   readonly frame: OutlineFrame
@@ -48,7 +48,7 @@ export function placeOutline(
   const reach = outlineAir * ink.gapMm + ink.strokeMm / 2
   const inner = around([...enclosed.letters, ...enclosed.marks])!
   const side = reach + style.bulgeEm * sizeMm
-  const slices = slicesOf(enclosed, sizeMm)
+  const points = pointsAround(slicesOf(enclosed, sizeMm), reach)
   const grown = (above: number, below: number): OutlineFrame => ({
     left: inner.left - side,
     right: inner.right + side,
@@ -56,8 +56,7 @@ export function placeOutline(
     bottom: inner.bottom + reach + (airEm + below * growthEm) * sizeMm,
     sizeMm,
   })
-  const clear = (above: number, below: number): boolean =>
-    !cutsCorners(style, grown(above, below), slices, reach)
+  const clear = (above: number, below: number): boolean => !cutsCorners(style, grown(above, below), points)
   const both = least(mostGrowth, steps => clear(steps, steps))
   const above = least(both, steps => clear(steps, both))
   const below = least(both, steps => clear(above, steps))
@@ -115,24 +114,36 @@ function slicesOf({ letters, marks }: Enclosed, sizeMm: number): readonly Slice[
 /** Points on a quarter turn: how far up or down, and how far out, a stroke keeps its distance. */
 const quarterTurn = [0, 0.4, 0.75, 1].map(rise => ({ rise, run: Math.sqrt(1 - rise ** 2) }))
 
-/** Whether the line comes nearer than `reach` to what it encloses. */
-function cutsCorners(
-  style: FrameStyle,
-  frame: OutlineFrame,
-  slices: readonly Slice[],
-  reach: number,
-): boolean {
-  const middle = (frame.top + frame.bottom) / 2
-  return slices.some(({ y, left, right }) =>
-    quarterTurn.some(({ rise, run }) => {
-      const at = y + (y < middle ? -1 : 1) * rise * reach
-      if (at <= frame.top || at >= frame.bottom) return false
-      const inset = style.inset(frame, at)
-      return (
-        left - run * reach < frame.left + inset - 1e-6 || right + run * reach > frame.right - inset + 1e-6
-      )
-    }),
-  )
+/** Where a line at `reach` from a slice's ends may stand, at a height nearer to the outline's end by `rise`. */
+interface Point {
+  readonly y: number
+  readonly rise: number
+  readonly left: number
+  readonly right: number
+}
+
+function pointsAround(slices: readonly Slice[], reach: number): readonly Point[] {
+  const points: Point[] = []
+  for (const { y, left, right } of slices)
+    for (const { rise, run } of quarterTurn)
+      points.push({ y, rise: rise * reach, left: left - run * reach, right: right + run * reach })
+  return points
+}
+
+/** Whether the line passes inside one of the points; asked for many frames around the same ones. */
+function cutsCorners(style: FrameStyle, frame: OutlineFrame, points: readonly Point[]): boolean {
+  const { top, bottom, left, right } = frame
+  const middle = (top + bottom) / 2
+  const inset = style.insetOf(frame)
+  for (const point of points) {
+    const at = point.y < middle ? point.y - point.rise : point.y + point.rise
+    if (at <= top || at >= bottom) continue
+    const mostMm = inset.atMost(at)
+    if (point.left >= left + mostMm && point.right <= right - mostMm) continue
+    const insetMm = inset.at(at)
+    if (point.left < left + insetMm - 1e-6 || point.right > right - insetMm + 1e-6) return true
+  }
+  return false
 }
 
 /** How far the neighbours on either side have to move away. */
@@ -144,6 +155,7 @@ function spaceNeeded(
 ): EdgeRoom {
   // A hundredth of a millimetre to spare, so that a line that ends at a neighbour's ink finds the gap it asks for.
   const reach = outlineAir * ink.gapMm + ink.strokeMm / 2 + 0.01
+  const inset = style.insetOf(frame)
   let [beforeMm, afterMm] = [0, 0]
   const need = (before: boolean, mm: number): void => {
     if (before) beforeMm = Math.max(beforeMm, mm)
@@ -157,10 +169,10 @@ function spaceNeeded(
     letter.rows.forEach((row, index) => {
       const y = (letter.firstRow + index + 0.5) * letter.rowMm
       if (row.left > row.right || y < frame.top - reach || y > frame.bottom + reach) return
-      const inset = leastInset(style, frame, y, reach)
+      const insetMm = leastInset(inset, frame, y, reach)
       need(
         before,
-        before ? row.right + reach - (frame.left + inset) : frame.right - inset - (row.left - reach),
+        before ? row.right + reach - (frame.left + insetMm) : frame.right - insetMm - (row.left - reach),
       )
     })
   }
@@ -174,8 +186,8 @@ function spaceNeeded(
 }
 
 /** The least inset of the line within reach of height `y`: lines bulge most at their middle. */
-function leastInset(style: FrameStyle, frame: OutlineFrame, y: number, reach: number): number {
+function leastInset(inset: Inset, frame: OutlineFrame, y: number, reach: number): number {
   const middle = (frame.top + frame.bottom) / 2
   const nearest = Math.min(y + reach, Math.max(y - reach, middle))
-  return style.inset(frame, Math.min(frame.bottom, Math.max(frame.top, nearest)))
+  return inset.at(Math.min(frame.bottom, Math.max(frame.top, nearest)))
 }

@@ -57,12 +57,15 @@ export function inkOfLetters(
 
 function grow(letter: LetterInk, mm: number): LetterInk {
   const more = Math.ceil(mm / letter.rowMm)
-  const rows = Array.from({ length: letter.rows.length + 2 * more }, (_, index) => {
-    const near = letter.rows.slice(Math.max(0, index - 2 * more), index + 1)
-    return {
-      left: Math.min(...near.map(row => row.left)) - mm,
-      right: Math.max(...near.map(row => row.right)) + mm,
+  const { length } = letter.rows
+  const rows = Array.from({ length: length + 2 * more }, (_, index) => {
+    let [left, right] = [Infinity, -Infinity]
+    for (let near = Math.max(0, index - 2 * more); near <= index && near < length; near++) {
+      const row = letter.rows[near]!
+      if (row.left < left) left = row.left
+      if (row.right > right) right = row.right
     }
+    return { left: left - mm, right: right + mm }
   })
   return {
     ...letter,
