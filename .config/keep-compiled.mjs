@@ -7,7 +7,9 @@ import { tmpdir } from 'node:os'
 import { dirname, join } from 'node:path'
 
 const build = join(dirname(import.meta.dirname), '.build')
-const { cacheFile, chunkLoader } = createRequire(import.meta.url)(join(build, 'src/chunk-loader.cjs'))
+const load = createRequire(import.meta.url)
+const { cacheFile, chunkLoader } = load(join(build, 'src/chunk-loader.cjs'))
+load(join(build, 'src/compile-later.cjs')).compileLater()
 const bundle = join(build, 'command')
 
 const plan = `title: Along the marsh

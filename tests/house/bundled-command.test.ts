@@ -103,6 +103,7 @@ describe('the bundled command', () => {
       const { readFileSync } = require('node:fs')
       const { Script } = require('node:vm')
       const { cacheFile } = require('./src/chunk-loader.cjs')
+      require('./src/compile-later.cjs').compileLater()
       for (const name of process.argv.slice(1)) {
         const cachedData = readFileSync(cacheFile('./command/' + name))
         const script = new Script(readFileSync('./command/' + name, 'utf8'), { cachedData })
@@ -190,3 +191,11 @@ function filesIn(folder: string): ReadonlyMap<string, string> {
     names.filter(name => /\.\w+$/.test(name)).map(name => [name, readFileSync(join(folder, name), 'latin1')]),
   )
 }
+
+it('asks V8 to compile later by a flag that this V8 knows', () => {
+  const { laterFlag } = createRequire(import.meta.url)(join(buildFolder, 'src/compile-later.cjs'))
+  const flag: string = laterFlag()
+  const { stdout } = spawnSync(process.execPath, ['--v8-options'], { encoding: 'utf8' })
+  expect(stdout).toContain(`  ${flag.slice(0, flag.indexOf('='))} (`)
+  expect(laterFlag('99.1.2')).toBe(undefined)
+})
