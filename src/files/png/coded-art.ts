@@ -1,8 +1,8 @@
 import { blankPage, paintSprite } from '../raster/compose.js'
 import { runNumbers, type Sprite } from '../raster/sprite.js'
 import { type BitString, bitString } from './bit-string.js'
-import { type Pixels, rowBytes } from './pixels.js'
-import { putByte, putRepeats } from './shared-code.js'
+import { codeRow, type RowsOfBytes, rowsOfBytes, sameUntil } from './code-row.js'
+import { rowBytes } from './pixels.js'
 
 /** The modulus of Adler-32 (RFC 1950, §9). */
 export const ADLER = 65521
@@ -46,14 +46,14 @@ export function codeArt(sprites: readonly Sprite[], channels: 1 | 3): CodedArt |
   const { left, right, top, bottom } = spans
   const height = bottom - top
   // A white row above and one below, so that every row has one over it.
-  const canvas = blankPage(right - left, height + 2, channels)
-  for (const sprite of sprites) paintSprite(canvas, sprite, -left, 1 - top)
-  const stride = rowBytes(canvas.widthPx, channels)
+  const page = blankPage(right - left, height + 2, channels)
+  for (const sprite of sprites) paintSprite(page, sprite, -left, 1 - top)
+  const rows = rowsOfBytes(page.bytes, rowBytes(page.widthPx, channels))
+  const canvas: Canvas = { rows, channels, leftPx: left }
   const firsts = new Int32Array(height + 2)
   const stretches: number[] = []
   const standing = standingInk()
   const bits = bitString()
-  const row = new Uint8Array(stride)
   const taken: number[] = []
   for (let y = 0; y <= height; y++) {
     firsts[y] = stretches.length / stretchNumbers
@@ -61,7 +61,7 @@ export function codeArt(sprites: readonly Sprite[], channels: 1 | 3): CodedArt |
     for (let index = 0; index < taken.length; index += 2) {
       const from = taken[index]! - left
       const to = taken[index + 1]! - left
-      if (addStretch(stretches, bits, row, canvas, y + 1, from, to, left)) continue
+      if (addStretch(stretches, bits, canvas, y + 1, from, to)) continue
       standing.add((from + left) * channels, (to + left) * channels, y + top)
     }
   }
@@ -113,49 +113,44 @@ function standingInk() {
 function addStretch(
   stretches: number[],
   bits: BitString,
-  row: Uint8Array,
-  { bytes, widthPx, channels }: Pixels,
+  canvas: Canvas,
   y: number,
   fromPx: number,
   toPx: number,
-  leftPx: number,
 ): boolean {
-  const stride = rowBytes(widthPx, channels)
-  const at = y * stride
-  const above = at - stride
-  let from = fromPx * channels
-  let to = toPx * channels
-  const shift = leftPx * channels
-  while (from < to && bytes[at + from] === bytes[above + from]) from++
-  while (to > from && bytes[at + to - 1] === bytes[above + to - 1]) to--
-  if (from >= to) return false
-  for (let x = from; x < to; x++) row[x] = bytes[at + x]! - bytes[above + x]!
+  const { rows, channels, leftPx } = canvas
+  const { bytes, words, stride } = rows
+  const row = y * stride
+  const last = row + toPx * channels
+  const first = sameUntil(bytes, words, row + fromPx * channels, last, stride)
+  if (first >= last) return false
+  let end = last
+  while (bytes[end - 1] === bytes[end - 1 - stride]) end--
   const word = bits.nextWord()
   const begin = bits.length()
-  let sum = 0
-  let sums = 0
-  for (let x = from; x < to; ) {
-    const value = row[x]!
-    let end = x + 1
-    while (end < to && row[end] === value) end++
-    const count = end - x
-    putByte(bits, value)
-    if (count > 1) putRepeats(bits, value, count - 1)
-    sums += count * sum + (value * count * (count + 1)) / 2
-    sum += value * count
-    x = end
-  }
+  sums.fill(0)
+  codeRow(bits, rows, row, first - row, end - row, sums)
+  const shift = leftPx * channels
   stretches.push(
     fromPx * channels + shift,
     toPx * channels + shift,
-    from + shift,
-    to + shift,
+    first - row + shift,
+    end - row + shift,
     word,
     bits.length() - begin,
-    sum % ADLER,
-    sums % ADLER,
+    sums[0]! % ADLER,
+    sums[1]! % ADLER,
   )
   return true
+}
+
+const sums = new Float64Array(2)
+
+interface Canvas {
+  readonly rows: RowsOfBytes
+  readonly channels: 1 | 3
+  /** Where it lies from the art's origin. */
+  readonly leftPx: number
 }
 
 /** For each row, from where to where there is ink, in pixels from the art's origin. */

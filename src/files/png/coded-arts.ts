@@ -2,13 +2,14 @@ import type { PreparedSheet } from '../raster/raster.js'
 import type { Sprite } from '../raster/sprite.js'
 import { type CodedArt, codeArt } from './coded-art.js'
 import type { PlacedCodes } from './coded-page.js'
+import { standApart } from './stand-apart.js'
 
 /** As much as is kept, twice. */
 const KEPT_BYTES = 2 * 2 ** 20
 
 /**
- * The codes of what stands on a page: shapes that are drawn alike, one over the other, are coded once. Those used last are
- * kept.
+ * The codes of what stands on a page: shapes that come near to one another are coded together, and those that are drawn alike
+ * once. Those used last are kept.
  */
 export function codedArts(keptBytes = KEPT_BYTES): (page: PreparedSheet) => readonly PlacedCodes[] {
   const numbers = new WeakMap<Sprite, number>()
@@ -40,8 +41,10 @@ export function codedArts(keptBytes = KEPT_BYTES): (page: PreparedSheet) => read
   }
 
   return ({ drawings, channels }) =>
-    drawings.flatMap(({ sprites, x, y }) => {
-      const art = codes(sprites, channels)
-      return art === undefined ? [] : [{ art, x, y }]
-    })
+    drawings.flatMap(({ sprites, x, y }) =>
+      standApart(sprites).flatMap(part => {
+        const art = codes(part, channels)
+        return art === undefined ? [] : [{ art, x, y }]
+      }),
+    )
 }

@@ -2,6 +2,7 @@ import { blankPage, paintSprite } from '../raster/compose.js'
 import type { PlacedSprites, PreparedSheet } from '../raster/raster.js'
 import { runNumbers } from '../raster/sprite.js'
 import { type BitString, bitString } from './bit-string.js'
+import { codeRow, rowsOfBytes } from './code-row.js'
 import { ADLER, type CodedArt, standingNumbers, stretchNumbers } from './coded-art.js'
 import { rowBytes } from './pixels.js'
 import { putByte, putEnd, putHead, putRepeats } from './shared-code.js'
@@ -206,35 +207,22 @@ function paintedRows({ widthPx, channels, drawings }: PreparedSheet): PaintedRow
   const rowLength = widthPx * channels
   const stride = rowBytes(widthPx, channels)
   return (bits, from, to, sumBefore, sumsBefore) => {
-    let sum = sumBefore
-    let sums = sumsBefore
     const strip = blankPage(widthPx, to - from + 1, channels)
     for (const { sprites, x, y } of drawings.filter(each => reaches(each, from - 1, to)))
       for (const sprite of sprites) paintSprite(strip, sprite, x, y - from + 1)
-    const { bytes } = strip
     // What stands above the first row counts as noughts.
-    if (from === 0) bytes.fill(0, 0, stride)
-    const difference = (at: number): number => (bytes[at]! - bytes[at - stride]!) & 255
+    if (from === 0) strip.bytes.fill(0, 0, stride)
+    const rows = rowsOfBytes(strip.bytes, stride)
+    const both = Float64Array.of(sumBefore, sumsBefore)
     for (let row = 1; row <= to - from; row++) {
       putByte(bits, FILTER_UP)
-      sum += FILTER_UP
-      sums += sum
-      const end = row * stride + rowLength
-      for (let at = row * stride; at < end; ) {
-        const value = difference(at)
-        let after = at + 1
-        while (after < end && difference(after) === value) after++
-        const count = after - at
-        putByte(bits, value)
-        if (count > 1) putRepeats(bits, value, count - 1)
-        sums += count * sum + (value * count * (count + 1)) / 2
-        sum += value * count
-        at = after
-      }
-      sum %= ADLER
-      sums %= ADLER
+      both[0]! += FILTER_UP
+      both[1]! += both[0]!
+      codeRow(bits, rows, row * stride, 0, rowLength, both)
+      both[0]! %= ADLER
+      both[1]! %= ADLER
     }
-    return [sum, sums]
+    return [both[0]!, both[1]!]
   }
 }
 

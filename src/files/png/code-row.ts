@@ -1,0 +1,67 @@
+import type { BitString } from './bit-string.js'
+import { putByte, putRepeats } from './shared-code.js'
+
+/** Rows of pixels, of which each begins at a multiple of four bytes. */
+export interface RowsOfBytes {
+  readonly bytes: Uint8Array
+  /** The same memory, four bytes at a time. */
+  readonly words: Uint32Array
+  readonly stride: number
+}
+
+export function rowsOfBytes(bytes: Uint8Array, stride: number): RowsOfBytes {
+  return { bytes, words: new Uint32Array(bytes.buffer, bytes.byteOffset, bytes.byteLength >> 2), stride }
+}
+
+/**
+ * Codes part of a row as what it is less the row above it, byte by byte, and adds that to the two sums of Adler-32. Most of a
+ * row is as the one above, and is passed over four bytes at a time.
+ *
+ * @param row where the row begins; @param from and @param to bytes of the row
+ */
+export function codeRow(
+  bits: BitString,
+  { bytes, words, stride }: RowsOfBytes,
+  row: number,
+  from: number,
+  to: number,
+  sums: Float64Array,
+): void {
+  let [sum, ofSums] = [sums[0]!, sums[1]!]
+  const end = row + to
+  for (let at = row + from; at < end; ) {
+    const begin = at
+    const value = (bytes[at]! - bytes[at - stride]!) & 255
+    at = value === 0 ? sameUntil(bytes, words, at + 1, end, stride) : at + 1
+    if (value !== 0) while (at < end && ((bytes[at]! - bytes[at - stride]!) & 255) === value) at++
+    const count = at - begin
+    putByte(bits, value)
+    if (count > 1) putRepeats(bits, value, count - 1)
+    ofSums += count * sum + (value * count * (count + 1)) / 2
+    sum += value * count
+  }
+  sums[0] = sum
+  sums[1] = ofSums
+}
+
+/** Where the row is first another than the one above. */
+export function sameUntil(
+  bytes: Uint8Array,
+  words: Uint32Array,
+  from: number,
+  end: number,
+  stride: number,
+): number {
+  let at = from
+  while (at < end && (at & 3) !== 0) {
+    if (bytes[at] !== bytes[at - stride]) return at
+    at++
+  }
+  const up = stride >> 2
+  let word = at >> 2
+  const lastWord = end >> 2
+  while (word < lastWord && words[word] === words[word - up]) word++
+  at = Math.max(at, word << 2)
+  while (at < end && bytes[at] === bytes[at - stride]) at++
+  return Math.min(at, end)
+}
