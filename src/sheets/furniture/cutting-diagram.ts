@@ -1,6 +1,7 @@
 /** A little drawing of a sheet with its cuts numbered in the order of cutting. */
 import type { Box } from '../../geometry.js'
-import type { PlacedArt } from '../../pieces/piece.js'
+import { pathText, rectangle } from '../../pieces/art/path-text.js'
+import type { PlacedArt, Shape } from '../../pieces/piece.js'
 import type { CuttingPlan, PlannedCut } from '../cutting-plan.js'
 import type { Grid } from '../grid.js'
 import { type Lettering, unsaid } from './lettering.js'
@@ -41,29 +42,24 @@ export function drawCuttingDiagram({
         ? [atMm * ratio, 0, atMm * ratio, size.heightMm]
         : [0, atMm * ratio, size.widthMm, atMm * ratio],
   )
-  const at = (art: PlacedArt['art']): PlacedArt => ({ art, xMm: EDGE_MM, yMm: EDGE_MM })
+  // They lie over one another, so they are one art: as three, no row of them could be taken from one page to another.
+  const shapes = [
+    cardsBackground(plan.block, ratio),
+    ...drawFrame(size, 0.5).shapes,
+    ...drawStrokes({ size, segments, widthMm: 0.25 }).shapes,
+  ]
+  const sheet = { art: { ...size, shapes, text: [] }, xMm: EDGE_MM, yMm: EDGE_MM }
   return {
-    art: [
-      cardsBackground(plan.block, ratio),
-      at(drawFrame(size, 0.5)),
-      at(drawStrokes({ size, segments, widthMm: 0.25 })),
-      ...numbersBeside(cuts, ratio, lettering),
-    ],
+    art: [sheet, ...numbersBeside(cuts, ratio, lettering)],
     widthMm: size.widthMm + EDGE_MM,
     heightMm: size.heightMm + EDGE_MM,
   }
 }
 
-function cardsBackground(block: Box, ratio: number): PlacedArt {
-  const [widthMm, heightMm] = [block.widthMm * ratio, block.heightMm * ratio]
-  const [w, h] = [widthMm, heightMm].map(value => String(Number(value.toFixed(3))))
-  const art = {
-    widthMm,
-    heightMm,
-    shapes: [{ kind: 'path', d: `M0 0L${w} 0L${w} ${h}L0 ${h}Z`, fill: '#e4e4e4' }] as const,
-    text: [],
-  }
-  return { art, xMm: EDGE_MM + block.xMm * ratio, yMm: EDGE_MM + block.yMm * ratio }
+function cardsBackground(block: Box, ratio: number): Shape {
+  const [left, top] = [block.xMm * ratio, block.yMm * ratio]
+  const d = pathText(rectangle(left, top, left + block.widthMm * ratio, top + block.heightMm * ratio))
+  return { kind: 'path', d, fill: '#e4e4e4' }
 }
 
 /** Numbers that would run into one another are left out: their neighbours tell the order. */
