@@ -1,5 +1,4 @@
 import type { Size } from '../../src/geometry.js'
-import { moveArt } from '../../src/pieces/art/move-art.js'
 import { mm } from '../../src/pieces/faces/face.js'
 import type { Row } from '../../src/pieces/faces/flow-page.js'
 import { Slot } from '../../src/pieces/faces/slot.js'
@@ -117,8 +116,8 @@ function drawCalls(
     row.map((word, column) => {
       const text = word === null ? '–' : String(callOf.get(word.text) ?? '')
       const style = { sizeMm: textMm * 0.9, align: 'centre' } as const
-      const art = drawTextBlock({ typeface, lines: [text], style, room })
-      return moveArt(art, column * room.widthMm, rowIndex * room.heightMm, boardSize)
+      const at = { xMm: column * room.widthMm, yMm: rowIndex * room.heightMm }
+      return drawTextBlock({ typeface, lines: [text], style, room }, at)
     }),
   )
   return {

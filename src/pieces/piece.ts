@@ -14,6 +14,11 @@ export interface PathShape {
     readonly dashMm?: readonly number[]
     readonly cap?: 'butt' | 'round'
   }
+  /**
+   * Of a line of text, the same outline word by word: a word that stands in the same place of another line is the same shape, so that
+   * what draws lines can take it from there.
+   */
+  readonly words?: readonly PathShape[]
 }
 
 /** A teacher's picture, whole, inside `box`. */

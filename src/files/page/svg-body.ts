@@ -1,4 +1,4 @@
-import type { Art, Shape } from '../../pieces/piece.js'
+import type { Art, PathShape, Shape } from '../../pieces/piece.js'
 import type { CutLine, Sheet } from '../../sheets/sheet.js'
 import { toDecimal } from './decimal.js'
 import { type Drawing, type DrawingGroup, drawingGroups } from './drawing-order.js'
@@ -18,7 +18,7 @@ export function sharedArtIds(sheets: readonly Sheet[], prefix: string): ArtIds {
 }
 
 /** Gives the id of something defined elsewhere that draws the path; undefined where it is to be written out. */
-export type OutlineIds = (d: string) => string | undefined
+export type OutlineIds = (shape: PathShape) => string | undefined
 
 const writtenOut: OutlineIds = () => undefined
 
@@ -68,9 +68,10 @@ export function shapeMarkup(shape: Shape, outlines: OutlineIds = writtenOut): st
     )
   }
   const { d, fill, stroke } = shape
-  const outline = stroke === undefined ? outlines(d) : undefined
+  const outline = stroke === undefined ? outlines(shape) : undefined
   if (outline !== undefined) return `<use href="#${outline}" fill="${escapeXml(fill)}"/>`
-  return `<path d="${escapeXml(d)}" fill="${escapeXml(fill)}"${stroke ? strokeAttributes(stroke) : ''}/>`
+  // Path data holds letters and numbers alone.
+  return `<path d="${d}" fill="${escapeXml(fill)}"${stroke ? strokeAttributes(stroke) : ''}/>`
 }
 
 interface Stroke {

@@ -4,13 +4,15 @@
  * told by its outline alone, so it does not matter which step of the program drew it.
  */
 import { hash } from 'node:crypto'
+import type { PathShape } from '../../pieces/piece.js'
 import { readPath } from '../page/path-data.js'
+import type { OutlineIds } from '../page/svg-body.js'
 import { type SpooledText, type TextSpool, textSpool } from './text-spool.js'
 import { outlineData, type WordOutline, wordsOf } from './word-outlines.js'
 
 export interface SharedOutlines {
   /** The id of a definition that draws the path, or undefined where sharing saves nothing. */
-  readonly idFor: (d: string) => string | undefined
+  readonly idFor: OutlineIds
   /** Markup of each definition, by its id. */
   readonly definitions: () => ReadonlyMap<string, SpooledText>
 }
@@ -28,7 +30,13 @@ const TOLERANCE_UNITS = 4
 const SAME_SIZE = 0.0004
 
 /** The words of a line's path; undefined where it is no line of closed outlines. */
-export type ReadLine = (d: string) => readonly WordOutline[] | undefined
+export type ReadLine = (d: string) => readonly ReadWord[] | undefined
+
+/** A word as it was read, and as it was last written: a line that is kept from run to run is nearly always written alike. */
+export interface ReadWord {
+  readonly outline: WordOutline
+  written?: WrittenWord
+}
 
 /** @param read where lines were read before, which takes half the time */
 export function sharedOutlines(spool: TextSpool = textSpool(), read: ReadLine = readLine): SharedOutlines {
@@ -38,6 +46,7 @@ export function sharedOutlines(spool: TextSpool = textSpool(), read: ReadLine = 
   const lines = new Map<string, string | undefined>()
   const known = new Map<string, KnownWord[]>()
   const sizes: number[] = []
+  const readWords = new WeakMap<PathShape, readonly ReadWord[]>()
 
   const define = (prefix: string, markup: (id: string) => string): string => {
     const digest = digestOf(markup(''))
@@ -58,32 +67,44 @@ export function sharedOutlines(spool: TextSpool = textSpool(), read: ReadLine = 
     return near ?? mmPerUnit
   }
 
-  const line = (words: readonly WordOutline[]): string => {
+  const line = (words: readonly ReadWord[]): string => {
+    const outlines = words.map(({ outline }) => outline)
     const mmPerUnit = snapped(
-      sizeOf(words, known) ?? Math.max(...words.map(({ heightMm }) => heightMm)) / UNITS_HIGH,
+      sizeOf(outlines, known) ?? Math.max(...outlines.map(({ heightMm }) => heightMm)) / UNITS_HIGH,
     )
     const references = words.map(word => {
-      const points = word.points.map(point => Math.round(point / mmPerUnit))
-      const alike = known.get(word.shape) ?? []
+      const { shape, xMm, yMm } = word.outline
+      const { points, packedPoints, length, data } = writtenWord(word, mmPerUnit)
+      const alike = known.get(shape) ?? []
       const found = alike.find(each => isSame(each.points, points))
-      const id =
-        found?.id ?? define('g', name => `<path id="${name}" d="${outlineData(word.shape, points)}"/>`)
-      const packedPoints = packed(points)
+      const id = found?.id ?? define('g', name => `<path id="${name}" d="${data()}"/>`)
       if (found === undefined && packedPoints !== undefined)
-        known.set(word.shape, [...alike, { id, points: packedPoints, length: lengthOf(points) }])
-      const [x, y] = [word.xMm, word.yMm].map(mm => Math.round(mm / mmPerUnit))
+        known.set(shape, [...alike, { id, points: packedPoints, length }])
+      const [x, y] = [xMm, yMm].map(mm => Math.round(mm / mmPerUnit))
       return `<use href="#${id}" x="${x}" y="${y}"/>`
     })
     const scale = Number(mmPerUnit.toPrecision(6))
     return define('l', name => `<g id="${name}" transform="scale(${scale})">${references.join('')}</g>`)
   }
 
+  /** Word by word where it is told that way: most words of a line stood in another. */
+  const readShape = (shape: PathShape): readonly ReadWord[] | undefined => {
+    if (shape.words === undefined) return read(shape.d)
+    const ofWords = shape.words.map(word => {
+      const known = readWords.get(word) ?? read(word.d)
+      if (known !== undefined) readWords.set(word, known)
+      return known
+    })
+    return ofWords.some(words => words === undefined) ? undefined : ofWords.flatMap(words => words ?? [])
+  }
+
   return {
-    idFor: d => {
+    idFor: shape => {
+      const { d } = shape
       if (d.length < LEAST_LENGTH || !/[QC]/.test(d)) return undefined
       const key = digestOf(d)
       if (!lines.has(key)) {
-        const words = read(d)
+        const words = readShape(shape)
         lines.set(key, words && line(words))
       }
       return lines.get(key)
@@ -94,7 +115,32 @@ export function sharedOutlines(spool: TextSpool = textSpool(), read: ReadLine = 
 
 export const readLine: ReadLine = d => {
   const steps = readPath(d)
-  return isClosed(steps.commands) ? wordsOf(steps) : undefined
+  return isClosed(steps.commands) ? wordsOf(steps).map(outline => ({ outline })) : undefined
+}
+
+/** A word in units of so many millimetres. */
+interface WrittenWord {
+  readonly mmPerUnit: number
+  readonly points: readonly number[]
+  readonly packedPoints: string | undefined
+  /** The longer edge of its box. */
+  readonly length: number
+  readonly data: () => string
+}
+
+function writtenWord(word: ReadWord, mmPerUnit: number): WrittenWord {
+  if (word.written?.mmPerUnit === mmPerUnit) return word.written
+  const { shape, points: pointsMm } = word.outline
+  const points = pointsMm.map(point => Math.round(point / mmPerUnit))
+  let data: string | undefined
+  word.written = {
+    mmPerUnit,
+    points,
+    packedPoints: packed(points),
+    length: lengthOf(points),
+    data: () => (data ??= outlineData(shape, points)),
+  }
+  return word.written
 }
 
 function digestOf(text: string): string {

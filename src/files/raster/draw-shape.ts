@@ -15,10 +15,11 @@ export function drawShape(shape: Shape, turn: 0 | 180, dpi: number): DrawnPixels
   const top = Math.floor(box.yMm / mmPerPixel)
   const widthPx = Math.max(1, Math.ceil((box.xMm + box.widthMm) / mmPerPixel) - left)
   const heightPx = Math.max(1, Math.ceil((box.yMm + box.heightMm) / mmPerPixel) - top)
-  const view = [left, top, widthPx, heightPx].map(pixels => pixels * mmPerPixel).join(' ')
+  // Moved by whole pixels: so a word has the same pixels alone as in its line, whatever else is drawn.
+  const scale = (turn === 0 ? 1 : -1) / mmPerPixel
   const svg =
-    `<svg xmlns="http://www.w3.org/2000/svg" width="${widthPx}" height="${heightPx}" viewBox="${view}">` +
-    `<g transform="rotate(${turn})">${shapeMarkup(shape)}</g></svg>`
+    `<svg xmlns="http://www.w3.org/2000/svg" width="${widthPx}" height="${heightPx}">` +
+    `<g transform="matrix(${scale} 0 0 ${scale} ${-left} ${-top})">${shapeMarkup(shape)}</g></svg>`
   const drawn = new Resvg(svg, { font: { loadSystemFonts: false } }).render()
   return { rgba: drawn.pixels, widthPx: drawn.width, heightPx: drawn.height, left, top }
 }

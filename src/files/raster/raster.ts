@@ -58,7 +58,8 @@ export function createRasterizer(dpi: number, keptBytes?: number): Rasterizer {
     const drawings: PlacedSprites[] = []
     for (const { shapes, xMm, yMm, turn } of placed) {
       const sprites: Sprite[] = []
-      for (const shape of shapes) sprites.push(await store.spriteOf(shape, turn))
+      for (const shape of shapes)
+        for (const each of wordsOf(shape)) sprites.push(await store.spriteOf(each, turn))
       drawings.push({ sprites, x: toPixel(xMm), y: toPixel(yMm) })
     }
     const cuts = sheet.cuts.filter(cut => !isSlanting(cut)).map(cut => placedCut(cut, dpi, rectangleSprite))
@@ -78,6 +79,11 @@ export function createRasterizer(dpi: number, keptBytes?: number): Rasterizer {
   }
 
   return { prepare, paint, draw: async sheet => paint(await prepare(sheet)) }
+}
+
+/** A line of text is drawn word by word, for most of its words stand elsewhere too. */
+function wordsOf(shape: Shape): readonly Shape[] {
+  return shape.kind === 'path' && shape.words !== undefined ? shape.words : [shape]
 }
 
 interface PlacedShapes {

@@ -15,7 +15,8 @@ export function moveArt(art: Art, xMm: number, yMm: number, size: Size): Art {
 function moveShape(shape: Shape, xMm: number, yMm: number): Shape {
   if (shape.kind === 'image')
     return { ...shape, box: { ...shape.box, xMm: shape.box.xMm + xMm, yMm: shape.box.yMm + yMm } }
-  return { ...shape, d: movePath(shape, xMm, yMm) }
+  const { words: _elsewhere, ...line } = shape
+  return { ...line, d: movePath(shape, xMm, yMm) }
 }
 
 /** Path data holds absolute M L Q C Z alone, so its numbers are x and y in turn. */

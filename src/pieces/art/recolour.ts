@@ -53,8 +53,9 @@ function groundArt({ widthMm, heightMm }: Size, ground: string): Art {
 function recolourShape(shape: Shape, contrast: Contrast): Shape {
   if (shape.kind === 'image') return shape
   const fill = shape.fill === 'none' ? 'none' : recolour(shape.fill, contrast)
-  if (shape.stroke === undefined) return { ...shape, fill }
-  return { ...shape, fill, stroke: { ...shape.stroke, color: recolour(shape.stroke.color, contrast) } }
+  const { words: _inBlack, ...line } = shape
+  if (shape.stroke === undefined) return { ...line, fill }
+  return { ...line, fill, stroke: { ...shape.stroke, color: recolour(shape.stroke.color, contrast) } }
 }
 
 /** A grey's share of white decides how far it lies from the ink towards the ground. */

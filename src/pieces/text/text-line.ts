@@ -1,8 +1,8 @@
 import type { Size } from '../../geometry.js'
-import { pathTextAt } from '../art/path-text.js'
 import type { Art, TextRun } from '../piece.js'
 import type { ShapedRun, Weight } from '../typeface/shaped-run.js'
 import type { Typeface } from '../typeface/typeface.js'
+import { drawWords } from './words-of-line.js'
 
 export interface TextLineRequest {
   readonly typeface: Typeface
@@ -46,13 +46,9 @@ export function textLineShapes(
   request: TextLineRequest,
   { xMm, baselineMm }: Pick<TextRun, 'xMm' | 'baselineMm'>,
 ): Art['shapes'] {
-  const { sizeMm, color = '#000000' } = request
-  const d = runOf(request)
-    .glyphs.map(({ outline, xEm, yEm }) =>
-      pathTextAt(outline.commands, sizeMm, { xMm: xMm + xEm * sizeMm, yMm: baselineMm + yEm * sizeMm }),
-    )
-    .join('')
-  return d === '' ? [] : [{ kind: 'path', d, fill: color }]
+  const words = drawWords(runOf(request), { ...request, xMm, baselineMm })
+  if (words.length < 2) return words
+  return [{ kind: 'path', d: words.map(({ d }) => d).join(''), fill: words[0]!.fill, words }]
 }
 
 /** The same without its outlines. */

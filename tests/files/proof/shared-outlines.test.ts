@@ -47,7 +47,8 @@ describe('text whose words are defined once', () => {
   })
 
   it('leaves short paths, straight ones and open ones as they are', () => {
-    const { idFor } = sharedOutlines()
+    const { idFor: idForShape } = sharedOutlines()
+    const idFor = (d: string) => idForShape({ kind: 'path', d, fill: '#000000' })
     const curve = 'Q10.123 20.456 30.789 40.123'
     expect(idFor('M2 10L10 2L18 10Z')).toBeUndefined()
     expect(idFor(`M0 0${'L10.123 20.456'.repeat(40)}Z`)).toBeUndefined()
