@@ -1,5 +1,5 @@
 import { createHash } from 'node:crypto'
-import type { Art } from '../../pieces/piece.js'
+import type { Art, ImageShape, PathShape } from '../../pieces/piece.js'
 import type { Sheet } from '../../sheets/sheet.js'
 import { drawingGroups } from '../page/drawing-order.js'
 import { createPngWriter, type PngWriter } from './png-writer.js'
@@ -59,18 +59,31 @@ function sheetKey(sheet: Sheet, lookOf: (art: Art) => string): string {
 function looksOfArts(): (art: Art) => string {
   const looks = new WeakMap<Art, string>()
   return art => {
-    const known = looks.get(art) ?? digestOf(JSON.stringify(art.shapes, withDigests))
+    const known = looks.get(art) ?? lookOf(art)
     looks.set(art, known)
     return known
   }
 }
 
-/** A picture's bytes are told by a digest of their own, and the words of a line by the line. */
-function withDigests(key: string, value: unknown): unknown {
-  if (key === 'words') return undefined
-  return value instanceof Uint8Array ? digestOf(value) : value
+/** Paths, which are nearly all of it, are taken as they are. */
+function lookOf({ shapes }: Art): string {
+  const hash = createHash('sha1')
+  for (const shape of shapes) {
+    const [data, about] = shape.kind === 'image' ? pictureApart(shape) : pathApart(shape)
+    hash.update(`${JSON.stringify(about)} ${data.length} `).update(data)
+  }
+  return hash.digest('base64url')
 }
 
-function digestOf(data: string | Uint8Array): string {
+function pictureApart({ bytes, ...about }: ImageShape): readonly [Uint8Array, object] {
+  return [bytes, about]
+}
+
+/** The words of a line are told by the line. */
+function pathApart({ d, words: _ofLine, ...about }: PathShape): readonly [string, object] {
+  return [d, about]
+}
+
+function digestOf(data: string): string {
   return createHash('sha1').update(data).digest('base64url')
 }

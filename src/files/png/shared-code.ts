@@ -30,12 +30,13 @@ export function putByte(into: BitString, byte: number): void {
 /** The byte before, so many times more. */
 export function putRepeats(into: BitString, byte: number, times: number): void {
   let left = times
-  while (left >= SHORTEST_REPEAT) {
-    const most = Math.min(left, LONGEST_REPEAT)
-    into.put(repeatCodes[most]!, repeatLengths[most]!)
-    left -= most
+  while (left >= LONGEST_REPEAT) {
+    const whole = Math.min((left / LONGEST_REPEAT) | 0, MOST_AT_ONCE)
+    into.put(wholeCodes[whole]!, whole * repeatLengths[LONGEST_REPEAT]!)
+    left -= whole * LONGEST_REPEAT
   }
-  while (left-- > 0) putByte(into, byte)
+  if (left >= SHORTEST_REPEAT) into.put(repeatCodes[left]!, repeatLengths[left]!)
+  else while (left-- > 0) putByte(into, byte)
 }
 
 /** For each length of a repeat all its bits, that of its distance among them, which is a nought. */
@@ -46,6 +47,13 @@ for (let times = SHORTEST_REPEAT; times <= LONGEST_REPEAT; times++) {
   repeatCodes[times] = codes[symbol]! | (repeatExtras[times]! << lengths[symbol]!)
   repeatLengths[times] = lengths[symbol]! + repeatExtraBits[times]! + 1
 }
+
+/** A white row is ten of the longest repeats, one after the other: as many as 32 bits hold are put at once. */
+const MOST_AT_ONCE = Math.floor(32 / repeatLengths[LONGEST_REPEAT]!)
+const wholeCodes = new Uint32Array(MOST_AT_ONCE + 1)
+for (let count = 1; count <= MOST_AT_ONCE; count++)
+  wholeCodes[count] =
+    (wholeCodes[count - 1]! << repeatLengths[LONGEST_REPEAT]!) | repeatCodes[LONGEST_REPEAT]!
 
 /** Lengths of codes have codes of four bits, all alike (as in `run-packer.ts`). */
 const turnedFour = codesOf(new Uint8Array(16).fill(4))

@@ -38,18 +38,23 @@ export interface ReadWord {
   written?: WrittenWord
 }
 
-/** @param read where lines were read before, which takes half the time */
-export function sharedOutlines(spool: TextSpool = textSpool(), read: ReadLine = readLine): SharedOutlines {
+/** @param read where lines were read before, which takes half the time, and are held anyway */
+export function sharedOutlines(spool: TextSpool = textSpool(), read?: ReadLine): SharedOutlines {
+  const readNow = read ?? readLine
+  // By a digest of the path where nobody holds it: the paths of thousands of cards are longer than all the rest.
+  const keyOf = read === undefined ? digestOf : (d: string) => d
   const definitions = new Map<string, SpooledText>()
   const digests = new Map<string, string>()
-  // By a digest of the path: the paths of thousands of cards are longer than all the rest.
   const lines = new Map<string, string | undefined>()
   const known = new Map<string, KnownWord[]>()
   const sizes: number[] = []
   const readWords = new WeakMap<PathShape, readonly ReadWord[]>()
 
-  const define = (prefix: string, markup: (id: string) => string): string => {
-    const digest = digestOf(markup(''))
+  const define = (
+    prefix: string,
+    markup: (id: string) => string,
+    digest: string = digestOf(markup('')),
+  ): string => {
     for (let length = 6; ; length += 1) {
       const id = `${prefix}${digest.slice(0, length)}`
       const already = digests.get(id)
@@ -74,10 +79,10 @@ export function sharedOutlines(spool: TextSpool = textSpool(), read: ReadLine = 
     )
     const references = words.map(word => {
       const { shape, xMm, yMm } = word.outline
-      const { points, packedPoints, length, data } = writtenWord(word, mmPerUnit)
+      const { points, packedPoints, length, definition, digest } = writtenWord(word, mmPerUnit)
       const alike = known.get(shape) ?? []
       const found = alike.find(each => isSame(each.points, points))
-      const id = found?.id ?? define('g', name => `<path id="${name}" d="${data()}"/>`)
+      const id = found?.id ?? define('g', definition, digest())
       if (found === undefined && packedPoints !== undefined)
         known.set(shape, [...alike, { id, points: packedPoints, length }])
       const [x, y] = [xMm, yMm].map(mm => Math.round(mm / mmPerUnit))
@@ -89,9 +94,9 @@ export function sharedOutlines(spool: TextSpool = textSpool(), read: ReadLine = 
 
   /** Word by word where it is told that way: most words of a line stood in another. */
   const readShape = (shape: PathShape): readonly ReadWord[] | undefined => {
-    if (shape.words === undefined) return read(shape.d)
+    if (shape.words === undefined) return readNow(shape.d)
     const ofWords = shape.words.map(word => {
-      const known = readWords.get(word) ?? read(word.d)
+      const known = readWords.get(word) ?? readNow(word.d)
       if (known !== undefined) readWords.set(word, known)
       return known
     })
@@ -102,7 +107,7 @@ export function sharedOutlines(spool: TextSpool = textSpool(), read: ReadLine = 
     idFor: shape => {
       const { d } = shape
       if (d.length < LEAST_LENGTH || !/[QC]/.test(d)) return undefined
-      const key = digestOf(d)
+      const key = keyOf(d)
       if (!lines.has(key)) {
         const words = readShape(shape)
         lines.set(key, words && line(words))
@@ -125,22 +130,34 @@ interface WrittenWord {
   readonly packedPoints: string | undefined
   /** The longer edge of its box. */
   readonly length: number
-  readonly data: () => string
+  readonly definition: (id: string) => string
+  readonly digest: () => string
 }
 
 function writtenWord(word: ReadWord, mmPerUnit: number): WrittenWord {
   if (word.written?.mmPerUnit === mmPerUnit) return word.written
   const { shape, points: pointsMm } = word.outline
   const points = pointsMm.map(point => Math.round(point / mmPerUnit))
-  let data: string | undefined
+  const data = made(() => outlineData(shape, points))
+  const definition = (id: string) => `<path id="${id}" d="${data()}"/>`
   word.written = {
     mmPerUnit,
     points,
     packedPoints: packed(points),
     length: lengthOf(points),
-    data: () => (data ??= outlineData(shape, points)),
+    definition,
+    digest: made(() => digestOf(definition(''))),
   }
   return word.written
+}
+
+/** What is made when it is first asked for. */
+function made(make: () => string): () => string {
+  let text: string | undefined
+  return () => {
+    text ??= make()
+    return text
+  }
 }
 
 function digestOf(text: string): string {

@@ -8,8 +8,10 @@ export interface SpooledText {
 /** Puts texts aside, packed, until they are read: best in the order in which they came. */
 export type TextSpool = (text: string) => SpooledText
 
-/** A week's proof page fits into two or three blocks. */
 const BLOCK_BYTES = 2 ** 20
+
+/** A week's proof page is shorter, and is not packed only to be unpacked again. */
+const UNPACKED_BLOCKS = 4
 
 interface Block {
   texts: string[]
@@ -23,6 +25,7 @@ interface Block {
 export function textSpool(): TextSpool {
   let block: Block = { texts: [] }
   let bytes = 0
+  let unpacked: Block[] | undefined = []
   let open: { readonly block: Block; readonly texts: readonly string[] } | undefined
   const textsOf = (of: Block): readonly string[] => {
     if (of.packed === undefined) return of.texts
@@ -34,13 +37,22 @@ export function textSpool(): TextSpool {
     const at = own.texts.push(text) - 1
     bytes += text.length
     if (bytes >= BLOCK_BYTES) {
-      own.packed = deflateRawSync(JSON.stringify(own.texts), { level: 1 })
-      own.texts = []
+      unpacked?.push(own)
+      if (unpacked === undefined) pack(own)
+      else if (unpacked.length > UNPACKED_BLOCKS) {
+        unpacked.forEach(pack)
+        unpacked = undefined
+      }
       block = { texts: [] }
       bytes = 0
     }
     return { read: () => textsOf(own)[at]! }
   }
+}
+
+function pack(block: Block): void {
+  block.packed = deflateRawSync(JSON.stringify(block.texts), { level: 1 })
+  block.texts = []
 }
 
 /** A text that is short, or at hand anyway. */

@@ -1,4 +1,4 @@
-import type { Shape } from '../../pieces/piece.js'
+import type { PathShape, Shape } from '../../pieces/piece.js'
 import type { Sprite } from './sprite.js'
 
 export interface SpriteShelf {
@@ -40,7 +40,7 @@ export function spriteShelf(keptBytes: number): SpriteShelf {
     once: (shape, draw) => {
       const onBoard = late.byShape.get(shape)
       if (onBoard !== undefined) return onBoard
-      const look = shape.kind === 'path' ? JSON.stringify(shape) : undefined
+      const look = shape.kind === 'path' ? lookOf(shape) : undefined
       const alike = look === undefined ? undefined : late.byLook.get(look)
       if (alike !== undefined) {
         late.byShape.set(shape, alike)
@@ -50,6 +50,11 @@ export function spriteShelf(keptBytes: number): SpriteShelf {
       return keep(shape, look, known ?? draw())
     },
   }
+}
+
+/** All that its pixels depend on; paths are long, and are best taken as they are. */
+function lookOf({ d, fill, stroke }: PathShape): string {
+  return stroke === undefined ? `${fill} ${d}` : `${fill} ${JSON.stringify(stroke)} ${d}`
 }
 
 function newBoard(): Board {
