@@ -1,4 +1,5 @@
 /** A line of text as it was drawn, taken apart into words. */
+import { pathWriter } from '../../pieces/art/path-writer.js'
 import { numbersTaken, type PathSteps } from '../page/path-data.js'
 
 /** A word's outline from the top left corner of its own box. */
@@ -113,18 +114,18 @@ export function outlineData(shape: string, points: readonly number[]): string {
   let y = 0
   let startX = 0
   let startY = 0
-  let data = ''
   for (const command of shape) {
+    writer.character(command.charCodeAt(0) | SMALL)
     if (command === 'Z') {
       x = startX
       y = startY
-      data += 'z'
       continue
     }
-    data += command.toLowerCase()
     const end = at + numbersTaken[command]!
-    for (let index = at; index < end; index += 2)
-      data += spaced(points[index]! - x, index === at) + spaced(points[index + 1]! - y, false)
+    for (let index = at; index < end; index += 2) {
+      writeNext(points[index]! - x, index === at)
+      writeNext(points[index + 1]! - y, false)
+    }
     x = points[end - 2]!
     y = points[end - 1]!
     if (command === 'M') {
@@ -133,10 +134,17 @@ export function outlineData(shape: string, points: readonly number[]): string {
     }
     at = end
   }
-  return data
+  return writer.take()
 }
 
+/** Text put together from bits keeps every bit in memory, ten times what it says; what is written into bytes does not. */
+const writer = pathWriter()
+const SPACE = 0x20
+/** What makes a letter a small one. */
+const SMALL = 0x20
+
 /** A minus parts a number from the one before as well as a space does. */
-function spaced(value: number, first: boolean): string {
-  return first || value < 0 ? String(value) : ` ${value}`
+function writeNext(value: number, first: boolean): void {
+  if (!first && value >= 0) writer.character(SPACE)
+  writer.number(value)
 }
