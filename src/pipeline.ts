@@ -64,7 +64,7 @@ export async function makePlan(request: MakeRequest): Promise<Outcome<MadePlan>>
   const { outFolder, formats, dpi, only, jobs = cpus().length, watching = {}, kept } = request
   const printed = printedPlan(onSheets.value)
   const of = printed.items.length
-  collectSoonerFor(printed.items.reduce((sum, { sheets }) => sum + sheets.length, 0))
+  collectSoonerFor({ sheets: printed.items.reduce((sum, { sheets }) => sum + sheets.length, 0) })
   const written = await writePlan({
     printed,
     outFolder,
@@ -114,6 +114,7 @@ export async function putEachOnSheets<T>(
     return failWith(inReadingOrder(problems, request.planFile))
   }
   const { plan } = studied.value
+  collectSoonerFor({ words: plan.words.length })
   const jobs = chooseJobs(plan, request.only)
   if (!jobs.ok) return failWith([...studied.problems, ...jobs.problems])
   const imposed = await putOnSheets(studied.value, jobs.value, work, take)

@@ -1,13 +1,13 @@
 import { setFlagsFromString } from 'node:v8'
 
 /** More than a week's plan has. */
-const MANY_SHEETS = 60
+const [MANY_WORDS, MANY_SHEETS] = [400, 60]
 
 /**
- * V8 lets garbage lie until it is as much again as what is in use, and with it what resvg drew. Where sheets are made by the
- * hundred it is to collect when there is a quarter more: the most memory that is held falls by a fifth, for a tenth more of
+ * V8 lets garbage lie until it is as much again as what is in use, and with it what resvg drew. Where words are fitted and
+ * sheets made by the hundred it is to collect when there is a quarter more: the most memory that is held falls by a fifth, for a tenth more of
  * the processor's time. A flag of the whole process, and no other value depends on it; a week's plan never comes here.
  */
-export function collectSoonerFor(sheets: number): void {
-  if (sheets > MANY_SHEETS) setFlagsFromString('--heap-growing-percent=25')
+export function collectSoonerFor({ words = 0, sheets = 0 }: { words?: number; sheets?: number }): void {
+  if (words > MANY_WORDS || sheets > MANY_SHEETS) setFlagsFromString('--heap-growing-percent=25')
 }

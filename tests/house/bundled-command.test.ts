@@ -164,7 +164,7 @@ describe('the loader of chunks', () => {
     const folder = folderWith(chunks)
     const scripts = new Map()
     await chunkLoader(folder, scripts).load('word.cjs')
-    collectSoonerFor(1000)
+    collectSoonerFor({ sheets: 1000 })
     keepCompiled(folder, scripts)
     // As another process has it.
     setFlagsFromString('--heap-growing-percent=0')
