@@ -2,6 +2,7 @@ import { Resvg } from '@resvg/resvg-js'
 import { describe, expect, it } from 'vitest'
 import { svgSize } from '../../../src/files/page/svg.js'
 import { sheetBody } from '../../../src/files/page/svg-body.js'
+import { keptLines } from '../../../src/files/proof/kept-lines.js'
 import { type SharedOutlines, sharedOutlines } from '../../../src/files/proof/shared-outlines.js'
 import { aSheetWithText } from './sheet-with-text.js'
 
@@ -54,5 +55,21 @@ describe('text whose words are defined once', () => {
     expect(idFor(`M0 0${'L10.123 20.456'.repeat(40)}Z`)).toBeUndefined()
     expect(idFor(`M0 0${curve.repeat(20)}M1 1${curve.repeat(20)}`)).toBeUndefined()
     expect(idFor(`M0 0${curve.repeat(20)}Z`)).toBeDefined()
+  })
+
+  it('is written once where its lines are kept from run to run', () => {
+    const lines = keptLines()
+    const before = sharedOutlines(undefined, lines.read)
+    const [body, again] = [sheetBody(sheet, new Map(), before.idFor), sharedOutlines(undefined, lines.read)]
+    const words = sheet.furniture
+      .flatMap(({ art }) => art.shapes)
+      .flatMap(shape => (shape.kind === 'path' ? [...(shape.words ?? [shape])] : []))
+      .flatMap(({ d }) => lines.read(d) ?? [])
+    const written = words.map(word => word.written)
+    expect(sheetBody(sheet, new Map(), again.idFor)).toBe(body)
+    expect(words.length).toBeGreaterThan(50)
+    expect(words.every((word, index) => word.written !== undefined && word.written === written[index])).toBe(
+      true,
+    )
   })
 })

@@ -77,6 +77,12 @@ describe('the cover', () => {
     expect(said.some(run => run.text.startsWith('Measure this'))).toBe(true)
   })
 
+  it('draws the little sheet in one, so that none of its rows has to be painted for what lies over it', () => {
+    const shapes = cover(letter).flatMap(({ furniture }) => furniture.map(({ art }) => art.shapes))
+    const little = shapes.filter(all => all.some(shape => shape.kind === 'path' && shape.fill === '#e4e4e4'))
+    expect(little.map(all => all.length)).toEqual([3])
+  })
+
   it('carries the cutting plan and its number of cuts', () => {
     const text = textOf(cover(letter))
     expect(text).toContain('word cards: 9 straight cuts a pile')
