@@ -55,6 +55,8 @@ export interface DeskWord {
   /** `4: s·n·a·k·(e)` */
   readonly sounds: string
   readonly said: readonly string[]
+  /** Of words spelled alike: which there are, each with how it is said. */
+  readonly meanings: readonly { readonly meaning: string; readonly said: string }[]
   readonly soundCount: number
   readonly pieces: readonly StudiedPiece[]
   readonly syllables: readonly string[]

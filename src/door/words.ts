@@ -7,6 +7,8 @@ import { formatProblem, type Outcome, type Problem } from '../problems.js'
 import { formsOf as formsIn, type WordForm } from '../words/endings/forms.js'
 import { installedLexicon } from '../words/lexicon/lexicon.js'
 import { patternNames } from '../words/patterns/index.js'
+import type { Use } from '../words/pronunciation/listed-pronunciations.js'
+import { usesOf } from '../words/pronunciation/meant.js'
 import { studyWord } from '../words/study.js'
 import type { Word } from '../words/word.js'
 
@@ -82,6 +84,11 @@ function studyAll(list: readonly PlanWord[], told: readonly Problem[]): Outcome<
 /** The forms that a word takes by an ending, each with its rule in plain words. */
 export function formsOf(word: Word): readonly WordForm[] {
   return formsIn(word, installedLexicon())
+}
+
+/** The words spelled like this one that are said otherwise, each with its meaning as `meant:` of a plan names it; else none. */
+export function waysMeant({ text }: Pick<Word, 'text'>): readonly Use[] {
+  return usesOf(installedLexicon().lookUp(text))
 }
 
 /** Why the analysis says what it says of a word; loaded only when somebody asks. */

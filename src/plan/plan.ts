@@ -115,10 +115,12 @@ export interface CameBack {
 
 /** By the key as she writes it. */
 export type OverridePlaces = Readonly<Partial<Record<OverrideKey, Place>>>
-export type OverrideKey = 'sounds' | 'syllables' | 'part of speech' | 'plural' | 'not' | 'also'
+export type OverrideKey = 'meant' | 'sounds' | 'syllables' | 'part of speech' | 'plural' | 'not' | 'also'
 
 /** The teacher's own analysis, which wins over ours. */
 export interface WordOverrides {
+  /** Which of several words that are spelled alike she means, by its meaning as the study tells it. */
+  readonly meant?: string
   /**
    * Her division into sounds, each the letters that spell it: `['m', 'ar', 'sh']`. Capitals as in the word.
    * Letters that say nothing may stand in brackets, `['c', 'a', 'k', '(e)']`, and letters that stand apart with a low

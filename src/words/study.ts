@@ -10,7 +10,7 @@ import { guessPartsOfSpeech } from './parts-of-speech/guess.js'
 import { findPatterns } from './patterns/find-patterns.js'
 import { lexiconEvidence } from './patterns/lexicon-evidence.js'
 import type { StudiedLetters } from './patterns/pattern.js'
-import { heteronyms } from './pronunciation/listed-pronunciations.js'
+import { asMeant, meantProblems, meantUse, usesOf } from './pronunciation/meant.js'
 import { draftOf } from './senses/drafts.js'
 import { countOf, soundPieces } from './sound-pieces.js'
 import { soundingOf } from './sounding.js'
@@ -28,7 +28,8 @@ export function studyWord(planWord: PlanWord, lexicon: Lexicon, ways: ClassWays 
   const { accent, countSounds = 'as taught' } = ways
   const { overrides, sentence, picture, cameBack } = planWord
   const text = straighten(planWord.text)
-  const entry = lookUp(text, lexicon)
+  const listed = lookUp(text, lexicon)
+  const entry = asMeant(listed, overrides.meant)
   const asShown = () => piecesToWrite({ text, place: planWord.place, overrides: {} }, lexicon)
   const sounding = soundingOf({ text, planWord, entry, lexicon, accent, asShown })
   if (!sounding.ok) return sounding
@@ -48,9 +49,12 @@ export function studyWord(planWord: PlanWord, lexicon: Lexicon, ways: ClassWays 
   const found = findPatterns(letters)
   const divided = overrides.sounds !== undefined
   const pieces = soundPieces({ word: letters, graphemes, divided, counting: countSounds })
-  const notes = [...exceptions.map(each => `exception: ${each}`), ...heteronymNotes(text, entry)]
+  const notes = [
+    ...exceptions.map(each => `exception: ${each}`),
+    ...heteronymNotes(text, entry, overrides.meant),
+  ]
   const overridden = settledBy(overrides)
-  const clueDraft = draftOf(entry?.word ?? text)
+  const clueDraft = isDraftOfAnother(listed, overrides.meant) ? undefined : draftOf(entry?.word ?? text)
   const usesDraft = planWord.clue === undefined && clueDraft !== undefined && ways.cluesFrom === 'drafts'
   const clue = planWord.clue ?? (usesDraft ? clueDraft : undefined)
   const word: Word = {
@@ -78,6 +82,7 @@ export function studyWord(planWord: PlanWord, lexicon: Lexicon, ways: ClassWays 
   }
   return outcomeOf(word, [
     ...sounding.problems,
+    ...meantProblems(planWord, listed),
     ...overrideProblems({ planWord, word: letters, found, entry, lexicon }),
   ])
 }
@@ -91,8 +96,9 @@ function piecesToWrite(planWord: PlanWord, lexicon: Lexicon): string {
 
 /** What the teacher settled, in the order of the analysis. */
 function settledBy(overrides: WordOverrides): readonly Overridden[] {
-  const { sounds, syllables, partsOfSpeech, plural, noPlural, notPatterns, alsoPatterns } = overrides
+  const { meant, sounds, syllables, partsOfSpeech, plural, noPlural, notPatterns, alsoPatterns } = overrides
   return [
+    ...(meant === undefined ? [] : ['meaning' as const]),
     ...(sounds === undefined ? [] : ['sounds' as const]),
     ...(syllables === undefined ? [] : ['syllables' as const]),
     ...(partsOfSpeech === undefined ? [] : ['part of speech' as const]),
@@ -107,11 +113,23 @@ function sourceOf(source: WordSource, overridden: readonly Overridden[]): WordSo
 }
 
 /** One line where the word is said in more than one way, each its own word, so that the teacher can choose. */
-function heteronymNotes(text: string, entry: LexiconEntry | undefined): readonly string[] {
-  if (entry?.heteronym !== true) return []
-  const uses = heteronyms().get(entry.word) ?? []
+function heteronymNotes(
+  text: string,
+  entry: LexiconEntry | undefined,
+  meant: string | undefined,
+): readonly string[] {
+  const uses = usesOf(entry)
+  if (uses.length === 0) return []
   const ways = uses.map(({ pronunciation, meaning }) => `/${pronunciation}/ (${meaning})`)
-  return [`${text} is said in different ways: ${ways.join(', ')}; taken here: the first`]
+  const chosen = meantUse(entry, meant)
+  const taken = chosen === undefined ? 'the first' : `yours, /${chosen.pronunciation}/`
+  return [`${text} is said in different ways: ${ways.join(', ')}; taken here: ${taken}`]
+}
+
+/** Drafts are of the word that is commoner in speech to children. */
+function isDraftOfAnother(entry: LexiconEntry | undefined, meant: string | undefined): boolean {
+  const use = meantUse(entry, meant)
+  return use !== undefined && use !== usesOf(entry)[0]
 }
 
 /** Unicode NFC, the curly and other apostrophes straight, the several hyphens one. */

@@ -66,7 +66,7 @@ export interface Plural {
 export type WordSource = 'lexicon' | 'teacher' | 'guess'
 
 /** What the teacher may settle. */
-export type Overridden = 'sounds' | 'syllables' | 'part of speech' | 'plural' | 'patterns'
+export type Overridden = 'meaning' | 'sounds' | 'syllables' | 'part of speech' | 'plural' | 'patterns'
 
 export interface Word {
   /** As the teacher typed it (Unicode NFC, apostrophes straightened). */

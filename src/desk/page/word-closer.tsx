@@ -45,6 +45,7 @@ export function WordCloser({ entry, index, word }: WordCloserProps) {
   const syllables = word.syllables.map(each => ({ letters: each, silent: false }))
   const isPlainWord = /^\p{L}+$/u.test(letters)
   const parts = textOf(entry, 'part of speech', 'parts of speech')
+  const meant = textOf(entry, 'meant')
   const noPlural = textOf(entry, 'plural').toLowerCase() === 'none'
   return (
     <Fold
@@ -55,6 +56,26 @@ export function WordCloser({ entry, index, word }: WordCloserProps) {
       }
       id={idOf(['words', index, 'word'])}
     >
+      {word.meanings.length > 0 && (
+        <fieldset class="meanings">
+          <legend id={idOf(['words', index, 'meant'])} tabIndex={-1}>
+            Which {word.text} do you mean?
+          </legend>
+          {word.meanings.map(({ meaning, said }, at) => (
+            <label key={meaning} class="tick">
+              <input
+                type="radio"
+                name={`meant-${index}`}
+                checked={meant === '' ? at === 0 : meant.toLowerCase() === meaning}
+                onChange={() => set(['meant'], 'the meaning')(at === 0 ? '' : meaning)}
+              />
+              <span>
+                {meaning}, said {said}
+              </span>
+            </label>
+          ))}
+        </fieldset>
+      )}
       {isPlainWord && (
         <div class="division">
           <Division

@@ -15,6 +15,7 @@ import {
   soundsInASentence,
   studyTypedWords,
   type Word,
+  waysMeant,
 } from '../../oaktag.js'
 import type { Data, DeskPattern, DeskPlan, DeskProblem, DeskWord, NoWordHere } from '../messages.js'
 import { type FolderFiles, withPlanText } from './folder-files.js'
@@ -144,6 +145,10 @@ function tellWord(word: Word, looked: LookedAtPlan | undefined, pictures: Pictur
     yours: word.overridden ?? [],
     sounds: soundsInASentence(word),
     said: said.slice(0, 4),
+    meanings: waysMeant(word).map(({ pronunciation, meaning }) => ({
+      meaning,
+      said: respelling(word, pronunciation),
+    })),
     soundCount: word.soundCount,
     pieces: word.pieces,
     syllables: word.syllables,

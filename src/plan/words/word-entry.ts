@@ -71,6 +71,15 @@ function wordKeys({ patterns, files, file }: WordContext, word: string | undefin
       example: 'The marsh is wet.',
     }),
     picture: key('your own picture of it', pictureReader(files, file)),
+    meant: key(
+      'which of two words spelled alike you mean, as study tells them',
+      textReader('a meaning', 60),
+      {
+        example: 'to turn',
+        usual: 'the first that study tells',
+        beside: 'word: wind',
+      },
+    ),
     sounds: key('your own division into sounds; it wins over ours', division('sounds')),
     syllables: key('your own division into syllables; it wins over ours', division('syllables'), {
       beside: 'word: market',
@@ -124,9 +133,10 @@ function wordFromKeys(map: MapEntry, context: WordContext): Outcome<PlanWord> {
     ...present({ others: context.otherKeys }),
   })
   return andThen(keys, ({ values, places }) => {
-    const { word, clue, sentence, picture, sounds, syllables, plural = {} } = values
+    const { word, clue, sentence, picture, meant, sounds, syllables, plural = {} } = values
     const overrides: WordOverrides = {
       ...present({
+        meant,
         sounds,
         syllables,
         partsOfSpeech: values['part of speech'],
@@ -146,7 +156,7 @@ function wordFromKeys(map: MapEntry, context: WordContext): Outcome<PlanWord> {
   })
 }
 
-const overrideKeys = ['sounds', 'syllables', 'part of speech', 'plural', 'not', 'also'] as const
+const overrideKeys = ['meant', 'sounds', 'syllables', 'part of speech', 'plural', 'not', 'also'] as const
 
 function placesOf(places: ReadonlyMap<string, Place>): OverridePlaces {
   return present(Object.fromEntries(overrideKeys.map(key => [key, places.get(key)])))

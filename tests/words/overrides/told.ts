@@ -6,7 +6,15 @@ import { studyWord } from '../../../src/words/study.js'
 
 const lexicon = openLexicon()
 const place = { file: 'marsh.yaml', line: 2, column: 5 }
-const keys: readonly OverrideKey[] = ['sounds', 'syllables', 'part of speech', 'plural', 'not', 'also']
+const keys: readonly OverrideKey[] = [
+  'meant',
+  'sounds',
+  'syllables',
+  'part of speech',
+  'plural',
+  'not',
+  'also',
+]
 const overridePlaces = Object.fromEntries(
   keys.map((key): [OverrideKey, Place] => [key, { file: `${key}.yaml`, line: 1 }]),
 )
