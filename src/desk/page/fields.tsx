@@ -1,6 +1,6 @@
 /** Controls that take a value when it is ready: at the Enter key, or when they are left. */
 import type { ComponentChildren } from 'preact'
-import { useEffect, useId, useState } from 'preact/hooks'
+import { useEffect, useId, useRef, useState } from 'preact/hooks'
 
 export interface TextFieldProps {
   readonly label: string
@@ -14,9 +14,16 @@ export interface TextFieldProps {
 export function TextField({ label, value, id, placeholder, note, commit }: TextFieldProps) {
   const own = useId()
   const [typed, setTyped] = useState(value)
-  useEffect(() => setTyped(value), [value])
+  /** What the plan holds, or was asked to hold last: the Enter key and leaving the field ask once. */
+  const asked = useRef(value)
+  useEffect(() => {
+    asked.current = value
+    setTyped(value)
+  }, [value])
   const done = () => {
-    if (typed.trim() !== value) commit(typed.trim())
+    if (typed.trim() === asked.current) return
+    asked.current = typed.trim()
+    commit(typed.trim())
   }
   return (
     <label class="field">
@@ -69,7 +76,6 @@ export function NumberField({ label, value, least, most, id, note, commit }: Num
         aria-invalid={!isFine}
         onInput={event => setTyped(event.currentTarget.value)}
         onChange={done}
-        onBlur={done}
       />
       {!isFine && (
         <small class="wrong">

@@ -4,8 +4,9 @@ import type { Change, Data, NamedChoice } from '../messages.js'
 import { keyIn, listOf, textChange, textOf } from '../plan-values.js'
 import { idOf, useDesk } from './desk-state.js'
 import { ChoiceField, Fold, TextField } from './fields.js'
+import { Pick } from './pick-letters.js'
 import { RowTools } from './row-tools.js'
-import { WordPicture } from './words.js'
+import { WordPicture } from './word-picture.js'
 
 /** Dark enough on white to be read, and apart from one another for most eyes; any other is written. */
 const colours = [
@@ -21,7 +22,9 @@ const wholeWords = ['part of speech', 'plural', 'sounds', 'syllables']
 export function Marks() {
   const { plan } = useDesk()
   const marks = listOf(plan.data, 'marks')
-  const words = plan.words.flatMap(word => (word === null ? [] : [word]))
+  const words = plan.words.flatMap((word, index) => (word === null ? [] : [{ word, index }]))
+  const [picked, setPicked] = useState<number>()
+  const chosen = words.find(({ index }) => index === picked)
   return (
     <section aria-labelledby="marks-head">
       <h2 id="marks-head">Marks</h2>
@@ -30,12 +33,29 @@ export function Marks() {
         copier keeps apart.
       </p>
       <ul class="preview" aria-label="Your words as they are marked">
-        {words.map((word, index) => (
+        {words.map(({ word, index }) => (
           <li key={index}>
-            <WordPicture word={word} />
+            <button
+              type="button"
+              class="pick-word"
+              aria-expanded={picked === index}
+              onClick={() => setPicked(picked === index ? undefined : index)}
+            >
+              <WordPicture word={word} />
+            </button>
           </li>
         ))}
       </ul>
+      {chosen === undefined ? (
+        <p>Press a word to pick letters in it and say what is to be marked.</p>
+      ) : (
+        <Pick
+          key={chosen.index}
+          entry={listOf(plan.data, 'words')[chosen.index] ?? ''}
+          index={chosen.index}
+          word={chosen.word}
+        />
+      )}
       {marks.length === 0 && <p>Nothing is marked by your choice yet. Pick from what your words show:</p>}
       <ol class="marks">
         {marks.map((entry, index) => (

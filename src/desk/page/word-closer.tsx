@@ -1,11 +1,12 @@
 /** A word looked at closely: its division by pointing, every finding with its reason, and what is hers. */
 import type { ComponentChildren } from 'preact'
-import { useState } from 'preact/hooks'
 import { isParted, partedAt, writtenPieces } from '../divided.js'
-import type { Change, Data, DeskWord, Shown } from '../messages.js'
-import { entriesOf, isKeys, keyIn, listChange, textChange, textOf, valueAt } from '../plan-values.js'
+import { findingsUnder, withFinding, withoutFinding } from '../findings.js'
+import type { Data, DeskWord, Shown } from '../messages.js'
+import { isKeys, keyIn, textChange, textOf, valueAt } from '../plan-values.js'
 import { idOf, useDesk } from './desk-state.js'
 import { ChoiceField, Fold, TextField } from './fields.js'
+import { Pick } from './pick-letters.js'
 
 const partNames = [
   'noun',
@@ -222,21 +223,6 @@ function Division({ title, word, pieces, id, isYours, mayBeSilent = false, takeB
   )
 }
 
-/** What the plan says of a finding: `silent-letters kn`. */
-function findingsUnder(entry: Data, key: string): readonly string[] {
-  return entriesOf(valueAt(entry, key)).flatMap(each => (typeof each === 'string' ? [each] : []))
-}
-
-function withFinding(entry: Data, index: number, key: 'not' | 'also', finding: string): readonly Change[] {
-  const values = [...entriesOf(valueAt(entry, key)), finding]
-  return listChange(entry, ['words', index, keyIn(entry, key)], values, 'word')
-}
-
-function withoutFinding(entry: Data, index: number, key: 'not' | 'also', finding: string): readonly Change[] {
-  const values = entriesOf(valueAt(entry, key)).filter(each => each !== finding)
-  return listChange(entry, ['words', index, keyIn(entry, key)], values, 'word')
-}
-
 function Found({ entry, index, word }: WordCloserProps) {
   const { change } = useDesk()
   const not = findingsUnder(entry, 'not')
@@ -279,92 +265,5 @@ function Found({ entry, index, word }: WordCloserProps) {
         ))}
       </ul>
     </div>
-  )
-}
-
-/** Letters are picked by pointing, and something is said of them. */
-function Pick({ entry, index, word }: WordCloserProps) {
-  const { plan, names, change } = useDesk()
-  const [range, setRange] = useState<readonly [number, number]>()
-  const [pattern, setPattern] = useState('')
-  const letters = [...word.text]
-  const [from, to] = range ?? [0, -1]
-  const picked = letters
-    .slice(from, to + 1)
-    .join('')
-    .toLowerCase()
-  const place =
-    range === undefined || word.text.length === picked.length
-      ? undefined
-      : from === 0
-        ? 'beginning'
-        : to === letters.length - 1
-          ? 'end'
-          : 'middle'
-  const marks = entriesOf(valueAt(plan.data, 'marks'))
-  const mark = (at?: string) =>
-    change(`a mark on ${picked}`, [
-      {
-        kind: 'insert',
-        path: ['marks'],
-        at: marks.length,
-        values: [at === undefined ? { letters: picked } : { letters: picked, place: at }],
-      },
-    ])
-  const pick = (at: number) => {
-    if (range === undefined || at < range[0]) setRange([at, at])
-    else if (at === range[0] && at === range[1]) setRange(undefined)
-    else setRange([range[0], at])
-  }
-  return (
-    <fieldset class="pick" aria-label={`Pick letters of ${word.text}`}>
-      <h3>Pick letters</h3>
-      <div class="letters">
-        {letters.map((letter, at) => (
-          <button
-            key={at}
-            type="button"
-            class="letter"
-            aria-pressed={at >= from && at <= to}
-            onClick={() => pick(at)}
-          >
-            {letter}
-          </button>
-        ))}
-      </div>
-      {range === undefined ? (
-        <small>Press the first letter, then the last.</small>
-      ) : (
-        <div class="choices">
-          <button type="button" onClick={() => void mark()}>
-            Mark {picked} wherever it stands
-          </button>
-          {place !== undefined && (
-            <button type="button" onClick={() => void mark(place)}>
-              Mark {picked} only at the {place} of words
-            </button>
-          )}
-          <ChoiceField
-            label={`In ${word.text}, ${picked} shows`}
-            value={pattern}
-            none="choose a pattern"
-            choices={names.patterns.map(({ name }) => name)}
-            commit={setPattern}
-          />
-          <button
-            type="button"
-            disabled={pattern === ''}
-            onClick={() =>
-              void change(
-                `${pattern} in ${word.text}`,
-                withFinding(entry, index, 'also', `${pattern} ${picked}`),
-              )
-            }
-          >
-            It does in my class
-          </button>
-        </div>
-      )}
-    </fieldset>
   )
 }

@@ -8,6 +8,7 @@ import { ChoiceField, Fold } from './fields.js'
 import { RowTools } from './row-tools.js'
 import { Told } from './told.js'
 import { WordCloser } from './word-closer.js'
+import { WordPicture } from './word-picture.js'
 
 /** A pause in typing after which the plan takes the word. */
 const REST_MS = 150
@@ -59,14 +60,6 @@ export function Words() {
         </section>
       )}
     </section>
-  )
-}
-
-export function WordPicture({ word }: { readonly word: DeskWord }) {
-  return word.picture === undefined ? (
-    <span class="plain-word">{word.text}</span>
-  ) : (
-    <img class="word" src={word.picture} alt={word.text} />
   )
 }
 
@@ -128,16 +121,24 @@ function WordField({ label, value, id, told, commit, children }: WordFieldProps)
   const rest = useRef<ReturnType<typeof setTimeout>>()
   const asked = useRef(0)
   const isBeingTyped = useRef(false)
+  /** Taken at the Enter key, it is not taken again when the field is left. */
+  const taken = useRef('')
   useEffect(() => {
     if (!isBeingTyped.current) setTyped(value)
   }, [value])
   const take = (text: string) => {
+    const own = text.trim()
     clearTimeout(rest.current)
     isBeingTyped.current = false
-    if (text.trim() !== '' && text.trim() !== value) void commit(text.trim())
-    else setTyped(value)
+    if (own === '' || own === value) return setTyped(value)
+    // What is no word stays in the field, with what is wrong with it, and comes into no plan.
+    const isNone = live !== undefined && 'trouble' in live && pastedWords(own).length < 2
+    if (isNone || own === taken.current) return
+    taken.current = own
+    void commit(own)
   }
   const type = (text: string) => {
+    taken.current = ''
     setTyped(text)
     isBeingTyped.current = true
     clearTimeout(rest.current)
@@ -201,6 +202,7 @@ function NewWord({ count }: { readonly count: number }) {
   const add = async () => {
     const words = pastedWords(typed)
     if (words.length === 0) return
+    if (words.length === 1 && live !== undefined && 'trouble' in live) return say(live.trouble)
     const says = words.length === 1 ? `the word ${words[0]?.word}` : `${words.length} words`
     const done = await change(says, [
       { kind: 'insert', path: ['words'], at: count, values: words.map(wordEntry) },

@@ -1,0 +1,28 @@
+/** Findings that a plan takes away from a word (`not:`) or adds (`also:`). */
+import type { Change, Data } from './messages.js'
+import { entriesOf, keyIn, listChange, valueAt } from './plan-values.js'
+
+/** What the plan says of a finding: `silent-letters kn`. */
+export function findingsUnder(entry: Data, key: string): readonly string[] {
+  return entriesOf(valueAt(entry, key)).flatMap(each => (typeof each === 'string' ? [each] : []))
+}
+
+export function withFinding(
+  entry: Data,
+  index: number,
+  key: 'not' | 'also',
+  finding: string,
+): readonly Change[] {
+  const values = [...entriesOf(valueAt(entry, key)), finding]
+  return listChange(entry, ['words', index, keyIn(entry, key)], values, 'word')
+}
+
+export function withoutFinding(
+  entry: Data,
+  index: number,
+  key: 'not' | 'also',
+  finding: string,
+): readonly Change[] {
+  const values = entriesOf(valueAt(entry, key)).filter(each => each !== finding)
+  return listChange(entry, ['words', index, keyIn(entry, key)], values, 'word')
+}
