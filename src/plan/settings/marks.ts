@@ -159,8 +159,8 @@ function patternReader(names: Vocabulary): ValueReader<string> {
   return reading(read.takes, entry => {
     const typed = entry.kind === 'text' ? sameWord(entry.text) : ''
     const outcome = read(entry)
-    const isKnown = otherNames('pattern', names)().has(foldName(typed))
-    if (outcome.ok || isKnown || !/^[a-z]{1,4}$|^[a-z]_[a-z]$/.test(typed)) return outcome
+    if (outcome.ok || !/^[a-z]{1,4}$|^[a-z]_[a-z]$/.test(typed)) return outcome
+    if (otherNames('pattern', names)().has(foldName(typed))) return outcome
     const message = `"${typed}" is no pattern but letters`
     return fail(errorAt(entry.place, message, `Write letters: ${typed} instead of pattern: ${typed}.`))
   })

@@ -26,14 +26,19 @@ const curlyQuotes = /^[\u2018-\u201F\u00AB]\s*(.*?)\s*[\u2018-\u201F\u00BB]$/
 
 /** Reads one of the known names in any spelling, and gives it as the vocabulary spells it. */
 export function nameReader({ what, known, where, list, others }: NameKind): ValueReader<string> {
-  const byFolded = new Map(known.map(name => [foldName(name), name]))
+  // Every key of a plan has its reader, and few of them are asked to read.
+  let byFolded: ReadonlyMap<string, string> | undefined
+  const called = (text: string): string | undefined => {
+    byFolded ??= new Map(known.map(name => [foldName(name), name]))
+    return byFolded.get(foldName(text))
+  }
   const takes: Takes = { kind: 'names', what, names: known, ...present({ list }) }
   return reading(takes, entry => {
     if (entry.kind !== 'text') return misfit(entry, `the name of ${what}`, where)
-    const name = byFolded.get(foldName(entry.text))
+    const name = called(entry.text)
     if (name !== undefined) return succeed(name)
     const bare = what.replace(/^an? /, '')
-    const unquoted = byFolded.get(foldName(entry.text.replace(curlyQuotes, '$1')))
+    const unquoted = called(entry.text.replace(curlyQuotes, '$1'))
     const advice =
       unquoted === undefined
         ? nearestAdvice({ name: entry.text, known, where, others })

@@ -14,9 +14,14 @@ const paperRange = { minMm: 50, maxMm: 600 }
 /** A paper's name in any of its spellings, or its size: `100 x 150 mm`. */
 export function paperReader(vocabulary: Vocabulary): ValueReader<Paper> {
   const { papers } = vocabulary
-  const byAlias = new Map(
-    papers.flatMap(paper => (paper.aliases ?? []).map(alias => [plainPaperName(alias), paper])),
-  )
+  // Many keys take a paper, and few plans name one.
+  let byAlias: ReadonlyMap<string, Paper> | undefined
+  const called = (text: string): Paper | undefined => {
+    byAlias ??= new Map(
+      papers.flatMap(paper => (paper.aliases ?? []).map(alias => [plainPaperName(alias), paper] as const)),
+    )
+    return byAlias.get(plainPaperName(text))
+  }
   const named = nameReader({
     what: 'a paper',
     known: papers.map(({ name }) => name),
@@ -31,7 +36,7 @@ export function paperReader(vocabulary: Vocabulary): ValueReader<Paper> {
     ways: [{ kind: 'names', what: 'a paper', names, synonyms: aliases, list: 'papers' }, sized.takes],
   }
   return reading(takes, entry => {
-    const known = entry.kind === 'text' ? byAlias.get(plainPaperName(entry.text)) : undefined
+    const known = entry.kind === 'text' ? called(entry.text) : undefined
     if (known) return succeed(paperAlone(known))
     if (entry.kind === 'text' && parseSize(entry.text)) {
       return andThen(sized(entry), size => succeed(portrait(entry.text, size)))
