@@ -1,17 +1,22 @@
-import { existsSync, mkdirSync, utimesSync, writeFileSync } from 'node:fs'
+import { existsSync, mkdirSync, mkdtempSync, rmSync, utimesSync, writeFileSync } from 'node:fs'
+import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { setTimeout } from 'node:timers/promises'
-import { describe, expect, it } from 'vitest'
+import { afterAll, describe, expect, it } from 'vitest'
 import { type FileSystem, machineFiles } from '../../../src/files/folder/file-system.js'
 import { type HeldLock, withLock } from '../../../src/files/folder/folder-lock.js'
 import { beginRun, type Host, thisHost } from '../../../src/files/folder/running-process.js'
-import { folderWith } from '../../pipeline/plan-folder.js'
 import { systemError, troubledFiles } from './troubled-files.js'
 
 const times = { poll: 5, beat: 20, endedAfter: 100, silentAfter: 400, longest: 1500 }
 const anotherMachine = '00000000-1-abcdefghij'
 /** No process has a number beyond the largest that systems give. */
 const endedHere = `${thisHost.machine}-99999999-abcdefghij`
+
+const home = mkdtempSync(join(tmpdir(), 'oaktag-locks-'))
+afterAll(() => rmSync(home, { recursive: true }))
+
+const emptyFolder = () => mkdtempSync(join(home, 'folder-'))
 
 function lockIn(folder: string, change: { host?: Host; files?: FileSystem } = {}) {
   const { host = thisHost, files = machineFiles } = change
@@ -36,7 +41,8 @@ function leaveLock(folder: string, run: string): string {
   return folder
 }
 
-describe('the lock of a plan’s folder', () => {
+// At one time: most of what these tests take is waiting.
+describe.concurrent('the lock of a plan’s folder', () => {
   it.each([
     [
       'an empty file, as a kill in the midst of making a lock might leave',
@@ -55,14 +61,14 @@ describe('the lock of a plan’s folder', () => {
     ],
     ['a file that no run is called', (folder: string) => leaveLock(folder, 'notes.txt')],
   ])('is taken over from %s', async (_, leave) => {
-    const folder = folderWith({})
+    const folder = emptyFolder()
     leave(folder)
     const done = await lockIn(folder).take(async () => 'done')
     expect([done, existsSync(join(folder, 'lock'))]).toEqual(['done', false])
   })
 
   it('held by a run under way keeps others waiting until it is let go', async () => {
-    const folder = folderWith({})
+    const folder = emptyFolder()
     const order: string[] = []
     const held = lockIn(folder).take(async () => {
       await setTimeout(200)
@@ -75,7 +81,7 @@ describe('the lock of a plan’s folder', () => {
   })
 
   it('is not taken from a run that cannot be judged, as long as it says that it is there', async () => {
-    const folder = leaveLock(folderWith({}), anotherMachine)
+    const folder = leaveLock(emptyFolder(), anotherMachine)
     const beating = setInterval(() => {
       const now = new Date()
       utimesSync(join(folder, 'lock', anotherMachine), now, now)
@@ -89,7 +95,7 @@ describe('the lock of a plan’s folder', () => {
   })
 
   it('is said to be lost by a run that was taken for ended', async () => {
-    const folder = folderWith({})
+    const folder = emptyFolder()
     // It holds the lock and says nothing: its beats do not reach the disk.
     const silent = troubledFiles(change => {
       if (change === 'touch') throw systemError('EIO')
@@ -105,7 +111,7 @@ describe('the lock of a plan’s folder', () => {
   })
 
   it('is held by one of many at a time, whoever is killed', { timeout: 20_000 }, async () => {
-    const folder = leaveLock(folderWith({}), endedHere)
+    const folder = leaveLock(emptyFolder(), endedHere)
     let inside = 0
     let most = 0
     const runs = Array.from({ length: 12 }, (_, index) =>
@@ -121,7 +127,7 @@ describe('the lock of a plan’s folder', () => {
   })
 
   it('is let go when the task fails', async () => {
-    const folder = folderWith({})
+    const folder = emptyFolder()
     const failing = lockIn(folder).take(() => Promise.reject(new Error('no room')))
     await expect(failing).rejects.toThrow('no room')
     expect(existsSync(join(folder, 'lock'))).toBe(false)
@@ -129,7 +135,7 @@ describe('the lock of a plan’s folder', () => {
 
   it('that cannot be made leaves nothing behind', async () => {
     for (const failing of ['makeFolder', 'write', 'rename'] as const) {
-      const folder = folderWith({})
+      const folder = emptyFolder()
       const files = troubledFiles(change => {
         if (change === failing) throw systemError('ENOSPC')
       })

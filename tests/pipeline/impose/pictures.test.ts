@@ -1,7 +1,8 @@
-import { readdirSync, readFileSync } from 'node:fs'
+import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
+import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import sharp from 'sharp'
-import { describe, expect, it } from 'vitest'
+import { afterAll, describe, expect, it } from 'vitest'
 import { makePlan } from '../../../src/pipeline.js'
 import { hasProgram, runProgram } from '../../files/system-program.js'
 import { folderWith } from '../plan-folder.js'
@@ -28,19 +29,29 @@ async function photograph(): Promise<Buffer> {
     .toBuffer()
 }
 
-async function madeFolder(picture: Uint8Array): Promise<string> {
-  const folder = folderWith({
-    'week.yaml': 'words: [{word: reed, picture: reed.jpg}]\nprint: [{layout: word-cards, back: picture}]\n',
-    'reed.jpg': picture,
-  })
-  const made = await makePlan({
-    planFile: join(folder, 'week.yaml'),
-    outFolder: join(folder, 'out'),
-    formats: ['svg', 'png', 'pdf'],
-    dpi: 100,
-  })
-  expect(made.problems).toEqual([])
-  return join(folder, 'out/week')
+const folder = mkdtempSync(join(tmpdir(), 'oaktag-photograph-'))
+afterAll(() => rmSync(folder, { recursive: true }))
+
+let made: Promise<{ readonly photo: Buffer; readonly set: string }> | undefined
+
+/** The photograph, and the folder of the set that is made of it once. */
+function photographed() {
+  made ??= setOf()
+  return made
+}
+
+async function setOf() {
+  const photo = await photograph()
+  const planFile = join(folder, 'week.yaml')
+  writeFileSync(
+    planFile,
+    'words: [{word: reed, picture: reed.jpg}]\nprint: [{layout: word-cards, back: picture}]\n',
+  )
+  writeFileSync(join(folder, 'reed.jpg'), photo)
+  const outFolder = join(folder, 'out')
+  const { problems } = await makePlan({ planFile, outFolder, formats: ['svg', 'png', 'pdf'], dpi: 100 })
+  expect(problems).toEqual([])
+  return { photo, set: join(outFolder, 'week') }
 }
 
 /** The colours of the page's first inked pixel column through its middle, top to bottom, each named once. */
@@ -61,24 +72,25 @@ async function coloursDown(page: Uint8Array): Promise<readonly string[]> {
 
 describe('a photograph from a camera that was held upright', () => {
   it('stands upright in SVG and PNG', async () => {
-    const folder = await madeFolder(await photograph())
-    const pages = readdirSync(join(folder, 'word-cards'))
+    const { set } = await photographed()
+    const pages = readdirSync(join(set, 'word-cards'))
     const back = pages.find(name => name.endsWith('02.svg'))!
-    const svg = readFileSync(join(folder, 'word-cards', back), 'utf8')
+    const svg = readFileSync(join(set, 'word-cards', back), 'utf8')
     const [, data] = /href="data:image\/jpeg;base64,([^"]*)"/.exec(svg)!
     const inside = Buffer.from(data!, 'base64')
     const shown = await sharp(inside).metadata()
     expect(shown.height).toBeGreaterThan(shown.width)
     expect(shown.orientation).toBeUndefined()
     expect(await coloursDown(inside)).toEqual(['blue', 'red'])
-    expect(await coloursDown(readFileSync(join(folder, 'word-cards', back.replace('.svg', '.png'))))).toEqual(
-      ['blue', 'red'],
-    )
+    expect(await coloursDown(readFileSync(join(set, 'word-cards', back.replace('.svg', '.png'))))).toEqual([
+      'blue',
+      'red',
+    ])
   })
 
   it.runIf(hasProgram('pdftoppm'))('stands upright in PDF', async () => {
-    const folder = await madeFolder(await photograph())
-    const pdf = join(folder, 'word-cards/word-cards.pdf')
+    const { set } = await photographed()
+    const pdf = join(set, 'word-cards/word-cards.pdf')
     runProgram('pdftoppm', [
       '-r',
       '100',
@@ -95,10 +107,9 @@ describe('a photograph from a camera that was held upright', () => {
   })
 
   it('is written no finer than it can be printed, and without the place where it was taken', async () => {
-    const photo = await photograph()
+    const { photo, set } = await photographed()
     expect((await sharp(photo).metadata()).exif).toBeDefined()
-    const folder = await madeFolder(photo)
-    const svg = readFileSync(join(folder, 'word-cards/word-cards-02.svg'), 'utf8')
+    const svg = readFileSync(join(set, 'word-cards/word-cards-02.svg'), 'utf8')
     const inside = await sharp(Buffer.from(/base64,([^"]*)"/.exec(svg)![1]!, 'base64')).metadata()
     // A card three across on letter is 67.7 mm, 800 pixels at 300 DPI, and 64.9 mm, 766 pixels, high.
     expect(Math.max(inside.width, inside.height)).toBeLessThanOrEqual(800)
