@@ -150,15 +150,24 @@ class CalledWords {
   leastFilling(gone: number, isBarred: (word: number) => boolean, generator: Generator): number {
     let best: number[] = []
     let least = Infinity
+    const filledBy = this.goalsFilledBy()
     for (const word of this.notCalled()) {
       if (word === gone || isBarred(word)) continue
-      let filled = 0
-      for (const goal of this.goalsWith[word]!)
-        if (this.waiting[goal] === 1 && this.full[this.boardOf[goal]!]! >= this.allowed) filled++
+      const filled = filledBy[word]!
       if (filled < least) [best, least] = [[word], filled]
       else if (filled === least) best.push(word)
     }
     return best.length === 0 ? gone : pick(best, generator)
+  }
+
+  /** For each word not called how many goals it would fill too early: each such goal waits for one word, so goals are gone through once. */
+  private goalsFilledBy(): Int32Array {
+    const filled = new Int32Array(this.isCalled.length)
+    for (let goal = 0; goal < this.waiting.length; goal++) {
+      if (this.waiting[goal] !== 1 || this.full[this.boardOf[goal]!]! < this.allowed) continue
+      filled[this.wordsOf[goal]!.find(word => this.isCalled[word] === 0)!]!++
+    }
+    return filled
   }
 
   private withMark(mark: number): readonly number[] {
