@@ -6,6 +6,8 @@ import { benchPairSpread, benchSingleWinner } from './games.bench.js'
 import { benchGoals } from './goals.bench.js'
 import { benchLayouts } from './layouts.bench.js'
 import { benchMemory } from './memory.bench.js'
+import { benchRooms } from './rooms.bench.js'
+import { benchSlope } from './slope.bench.js'
 import { benchWeeks } from './weeks.bench.js'
 import { benchColdLookUp, benchGuesses, benchWordSpeed } from './words.bench.js'
 
@@ -15,6 +17,8 @@ const print = (title: string, rows: readonly object[]): void => {
 }
 
 print('The goals, measured in one run', await benchGoals())
+print('The reference job, room by room: what the process does at a few thousand looks', benchRooms())
+print('A board more', benchSlope())
 print('Cold starts, whole processes', benchColdStarts())
 print('Words, looked up cold', benchColdLookUp())
 print('Words, one core', benchWordSpeed())

@@ -162,8 +162,8 @@ function drawing(rival: Rival, boards: number, folder: string): () => Promise<Ta
     rmSync(own, { recursive: true, force: true, maxRetries: 5 })
     mkdirSync(own)
     const start = performance.now()
-    await rival.draw(boards, own)
-    return { ms: performance.now() - start, processorMs: 0 }
+    const processorMs = await rival.draw(boards, own)
+    return { ms: performance.now() - start, processorMs }
   }
 }
 

@@ -32,7 +32,7 @@ export function measured(what: string, args: readonly string[], cwd: string): Me
   return {
     what,
     peakMb: Math.round(peakKb / 1024),
-    processorSeconds: Math.round(microseconds / 1e5) / 10,
+    processorSeconds: Math.round(microseconds / 1e4) / 100,
     wallSeconds: Math.round(wallMs / 100) / 10,
   }
 }

@@ -16,8 +16,8 @@ export interface Rival {
   readonly goals: readonly string[]
   /** What has to be installed for it, and is not. */
   readonly missing: readonly string[]
-  /** Draws so many boards and one sheet of call cards in the folder. */
-  readonly draw: (boards: number, folder: string) => Promise<void>
+  /** Draws so many boards and one sheet of call cards in the folder; gives its processor time in ms, of all its processes. */
+  readonly draw: (boards: number, folder: string) => Promise<number>
 }
 
 const TYPESETTER = '@myriaddreamin/typst-ts-node-compiler'
@@ -35,14 +35,19 @@ export function rivals(): readonly Rival[] {
       ],
       draw: async (boards, folder) => {
         writeFileSync(join(folder, 'boards.txt'), typesetPages(boards))
-        await run(process.execPath, ['--input-type=module', '-e', typesetting(typesetter!)], folder)
-        await both(boards + 1, (first, last, half) =>
+        const typeset = await run(
+          process.execPath,
+          ['--input-type=module', '-e', typesetting(typesetter!)],
+          folder,
+        )
+        const drawn = await both(boards + 1, (first, last, half) =>
           run(
             'mutool',
             ['draw', '-q', '-r', '300', '-o', `m${half}-%d.png`, 'boards.pdf', `${first}-${last}`],
             folder,
           ),
         )
+        return typeset + drawn
       },
     },
     {
@@ -54,7 +59,7 @@ export function rivals(): readonly Rival[] {
       draw: async (boards, folder) => {
         writeFileSync(join(folder, 'boards.html'), htmlPages(boards))
         const quiet = ['--headless', '--no-sandbox', '--disable-gpu', '--no-pdf-header-footer']
-        await run(
+        const laidOut = await run(
           'chromium',
           [
             ...quiet,
@@ -64,13 +69,14 @@ export function rivals(): readonly Rival[] {
           ],
           folder,
         )
-        await both(boards + 1, (first, last, half) =>
+        const drawn = await both(boards + 1, (first, last, half) =>
           run(
             'pdftoppm',
             ['-png', '-r', '300', '-f', String(first), '-l', String(last), 'boards.pdf', `p${half}`],
             folder,
           ),
         )
+        return laidOut + drawn
       },
     },
   ]
@@ -79,18 +85,42 @@ export function rivals(): readonly Rival[] {
 /** Two processes, each with half of the pages. */
 async function both(
   pages: number,
-  draw: (first: number, last: number, half: number) => Promise<void>,
-): Promise<void> {
+  draw: (first: number, last: number, half: number) => Promise<number>,
+): Promise<number> {
   const middle = Math.ceil(pages / 2)
-  await Promise.all([draw(1, middle, 1), draw(middle + 1, pages, 2)])
+  const [one, other] = await Promise.all([draw(1, middle, 1), draw(middle + 1, pages, 2)])
+  return one + other
 }
 
-function run(command: string, args: readonly string[], cwd: string): Promise<void> {
+/** Runs it to its end under a shell, which tells what processor time its processes took (`times`, POSIX); in ms. */
+function run(command: string, args: readonly string[], cwd: string): Promise<number> {
   return new Promise((done, failed) => {
-    const process = spawn(command, args, { cwd, stdio: 'ignore' })
-    process.on('error', failed)
-    process.on('exit', code => (code === 0 ? done() : failed(new Error(`${command} ended with ${code}`))))
+    const shell = spawn(
+      'sh',
+      ['-c', '"$@" >/dev/null 2>&1; ended=$?; times; exit $ended', 'sh', command, ...args],
+      {
+        cwd,
+        stdio: ['ignore', 'pipe', 'ignore'],
+      },
+    )
+    let told = ''
+    shell.stdout.setEncoding('utf8').on('data', text => {
+      told += text
+    })
+    shell.on('error', failed)
+    shell.on('close', code =>
+      code === 0 ? done(processorMs(told)) : failed(new Error(`${command} ended with ${code}`)),
+    )
   })
+}
+
+/** From the second line, `0m1.250s 0m0.410s`: of the shell's children, in user code and in the system. */
+function processorMs(times: string): number {
+  const children = times.split('\n')[1] ?? ''
+  return [...children.matchAll(/(\d+)m([\d.]+)s/g)].reduce(
+    (sum, [, minutes, seconds]) => sum + Number(minutes) * 60_000 + Number(seconds) * 1000,
+    0,
+  )
 }
 
 /** The board's words, so turned that no two boards are alike; the call cards are a page of all of them. */

@@ -1,5 +1,5 @@
 import type { Size } from '../../geometry.js'
-import type { Art, TextRun } from '../piece.js'
+import type { Art, PathShape, TextRun } from '../piece.js'
 import type { ShapedRun, Weight } from '../typeface/shaped-run.js'
 import type { Typeface } from '../typeface/typeface.js'
 import { drawWords } from './words-of-line.js'
@@ -47,8 +47,19 @@ export function textLineShapes(
   { xMm, baselineMm }: Pick<TextRun, 'xMm' | 'baselineMm'>,
 ): Art['shapes'] {
   const words = drawWords(runOf(request), { ...request, xMm, baselineMm })
-  if (words.length < 2) return words
-  return [{ kind: 'path', d: words.map(({ d }) => d).join(''), fill: words[0]!.fill, words }]
+  return words.length < 2 ? words : [lineOf(words)]
+}
+
+/** The outline of a whole line is put together each time somebody asks, and held by nobody: labels of a thousand sheets are. */
+function lineOf(words: readonly PathShape[]): PathShape {
+  return {
+    kind: 'path',
+    get d() {
+      return words.map(({ d }) => d).join('')
+    },
+    fill: words[0]!.fill,
+    words,
+  }
 }
 
 /** The same without its outlines. */

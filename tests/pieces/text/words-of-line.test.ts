@@ -26,6 +26,10 @@ describe('a line of text', () => {
     expect(line.words!.map(({ d }) => d).join('')).toBe(line.d)
   })
 
+  it('is held in words alone, and put together when it is asked for', () => {
+    expect(Object.getOwnPropertyDescriptor(lineOf('Along the marsh'), 'd')?.value).toBe(undefined)
+  })
+
   it('is one outline alone where it is one word', () => {
     expect(lineOf('marsh').words).toBe(undefined)
   })
