@@ -70,7 +70,7 @@ export function Pick({ entry, index, word }: PickProps) {
           </button>
           {place !== undefined && (
             <button type="button" onClick={() => void mark(place)}>
-              Mark {picked} only at the {place} of words
+              Mark {picked} only {place === 'middle' ? 'in' : 'at'} the {place} of words
             </button>
           )}
           <ChoiceField

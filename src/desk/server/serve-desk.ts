@@ -104,6 +104,7 @@ export async function serveDesk({ plan, out, pageFolder }: DeskRequest): Promise
     looked = viewPlan(viewing)
     tell('plan', looked.plan)
     runs.begin()
+    tell('sheets', sheets())
   }
   const watching = watchFiles(
     folder,
