@@ -73,5 +73,6 @@ export async function placePlan({
 }
 
 export { pageFonts } from '../pipeline/fonts-of-pages.js'
+export { fileState } from '../plan/disk/file-state.js'
 export type { PlacedItem }
 export { disk, drawnSheet }

@@ -1,7 +1,8 @@
 /** Which files a run has read, and whether one of them is another by now. */
-import { type FSWatcher, statSync, watch } from 'node:fs'
+import { type FSWatcher, watch } from 'node:fs'
 import { dirname, resolve } from 'node:path'
 import type { FileAccess } from '../../door/plans.js'
+import { fileState } from '../../door/watch.js'
 
 /** What tells one state of a file from the next, by its path; a file that is missing may come. */
 export type FilesRead = ReadonlyMap<string, string>
@@ -11,7 +12,7 @@ export function noted(files: FileAccess): { readonly files: FileAccess; readonly
   const read = new Map<string, string>()
   const note = (path: string): void => {
     const whole = resolve(path)
-    if (!read.has(whole)) read.set(whole, stateOf(whole))
+    if (!read.has(whole)) read.set(whole, fileState(whole))
   }
   return {
     read,
@@ -29,16 +30,7 @@ export function noted(files: FileAccess): { readonly files: FileAccess; readonly
 }
 
 export function areChanged(read: FilesRead): boolean {
-  return [...read].some(([path, state]) => stateOf(path) !== state)
-}
-
-function stateOf(path: string): string {
-  try {
-    const { mtimeMs, size, ino } = statSync(path)
-    return `${mtimeMs} ${size} ${ino}`
-  } catch {
-    return 'missing'
-  }
+  return [...read].some(([path, state]) => fileState(path) !== state)
 }
 
 /** Not every disk tells of changes; one of the network often does not. */
@@ -51,7 +43,7 @@ const AT_REST_MS = 20
 export async function untilChanged(read: FilesRead, signal: AbortSignal): Promise<void> {
   await firstChange(read, signal)
   for (let before = ''; !signal.aborted; ) {
-    const now = [...read.keys()].map(stateOf).join()
+    const now = [...read.keys()].map(fileState).join()
     if (now === before) return
     before = now
     await new Promise(done => setTimeout(done, AT_REST_MS))

@@ -1,5 +1,6 @@
 /** Notices that another program has saved the plan, or a file that it names. */
-import { type FSWatcher, statSync, watch } from 'node:fs'
+import { type FSWatcher, watch } from 'node:fs'
+import { fileState } from '../../oaktag.js'
 
 /** Not every disk tells of changes; one of the network often does not. */
 const LOOK_AGAIN_MS = 1000
@@ -16,7 +17,7 @@ export function watchFiles(
   const look = (): void => {
     const others: string[] = []
     for (const file of files()) {
-      const state = stateOf(file)
+      const state = fileState(file)
       if (states.has(file) && states.get(file) !== state) others.push(file)
       states.set(file, state)
     }
@@ -41,14 +42,5 @@ export function watchFiles(
       clearTimeout(waiting)
       watcher?.close()
     },
-  }
-}
-
-function stateOf(file: string): string {
-  try {
-    const { mtimeMs, size, ino } = statSync(file)
-    return `${mtimeMs} ${size} ${ino}`
-  } catch {
-    return 'missing'
   }
 }
