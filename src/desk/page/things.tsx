@@ -1,13 +1,14 @@
 /** What is printed: from pictures of her own words, with its options as controls; and for whom. */
 import { useState } from 'preact/hooks'
-import type { Change, Data } from '../messages.js'
-import { entriesOf, isKeys, keyIn, listChange, listOf, textChange, textOf, valueAt } from '../plan-values.js'
+import type { Data } from '../messages.js'
+import { keyIn, listOf, textChange, textOf } from '../plan-values.js'
 import { idOf, useDesk } from './desk-state.js'
 import { ChoiceField, Fold, NumberField } from './fields.js'
 import { Groups } from './groups.js'
 import { Option } from './item-options.js'
 import { Picture } from './layout-picture.js'
 import { RowTools } from './row-tools.js'
+import { Week } from './week.js'
 
 export function Things() {
   const { plan } = useDesk()
@@ -87,67 +88,6 @@ function layoutOf(entry: Data): string {
     .trim()
     .toLowerCase()
     .replaceAll(/[\s_]+/g, '-')
-}
-
-/** The week's whole set, and which parts of it. */
-function Week() {
-  const { plan, names, change } = useDesk()
-  const data = plan.data ?? undefined
-  const key = keyIn(data, 'week')
-  const week = valueAt(data, 'week')
-  const isMade =
-    week !== undefined && week !== '' && !(typeof week === 'string' && /^(?:no|false|off)$/i.test(week))
-  const without = entriesOf(valueAt(week, 'without')).flatMap(each =>
-    typeof each === 'string' ? [each] : [],
-  )
-  const say = (value: string): readonly Change[] =>
-    typeof week === 'object'
-      ? [
-          { kind: 'remove', path: [key] },
-          { kind: 'set', path: [key], value },
-        ]
-      : [{ kind: 'set', path: [key], value }]
-  const leaveOut = (parts: readonly string[]) => {
-    if (parts.length === 0) return change('the parts of the week', say('yes'))
-    if (!isKeys(week))
-      return change('the parts of the week', [{ kind: 'set', path: [key], value: { without: parts } }])
-    return change('the parts of the week', listChange(week, [key, keyIn(week, 'without')], parts))
-  }
-  return (
-    <div class="week">
-      <label class="tick">
-        <input
-          type="checkbox"
-          id="at-week"
-          checked={isMade}
-          onChange={event => void change('the whole week', say(event.currentTarget.checked ? 'yes' : 'no'))}
-        />
-        <span>Make the week’s whole set too</span>
-      </label>
-      {isMade && (
-        <Fold summary="Which parts of it">
-          <fieldset class="ticks" aria-label="Parts of the week">
-            {names.weekParts.map(({ name, summary }) => (
-              <label key={name} class="tick">
-                <input
-                  type="checkbox"
-                  checked={!without.includes(name)}
-                  onChange={event =>
-                    void leaveOut(
-                      event.currentTarget.checked
-                        ? without.filter(each => each !== name)
-                        : [...without, name],
-                    )
-                  }
-                />
-                <span>{summary}</span>
-              </label>
-            ))}
-          </fieldset>
-        </Fold>
-      )}
-    </div>
-  )
 }
 
 interface ItemRowProps {

@@ -1,11 +1,10 @@
-/** A word looked at closely: its division by pointing, every finding with its reason, and what is hers. */
-import type { ComponentChildren } from 'preact'
-import { isParted, partedAt, writtenPieces } from '../divided.js'
-import { findingsUnder, withFinding, withoutFinding } from '../findings.js'
-import type { Data, DeskWord, Shown } from '../messages.js'
+import { writtenPieces } from '../divided.js'
+import type { Data, DeskWord } from '../messages.js'
 import { isKeys, keyIn, textChange, textOf, valueAt } from '../plan-values.js'
 import { idOf, useDesk } from './desk-state.js'
+import { Division } from './division.js'
 import { ChoiceField, Fold, TextField } from './fields.js'
+import { Found } from './found.js'
 import { Pick } from './pick-letters.js'
 
 const partNames = [
@@ -156,114 +155,5 @@ export function WordCloser({ entry, index, word }: WordCloserProps) {
       {word.said.length > 0 && <p>Said {word.said.join(' or ')}.</p>}
       <Pick entry={entry} index={index} word={word} />
     </Fold>
-  )
-}
-
-interface DivisionProps {
-  readonly title: string
-  readonly word: string
-  readonly pieces: readonly { readonly letters: string; readonly silent: boolean }[]
-  readonly id: string
-  readonly isYours: boolean
-  readonly mayBeSilent?: boolean
-  /** What gives the study's own again. */
-  readonly takeBack: ComponentChildren
-  readonly write: (pieces: readonly { readonly letters: string; readonly silent: boolean }[]) => unknown
-}
-
-/** Between every two letters a button parts or joins them. */
-function Division({ title, word, pieces, id, isYours, mayBeSilent = false, takeBack, write }: DivisionProps) {
-  const letters = [...word]
-  return (
-    <fieldset class="divided" aria-label={`${title} of ${word}`}>
-      <h3 id={id} tabIndex={-1}>
-        {title}
-        {isYours && <span class="yours">yours</span>}
-      </h3>
-      <div class="letters">
-        {letters.map((letter, at) => (
-          <span key={at}>
-            {at > 0 && (
-              <button
-                type="button"
-                class="gap"
-                aria-pressed={isParted(pieces, at)}
-                aria-label={`Part between ${letters.slice(0, at).join('')} and ${letters.slice(at).join('')}`}
-                title={isParted(pieces, at) ? 'Join these' : 'Part these'}
-                onClick={() => write(partedAt(pieces, at))}
-              >
-                {isParted(pieces, at) ? '|' : '·'}
-              </button>
-            )}
-            <b>{letter}</b>
-          </span>
-        ))}
-      </div>
-      {mayBeSilent && (
-        <div class="pieces">
-          {pieces.map((piece, at) => (
-            <button
-              key={at}
-              type="button"
-              class="piece"
-              aria-pressed={piece.silent}
-              aria-label={`${piece.letters} says nothing`}
-              onClick={() =>
-                write(pieces.map((each, index) => (index === at ? { ...each, silent: !each.silent } : each)))
-              }
-            >
-              {piece.silent ? `(${piece.letters})` : piece.letters}
-            </button>
-          ))}
-          <small>Press a piece that says nothing: it goes in brackets and is not counted.</small>
-        </div>
-      )}
-      {takeBack}
-    </fieldset>
-  )
-}
-
-function Found({ entry, index, word }: WordCloserProps) {
-  const { change } = useDesk()
-  const not = findingsUnder(entry, 'not')
-  const refuse = ({ pattern, letters }: Shown) =>
-    change(`${pattern} of ${word.text}`, withFinding(entry, index, 'not', `${pattern} ${letters}`))
-  const takeBack = (key: 'not' | 'also', finding: string) =>
-    change(`${finding} of ${word.text}`, withoutFinding(entry, index, key, finding))
-  return (
-    <div class="found">
-      <h3 id={idOf(['words', index, 'not'])} tabIndex={-1}>
-        What it shows
-      </h3>
-      <ul>
-        {word.patterns.map(each => (
-          <li key={`${each.pattern} ${each.start} ${each.letters}`}>
-            <b>{each.pattern}</b> {each.letters} ({each.place})
-            {each.yours && <span class="yours"> yours</span>}
-            <small>{each.why}</small>
-            {each.yours ? (
-              <button type="button" onClick={() => void takeBack('also', `${each.pattern} ${each.letters}`)}>
-                Take back<span class="only-heard"> {each.pattern}</span>
-              </button>
-            ) : (
-              <button type="button" onClick={() => void refuse(each)}>
-                Not in my class
-                <span class="only-heard">
-                  : {each.pattern} in {word.text}
-                </span>
-              </button>
-            )}
-          </li>
-        ))}
-        {not.map(each => (
-          <li key={`not ${each}`} class="refused">
-            <s>{each}</s> <span class="yours">yours: not found</span>
-            <button type="button" onClick={() => void takeBack('not', each)}>
-              Find it again<span class="only-heard"> {each}</span>
-            </button>
-          </li>
-        ))}
-      </ul>
-    </div>
   )
 }

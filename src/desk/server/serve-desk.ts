@@ -3,18 +3,9 @@ import { randomBytes } from 'node:crypto'
 import { existsSync, readdirSync, readFileSync, realpathSync } from 'node:fs'
 import { createServer, type IncomingMessage, type ServerResponse } from 'node:http'
 import { basename, dirname, join, resolve } from 'node:path'
-import {
-  inPlainSounds,
-  itemControls,
-  keepWork,
-  make,
-  pageFonts,
-  pathFinder,
-  sortsOfPlan,
-  stemOf,
-  toldNames,
-} from '../../oaktag.js'
-import type { DeskNames, DeskSheets, NamedChoice, SaveAnswer } from '../messages.js'
+import { keepWork, make, pageFonts, pathFinder, sortsOfPlan, stemOf } from '../../oaktag.js'
+import type { DeskSheets, SaveAnswer } from '../messages.js'
+import { namesFor } from './desk-names.js'
 import { watchFiles } from './file-watch.js'
 import { folderFiles, isInside } from './folder-files.js'
 import { admit, cookieName, safeHeaders } from './guards.js'
@@ -23,6 +14,7 @@ import { pictureStore } from './picture-store.js'
 import { openPlanFile } from './plan-file.js'
 import { type LookedAt, tellProblem, tellTyped, viewPlan } from './plan-view.js'
 import { fieldsOf, readItem, readStep, readTypedWords } from './read-message.js'
+import { parsed, readBody, refuse, send, sendFound } from './responses.js'
 import { sheetRuns } from './sheet-runs.js'
 
 export interface Desk {
@@ -40,19 +32,6 @@ export interface DeskRequest {
   readonly out: string
   /** Holds the page as it was built. */
   readonly pageFolder: string
-}
-
-/** A plan holds up to a million bytes, and an answer may hold all of it. */
-const mostBytes = 2_000_000
-
-const kinds: Readonly<Record<string, string>> = {
-  html: 'text/html; charset=utf-8',
-  js: 'text/javascript; charset=utf-8',
-  css: 'text/css; charset=utf-8',
-  json: 'application/json',
-  svg: 'image/svg+xml',
-  pdf: 'application/pdf',
-  woff2: 'font/woff2',
 }
 
 export async function serveDesk({ plan, out, pageFolder }: DeskRequest): Promise<Desk> {
@@ -227,7 +206,8 @@ export async function serveDesk({ plan, out, pageFolder }: DeskRequest): Promise
       case '/save':
         return send(response, 'json', JSON.stringify(await save(fieldsOf(given).what === 'pdf')))
       case '/close':
-        response.writeHead(200, { 'content-type': kinds.json }).end('{}', close)
+        response.on('close', close)
+        send(response, 'json', '{}')
         return
       default:
         return refuse(response, 404)
@@ -289,56 +269,4 @@ export async function serveDesk({ plan, out, pageFolder }: DeskRequest): Promise
   }
 
   return { address: `http://127.0.0.1:${port}/?key=${key}`, closed, close }
-}
-
-async function namesFor(): Promise<DeskNames> {
-  const told = await toldNames()
-  const { ofAll, ofLayout, ofWeek } = itemControls()
-  const brief = (list: readonly NamedChoice[]) => list.map(({ name, summary }) => ({ name, summary }))
-  return {
-    layouts: brief(told.layouts),
-    papers: brief(told.papers),
-    fonts: brief(told.fonts),
-    borders: brief(told.borders),
-    patterns: told.patterns.map(({ name, summary }) => ({ name, summary: inPlainSounds(summary) })),
-    lines: brief(told.lines),
-    outlines: brief(told.outlines),
-    weekParts: ofWeek,
-    itemKeys: ofAll,
-    layoutKeys: ofLayout,
-  }
-}
-
-function parsed(body: string): { readonly value: unknown } | undefined {
-  try {
-    return { value: JSON.parse(body) }
-  } catch {
-    return undefined
-  }
-}
-
-/** Undefined where there is too much of it. */
-async function readBody(request: IncomingMessage): Promise<string | undefined> {
-  const parts: Uint8Array[] = []
-  let length = 0
-  for await (const part of request) {
-    const bytes = Buffer.from(part)
-    length += bytes.length
-    if (length > mostBytes) return undefined
-    parts.push(bytes)
-  }
-  return Buffer.concat(parts).toString('utf8')
-}
-
-function send(response: ServerResponse, kind: string, body: string | Uint8Array): void {
-  response.writeHead(200, { 'content-type': kinds[kind] }).end(body)
-}
-
-function sendFound(response: ServerResponse, kind: string, body: string | Uint8Array | undefined): void {
-  if (body === undefined) refuse(response, 404)
-  else send(response, kind, body)
-}
-
-function refuse(response: ServerResponse, status: number): void {
-  response.writeHead(status).end()
 }

@@ -1,0 +1,192 @@
+/** Controls for what only things to print take: choices with pictures, grids, lengths, sorts, some of a list. */
+import { useEffect, useId, useState } from 'preact/hooks'
+import type { Data } from '../messages.js'
+import { entriesOf } from '../plan-values.js'
+import { fetchSorts } from './connection.js'
+import { useDesk } from './desk-state.js'
+import { ChoiceField, Fold, NumberField, TextField } from './fields.js'
+import { Picture } from './layout-picture.js'
+
+interface Shared {
+  readonly label: string
+  readonly value: string
+  readonly id: string
+  readonly note: string
+  readonly commit: (value: string) => unknown
+}
+
+interface PicturedChoiceProps extends Shared {
+  readonly none: string
+  readonly choices: readonly string[]
+  readonly item: { readonly [key: string]: Data }
+  readonly of: 'front' | 'back'
+}
+
+/** A choice, and on demand each of it as a picture of the first card or board. */
+export function PicturedChoice({
+  label,
+  value,
+  none,
+  choices,
+  id,
+  note,
+  commit,
+  item,
+  of,
+}: PicturedChoiceProps) {
+  const group = useId()
+  return (
+    <div class="pictured-choice">
+      <ChoiceField
+        label={label}
+        value={value}
+        none={none}
+        choices={choices}
+        id={id}
+        note={note}
+        commit={commit}
+      />
+      <Fold
+        summary={
+          <>
+            See each<span class="only-heard"> {label}</span>
+          </>
+        }
+      >
+        <fieldset class="pictured" aria-label={label}>
+          {choices.map(each => (
+            <label key={each} class="style">
+              <input
+                type="radio"
+                name={group}
+                checked={value.toLowerCase() === each.toLowerCase()}
+                onChange={() => commit(each)}
+              />
+              <Picture item={{ ...item, [label]: each }} of={of} />
+              <span>{each}</span>
+            </label>
+          ))}
+        </fieldset>
+      </Fold>
+    </div>
+  )
+}
+
+/** Sorts are named by the words: what these support is asked for. */
+export function SortField({ label, value, none, id, note, commit }: Shared & { readonly none: string }) {
+  const { plan } = useDesk()
+  const [sorts, setSorts] = useState<readonly string[]>([])
+  useEffect(() => {
+    void fetchSorts().then(setSorts)
+  }, [plan.version])
+  return (
+    <ChoiceField
+      label={label}
+      value={value}
+      none={none}
+      choices={sorts}
+      id={id}
+      note={note}
+      commit={commit}
+    />
+  )
+}
+
+export function GridField({
+  label,
+  value,
+  id,
+  note,
+  least,
+  most,
+  commit,
+}: Shared & { readonly least: number; readonly most: number }) {
+  const [columns = '', rows = ''] = /^(\d+)\s*(?:[x×*]|by)\s*(\d+)$/i.exec(value)?.slice(1) ?? []
+  const [typed, setTyped] = useState<readonly [string, string]>([columns, rows])
+  useEffect(() => setTyped([columns, rows]), [columns, rows])
+  const take = (next: readonly [string, string]) => {
+    setTyped(next)
+    if (next[0] === '' && next[1] === '') commit('')
+    else if (next[0] !== '' && next[1] !== '') commit(`${next[0]}x${next[1]}`)
+  }
+  return (
+    <fieldset class="grid-field">
+      <legend id={id} tabIndex={-1}>
+        {label}
+      </legend>
+      <NumberField
+        label="columns"
+        value={typed[0]}
+        least={least}
+        most={most}
+        commit={next => take([next, typed[1]])}
+      />
+      <NumberField
+        label="rows"
+        value={typed[1]}
+        least={least}
+        most={most}
+        commit={next => take([typed[0], next])}
+      />
+      <small>{note}</small>
+    </fieldset>
+  )
+}
+
+/** In millimetres; another unit stays as it is written. */
+export function LengthField({ label, value, id, note, commit }: Shared) {
+  const number = /^(\d+)\s*(?:mm)?$/i.exec(value)?.[1]
+  if (value !== '' && number === undefined)
+    return <TextField label={label} value={value} id={id} note={note} commit={commit} />
+  return (
+    <NumberField
+      label={`${label}, mm`}
+      value={number ?? ''}
+      least={0}
+      most={100}
+      id={id}
+      note={note}
+      commit={next => commit(next === '' ? '' : `${next} mm`)}
+    />
+  )
+}
+
+interface TicksProps {
+  readonly name: string
+  readonly does: string
+  readonly usual: string
+  readonly all: readonly string[]
+  readonly value: Data | undefined
+  readonly id: string
+  readonly write: (chosen: readonly string[]) => unknown
+}
+
+/** Some of the words, or of the groups. */
+export function Ticks({ name, does, usual, all, value, id, write }: TicksProps) {
+  const written = entriesOf(value).flatMap(each => (typeof each === 'string' ? [each.toLowerCase()] : []))
+  const chosen = (each: string) => value === undefined || written.includes(each.toLowerCase())
+  if (all.length === 0) return null
+  return (
+    <fieldset class="ticks">
+      <legend id={id} tabIndex={-1}>
+        {name}
+      </legend>
+      <small>
+        {does} ({usual} where all are ticked)
+      </small>
+      {all.map(each => (
+        <label key={each} class="tick">
+          <input
+            type="checkbox"
+            checked={chosen(each)}
+            onChange={event => {
+              const isOn = event.currentTarget.checked
+              write(all.filter(other => (other === each ? isOn : chosen(other))))
+            }}
+          />
+          <span>{each}</span>
+        </label>
+      ))}
+    </fieldset>
+  )
+}
