@@ -46,6 +46,7 @@ export function App() {
   const wanted = useRef<Path>()
 
   useEffect(() => {
+    if (isClosed) return
     void fetchNames().then(setNames)
     return listen({
       plan: told => {
@@ -56,7 +57,7 @@ export function App() {
       sheets: setSheets,
       lost: setLost,
     })
-  }, [])
+  }, [isClosed])
   useEffect(() => {
     const follow = () => setView(viewNow())
     addEventListener('hashchange', follow)
