@@ -4,7 +4,7 @@ import { present } from '../outcomes.js'
 import { keepWork } from '../pipeline/kept-work.js'
 import { openMaterials } from '../pipeline/study/materials.js'
 import { type StudiedPlan, studyPlan } from '../pipeline/study/study-plan.js'
-import { stylePicture, wordPicture } from '../pipeline/study/word-pictures.js'
+import { markPicture, stylePicture, wordPicture } from '../pipeline/study/word-pictures.js'
 import { planVocabulary } from '../pipeline/vocabulary.js'
 import { putEachOnSheets, studyPlanFile } from '../pipeline.js'
 import { disk } from '../plan/disk/disk.js'
@@ -17,10 +17,10 @@ import type { Making } from './make.js'
 export interface LookedAtPlan {
   /** Of the class and then of the groups, each with the place where it is written. */
   readonly words: readonly { readonly word: Word; readonly place: Place }[]
-  /** In the plan's order, each with the looks that it has or was given. */
-  readonly marks: readonly Looks[]
   /** A word with the plan's marks as it will be printed: an SVG. */
   readonly pictureOf: (word: Word) => string | undefined
+  /** Each mark of the plan on the first word that shows it, or on letters of ours: SVGs. */
+  readonly picturesOfMarks: () => readonly (string | undefined)[]
   /** The looks of a mark under letters, in the plan's typeface: an SVG. */
   readonly pictureOfLooks: (looks: Looks) => string | undefined
 }
@@ -53,8 +53,9 @@ function lookedAt({ plan, words, marks, materials }: StudiedPlan): LookedAtPlan 
   const typeface = materials.typeface(plan.font, { file: plan.file })
   return {
     words: [...words].map(([{ place }, word]) => ({ word, place })),
-    marks: marks.map(({ line, outline, color, tag }) => present({ line, outline, color, tag })),
     pictureOf: word => (typeface.ok ? wordPicture(word, marks, typeface.value) : undefined),
+    picturesOfMarks: () =>
+      marks.map(mark => (typeface.ok ? markPicture(mark, [...words.values()], typeface.value) : undefined)),
     pictureOfLooks: looks => (typeface.ok ? stylePicture(looks, typeface.value) : undefined),
   }
 }

@@ -4,7 +4,6 @@ import {
   isKeys,
   type KeptWork,
   type LookedAtPlan,
-  type Looks,
   lookAtPlan,
   type PathFinder,
   type PlanPath,
@@ -74,7 +73,7 @@ export function viewPlan({ path, shownName, file, files, kept, pictures, definit
         definitions,
       ),
       pictures: picturesBeside(path),
-      looks: (looked?.marks ?? []).map(looks => picturedLooks(looks, looked, pictures)),
+      looks: (looked?.picturesOfMarks() ?? []).map(svg => (svg === undefined ? null : pictures.keep(svg))),
     },
   }
 }
@@ -90,11 +89,6 @@ function finished(text: string, held: Data | undefined): { readonly text: string
   if (more.length === 0) return { text, words: false }
   const lines = text.split('\n').map(line => (isEmpty(/^([^:#]+):/.exec(line)?.[1] ?? '') ? '' : line))
   return { text: [...lines, ...more, ''].join('\n'), words }
-}
-
-function picturedLooks(looks: Looks, looked: LookedAtPlan | undefined, pictures: Pictures): string | null {
-  const svg = looked?.pictureOfLooks(looks)
-  return svg === undefined ? null : pictures.keep(svg)
 }
 
 function indexOfWord(path: PlanPath | undefined): number | undefined {

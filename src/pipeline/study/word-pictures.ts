@@ -14,6 +14,12 @@ export function wordPicture(word: Word, marks: readonly StyledMark[], typeface: 
   return pictureOf({ typeface, word: word.text, spans: targetsOf(word, marks) })
 }
 
+/** A mark on the first of the words that shows it; where none does, its looks alone. */
+export function markPicture(mark: StyledMark, words: readonly Word[], typeface: Typeface): string {
+  const shows = words.find(word => targetsOf(word, [mark]).length > 0)
+  return shows === undefined ? stylePicture(mark, typeface) : wordPicture(shows, [mark], typeface)
+}
+
 /** The looks of a mark under letters that hang low nowhere. */
 export function stylePicture(
   looks: Pick<StyledMark, 'line' | 'outline' | 'color' | 'tag'>,
