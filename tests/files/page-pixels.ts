@@ -24,3 +24,10 @@ export function darknessOf({ widthPx: width, heightPx: height, channels, bytes }
     }
   return { width, height, values }
 }
+
+/** One byte of each pixel: its red, of a picture in colours. In a plain loop, since a page has millions. */
+export function firstOfEach(bytes: Uint8Array, channels: number): Uint8Array {
+  const firsts = new Uint8Array(bytes.length / channels)
+  for (let pixel = 0; pixel < firsts.length; pixel++) firsts[pixel] = bytes[pixel * channels]!
+  return firsts
+}

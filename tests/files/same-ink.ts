@@ -27,6 +27,6 @@ function hasInkBeside(to: Uint8Array, at: number, widthPx: number): boolean {
 
 function sum(values: Uint8Array): number {
   let total = 0
-  for (const value of values) total += value
+  for (let at = 0; at < values.length; at++) total += values[at]!
   return total
 }

@@ -7,7 +7,7 @@ import { sheetsToPdf } from '../../../src/files/pdf/pdf.js'
 import { createRasterizer } from '../../../src/files/raster/raster.js'
 import type { ImageShape, Shape } from '../../../src/pieces/piece.js'
 import { art, blueBar, card, marsh, reed, ring, sheet } from '../marsh-sheets.js'
-import { pixelBytes } from '../page-pixels.js'
+import { firstOfEach, pixelBytes } from '../page-pixels.js'
 import { expectSameInk } from '../same-ink.js'
 import { hasProgram, runProgram } from '../system-program.js'
 
@@ -236,5 +236,5 @@ describe('a PDF as other programs read it', () => {
 
 /** How dark each pixel of a red, green, blue picture is in its red, 0 to 255; our picture’s blue has no red in it. */
 function darkness(rgb: Uint8Array): Uint8Array {
-  return Uint8Array.from({ length: rgb.length / 3 }, (_, pixel) => 255 - rgb[pixel * 3]!)
+  return firstOfEach(rgb, 3).map(value => 255 - value)
 }

@@ -8,7 +8,7 @@ import { svgInPixels } from '../../../src/files/raster/svg-in-pixels.js'
 import type { ImageShape } from '../../../src/pieces/piece.js'
 import type { Sheet } from '../../../src/sheets/sheet.js'
 import { art, blueBar, card, marsh, reed, ring, sheet } from '../marsh-sheets.js'
-import { pixelBytes } from '../page-pixels.js'
+import { firstOfEach, pixelBytes } from '../page-pixels.js'
 
 /** resvg's own drawing of the whole page, over white, as grey. */
 function drawnWhole(page: Sheet, dpi: number): { widthPx: number; heightPx: number; grey: Uint8Array } {
@@ -17,9 +17,7 @@ function drawnWhole(page: Sheet, dpi: number): { widthPx: number; heightPx: numb
     background: '#ffffff',
     font: { loadSystemFonts: false },
   }).render()
-  const rgba = drawn.pixels
-  const grey = Uint8Array.from({ length: drawn.width * drawn.height }, (_, pixel) => rgba[pixel * 4]!)
-  return { widthPx: drawn.width, heightPx: drawn.height, grey }
+  return { widthPx: drawn.width, heightPx: drawn.height, grey: firstOfEach(drawn.pixels, 4) }
 }
 
 /** Places every art and cut on whole pixels, so that nothing is moved by rounding. */
