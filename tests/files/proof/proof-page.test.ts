@@ -2,7 +2,6 @@ import { createHash } from 'node:crypto'
 import { mkdtemp, rm, writeFile } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
-import sharp from 'sharp'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { machineFiles } from '../../../src/files/folder/file-system.js'
 import { type Manifest, manifestOf } from '../../../src/files/manifest.js'
@@ -12,9 +11,11 @@ import { keptParts } from '../../../src/files/proof/kept-parts.js'
 import { proofPage } from '../../../src/files/proof/proof-page.js'
 import { proofParts } from '../../../src/files/proof/proof-parts.js'
 import { createRasterizer } from '../../../src/files/raster/raster.js'
+import type { Coverage } from '../../pieces/pixels.js'
 import { type Browser, openBrowser } from '../browser.js'
 import { item, sheet } from '../marsh-sheets.js'
-import { pixelBytes } from '../page-pixels.js'
+import { darknessOf } from '../page-pixels.js'
+import { pageInGreys } from '../pdf/page-in-greys.js'
 import { hasProgram, runProgram } from '../system-program.js'
 import { aSheetWithText } from './sheet-with-text.js'
 
@@ -204,14 +205,8 @@ describe('printed from Chromium', () => {
   })
 
   async function expectSameInk(pdf: string): Promise<void> {
-    runProgram('pdftoppm', ['-r', '300', '-gray', '-png', '-singlefile', pdf, join(folder, 'printed')])
-    const ours = await createRasterizer(300).draw(sheet())
-    const { data, info } = await sharp(join(folder, 'printed.png'))
-      .toColourspace('b-w')
-      .raw()
-      .toBuffer({ resolveWithObject: true })
-    const expected = inkBounds(pixelBytes(ours), ours.widthPx)
-    const found = inkBounds(data, info.width)
+    const expected = inkBounds(darknessOf(await createRasterizer(300).draw(sheet())))
+    const found = inkBounds(pageInGreys(pdf, 300))
     for (const [index, edge] of expected.entries())
       expect(Math.abs(found[index]! - edge)).toBeLessThanOrEqual(1)
   }
@@ -223,17 +218,19 @@ const roughly = (size: string): string =>
     .map(side => Math.round(Number(side)))
     .join(' x ')
 
-/** Left, top, right and bottom edge in pixels of the ink between the cut lines: the frames of the two cards. */
-function inkBounds(grey: Uint8Array, widthPx: number): number[] {
-  const rows = new Set<number>()
-  const columns = new Set<number>()
-  for (let at = 0; at < grey.length; at++) {
-    const [x, y] = [at % widthPx, Math.floor(at / widthPx)]
-    // Off the cut lines, which run from edge to edge at 12.7 mm from the top and 70 mm from the left.
-    if (grey[at]! < 128 && y > 160 && y < 1000 && (x < 800 || x > 860)) {
-      rows.add(y)
-      columns.add(x)
+/**
+ * Left, top, right and bottom edge in pixels of the ink between the cut lines, which run from edge to edge at 12.7 mm from
+ * the top and 70 mm from the left: the frames of the two cards.
+ */
+function inkBounds({ width, values }: Coverage): readonly number[] {
+  let [left, top, right, bottom] = [Infinity, Infinity, -Infinity, -Infinity]
+  for (let y = 161; y < 1000; y++)
+    for (let x = 0; x < width; x++) {
+      if (values[y * width + x]! < 128 || (x >= 800 && x <= 860)) continue
+      left = Math.min(left, x)
+      top = Math.min(top, y)
+      right = Math.max(right, x)
+      bottom = Math.max(bottom, y)
     }
-  }
-  return [Math.min(...columns), Math.min(...rows), Math.max(...columns), Math.max(...rows)]
+  return [left, top, right, bottom]
 }
