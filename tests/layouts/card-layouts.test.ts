@@ -4,6 +4,7 @@ import type { PrintedItem } from '../../src/files/printed-plan.js'
 import { createRasterizer } from '../../src/files/raster/raster.js'
 import { insetBox, mmToPixels } from '../../src/geometry.js'
 import { darknessOf } from '../files/page-pixels.js'
+import { countLayouts, layoutsNeeded } from './count-layouts.js'
 import { exampleItems, withKeys } from './example-items.js'
 import { isSmallGreyAndAtTheFoot, setMarkOf, textOnPieces, tooSmall } from './large-on-pieces.js'
 import { marshWithTag, piecesOf, printItem } from './print-item.js'
@@ -43,11 +44,20 @@ async function strayInk(printed: PrintedItem): Promise<number> {
 }
 
 describe.each(cases)('$item, size: $size, on $paper', ({ item, size, paper }) => {
+  const written = withKeys(item, `size: ${size}`, `paper: ${paper}`)
   let made: Promise<PrintedItem> | undefined
   const printed = () => {
-    made ??= printItem(withKeys(item, `size: ${size}`, `paper: ${paper}`), marshWithTag)
+    made ??= printItem(written, marshWithTag)
     return made
   }
+
+  // In large print other divisions of the sheet are tried, which lay out anew.
+  if (size === 'normal')
+    it('has each shape of its pieces laid out once', async () => {
+      const { printed, count } = await countLayouts([written], marshWithTag)
+      made = Promise.resolve(printed[0]!)
+      expect(count).toBe(layoutsNeeded(printed[0]!, written))
+    })
 
   it('has all its ink inside the pieces, clear of the cuts', async () => {
     expect(await strayInk(await printed())).toBe(0)
