@@ -39,6 +39,11 @@ export const standingNumbers = 4
 /** Ink that is nearer than so many pixels is one stretch: between two there is then always room for a run. */
 const NEAR_PX = 16
 
+/** Hundreds of words make a page, each a few kilobytes: what they are painted and written in is used again. */
+const KEPT_MEMORY = 2 ** 20
+const bits = bitString()
+let memory: Uint8Array = new Uint8Array(0)
+
 /** The art's shapes, painted one over the other; undefined where none has ink. */
 export function codeArt(sprites: readonly Sprite[], channels: 1 | 3): CodedArt | undefined {
   const spans = spansOf(sprites)
@@ -46,14 +51,15 @@ export function codeArt(sprites: readonly Sprite[], channels: 1 | 3): CodedArt |
   const { left, right, top, bottom } = spans
   const height = bottom - top
   // A white row above and one below, so that every row has one over it.
-  const page = blankPage(right - left, height + 2, channels)
+  const page = blankPage(right - left, height + 2, channels, memory)
+  if (page.bytes.length <= KEPT_MEMORY && page.bytes.length > memory.length) memory = page.bytes
   for (const sprite of sprites) paintSprite(page, sprite, -left, 1 - top)
   const rows = rowsOfBytes(page.bytes, rowBytes(page.widthPx, channels))
   const canvas: Canvas = { rows, channels, leftPx: left }
   const firsts = new Int32Array(height + 2)
   const stretches: number[] = []
   const standing = standingInk()
-  const bits = bitString()
+  bits.clear()
   const taken: number[] = []
   for (let y = 0; y <= height; y++) {
     firsts[y] = stretches.length / stretchNumbers
