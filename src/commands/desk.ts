@@ -2,6 +2,7 @@
 import { spawn } from 'node:child_process'
 import { existsSync, statSync } from 'node:fs'
 import { join } from 'node:path'
+import { emptyPlan } from '../door/plan-keys.js'
 import { errorAt } from '../door/problems.js'
 import { buildFolder } from '../installation.js'
 import { type CommandResult, resultOf } from './command-result.js'
@@ -57,7 +58,7 @@ export async function deskCommand(
 async function newPlan(): Promise<{ readonly file: string; readonly told: string } | CommandResult> {
   const names = ['plan.yaml', ...Array.from({ length: 98 }, (_, index) => `plan-${index + 2}.yaml`)]
   const file = names.find(name => !existsSync(name)) ?? 'plan-100.yaml'
-  const made = await newCommand({ file })
+  const made = await newCommand({ file, text: emptyPlan })
   return made.exitCode === 0 ? { file, told: made.output.split('\n')[0] ?? '' } : made
 }
 

@@ -6,8 +6,14 @@ import { type CommandResult, resultOf } from './command-result.js'
 import { schemaText } from './schema.js'
 
 /** `oaktag new`: a commented starter plan, never over a file that is there, and beside it the schema for editors. */
-export async function newCommand({ file }: { readonly file: string }): Promise<CommandResult> {
-  const failure = await write(file, starterPlan)
+export async function newCommand({
+  file,
+  text = starterPlan,
+}: {
+  readonly file: string
+  readonly text?: string
+}): Promise<CommandResult> {
+  const failure = await write(file, text)
   if (failure !== undefined) return resultOf('', [cannotWrite(file, failure)])
   const schema = join(dirname(file), SCHEMA_FILE)
   // One that is there serves as well: it is another plan's, or hers.

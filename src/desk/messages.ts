@@ -132,6 +132,9 @@ export interface DeskPlan {
   readonly looks: readonly (string | null)[]
 }
 
+/** What has to come before there can be sheets: words, or a thing to make. */
+export type Waits = 'words' | 'things'
+
 /** The sheets of the newest run that succeeded, and what is wrong with the plan. */
 export interface DeskSheets {
   /** Of the plan that the problems are about. */
@@ -140,6 +143,7 @@ export interface DeskSheets {
   readonly busy: boolean
   /** Whether the sheets are those of an earlier state, because this one has an error. */
   readonly older: boolean
+  readonly waits?: Waits
   readonly items: readonly DeskItem[]
   readonly problems: readonly DeskProblem[]
 }

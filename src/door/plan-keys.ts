@@ -61,4 +61,4 @@ export function nameAdvice(name: string): string {
 }
 
 export { toldNames } from '../pipeline/told-names.js'
-export { SCHEMA_FILE, starterPlan } from '../plan/starter-plan.js'
+export { emptyPlan, SCHEMA_FILE, starterPlan } from '../plan/starter-plan.js'

@@ -77,3 +77,15 @@ print:                        # what else you want, or parts of the week made ot
 #     words: [mud, pond, frog, duck, reed, crab, fish, ship, nest, wing]
 #     size: large
 `
+
+/** What `oaktag desk` begins with: a page for her own words. Nothing in it has to be taken out first. */
+export const emptyPlan = `# yaml-language-server: $schema=${SCHEMA_FILE}
+# A plan for one week's words. The page of oaktag desk writes it, and so can any editor.
+# More of any key: oaktag help KEY. All keys: oaktag list keys.
+
+title: Words of the week
+
+words:
+
+week: yes                     # the whole week; leave some out so: week: {without: [home-page, dictation]}
+`

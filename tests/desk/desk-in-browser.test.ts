@@ -5,23 +5,19 @@ import { afterAll, beforeAll, describe, expect, it, onTestFinished } from 'vites
 import { serveDesk } from '../../src/desk/server/serve-desk.js'
 import { buildFolder } from '../../src/installation.js'
 import { make } from '../../src/oaktag.js'
+import { emptyPlan } from '../../src/plan/starter-plan.js'
 import { type Browser, openBrowser } from '../files/browser.js'
 import { hasProgram } from '../files/system-program.js'
 import { deskFolder } from './desk-folder.js'
 
-const empty = 'title: "<img src=x onerror=caught=1>" # ours\n'
-const week = `${empty}words:
-  - marsh
-  - reed
-  - thrush
-  - pond
-marks:
-  - pattern: consonant-digraph
-    line: wavy
-print:
-  - layout: word-cards
-    across: 2
-`
+/** What `oaktag desk` begins with, but for the week's many sheets, and a title that no page may take for its own markup. */
+const empty = emptyPlan
+  .replace('Words of the week', '"<img src=x onerror=caught=1>" # ours')
+  .replace(/^week: .*\n/m, '')
+const words = 'words:\n  - marsh\n  - reed\n  - thrush\n  - pond\n'
+const marks = 'marks:\n  - pattern: consonant-digraph\n    line: wavy\n'
+const print = 'print:\n  - layout: word-cards\n    across: 2\n'
+const week = empty.replace('words:\n', `${words}${marks}${print}`)
 
 describe.runIf(hasProgram('chromium'))('the desk in Chromium', () => {
   let browser: Browser
@@ -51,7 +47,7 @@ describe.runIf(hasProgram('chromium'))('the desk in Chromium', () => {
     await page.getByRole('button', { name: 'Mark it consonant-digraph' }).click()
     await page.getByText('How it looks').click()
     await page.getByLabel('wavy').check()
-    await page.getByRole('link', { name: 'Things to make' }).click()
+    await page.getByRole('navigation').getByRole('link', { name: 'Things to make' }).click()
     await page.getByText('Add something').click()
     await page.getByRole('button', { name: 'Add word cards' }).click()
     await page.getByText('Change it').click()
@@ -184,6 +180,13 @@ describe.runIf(hasProgram('chromium'))('the desk in Chromium', () => {
     await page.getByLabel('Word 2').press('Enter')
     await expect.poll(() => page.getByLabel('Word 3').inputValue()).toBe('stork')
     expect(readFileSync(plan, 'utf8')).toBe(week.replace('- reed', '- heron\n  - stork'))
+    const kept = readFileSync(plan, 'utf8')
+    await page.getByRole('button', { name: 'Take out all words' }).click()
+    await page.getByText('There are no words yet. Type the first one here').waitFor()
+    expect(readFileSync(plan, 'utf8')).not.toContain('heron')
+    expect(await browser.evaluate(nameOfFocused)).toBe('New word')
+    await page.getByRole('button', { name: 'Undo all words taken out' }).click()
+    await expect.poll(() => readFileSync(plan, 'utf8')).toBe(kept)
     await page.getByRole('button', { name: 'Close the desk' }).click()
     await page.getByRole('button', { name: 'Yes, close it' }).click()
     await page.getByRole('heading', { name: 'The desk is closed' }).waitFor()

@@ -7,6 +7,7 @@ import { expect, it, onTestFinished } from 'vitest'
 import { deskCommand } from '../../src/commands/desk.js'
 import { serveDesk } from '../../src/desk/server/serve-desk.js'
 import { buildFolder } from '../../src/installation.js'
+import { emptyPlan } from '../../src/plan/starter-plan.js'
 import { deskFolder } from './desk-folder.js'
 
 const text =
@@ -18,8 +19,8 @@ interface Answer {
   readonly body: string
 }
 
-async function openDesk() {
-  const { folder, plan } = deskFolder(text)
+async function openDesk(written = text) {
+  const { folder, plan } = deskFolder(written)
   const desk = await serveDesk({ plan, out: join(folder, 'out'), pageFolder: join(buildFolder, 'desk') })
   onTestFinished(() => desk.close())
   const { port, host, search } = new URL(desk.address)
@@ -131,6 +132,15 @@ it('tells the plan and its sheets, takes a step, and refuses what is too much or
   expect(
     await Promise.all(wrong.map(body => ask('POST', '/step', own, body).then(({ status }) => status))),
   ).toEqual([400, 400, 400, 413])
+})
+
+it('waits without complaint where there are no words yet, and draws things with words of its own', async () => {
+  const { ask, own } = await openDesk(emptyPlan)
+  const heard = (await ask('GET', '/changes', own)).body
+  const sheets = JSON.parse(/event: sheets\ndata: (.*)/.exec(heard)![1]!)
+  expect(sheets).toMatchObject({ waits: 'words', busy: false, items: [], problems: [] })
+  const { picture } = JSON.parse((await ask('GET', '/layouts/word-cards', own)).body)
+  expect((await ask('GET', picture, own)).body).toContain('marsh')
 })
 
 it('takes in what another program saves, at once', async () => {

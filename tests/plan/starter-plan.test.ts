@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest'
 import { planVocabulary } from '../../src/pipeline/vocabulary.js'
 import { disk } from '../../src/plan/disk/disk.js'
 import { readPlan } from '../../src/plan/read-plan.js'
-import { SCHEMA_FILE, starterPlan } from '../../src/plan/starter-plan.js'
+import { emptyPlan, SCHEMA_FILE, starterPlan } from '../../src/plan/starter-plan.js'
 import { weekParts } from '../../src/plan/week/week-parts.js'
 import { formatProblem } from '../../src/problems.js'
 
@@ -56,5 +56,16 @@ describe('the starter plan', () => {
 
   it('keeps its notes within 120 columns', () => {
     expect(starterPlan.split('\n').filter(line => line.length > 120)).toEqual([])
+  })
+})
+
+describe('the empty plan', () => {
+  it('wants nothing but words, says so, and is a week with them', () => {
+    expect(() => read(emptyPlan)).toThrow(
+      /^plan\.yaml:7:1: error: "words" has no value\n {2}Write a dash and a word on each line/,
+    )
+    const { words, print } = read(emptyPlan.replace('words:\n', 'words:\n  - reed\n'))
+    expect(words.map(({ text }) => text)).toEqual(['reed'])
+    expect(print.length).toBeGreaterThan(5)
   })
 })

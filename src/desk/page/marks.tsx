@@ -34,7 +34,12 @@ export function Marks() {
           </li>
         ))}
       </ul>
-      {chosen === undefined ? (
+      {words.length === 0 ? (
+        <p>
+          There are no words yet. Type some under <a href="#words">Words</a>; then the patterns that they show
+          can be marked here.
+        </p>
+      ) : chosen === undefined ? (
         <p>Press a word to pick letters in it and say what is to be marked.</p>
       ) : (
         <Pick
@@ -44,15 +49,17 @@ export function Marks() {
           word={chosen.word}
         />
       )}
-      {marks.length === 0 && <p>Nothing is marked by your choice yet. Pick from what your words show:</p>}
+      {marks.length === 0 && words.length > 0 && (
+        <p>Nothing is marked by your choice yet. Pick from what your words show:</p>
+      )}
       <ol class="marks">
         {marks.map((entry, index) => (
           <MarkRow key={index} entry={entry} index={index} count={marks.length} />
         ))}
       </ol>
-      <Shown marks={marks} />
+      {words.length > 0 && <Shown marks={marks} />}
       <ByLetters count={marks.length} />
-      <ByWord count={marks.length} />
+      {words.length > 0 && <ByWord count={marks.length} />}
     </section>
   )
 }

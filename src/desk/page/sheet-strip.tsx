@@ -2,6 +2,7 @@
 import { useDesk } from './desk-state.js'
 import { Problems } from './problems.js'
 import { SheetPicture } from './sheet-picture.js'
+import { Waiting } from './waiting.js'
 
 export function SheetStrip() {
   const { sheets } = useDesk()
@@ -27,7 +28,7 @@ export function SheetStrip() {
           )
         })}
       </ul>
-      {sheets.items.length === 0 && !sheets.busy && <p>Nothing is printed yet.</p>}
+      <Waiting />
     </aside>
   )
 }

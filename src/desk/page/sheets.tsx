@@ -5,6 +5,7 @@ import { save } from './connection.js'
 import { useDesk } from './desk-state.js'
 import { Problems } from './problems.js'
 import { SheetPicture } from './sheet-picture.js'
+import { Waiting } from './waiting.js'
 
 export function Sheets() {
   const { sheets, say } = useDesk()
@@ -20,19 +21,25 @@ export function Sheets() {
     say(answer.ok ? 'The files are made.' : answer.why)
   }
   const count = sheets.items.reduce((sum, item) => sum + item.sheets.length, 0)
+  const isWaiting = sheets.waits !== undefined
   return (
     <section aria-labelledby="sheets-head" aria-busy={sheets.busy}>
       <h2 id="sheets-head">Sheets</h2>
-      <p class="lead">{count === 1 ? '1 sheet' : `${count} sheets`}. Press a sheet to see it in life size.</p>
+      {count > 0 && (
+        <p class="lead">
+          {count === 1 ? '1 sheet' : `${count} sheets`}. Press a sheet to see it in life size.
+        </p>
+      )}
+      <Waiting />
       {sheets.older && (
         <p class="notice">The plan has something to mend, so these are the sheets from before.</p>
       )}
       <Problems />
       <div class="print">
-        <button type="button" class="main" disabled={isSaving} onClick={() => void write('pdf')}>
+        <button type="button" class="main" disabled={isSaving || isWaiting} onClick={() => void write('pdf')}>
           Make PDFs to print
         </button>
-        <button type="button" disabled={isSaving} onClick={() => void write('all')}>
+        <button type="button" disabled={isSaving || isWaiting} onClick={() => void write('all')}>
           Save all files
         </button>
         {saved !== undefined &&

@@ -168,11 +168,12 @@ function ItemRow({ entry, index, count, before }: ItemRowProps) {
 
 /** Every layout as a small picture of her own words. */
 function Choose({ count }: { readonly count: number }) {
-  const { names, change } = useDesk()
+  const { names, sheets, change } = useDesk()
   const [isOpen, setOpen] = useState(false)
   return (
     <details class="fold choose" onToggle={event => setOpen(event.currentTarget.open)}>
       <summary id="things-add">Add something</summary>
+      {isOpen && sheets.waits === 'words' && <p>Shown with example words until yours are there.</p>}
       {isOpen && (
         <ul class="layouts">
           {names.layouts.map(({ name, summary }) => (

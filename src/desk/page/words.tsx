@@ -1,5 +1,6 @@
 /** The list of words, each with its study beside it. */
 import { listOf } from '../plan-values.js'
+import { EmptyStart, TakeOutAll } from './all-words.js'
 import { ClassWays } from './class-ways.js'
 import { useDesk } from './desk-state.js'
 import { NewWord, Paste } from './new-words.js'
@@ -20,6 +21,7 @@ export function Words() {
         Type a word and press Enter. Beside it stands what it shows; open it to look closer or to say it is
         otherwise in your class.
       </p>
+      {words.length === 0 && <EmptyStart />}
       <ol class="words">
         {words.slice(0, mostShown).map((entry, index) => (
           // An entry is its place in the list: a word that is being typed must stay the same field.
@@ -40,6 +42,7 @@ export function Words() {
         </p>
       )}
       <Paste count={words.length} />
+      {words.length > 1 && <TakeOutAll count={words.length} />}
       <ClassWays />
       {plan.otherWords.length > 0 && (
         <section aria-labelledby="other-words">

@@ -10,6 +10,7 @@ import {
   type Sheet,
   toSvg,
 } from '../../oaktag.js'
+import { exampleWords } from '../example-words.js'
 import type { LayoutPicture } from '../messages.js'
 import { type FolderFiles, withPlanText } from './folder-files.js'
 import type { Pictures } from './picture-store.js'
@@ -90,10 +91,16 @@ function withoutPrint(text: string): string | undefined {
   const hasWords = Object.keys(data).some(key => key.toLowerCase() === 'words')
   const dropped = ['print', 'week', 'children', 'spread', ...(hasWords ? ['groups'] : [])]
   const others = Object.keys(data).filter(key => dropped.includes(key.toLowerCase()))
-  return others.reduce<string | undefined>((each, key) => {
+  const left = others.reduce<string | undefined>((each, key) => {
     const edited = each === undefined ? undefined : applyEdit(each, { kind: 'remove', path: [key] })
     return edited?.ok ? edited.value : undefined
   }, text)
+  const isEmpty = !Object.entries(data).some(
+    ([key, value]) => ['words', 'groups'].includes(key.toLowerCase()) && value !== '',
+  )
+  if (left === undefined || !isEmpty) return left
+  const edited = applyEdit(left, { kind: 'insert', path: ['words'], at: 0, values: exampleWords })
+  return edited.ok ? edited.value : left
 }
 
 function printing(base: string, item: Item): string | undefined {

@@ -16,7 +16,7 @@ import {
   type Word,
   waysMeant,
 } from '../../oaktag.js'
-import type { Data, DeskPattern, DeskPlan, DeskProblem, DeskWord, NoWordHere } from '../messages.js'
+import type { Data, DeskPattern, DeskPlan, DeskProblem, DeskWord, NoWordHere, Waits } from '../messages.js'
 import { type FolderFiles, withPlanText } from './folder-files.js'
 import type { Pictures } from './picture-store.js'
 import { picturesBeside } from './pictures-beside.js'
@@ -25,10 +25,15 @@ import type { PlanFile } from './plan-file.js'
 /** More are in the file; a page that shows ten thousand would be of use to nobody. */
 const mostWordsShown = 300
 
+/** A word of ours where she has none yet. */
+export const standIn = 'reed'
+
 export interface LookedAt {
   readonly plan: DeskPlan
   readonly looked: LookedAtPlan | undefined
   readonly problems: readonly Problem[]
+  /** What has to come before there can be sheets. */
+  readonly waits: Waits | undefined
 }
 
 export interface Viewing {
@@ -43,9 +48,9 @@ export interface Viewing {
 
 export function viewPlan({ path, shownName, file, files, kept, pictures, definitions }: Viewing): LookedAt {
   const data = planData(file.text()) ?? null
-  const { text, words: standIns } = finished(file.text(), data ?? undefined)
+  const { text, waits } = finished(file.text(), data ?? undefined)
   const { value, problems } = lookAtPlan({ plan: path, files: withPlanText(files, path, text), kept })
-  const looked = value && (standIns ? { ...value, words: [] } : value)
+  const looked = value && (waits === 'words' ? { ...value, words: [] } : value)
   const find = pathFinder(file.text())
   const words = looked?.words ?? []
   const own = new Map<number, DeskWord>()
@@ -60,6 +65,7 @@ export function viewPlan({ path, shownName, file, files, kept, pictures, definit
   return {
     looked,
     problems,
+    waits,
     plan: {
       version: file.version(),
       file: shownName,
@@ -79,16 +85,23 @@ export function viewPlan({ path, shownName, file, files, kept, pictures, definit
 }
 
 /** A plan that says yet nothing of what is printed, or has no words, is looked at as if it did. */
-function finished(text: string, held: Data | undefined): { readonly text: string; readonly words: boolean } {
-  if (!isKeys(held)) return { text, words: false }
+function finished(
+  text: string,
+  held: Data | undefined,
+): { readonly text: string; readonly waits?: Waits | undefined } {
+  // One that stands in braces cannot be added to at its end.
+  if (!isKeys(held) || /^(?:\s|#.*)*\{/.test(text)) return { text }
   const isEmpty = (key: string) => held[key] === ''
   const keys = Object.keys(held).filter(key => !isEmpty(key))
   const has = (...names: readonly string[]) => keys.some(key => names.includes(key.toLowerCase()))
-  const words = !has('words', 'groups')
-  const more = [...(words ? ['words: [reed]'] : []), ...(has('print', 'week') ? [] : ['print: [word-cards]'])]
-  if (more.length === 0) return { text, words: false }
+  const lacksWords = !has('words', 'groups')
+  const more = [
+    ...(lacksWords ? [`words: [${standIn}]`] : []),
+    ...(has('print', 'week') ? [] : ['print: [word-cards]']),
+  ]
+  if (more.length === 0) return { text }
   const lines = text.split('\n').map(line => (isEmpty(/^([^:#]+):/.exec(line)?.[1] ?? '') ? '' : line))
-  return { text: [...lines, ...more, ''].join('\n'), words }
+  return { text: [...lines, ...more, ''].join('\n'), waits: lacksWords ? 'words' : 'things' }
 }
 
 function indexOfWord(path: PlanPath | undefined): number | undefined {

@@ -59,7 +59,9 @@ export async function serveDesk({ plan, out, pageFolder }: DeskRequest): Promise
   const sheets = (): DeskSheets => {
     const { busy, older, items, problems } = runs.state()
     const find = pathFinder(file.text())
-    const all = busy && problems.length === 0 ? looked.problems : problems
+    const { waits } = looked
+    const isTold = waits === undefined && !(busy && problems.length === 0)
+    const all = isTold ? problems : looked.problems
     const refused = [...files.refused()].map(name => ({
       severity: 'warning' as const,
       message: `The desk does not open ${basename(name)}: it lies outside the plan’s folder.`,
@@ -69,6 +71,7 @@ export async function serveDesk({ plan, out, pageFolder }: DeskRequest): Promise
       version: file.version(),
       busy,
       older,
+      ...(waits === undefined ? {} : { waits }),
       items,
       problems: [...all.slice(0, 200).map(problem => tellProblem(problem, path, find)), ...refused],
     }
@@ -78,11 +81,15 @@ export async function serveDesk({ plan, out, pageFolder }: DeskRequest): Promise
     for (const response of to) response.write(text)
   }
   const runs = sheetRuns({ path, files, kept, ended: () => tell('sheets', sheets()) })
+  const beginSheets = (): void => {
+    if (looked.waits === undefined) runs.begin()
+    else runs.rest()
+  }
   const renew = (): void => {
     files.forget()
     looked = viewPlan(viewing)
     tell('plan', looked.plan)
-    runs.begin()
+    beginSheets()
     tell('sheets', sheets())
   }
   const watching = watchFiles(
@@ -226,7 +233,7 @@ export async function serveDesk({ plan, out, pageFolder }: DeskRequest): Promise
     response.on('close', () => listening.delete(response))
     tell('plan', looked.plan, [response])
     // The first page comes before the first sheets.
-    if (!isBegun) runs.begin()
+    if (!isBegun) beginSheets()
     isBegun = true
     tell('sheets', sheets(), [response])
   }

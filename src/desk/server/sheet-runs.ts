@@ -16,6 +16,8 @@ type SheetOfItem = PlacedItem['sheets'][number]
 export interface SheetRuns {
   /** Begins a run; one that is under way is given up. */
   readonly begin: () => void
+  /** There is nothing to put on sheets yet. */
+  readonly rest: () => void
   readonly state: () => RunState
   /** An SVG, drawn once. */
   readonly svg: (id: string) => string | undefined
@@ -111,6 +113,10 @@ export function sheetRuns({ path, files, kept, ended }: Running): SheetRuns {
           state = { ...state, busy: false, older: state.items.length > 0, problems: [failed(error)] }
           ended()
         })
+    },
+    rest: () => {
+      controller.abort()
+      state = { busy: false, older: false, items: [], problems: [] }
     },
     state: () => state,
     svg: id => {
