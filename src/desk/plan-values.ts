@@ -81,6 +81,31 @@ export function listChange(
   ]
 }
 
+/** A list of words in a file of its own, as a plan names it. */
+export function isListFile(entry: Data): entry is string {
+  return typeof entry === 'string' && /\.(?:txt|csv)$/i.test(entry)
+}
+
+export function listFilesIn(data: Data | null): readonly string[] {
+  return listOf(data, 'words').filter(isListFile)
+}
+
+function spelling(entry: Data): string {
+  return (typeof entry === 'string' ? entry : textOf(entry, 'word')).toLowerCase()
+}
+
+/** The words of a list's file stand in the plan, where its name stood; those that are there already stay as they are. */
+export function broughtIn(words: readonly Data[], index: number, listed: readonly Data[]): readonly Change[] {
+  const there = words.map(spelling)
+  const values = listed.filter(
+    (each, at) =>
+      !there.includes(spelling(each)) && listed.findIndex(other => spelling(other) === spelling(each)) === at,
+  )
+  const come: readonly Change[] =
+    values.length === 0 ? [] : [{ kind: 'insert', path: ['words'], at: index + 1, values }]
+  return [...come, { kind: 'remove', path: ['words', index] }]
+}
+
 export interface PastedWord {
   readonly word: string
   readonly more: Readonly<Record<string, string>>

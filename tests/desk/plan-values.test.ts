@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { isParted, partedAt, writtenPieces } from '../../src/desk/divided.js'
-import { listChange, pastedWords, textChange, wordEntry } from '../../src/desk/plan-values.js'
+import { broughtIn, listChange, pastedWords, textChange, wordEntry } from '../../src/desk/plan-values.js'
 
 describe('a list that is pasted', () => {
   it.each([
@@ -64,4 +64,12 @@ describe('a word divided by pointing', () => {
     expect(writtenPieces(partedAt(knot, 1))).toBe('k n o (t)')
     expect(writtenPieces(partedAt(knot, 3))).toBe('kn ot')
   })
+})
+
+it('puts the words of a list where its name stood, each once, and leaves those that are there', () => {
+  const words = ['reed', 'week.txt', { word: 'Marsh', clue: 'wet land' }]
+  expect(broughtIn(words, 1, ['marsh', 'pond', 'pond', 'reed'])).toEqual([
+    { kind: 'insert', path: ['words'], at: 2, values: ['pond'] },
+    { kind: 'remove', path: ['words', 1] },
+  ])
 })

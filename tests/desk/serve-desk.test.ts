@@ -1,10 +1,11 @@
 /** The server as other programs of this machine meet it, by requests that no library tidies. */
-import { readFileSync, writeFileSync } from 'node:fs'
+import { mkdirSync, readFileSync, writeFileSync } from 'node:fs'
 import { request } from 'node:http'
 import { connect } from 'node:net'
-import { join } from 'node:path'
+import { dirname, join } from 'node:path'
 import { expect, it, onTestFinished } from 'vitest'
 import { deskCommand } from '../../src/commands/desk.js'
+import { broughtIn } from '../../src/desk/plan-values.js'
 import { serveDesk } from '../../src/desk/server/serve-desk.js'
 import { buildFolder } from '../../src/installation.js'
 import { emptyPlan } from '../../src/plan/starter-plan.js'
@@ -141,6 +142,23 @@ it('waits without complaint where there are no words yet, and draws things with 
   expect(sheets).toMatchObject({ waits: 'words', busy: false, items: [], problems: [] })
   const { picture } = JSON.parse((await ask('GET', '/layouts/word-cards', own)).body)
   expect((await ask('GET', picture, own)).body).toContain('marsh')
+})
+
+it('brings the words of a list that the plan names into the plan, and opens no other', async () => {
+  const { ask, own, plan } = await openDesk(`${text.replace('[reed, marsh]', 'lists/week.csv')}`)
+  const folder = dirname(plan)
+  mkdirSync(join(folder, 'lists'))
+  const csv = 'Word,Clue,Picture\nreed,,\nmarsh,"wet, grassy land",marsh.png\n'
+  writeFileSync(join(folder, 'lists/week.csv'), csv)
+  writeFileSync(join(folder, 'other.txt'), 'secret\n')
+  expect((await ask('GET', '/list?file=other.txt', own)).status).toBe(404)
+  const listed = JSON.parse((await ask('GET', '/list?file=lists/week.csv', own)).body)
+  const version = /"version":"([^"]+)"/.exec((await ask('GET', '/changes', own)).body)![1]
+  const changes = broughtIn(['lists/week.csv'], 0, listed)
+  await ask('POST', '/step', own, JSON.stringify({ from: version, says: 'the words', changes }))
+  expect(readFileSync(plan, 'utf8')).toContain(
+    'words:\n  - reed\n  - word: marsh\n    clue: wet, grassy land\n    picture: lists/marsh.png\nmarks:',
+  )
 })
 
 it('takes in what another program saves, at once', async () => {

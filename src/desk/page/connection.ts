@@ -1,5 +1,6 @@
 /** How the page speaks with its server: the plan and its sheets come by themselves, steps are sent. */
 import type {
+  Data,
   DeskNames,
   DeskPlan,
   DeskSheets,
@@ -77,6 +78,12 @@ export async function fetchLayoutPicture(item: string, of: string): Promise<Layo
 export async function fetchSorts(): Promise<readonly string[]> {
   const response = await fetch('/sorts')
   return response.ok ? response.json() : []
+}
+
+/** The words of a list's file, as they would stand in the plan; undefined where it cannot be read. */
+export async function fetchList(file: string): Promise<readonly Data[] | undefined> {
+  const response = await fetch(`/list?${new URLSearchParams({ file })}`)
+  return response.ok ? response.json() : undefined
 }
 
 export async function fetchNames(): Promise<DeskNames> {

@@ -1,7 +1,17 @@
 /** A word of the list: typed over, moved, taken out, looked at closely. */
 import { useState } from 'preact/hooks'
 import type { Change, Data, DeskWord } from '../messages.js'
-import { isKeys, keyIn, pastedWords, textOf, wordEntry } from '../plan-values.js'
+import {
+  broughtIn,
+  isKeys,
+  isListFile,
+  keyIn,
+  listOf,
+  pastedWords,
+  textOf,
+  wordEntry,
+} from '../plan-values.js'
+import { fetchList } from './connection.js'
 import { idOf, useDesk } from './desk-state.js'
 import { RowTools } from './row-tools.js'
 import { WordCloser } from './word-closer.js'
@@ -15,11 +25,17 @@ interface WordRowProps {
 }
 
 export function WordRow({ entry, index, count, told }: WordRowProps) {
-  const { change } = useDesk()
+  const { plan, change, say } = useDesk()
   const text = typeof entry === 'string' ? entry : textOf(entry, 'word')
   const path = isKeys(entry) ? ['words', index, keyIn(entry, 'word')] : ['words', index]
   const [gesture] = useState(() => `word ${Math.random()}`)
-  const isFile = typeof entry === 'string' && /\.(?:txt|csv)$/i.test(entry)
+  const isFile = isListFile(entry)
+  const bringIn = async () => {
+    const listed = await fetchList(text)
+    if (listed === undefined) return say(`${text} cannot be read. Nothing was changed.`)
+    document.getElementById('new-word')?.focus()
+    return change(`the words of ${text}`, broughtIn(listOf(plan.data, 'words'), index, listed))
+  }
   const commit = (typed: string) => {
     const more = pastedWords(typed)
     if (more.length > 1) {
@@ -35,13 +51,21 @@ export function WordRow({ entry, index, count, told }: WordRowProps) {
   return (
     <li class="word-row">
       <WordField
-        label={`Word ${index + 1}`}
+        label={isFile ? `List of words ${index + 1}` : `Word ${index + 1}`}
         value={text}
         id={idOf(['words', index])}
         told={told}
         commit={commit}
       >
-        {isFile && <p>A list in a file beside the plan: its words are changed there.</p>}
+        {isFile && (
+          <div>
+            <p>A list in a file of its own. Its words stand below and are changed in that file, not here.</p>
+            <button type="button" onClick={() => void bringIn()}>
+              Bring the words into the plan<span class="only-heard"> from {text}</span>
+            </button>
+            <small>The file stays as it is.</small>
+          </div>
+        )}
       </WordField>
       <RowTools list="words" index={index} count={count} title={text} after="new-word" />
       {told !== null && !isFile && <WordCloser entry={entry} index={index} word={told} />}

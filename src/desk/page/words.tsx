@@ -47,7 +47,10 @@ export function Words() {
       {plan.otherWords.length > 0 && (
         <section aria-labelledby="other-words">
           <h3 id="other-words">Words that stand elsewhere</h3>
-          <p>These come from a file that the plan names, or from its groups; they are changed there.</p>
+          <p>
+            These come from a list in a file, where they are changed, or from a group, whose words stand under{' '}
+            <a href="#things">Things to make</a>.
+          </p>
           <ul class="others">
             {plan.otherWords.map(word => (
               <li key={word.text}>

@@ -3,8 +3,9 @@ import { randomBytes } from 'node:crypto'
 import { existsSync, readdirSync, readFileSync, realpathSync } from 'node:fs'
 import { createServer, type IncomingMessage, type ServerResponse } from 'node:http'
 import { basename, dirname, join, resolve } from 'node:path'
-import { keepWork, make, pageFonts, pathFinder, sortsOfPlan, stemOf } from '../../oaktag.js'
+import { keepWork, listedWords, make, pageFonts, pathFinder, sortsOfPlan, stemOf } from '../../oaktag.js'
 import type { DeskSheets, SaveAnswer } from '../messages.js'
+import { listFilesIn } from '../plan-values.js'
 import { namesFor } from './desk-names.js'
 import { watchFiles } from './file-watch.js'
 import { folderFiles, isInside } from './folder-files.js'
@@ -16,6 +17,9 @@ import { type LookedAt, tellProblem, tellTyped, viewPlan } from './plan-view.js'
 import { fieldsOf, readItem, readStep, readTypedWords } from './read-message.js'
 import { parsed, readBody, refuse, send, sendFound } from './responses.js'
 import { sheetRuns } from './sheet-runs.js'
+
+/** Of a list's file into the plan: more than a year of words. */
+const mostBroughtIn = 2000
 
 export interface Desk {
   /** With the key in it. */
@@ -173,6 +177,8 @@ export async function serveDesk({ plan, out, pageFolder }: DeskRequest): Promise
         const sorts = await sortsOfPlan(path, files)
         return send(response, 'json', JSON.stringify(sorts.ok ? sorts.value.map(sort => sort.name) : []))
       }
+      case 'list':
+        return giveList(query.get('file') ?? '', response)
       case 'styles':
         return sendFound(response, 'svg', style(own))
       case 'files':
@@ -192,6 +198,14 @@ export async function serveDesk({ plan, out, pageFolder }: DeskRequest): Promise
     const of = query.get('of')
     const picture = await layouts.picture({ ...more, layout }, of === 'front' || of === 'back' ? of : 'sheet')
     send(response, 'json', JSON.stringify(picture))
+  }
+
+  /** Of a list that the plan names, and of no other file. */
+  function giveList(list: string, response: ServerResponse): void {
+    const isNamed = listFilesIn(looked.plan.data).includes(list)
+    const words = isNamed ? listedWords({ plan: path, list, files }) : undefined
+    if (words === undefined || words.length > mostBroughtIn) refuse(response, 404)
+    else send(response, 'json', JSON.stringify(words))
   }
 
   async function act(pathname: string, given: unknown, response: ServerResponse): Promise<void> {

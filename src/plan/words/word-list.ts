@@ -105,3 +105,9 @@ export function readWordListFile({ path, files, patterns }: WordListFile): Outco
   const words = andThen(entriesOfFile(path, { file: path }, files), entries => readWords(entries, context))
   return { ...words, problems: inReadingOrder(words.problems, path) }
 }
+
+/** What such a file holds as it is written there, before it means anything. */
+export function wordListFileEntries(path: string, files: FileAccess): Outcome<readonly Entry[]> {
+  const entries = entriesOfFile(path, { file: path }, files)
+  return andThen(entries, ({ items }) => succeed(items.map(({ entry }) => entry)))
+}
