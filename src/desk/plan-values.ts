@@ -13,6 +13,15 @@ function isList(data: Data | null | undefined): data is readonly Data[] {
   return Array.isArray(data)
 }
 
+/** What of these keys no control of the page stands for. */
+export function keysBeside(
+  data: Data | null,
+  shown: readonly string[],
+): readonly (readonly [string, Data])[] {
+  const known = shown.map(folded)
+  return isKeys(data) ? Object.entries(data).filter(([key]) => !known.includes(folded(key))) : []
+}
+
 function folded(key: string): string {
   return key
     .trim()
@@ -104,6 +113,26 @@ export function broughtIn(words: readonly Data[], index: number, listed: readonl
   const come: readonly Change[] =
     values.length === 0 ? [] : [{ kind: 'insert', path: ['words'], at: index + 1, values }]
   return [...come, { kind: 'remove', path: ['words', index] }]
+}
+
+const partKeys = ['part of speech', 'parts of speech'] as const
+
+/** The parts of speech that she gave a word, in her order. */
+export function partsIn(entry: Data): readonly string[] {
+  return entriesOf(valueAt(entry, ...partKeys)).flatMap(each =>
+    typeof each === 'string' ? each.split(',').map(part => part.trim().toLowerCase()) : [],
+  )
+}
+
+export function partsChange(entry: Data, index: number, parts: readonly string[]): readonly Change[] {
+  const path = ['words', index, keyIn(entry, ...partKeys)]
+  const old = valueAt(entry, ...partKeys)
+  const [only = ''] = parts
+  if (parts.length < 2 && !isList(old)) return textChange(entry, path, only, 'word')
+  // A list on lines of its own is not written over: it goes, and the new one comes.
+  const gone: readonly Change[] = isList(old) ? [{ kind: 'remove', path }] : []
+  if (parts.length === 0) return gone
+  return [...gone, { kind: 'set', path, value: parts.length === 1 ? only : parts, textAs: 'word' }]
 }
 
 export interface PastedWord {

@@ -1,6 +1,15 @@
 import { describe, expect, it } from 'vitest'
 import { isParted, partedAt, writtenPieces } from '../../src/desk/divided.js'
-import { broughtIn, listChange, pastedWords, textChange, wordEntry } from '../../src/desk/plan-values.js'
+import {
+  broughtIn,
+  keysBeside,
+  listChange,
+  partsChange,
+  partsIn,
+  pastedWords,
+  textChange,
+  wordEntry,
+} from '../../src/desk/plan-values.js'
 
 describe('a list that is pasted', () => {
   it.each([
@@ -72,4 +81,25 @@ it('puts the words of a list where its name stood, each once, and leaves those t
     { kind: 'insert', path: ['words'], at: 2, values: ['pond'] },
     { kind: 'remove', path: ['words', 1] },
   ])
+})
+
+it('sets parts of speech in her order, one by its name and several as a list', () => {
+  const path = ['words', 0, 'part of speech']
+  const set = { kind: 'set', path, textAs: 'word' }
+  expect(partsChange('run', 0, ['verb'])).toEqual([{ ...set, value: 'verb' }])
+  expect(partsChange({ word: 'run', 'part of speech': 'verb' }, 0, ['verb', 'noun'])).toEqual([
+    { ...set, value: ['verb', 'noun'] },
+  ])
+  const both = { word: 'run', 'part of speech': ['verb', 'noun'] }
+  expect(partsIn(both)).toEqual(['verb', 'noun'])
+  expect(partsChange(both, 0, ['noun'])).toEqual([
+    { kind: 'remove', path },
+    { ...set, value: 'noun' },
+  ])
+  expect(partsChange(both, 0, [])).toEqual([{ kind: 'remove', path }])
+})
+
+it('tells what the page has no control for, however its key is spelled', () => {
+  const plan = { Title: 'Marsh', count_sounds: 'as taught', review: 'last.txt' }
+  expect(keysBeside(plan, ['title', 'count sounds'])).toEqual([['review', 'last.txt']])
 })

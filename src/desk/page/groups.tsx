@@ -14,6 +14,7 @@ import {
 } from '../plan-values.js'
 import { idOf, useDesk } from './desk-state.js'
 import { TextField } from './fields.js'
+import { LeftInFile } from './left-in-file.js'
 import { SizeField } from './size-field.js'
 
 export function Groups() {
@@ -112,6 +113,7 @@ function GroupRow({
       >
         Take out<span class="only-heard"> {name}</span>
       </button>
+      <LeftInFile data={group} shown={['name', 'words', 'size']} path={['groups', index]} />
     </li>
   )
 }

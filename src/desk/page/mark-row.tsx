@@ -3,10 +3,16 @@ import type { Data } from '../messages.js'
 import { keyIn, textChange, textOf } from '../plan-values.js'
 import { idOf, useDesk } from './desk-state.js'
 import { ChoiceField, Fold, TextField } from './fields.js'
+import { LeftInFile } from './left-in-file.js'
 import { Colours, Pictured } from './mark-styles.js'
 import { RowTools } from './row-tools.js'
 
 const wholeWords = ['part of speech', 'plural', 'sounds', 'syllables']
+
+const shownOfMark = [
+  ...['pattern', 'letters', ...wholeWords, 'place', 'inside blends'],
+  ...['line', 'outline', 'color', 'colour', 'label', 'tag'],
+]
 
 /** `digraph-blend`, `letters ea`, `part of speech: noun` */
 function targetIn(entry: Data): { readonly key: string; readonly value: string } {
@@ -108,6 +114,7 @@ export function MarkRow({ entry, index, count }: MarkRowProps) {
           )}
         </div>
       </Fold>
+      <LeftInFile data={entry} shown={shownOfMark} path={['marks', index]} />
     </li>
   )
 }

@@ -7,8 +7,15 @@ import { ChoiceField, Fold, NumberField } from './fields.js'
 import { Groups } from './groups.js'
 import { Option } from './item-options.js'
 import { Picture } from './layout-picture.js'
+import { LeftInFile } from './left-in-file.js'
 import { RowTools } from './row-tools.js'
 import { Week } from './week.js'
+
+/** Keys of a plan that some view has a control for. */
+const shownOfPlan = [
+  ...['title', 'class', 'words', 'accent', 'count sounds', 'clues', 'marks'],
+  ...['paper', 'font', 'children', 'seed', 'week', 'print', 'groups'],
+]
 
 export function Things() {
   const { plan } = useDesk()
@@ -32,6 +39,7 @@ export function Things() {
       </ol>
       <Choose count={items.length} />
       <Groups />
+      <LeftInFile data={plan.data} shown={shownOfPlan} path={[]} />
     </section>
   )
 }

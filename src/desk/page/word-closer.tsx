@@ -5,20 +5,8 @@ import { idOf, useDesk } from './desk-state.js'
 import { Division } from './division.js'
 import { ChoiceField, Fold, TextField } from './fields.js'
 import { Found } from './found.js'
+import { PartsField } from './parts-field.js'
 import { Pick } from './pick-letters.js'
-
-const partNames = [
-  'noun',
-  'verb',
-  'adjective',
-  'adverb',
-  'pronoun',
-  'preposition',
-  'conjunction',
-  'determiner',
-  'interjection',
-  'number',
-]
 
 export interface WordCloserProps {
   readonly entry: Data
@@ -44,7 +32,6 @@ export function WordCloser({ entry, index, word }: WordCloserProps) {
   const letters = word.text
   const syllables = word.syllables.map(each => ({ letters: each, silent: false }))
   const isPlainWord = /^\p{L}+$/u.test(letters)
-  const parts = textOf(entry, 'part of speech', 'parts of speech')
   const meant = textOf(entry, 'meant')
   const noPlural = textOf(entry, 'plural').toLowerCase() === 'none'
   return (
@@ -100,14 +87,7 @@ export function WordCloser({ entry, index, word }: WordCloserProps) {
         </div>
       )}
       <div class="fields">
-        <ChoiceField
-          label="Part of speech"
-          value={parts}
-          none={`as studied: ${word.partsOfSpeech.join(', ') || 'unknown'}`}
-          choices={partNames}
-          id={idOf(['words', index, 'part of speech'])}
-          commit={set(['part of speech', 'parts of speech'], 'part of speech')}
-        />
+        <PartsField entry={entry} index={index} text={word.text} studied={word.partsOfSpeech} />
         <TextField
           label="Plural"
           value={noPlural ? '' : textOf(entry, 'plural')}

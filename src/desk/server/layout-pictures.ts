@@ -14,6 +14,7 @@ import { exampleWords } from '../example-words.js'
 import type { LayoutPicture } from '../messages.js'
 import { type FolderFiles, withPlanText } from './folder-files.js'
 import type { Pictures } from './picture-store.js'
+import { besidePlan } from './plan-view.js'
 
 export type Item = { readonly [key: string]: PlanData }
 
@@ -59,7 +60,12 @@ export function layoutPictures({ path, files, text, pictures }: Picturing): Layo
     if (alone === undefined) return { why: '' }
     const placed = await placePlan({ plan: path, files: withPlanText(files, path, alone), kept })
     if (!placed.ok)
-      return { why: sentence(placed.problems.find(({ severity }) => severity === 'error')?.message) }
+      return {
+        why: besidePlan(
+          sentence(placed.problems.find(({ severity }) => severity === 'error')?.message),
+          path,
+        ),
+      }
     const sheets = placed.value.flatMap(each => each.sheets)
     const side = of === 'back' ? 'back' : 'front'
     const sheet =

@@ -1,4 +1,5 @@
 /** The plan as the page is shown it: its data, and beside each word what the study tells of it. */
+import { dirname, sep } from 'node:path'
 import {
   inPlainSounds,
   isKeys,
@@ -208,11 +209,16 @@ export function tellProblem(
       : `In ${place.file.split(/[\\/]/).at(-1)}${place.line === undefined ? '' : `, line ${place.line}`}: `
   return {
     severity,
-    message: where === '' ? inASentence(message) : `${where}${message}.`,
-    advice,
+    message: besidePlan(where === '' ? inASentence(message) : `${where}${message}.`, path),
+    advice: besidePlan(advice, path),
     ...(own ? { line: place.line } : {}),
     ...(at === undefined ? {} : { path: at }),
   }
+}
+
+/** Files beside the plan are known by their own names. */
+export function besidePlan(text: string, path: string): string {
+  return text.replaceAll(`${dirname(path)}${sep}`, '')
 }
 
 function inASentence(clause: string): string {

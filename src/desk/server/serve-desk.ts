@@ -262,7 +262,9 @@ export async function serveDesk({ plan, out, pageFolder }: DeskRequest): Promise
     })
     if (!made.ok) {
       const [first] = made.problems.filter(({ severity }) => severity === 'error')
-      return { ok: false, why: `${first?.message ?? 'The plan has a problem'}. ${first?.advice ?? ''}` }
+      if (first === undefined) return { ok: false, why: 'The plan has a problem.' }
+      const { message, advice } = tellProblem(first, path, pathFinder(file.text()))
+      return { ok: false, why: `${message} ${advice}` }
     }
     const own = join(outFolder, stemOf(path))
     const pdfs = readdirSync(own)

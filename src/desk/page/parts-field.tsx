@@ -1,0 +1,51 @@
+/** Which parts of speech a word is, the first of them first. */
+import type { Data } from '../messages.js'
+import { partsChange, partsIn } from '../plan-values.js'
+import { idOf, useDesk } from './desk-state.js'
+import { ChoiceField } from './fields.js'
+
+const partNames = [
+  'noun',
+  'verb',
+  'adjective',
+  'adverb',
+  'pronoun',
+  'preposition',
+  'conjunction',
+  'determiner',
+  'interjection',
+  'number',
+]
+
+export interface PartsFieldProps {
+  readonly entry: Data
+  readonly index: number
+  readonly text: string
+  readonly studied: readonly string[]
+}
+
+export function PartsField({ entry, index, text, studied }: PartsFieldProps) {
+  const { change } = useDesk()
+  const parts = partsIn(entry)
+  const places = [...parts, ''].slice(0, partNames.length)
+  return (
+    <>
+      {places.map((part, at) => (
+        <ChoiceField
+          key={at}
+          label={at === 0 ? 'Part of speech' : `Part of speech, number ${at + 1}`}
+          value={part}
+          none={at > 0 ? 'none' : `as studied: ${studied.join(', ') || 'unknown'}`}
+          choices={partNames.filter(name => name === part || !parts.includes(name))}
+          {...(at === 0 ? { id: idOf(['words', index, 'part of speech']) } : {})}
+          commit={chosen =>
+            change(
+              `part of speech of ${text}`,
+              partsChange(entry, index, parts.toSpliced(at, 1, ...(chosen === '' ? [] : [chosen]))),
+            )
+          }
+        />
+      ))}
+    </>
+  )
+}
