@@ -135,14 +135,20 @@ it('tells the plan and its sheets, takes a step, and refuses what is too much or
   ).toEqual([400, 400, 400, 413])
 })
 
-it('waits without complaint where there are no words yet, and draws things with words of its own', async () => {
-  const { ask, own } = await openDesk(emptyPlan)
-  const heard = (await ask('GET', '/changes', own)).body
-  const sheets = JSON.parse(/event: sheets\ndata: (.*)/.exec(heard)![1]!)
-  expect(sheets).toMatchObject({ waits: 'words', busy: false, items: [], problems: [] })
-  const { picture } = JSON.parse((await ask('GET', '/layouts/word-cards', own)).body)
-  expect((await ask('GET', picture, own)).body).toContain('marsh')
-})
+it.each([
+  ['a new plan', emptyPlan],
+  ['a list that was emptied', 'words: [] # none\nprint: [word-cards]\n'],
+])(
+  'waits without complaint where there are no words, as in %s, and draws things with its own',
+  async (_, written) => {
+    const { ask, own } = await openDesk(written)
+    const heard = (await ask('GET', '/changes', own)).body
+    const sheets = JSON.parse(/event: sheets\ndata: (.*)/.exec(heard)![1]!)
+    expect(sheets).toMatchObject({ waits: 'words', busy: false, items: [], problems: [] })
+    const { picture } = JSON.parse((await ask('GET', '/layouts/word-cards', own)).body)
+    expect((await ask('GET', picture, own)).body).toContain('marsh')
+  },
+)
 
 it('brings the words of a list that the plan names into the plan, and opens no other', async () => {
   const { ask, own, plan } = await openDesk(`${text.replace('[reed, marsh]', 'lists/week.csv')}`)

@@ -102,7 +102,7 @@ function withoutPrint(text: string): string | undefined {
     return edited?.ok ? edited.value : undefined
   }, text)
   const isEmpty = !Object.entries(data).some(
-    ([key, value]) => ['words', 'groups'].includes(key.toLowerCase()) && value !== '',
+    ([key, value]) => ['words', 'groups'].includes(key.toLowerCase()) && value.length !== 0,
   )
   if (left === undefined || !isEmpty) return left
   const edited = applyEdit(left, { kind: 'insert', path: ['words'], at: 0, values: exampleWords })

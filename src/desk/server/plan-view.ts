@@ -92,7 +92,8 @@ function finished(
 ): { readonly text: string; readonly waits?: Waits | undefined } {
   // One that stands in braces cannot be added to at its end.
   if (!isKeys(held) || /^(?:\s|#.*)*\{/.test(text)) return { text }
-  const isEmpty = (key: string) => held[key] === ''
+  const hasBrackets = /^[^:#]+:[ \t]*\[[ \t]*\]/m.test(text)
+  const isEmpty = (key: string) => held[key] === '' || (hasBrackets && isEmptyList(held[key]))
   const keys = Object.keys(held).filter(key => !isEmpty(key))
   const has = (...names: readonly string[]) => keys.some(key => names.includes(key.toLowerCase()))
   const lacksWords = !has('words', 'groups')
@@ -103,6 +104,10 @@ function finished(
   if (more.length === 0) return { text }
   const lines = text.split('\n').map(line => (isEmpty(/^([^:#]+):/.exec(line)?.[1] ?? '') ? '' : line))
   return { text: [...lines, ...more, ''].join('\n'), waits: lacksWords ? 'words' : 'things' }
+}
+
+function isEmptyList(data: Data | undefined): boolean {
+  return data !== undefined && isList(data) && data.length === 0
 }
 
 function indexOfWord(path: PlanPath | undefined): number | undefined {
