@@ -7,6 +7,7 @@ import { join } from 'node:path'
 import { performance } from 'node:perf_hooks'
 import { gzipSync } from 'node:zlib'
 import { buildFolder } from '../../src/installation.js'
+import { changesOnScreen } from './desk-on-screen.js'
 import { boardsPlan } from './reference-job.js'
 
 export interface DeskRow {
@@ -17,7 +18,18 @@ export interface DeskRow {
 /** An hour of a change every seven seconds. */
 const changesOfAnHour = 500
 const lines = ['wavy', 'dotted', 'double', 'dashed', 'thick']
-const words = ['marsh', 'string', 'thrush', 'pond', 'stream', 'finch', 'beach', 'gnat']
+/** None of them is on the list of the plan: a word that stands twice is an error, and no sheets are made of it. */
+const words = ['string', 'thrush', 'finch', 'beach', 'gnat', 'wren', 'lake', 'shrub', 'otter', 'reach']
+const wordsOnScreen = ['willow', 'brook', 'swan', 'moth', 'trout']
+
+/** More than the list has places, so that there is always one that is not on it. */
+const pool = [
+  ...words,
+  ...wordsOnScreen,
+  ...'reed marsh thread knot boat frog pond mud heron shell fish duck nest wing path bridge light night stream'.split(
+    ' ',
+  ),
+]
 
 export async function benchDesk(changes = changesOfAnHour): Promise<readonly DeskRow[]> {
   const folder = mkdtempSync(join(tmpdir(), 'oaktag-bench-desk-'))
@@ -60,9 +72,10 @@ export async function benchDesk(changes = changesOfAnHour): Promise<readonly Des
     const byLine: number[] = []
     for (const value of words) byWord.push(await changed(word(value)))
     for (const value of lines) byLine.push(await changed(line(value)))
+    const seen = await changesOnScreen(page.address, { words: wordsOnScreen, lines: lines.slice(0, -1) })
     const before = residentMb(desk)
     const draw = dice()
-    for (let count = 0; count < changes; count += 1) await changed(anyChange(draw))
+    for (let count = 0; count < changes; count += 1) await changed(anyChange(draw, page.words()))
     const after = residentMb(desk)
     return [
       { measure: 'from the start to the first page with its words', measured: inMs([first]) },
@@ -70,6 +83,14 @@ export async function benchDesk(changes = changesOfAnHour): Promise<readonly Des
       { measure: 'a key in a word to its study and its picture', measured: inMs(keys) },
       { measure: 'a changed word to the first of 30 boards', measured: inMs(byWord) },
       { measure: 'a changed line to the first of 30 boards', measured: inMs(byLine) },
+      {
+        measure: 'in Chromium, a word and Enter to its first sheet on screen',
+        measured: seen === undefined ? 'no Chromium here' : inMs(seen.byWordMs),
+      },
+      {
+        measure: 'in Chromium, a line picked to its first sheet on screen',
+        measured: seen === undefined ? 'no Chromium here' : inMs(seen.byLineMs),
+      },
       {
         measure: `memory before and after ${changes} changes of any kind`,
         measured: `${before} and ${after}`,
@@ -94,7 +115,7 @@ function dice(): Draw {
 }
 
 /** What a teacher does in an hour, in no order. */
-function anyChange(draw: Draw): object {
+function anyChange(draw: Draw, used: readonly string[]): object {
   switch (draw(6)) {
     case 0:
       return { kind: 'set', path: ['marks', 0, 'line'], value: lines[draw(lines.length)] }
@@ -107,11 +128,24 @@ function anyChange(draw: Draw): object {
     case 4:
       return { kind: 'set', path: ['seed'], value: `${draw(1000)}` }
     default:
-      return { kind: 'set', path: ['words', draw(30)], value: `${words[draw(words.length)]}` }
+      return {
+        kind: 'set',
+        path: ['words', draw(30)],
+        value: anyOf(
+          pool.filter(each => !used.includes(each)),
+          draw,
+        ),
+      }
   }
 }
 
+function anyOf(list: readonly string[], draw: Draw): string {
+  return list[draw(list.length)]!
+}
+
 interface Page {
+  readonly words: () => readonly string[]
+  readonly address: string
   /** When all of it was there but the sheets. */
   readonly firstMs: number
   readonly version: () => string
@@ -120,6 +154,11 @@ interface Page {
   readonly nextSheets: () => Promise<Sheets>
   readonly fetched: (address: string) => Promise<string>
   readonly posted: (path: string, body: object) => Promise<string>
+}
+
+interface Told {
+  readonly version: string
+  readonly words: readonly { readonly text: string }[]
 }
 
 interface Sheets {
@@ -145,6 +184,7 @@ async function openPage(desk: ChildProcess): Promise<Page> {
   const fetched = async (path: string) => textOf(await answer(`${origin}${path}`, headers))
   for (const path of ['/', '/page.js', '/page.css', '/names']) await fetched(path)
   let version = ''
+  let words: readonly string[] = []
   let firstMs = 0
   let told: Sheets | undefined
   const waiting = new Set<(sheets: Sheets) => void>()
@@ -158,7 +198,9 @@ async function openPage(desk: ChildProcess): Promise<Page> {
       for (const each of whole) {
         const [, name, data = ''] = /^event: (\w+)\ndata: (.*)$/.exec(each) ?? []
         if (name === 'plan') {
-          version = JSON.parse(data).version
+          const plan: Told = JSON.parse(data)
+          version = plan.version
+          words = plan.words.map(({ text }) => text)
           firstMs ||= performance.now()
           done()
         }
@@ -173,7 +215,9 @@ async function openPage(desk: ChildProcess): Promise<Page> {
   })
   const nextSheets = () => new Promise<Sheets>(done => waiting.add(done))
   return {
+    address,
     firstMs,
+    words: () => words,
     version: () => version,
     sheets: async () => told ?? nextSheets(),
     nextSheets,
