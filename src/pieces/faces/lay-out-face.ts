@@ -22,8 +22,8 @@ export interface FaceLayouter {
   readonly letGo: () => void
 }
 
-/** A week's plan has some thirty shapes of faces and pages; each is a few kilobytes. */
-const MANY = 1000
+/** A week's plan has some thirty shapes of faces and pages; that of a page of lists takes up to eighty kilobytes. */
+const MANY = 100
 
 /**
  * Lays out faces with satori and keeps each layout: faces that differ only in what fills their slots (thirty
