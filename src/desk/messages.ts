@@ -158,6 +158,7 @@ export interface DeskNames {
   /** Styles, each with the address of its picture. */
   readonly lines: readonly NamedChoice[]
   readonly outlines: readonly NamedChoice[]
+  readonly partsOfSpeech: readonly string[]
   /** What the week's whole set is made of. */
   readonly weekParts: readonly NamedChoice[]
   /** Keys of every item, and by layout those of its own. */

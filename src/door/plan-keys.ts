@@ -62,3 +62,4 @@ export function nameAdvice(name: string): string {
 
 export { toldNames } from '../pipeline/told-names.js'
 export { emptyPlan, SCHEMA_FILE, starterPlan } from '../plan/starter-plan.js'
+export { partsOfSpeech } from '../plan/words/parts-of-speech.js'

@@ -4,19 +4,6 @@ import { partsChange, partsIn } from '../plan-values.js'
 import { idOf, useDesk } from './desk-state.js'
 import { ChoiceField } from './fields.js'
 
-const partNames = [
-  'noun',
-  'verb',
-  'adjective',
-  'adverb',
-  'pronoun',
-  'preposition',
-  'conjunction',
-  'determiner',
-  'interjection',
-  'number',
-]
-
 export interface PartsFieldProps {
   readonly entry: Data
   readonly index: number
@@ -25,9 +12,12 @@ export interface PartsFieldProps {
 }
 
 export function PartsField({ entry, index, text, studied }: PartsFieldProps) {
-  const { change } = useDesk()
+  const {
+    change,
+    names: { partsOfSpeech },
+  } = useDesk()
   const parts = partsIn(entry)
-  const places = [...parts, ''].slice(0, partNames.length)
+  const places = [...parts, ''].slice(0, partsOfSpeech.length)
   return (
     <>
       {places.map((part, at) => (
@@ -36,7 +26,7 @@ export function PartsField({ entry, index, text, studied }: PartsFieldProps) {
           label={at === 0 ? 'Part of speech' : `Part of speech, number ${at + 1}`}
           value={part}
           none={at > 0 ? 'none' : `as studied: ${studied.join(', ') || 'unknown'}`}
-          choices={partNames.filter(name => name === part || !parts.includes(name))}
+          choices={partsOfSpeech.filter(name => name === part || !parts.includes(name))}
           {...(at === 0 ? { id: idOf(['words', index, 'part of speech']) } : {})}
           commit={chosen =>
             change(

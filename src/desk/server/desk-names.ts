@@ -1,5 +1,5 @@
 /** What the page offers by name: all that may stand in a plan. */
-import { inPlainSounds, itemControls, toldNames } from '../../oaktag.js'
+import { inPlainSounds, itemControls, partsOfSpeech, toldNames } from '../../oaktag.js'
 import type { DeskNames, NamedChoice } from '../messages.js'
 
 export async function namesFor(): Promise<DeskNames> {
@@ -14,6 +14,7 @@ export async function namesFor(): Promise<DeskNames> {
     patterns: told.patterns.map(({ name, summary }) => ({ name, summary: inPlainSounds(summary) })),
     lines: brief(told.lines),
     outlines: brief(told.outlines),
+    partsOfSpeech,
     weekParts: ofWeek,
     itemKeys: ofAll,
     layoutKeys: ofLayout,
