@@ -90,9 +90,12 @@ describe.runIf(hasProgram('chromium'))('the desk in Chromium', () => {
     await page.keyboard.type('marsh')
     await page.keyboard.press('Enter')
     await expect.poll(said).toBe('Added: the word marsh.')
-    await page.keyboard.type('reed thrush pond')
-    await page.keyboard.press('Enter')
-    await expect.poll(said).toBe('Added: 3 words.')
+    // Faster than they are written down: none is lost, and they keep their order.
+    for (const word of ['reed', 'thrush', 'pond']) {
+      await page.keyboard.type(word)
+      await page.keyboard.press('Enter')
+    }
+    await expect.poll(said).toBe('Added: the word pond.')
     await tabTo(/^Skip/)
     await tabTo(/^Marks$/)
     await page.keyboard.press('Enter')

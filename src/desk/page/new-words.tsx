@@ -10,20 +10,21 @@ import { WordPicture } from './word-picture.js'
 export function NewWord({ count }: { readonly count: number }) {
   const { change, say } = useDesk()
   const [typed, setTyped] = useState('')
-  const [live, setLive] = useState<DeskWord | NoWordHere>()
+  const [studied, setStudied] = useState<{ readonly of: string; readonly found: DeskWord | NoWordHere }>()
   const asked = useRef(0)
+  const live = studied?.of === typed.trim() ? studied.found : undefined
   const add = async () => {
     const words = pastedWords(typed)
     if (words.length === 0) return
     if (words.length === 1 && live !== undefined && 'trouble' in live) return say(live.trouble)
     const says = words.length === 1 ? `the word ${words[0]?.word}` : `${words.length} words`
+    // Free for the next word at once: whoever types fast has begun it before this one is written down.
+    setTyped('')
     const done = await change(says, [
       { kind: 'insert', path: ['words'], at: count, values: words.map(wordEntry) },
     ])
-    if (!done) return
-    setTyped('')
-    setLive(undefined)
-    say(`Added: ${says}.`)
+    if (done) say(`Added: ${says}.`)
+    else setTyped(now => (now === '' ? typed : now))
   }
   return (
     <li class="word-row new">
@@ -42,8 +43,11 @@ export function NewWord({ count }: { readonly count: number }) {
             setTyped(text)
             asked.current += 1
             const own = asked.current
-            if (text.trim() === '') return setLive(undefined)
-            void study([text.trim()]).then(([found]) => own === asked.current && setLive(found))
+            const of = text.trim()
+            if (of === '') return
+            void study([of]).then(([found]) => {
+              if (own === asked.current && found !== undefined) setStudied({ of, found })
+            })
           }}
           onPaste={event => {
             const pasted = event.clipboardData?.getData('text/plain') ?? ''
@@ -85,7 +89,7 @@ export function Paste({ count }: { readonly count: number }) {
   const add = async () => {
     const values = words.map(wordEntry)
     if (await change(`${words.length} words`, [{ kind: 'insert', path: ['words'], at: count, values }]))
-      setText('')
+      setText(now => (now === text ? '' : now))
   }
   return (
     <details class="fold">

@@ -49,9 +49,11 @@ function samePath(path: PlanPath, made: PlanData, fresh: PlanData): PlanPath | u
   return now
 }
 
+/** What was put at the end goes to the end: words that are typed faster than they are written down keep their order. */
 function placeIn(fresh: readonly PlanData[], made: readonly PlanData[], at: number): number {
+  if (at >= made.length) return fresh.length
   if (at === 0) return 0
-  const before = indexIn(fresh, made, Math.min(at, made.length) - 1)
+  const before = indexIn(fresh, made, at - 1)
   return before === undefined ? fresh.length : before + 1
 }
 

@@ -268,6 +268,14 @@ describe('a change made from an older state', () => {
     expect(rebased(edit, made, { words: ['pond', 'reed', 'heron'] })).toEqual({ ...edit, at: 2 })
     expect(rebased(edit, made, { words: ['pond', 'heron'] })).toEqual({ ...edit, at: 2 })
   })
+  it('puts what was put last behind all that was put there meanwhile, into an empty list too', () => {
+    const last: PlanEdit = { kind: 'insert', path: ['words'], at: 3, values: ['mud'] }
+    const fresh = ['reed', { word: 'marsh', clue: 'wet' }, 'heron', 'pond', 'wren']
+    expect(rebased(last, made, { words: fresh })).toEqual({ ...last, at: 5 })
+    const first: PlanEdit = { ...last, at: 0 }
+    expect(rebased(first, { words: [] }, { words: ['pond', 'wren'] })).toEqual({ ...first, at: 2 })
+    expect(rebased(first, made, { words: fresh })).toEqual(first)
+  })
   it('moves an entry to where its neighbour stands now', () => {
     const edit: PlanEdit = { kind: 'move', path: ['words'], from: 0, to: 2 }
     expect(rebased(edit, made, { words: ['pond', 'reed', { word: 'marsh', clue: 'wet' }, 'heron'] })).toEqual(
