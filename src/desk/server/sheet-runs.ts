@@ -49,6 +49,11 @@ function failed(error: unknown): Problem {
   )
 }
 
+/** What is told of the plan goes out before the processor is taken by its sheets, so that the page draws meanwhile. */
+function sentFirst(): Promise<void> {
+  return new Promise(resolve => setImmediate(resolve))
+}
+
 function addressOf(name: string): string {
   return `/sheets/${name}.svg`
 }
@@ -107,6 +112,7 @@ export function sheetRuns({ path, files, kept, ended }: Running): SheetRuns {
       state = { ...state, busy: true }
       // One after the other: two runs at a time would only share the processor.
       running = running
+        .then(sentFirst)
         .then(() => (signal.aborted ? undefined : run(signal)))
         .catch((error: unknown) => {
           if (signal.aborted) return
