@@ -18,6 +18,8 @@ export interface WordsShown {
 
 /** Between the words of two columns, of the least em. */
 const COLUMN_GAP = 1
+/** Of a column's width, where another stands beside it: large words need more white between them than small ones. */
+const WHITE_BESIDE = 0.14
 const MOST_COLUMNS = 4
 /** Words of a page are so many times as large as they must be, or the list goes on on the next: our own judgement. */
 const COMFORTABLE = 1.2
@@ -65,6 +67,8 @@ export function wordsInColumns(request: Board, shown: WordsShown, room: Size): B
   const { columns, rows } = gridFor(words.length, leastOf(request, shown), room)
   const used = Math.ceil(words.length / rows)
   const cell = { widthMm: room.widthMm / Math.min(columns, used), heightMm: room.heightMm / rows }
+  const leastGapMm = request.type.wordMinimumMm * COLUMN_GAP
+  const gapMm = used > 1 ? Math.max(leastGapMm, cell.widthMm * WHITE_BESIDE) : leastGapMm
   const onlyMarks = marks.map(({ index }) => index)
   const name = (index: number) => `${sizeGroup} ${index}`
   return {
@@ -79,7 +83,7 @@ export function wordsInColumns(request: Board, shown: WordsShown, room: Size): B
               <Slot
                 name={name(column * rows + row)}
                 style={{
-                  width: mm(cell.widthMm - request.type.wordMinimumMm * COLUMN_GAP),
+                  width: mm(cell.widthMm - gapMm),
                   height: mm(cell.heightMm),
                 }}
               />

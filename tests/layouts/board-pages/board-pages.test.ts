@@ -140,6 +140,23 @@ describe('board pages', () => {
     expect(wordOn(marked, 'reed').art.shapes.length).toBeGreaterThan(wordOn(bare, 'reed').art.shapes.length)
   })
 
+  it('keep more white between two columns than is within a word', async () => {
+    const twelve = [...ten, 'moth', 'frog']
+    const list = (await made(', each word: none', planOf(twelve))).sheets[0]!
+    const gaps = twelve.flatMap(left => {
+      const from = wordOn(list, left)
+      return twelve.flatMap(right => {
+        const to = wordOn(list, right)
+        const isBeside = Math.abs(to.yMm - from.yMm) < from.art.text[0]!.sizeMm / 2
+        return isBeside && to.xMm > from.xMm
+          ? [(to.xMm - from.xMm - from.art.widthMm) / from.art.text[0]!.sizeMm]
+          : []
+      })
+    })
+    expect(gaps.length).toBeGreaterThan(0)
+    expect(Math.min(...gaps)).toBeGreaterThan(0.3)
+  })
+
   it('mark one pattern at a time, while the key grows', async () => {
     const { sheets } = await made()
     const keyOn = (sheet: Sheet) =>
