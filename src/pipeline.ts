@@ -205,8 +205,8 @@ async function putOnSheets<T>(
 
 /** Errors of sets, pieces and sheets in what can be read of a plan that has problems already. */
 async function laterProblems(planFile: string, work: Work): Promise<readonly Problem[]> {
-  const plan = loadReadablePart(planFile, planVocabulary(), work.files)
-  const studied = plan && study(plan, work)
+  const part = loadReadablePart(planFile, planVocabulary(), work.files)
+  const studied = part && study(part.plan, work)
   if (!studied?.ok) return []
   const jobs = { wanted: itemJobs(studied.value.plan).jobs, told: [] }
   const { problems } = await putOnSheets(studied.value, jobs, work, () => undefined)

@@ -121,8 +121,8 @@ export interface DeskPlan {
   readonly data: Data | null
   readonly undo: string | null
   readonly redo: string | null
-  /** Beside the entries of its list of words; null where an entry is no word, or one too many to show. */
-  readonly words: readonly (DeskWord | null)[]
+  /** Beside the entries of its list of words; null where an entry names a list's file, or is one too many to show. */
+  readonly words: readonly (DeskWord | NoWordHere | null)[]
   /** Words that stand elsewhere: in a list's file, in groups. */
   readonly otherWords: readonly DeskWord[]
   readonly patterns: readonly DeskPattern[]

@@ -1,5 +1,5 @@
 /** Reading the plan's data: keys in any spelling, lists that may be a single entry, and what is to be changed there. */
-import type { Change, Data, Path } from './messages.js'
+import type { Change, Data, DeskPlan, DeskWord, Path } from './messages.js'
 
 export interface Keys {
   readonly [key: string]: Data
@@ -97,6 +97,14 @@ export function isListFile(entry: Data): entry is string {
 
 export function listFilesIn(data: Data | null): readonly string[] {
   return listOf(data, 'words').filter(isListFile)
+}
+
+/** The words of its list that are words, each with its place in the list. */
+export function studiedWords({ words }: Pick<DeskPlan, 'words'>): readonly {
+  readonly word: DeskWord
+  readonly index: number
+}[] {
+  return words.flatMap((word, index) => (word !== null && 'text' in word ? [{ word, index }] : []))
 }
 
 function spelling(entry: Data): string {

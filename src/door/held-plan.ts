@@ -15,7 +15,7 @@ import type { Making } from './make.js'
 
 /** What of a plan can be seen before it is put on sheets. */
 export interface LookedAtPlan {
-  /** Of the class and then of the groups, each with the place where it is written. */
+  /** Of the class and then of the groups, each with the place where it is written; without what is no word. */
   readonly words: readonly { readonly word: Word; readonly place: Place }[]
   /** A word with the plan's marks as it will be printed: an SVG. */
   readonly pictureOf: (word: Word) => string | undefined
@@ -43,16 +43,20 @@ export function lookAtPlan({
 } {
   const studied = studyPlanFile({ planFile, files, kept })
   if (studied.ok) return { value: lookedAt(studied.value), problems: studied.problems }
-  const plan = loadReadablePart(planFile, planVocabulary(), files)
-  const part =
-    plan && studyPlan(plan, { ...kept, materials: openMaterials(planFile, files, kept.knownPictures) })
-  return { value: part?.ok ? lookedAt(part.value) : undefined, problems: studied.problems }
+  const part = loadReadablePart(planFile, planVocabulary(), files)
+  const found =
+    part && studyPlan(part.plan, { ...kept, materials: openMaterials(planFile, files, kept.knownPictures) })
+  const value = found?.ok ? lookedAt(found.value, part?.standIns) : undefined
+  return { value, problems: studied.problems }
 }
 
-function lookedAt({ plan, words, marks, materials }: StudiedPlan): LookedAtPlan {
+function lookedAt(
+  { plan, words, marks, materials }: StudiedPlan,
+  standIns: ReadonlySet<Place> = new Set(),
+): LookedAtPlan {
   const typeface = materials.typeface(plan.font, { file: plan.file })
   return {
-    words: [...words].map(([{ place }, word]) => ({ word, place })),
+    words: [...words].flatMap(([{ place }, word]) => (standIns.has(place) ? [] : [{ word, place }])),
     pictureOf: word => (typeface.ok ? wordPicture(word, marks, typeface.value) : undefined),
     picturesOfMarks: () =>
       marks.map(mark => (typeface.ok ? markPicture(mark, [...words.values()], typeface.value) : undefined)),

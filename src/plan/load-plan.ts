@@ -5,7 +5,7 @@ import type { FileAccess } from './disk/file-access.js'
 import { readTextFile } from './disk/text-file.js'
 import type { Plan } from './plan.js'
 import { readPlan } from './read-plan.js'
-import { readablePart } from './readable-part.js'
+import { type ReadablePart, readablePart } from './readable-part.js'
 import type { Vocabulary } from './vocabulary.js'
 
 /** The plan in the file at `path`, as the teacher gave it; a file that cannot be read is a problem without a line. */
@@ -19,7 +19,7 @@ export function loadReadablePart(
   path: string,
   vocabulary: Vocabulary,
   files: FileAccess = disk,
-): Plan | undefined {
+): ReadablePart | undefined {
   const text = readTextFile({ path, what: 'the plan', place: { file: path } }, files)
   return text.ok ? readablePart({ file: path, text: text.value, vocabulary, files }) : undefined
 }

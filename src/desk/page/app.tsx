@@ -1,8 +1,9 @@
 /** The whole page: what is shown, and how a step of hers goes to the plan. */
 import { useCallback, useEffect, useMemo, useRef, useState } from 'preact/hooks'
 import type { Change, DeskNames, DeskPlan, DeskSheets, Path } from '../messages.js'
+import { CannotBeRead } from './cannot-be-read.js'
 import { fetchNames, goTo, listen, sendStep } from './connection.js'
-import { Desk, type DeskState, idOf } from './desk-state.js'
+import { Desk, type DeskState, idOf, useDesk } from './desk-state.js'
 import { Head } from './head.js'
 import { Marks } from './marks.js'
 import { SheetStrip } from './sheet-strip.js'
@@ -144,18 +145,9 @@ export function App() {
           itself.
         </p>
       )}
-      {state.plan.data === null && (
-        <p class="notice" role="alert">
-          {state.plan.file} has a slip in it that must be mended in the file first. Until then nothing is
-          changed here.
-        </p>
-      )}
       <div class={view === 'sheets' ? 'table wide' : 'table'}>
         <main id="main" tabIndex={-1}>
-          {view === 'words' && <Words />}
-          {view === 'marks' && <Marks />}
-          {view === 'things' && <Things />}
-          {view === 'sheets' && <Sheets />}
+          <Work view={view} />
         </main>
         {view !== 'sheets' && <SheetStrip />}
       </div>
@@ -164,6 +156,13 @@ export function App() {
       </p>
     </Desk.Provider>
   )
+}
+
+function Work({ view }: { readonly view: View }) {
+  const { plan } = useDesk()
+  if (view === 'sheets') return <Sheets />
+  if (plan.data === null) return <CannotBeRead />
+  return view === 'words' ? <Words /> : view === 'marks' ? <Marks /> : <Things />
 }
 
 /** The nearest control that stands for what a path names; folds that hold it are opened. */

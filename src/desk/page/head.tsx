@@ -34,18 +34,22 @@ export function Head({ view, travel, closed }: HeadProps) {
         <h1>
           <span class="file">{plan.file}</span>
         </h1>
-        <TextField
-          label="Title"
-          value={textOf(plan.data, 'title')}
-          id="at-title"
-          commit={set('title', 'the title')}
-        />
-        <TextField
-          label="Class"
-          value={textOf(plan.data, 'class')}
-          id="at-class"
-          commit={set('class', 'the class')}
-        />
+        {plan.data !== null && (
+          <>
+            <TextField
+              label="Title"
+              value={textOf(plan.data, 'title')}
+              id="at-title"
+              commit={set('title', 'the title')}
+            />
+            <TextField
+              label="Class"
+              value={textOf(plan.data, 'class')}
+              id="at-class"
+              commit={set('class', 'the class')}
+            />
+          </>
+        )}
       </div>
       <nav aria-label="Parts of the desk">
         {Object.entries(titles).map(([name, title]) => (

@@ -1,6 +1,16 @@
 /** The options of a thing to print, each as the control that suits what it takes. */
 import type { Data, DeskKey } from '../messages.js'
-import { entriesOf, isKeys, keyIn, listChange, listOf, textChange, textOf, valueAt } from '../plan-values.js'
+import {
+  entriesOf,
+  isKeys,
+  keyIn,
+  listChange,
+  listOf,
+  studiedWords,
+  textChange,
+  textOf,
+  valueAt,
+} from '../plan-values.js'
 import { idOf, useDesk } from './desk-state.js'
 import { ChoiceField, NumberField, TextField } from './fields.js'
 import { GridField, LengthField, PicturedChoice, SortField, Ticks } from './option-fields.js'
@@ -30,7 +40,7 @@ export function Option({ option, entry, index, title, layout }: OptionProps) {
   if (name === 'words' || name === 'groups') {
     const all =
       name === 'words'
-        ? plan.words.flatMap(word => (word === null ? [] : [word.text]))
+        ? studiedWords(plan).map(({ word }) => word.text)
         : listOf(plan.data, 'groups').map(group => textOf(group, 'name'))
     return (
       <Ticks

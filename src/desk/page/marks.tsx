@@ -1,6 +1,6 @@
 /** Which patterns are marked, in which order, and how each looks; her words drawn with them. */
 import { useState } from 'preact/hooks'
-import { listOf } from '../plan-values.js'
+import { listOf, studiedWords } from '../plan-values.js'
 import { useDesk } from './desk-state.js'
 import { MarkRow } from './mark-row.js'
 import { ByLetters, ByWord, Shown } from './more-marks.js'
@@ -10,7 +10,7 @@ import { WordPicture } from './word-picture.js'
 export function Marks() {
   const { plan } = useDesk()
   const marks = listOf(plan.data, 'marks')
-  const words = plan.words.flatMap((word, index) => (word === null ? [] : [{ word, index }]))
+  const words = studiedWords(plan)
   const [picked, setPicked] = useState<number>()
   const chosen = words.find(({ index }) => index === picked)
   return (

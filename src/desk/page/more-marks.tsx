@@ -1,7 +1,7 @@
 /** What else may be marked: patterns that the words show, exact letters, whole words. */
 import { useState } from 'preact/hooks'
 import type { Change, Data } from '../messages.js'
-import { textOf } from '../plan-values.js'
+import { studiedWords, textOf } from '../plan-values.js'
 import { useDesk } from './desk-state.js'
 import { ChoiceField, TextField } from './fields.js'
 
@@ -70,7 +70,7 @@ const features = ['part of speech', 'sounds', 'syllables', 'plural'] as const
 export function ByWord({ count }: { readonly count: number }) {
   const { plan, change } = useDesk()
   const [feature, setFeature] = useState('')
-  const words = plan.words.flatMap(word => (word === null ? [] : [word]))
+  const words = studiedWords(plan).map(({ word }) => word)
   const found: Readonly<Record<string, readonly string[]>> = {
     'part of speech': words.flatMap(word => word.partsOfSpeech),
     sounds: words.map(word => String(word.soundCount)),

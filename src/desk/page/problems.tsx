@@ -3,7 +3,7 @@ import type { Path } from '../messages.js'
 import { useDesk } from './desk-state.js'
 
 export function Problems({ errorsAlone = false }: { readonly errorsAlone?: boolean }) {
-  const { sheets, lead } = useDesk()
+  const { plan, sheets, lead } = useDesk()
   const shown = sheets.problems.filter(({ severity }) => !errorsAlone || severity === 'error')
   if (shown.length === 0) return null
   return (
@@ -11,12 +11,14 @@ export function Problems({ errorsAlone = false }: { readonly errorsAlone?: boole
       {shown.map(({ severity, message, advice, path, line }, index) => (
         <li key={index} class={severity}>
           <b>{severity === 'error' ? 'To mend' : 'To look at'}</b> {message} {advice}
-          {path !== undefined && (
-            <button type="button" onClick={() => lead(path)}>
-              Show me {nameIn(path)}
-              {line !== undefined && ` (line ${line})`}
-            </button>
-          )}
+          {path === undefined
+            ? line !== undefined && ` It stands in line ${line} of the file.`
+            : plan.data !== null && (
+                <button type="button" onClick={() => lead(path)}>
+                  Show me {nameIn(path)}
+                  {line !== undefined && ` (line ${line})`}
+                </button>
+              )}
         </li>
       ))}
     </ul>

@@ -5,14 +5,14 @@ import { SheetPicture } from './sheet-picture.js'
 import { Waiting } from './waiting.js'
 
 export function SheetStrip() {
-  const { sheets } = useDesk()
+  const { plan, sheets } = useDesk()
   return (
     <aside class="strip" aria-labelledby="strip-head" aria-busy={sheets.busy}>
       <h2 id="strip-head">What prints</h2>
       {sheets.older && (
         <p class="notice">The plan has something to mend, so these are the sheets from before.</p>
       )}
-      <Problems errorsAlone />
+      {plan.data !== null && <Problems errorsAlone />}
       <ul>
         {sheets.items.map(item => {
           const first = item.sheets.find(({ kind }) => kind === 'pieces') ?? item.sheets[0]

@@ -14,7 +14,7 @@ export interface WordFieldProps {
   readonly label: string
   readonly value: string
   readonly id: string
-  readonly told: DeskWord | null
+  readonly told: DeskWord | NoWordHere | null
   readonly commit: (typed: string) => Promise<boolean>
   readonly children?: ComponentChildren
 }
@@ -62,8 +62,7 @@ export function WordField({ label, value, id, told, commit, children }: WordFiel
         }, REST_MS)
     })
   }
-  const isOther = typed.trim() !== value && live !== undefined
-  const shown = isOther && 'text' in live ? live : told
+  const shown = typed.trim() !== value && live !== undefined ? live : told
   return (
     <div class="word-line">
       <input
@@ -82,18 +81,17 @@ export function WordField({ label, value, id, told, commit, children }: WordFiel
           document.getElementById('new-word')?.focus()
         }}
       />
-      {isOther && 'trouble' in live ? (
-        <p class="wrong">
-          {live.trouble} {live.advice}
-        </p>
-      ) : (
-        shown !== null && (
+      {shown !== null &&
+        ('trouble' in shown ? (
+          <p class="wrong">
+            {shown.trouble} {shown.advice}
+          </p>
+        ) : (
           <>
             <WordPicture word={shown} />
             <Told word={shown} />
           </>
-        )
-      )}
+        ))}
       {children}
     </div>
   )

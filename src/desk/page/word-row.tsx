@@ -1,6 +1,6 @@
 /** A word of the list: typed over, moved, taken out, looked at closely. */
 import { useState } from 'preact/hooks'
-import type { Change, Data, DeskWord } from '../messages.js'
+import type { Change, Data, DeskWord, NoWordHere } from '../messages.js'
 import {
   broughtIn,
   isKeys,
@@ -21,7 +21,7 @@ interface WordRowProps {
   readonly entry: Data
   readonly index: number
   readonly count: number
-  readonly told: DeskWord | null
+  readonly told: DeskWord | NoWordHere | null
 }
 
 export function WordRow({ entry, index, count, told }: WordRowProps) {
@@ -68,7 +68,7 @@ export function WordRow({ entry, index, count, told }: WordRowProps) {
         )}
       </WordField>
       <RowTools list="words" index={index} count={count} title={text} after="new-word" />
-      {told !== null && !isFile && <WordCloser entry={entry} index={index} word={told} />}
+      {told !== null && 'text' in told && !isFile && <WordCloser entry={entry} index={index} word={told} />}
     </li>
   )
 }

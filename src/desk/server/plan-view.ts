@@ -127,12 +127,15 @@ function isList(data: Data): data is readonly Data[] {
   return Array.isArray(data)
 }
 
-/** A word that the plan's reading left out, studied by itself. */
-function alone(entry: Data, looked: LookedAtPlan | undefined, pictures: Pictures): DeskWord | null {
+/** A word that the plan's reading left out, studied by itself, or what keeps it from being one. */
+function alone(
+  entry: Data,
+  looked: LookedAtPlan | undefined,
+  pictures: Pictures,
+): DeskWord | NoWordHere | null {
   const text = typeof entry === 'string' ? entry : isList(entry) ? '' : (entry.word ?? '')
   if (typeof text !== 'string' || text === '' || /\.(?:txt|csv)$/i.test(text)) return null
-  const [told] = tellTyped([text], looked, pictures)
-  return told === undefined || 'trouble' in told ? null : told
+  return tellTyped([text], looked, pictures)[0] ?? null
 }
 
 /** Words as they are being typed. */
