@@ -107,7 +107,8 @@ export function studiedWords({ words }: Pick<DeskPlan, 'words'>): readonly {
   return words.flatMap((word, index) => (word !== null && 'text' in word ? [{ word, index }] : []))
 }
 
-function spelling(entry: Data): string {
+/** The form in which two entries are one word. */
+export function spelling(entry: Data): string {
   return (typeof entry === 'string' ? entry : textOf(entry, 'word')).toLowerCase()
 }
 
@@ -141,46 +142,4 @@ export function partsChange(entry: Data, index: number, parts: readonly string[]
   const gone: readonly Change[] = isList(old) ? [{ kind: 'remove', path }] : []
   if (parts.length === 0) return gone
   return [...gone, { kind: 'set', path, value: parts.length === 1 ? only : parts, textAs: 'word' }]
-}
-
-export interface PastedWord {
-  readonly word: string
-  readonly more: Readonly<Record<string, string>>
-}
-
-const columns = ['word', 'clue', 'sentence', 'sounds', 'syllables', 'part of speech', 'plural']
-
-/**
- * A list as it comes from anywhere: a word a line, words with commas or blanks between, or rows of a spreadsheet, of which
- * the first column is the words; another is taken where a head of the table says what it is, or alone, as clues.
- */
-export function pastedWords(text: string): readonly PastedWord[] {
-  const rows = text
-    .split(/\r\n?|\n/)
-    .map(line => line.split('\t').map(cell => cell.trim()))
-    .filter(cells => cells.some(cell => cell !== ''))
-  const isTable = rows.some(cells => cells.length > 1)
-  if (!isTable)
-    return rows.flatMap(([line = '']) =>
-      line
-        .split(/[\s,;]+/)
-        .filter(word => word !== '')
-        .map(word => ({ word, more: {} })),
-    )
-  const head = (rows[0] ?? []).map(cell => columns.find(name => folded(name) === folded(cell)))
-  const named = head.includes('word')
-  const kinds = named ? head : rows.every(cells => cells.length <= 2) ? ['word', 'clue'] : ['word']
-  return rows.slice(named ? 1 : 0).flatMap(cells => {
-    const word = cells[kinds.indexOf('word')] ?? ''
-    const more = cells.flatMap((cell, index) => {
-      const kind = kinds[index]
-      return kind === undefined || kind === 'word' || cell === '' ? [] : [[kind, cell] as const]
-    })
-    return word === '' ? [] : [{ word, more: Object.fromEntries(more) }]
-  })
-}
-
-/** An entry of the list of words. */
-export function wordEntry({ word, more }: PastedWord): Data {
-  return Object.keys(more).length === 0 ? word : { word, ...more }
 }

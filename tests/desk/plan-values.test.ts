@@ -6,30 +6,8 @@ import {
   listChange,
   partsChange,
   partsIn,
-  pastedWords,
   textChange,
-  wordEntry,
 } from '../../src/desk/plan-values.js'
-
-describe('a list that is pasted', () => {
-  it.each([
-    ['a word a line', 'reed\nmarsh\r\n\nheron', ['reed', 'marsh', 'heron']],
-    ['words with commas or blanks between', 'reed, marsh; heron pond', ['reed', 'marsh', 'heron', 'pond']],
-    [
-      'rows of a spreadsheet, clues beside the words',
-      'reed\ttall grass\nmarsh\t\n',
-      [{ word: 'reed', clue: 'tall grass' }, 'marsh'],
-    ],
-    [
-      'a table with a head, in any order',
-      'Clue\tWord\tLevel\tPart of speech\ntall grass\treed\t3\tnoun',
-      [{ word: 'reed', clue: 'tall grass', 'part of speech': 'noun' }],
-    ],
-    ['a table of many columns without a head', 'reed\t1\tx\nmarsh\t2\ty', ['reed', 'marsh']],
-  ])('is taken as %s', (_, text, entries) => {
-    expect(pastedWords(text).map(wordEntry)).toEqual(entries)
-  })
-})
 
 describe('a value that is emptied', () => {
   it('takes its key out, where there is one', () => {

@@ -1,17 +1,8 @@
 /** Other children in the same week. */
 import { useState } from 'preact/hooks'
 import type { Data } from '../messages.js'
-import {
-  entriesOf,
-  keyIn,
-  listChange,
-  listOf,
-  pastedWords,
-  textChange,
-  textOf,
-  valueAt,
-  wordEntry,
-} from '../plan-values.js'
+import { pastedWords, wordEntry } from '../pasted-words.js'
+import { entriesOf, keyIn, listChange, listOf, textChange, textOf, valueAt } from '../plan-values.js'
 import { idOf, useDesk } from './desk-state.js'
 import { TextField } from './fields.js'
 import { LeftInFile } from './left-in-file.js'

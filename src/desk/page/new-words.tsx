@@ -1,30 +1,52 @@
 /** Words that come to the list: typed one after the other, or pasted. */
 import { useRef, useState } from 'preact/hooks'
 import type { DeskWord, NoWordHere } from '../messages.js'
-import { pastedWords, wordEntry } from '../plan-values.js'
+import { type PastedWord, pastedWords, wordEntry } from '../pasted-words.js'
+import { listOf, spelling } from '../plan-values.js'
 import { study } from './connection.js'
 import { useDesk } from './desk-state.js'
 import { Told } from './told.js'
 import { WordPicture } from './word-picture.js'
 
-export function NewWord({ count }: { readonly count: number }) {
-  const { change, say } = useDesk()
+/** Words that are not in the list yet come to its end; it is said which are there already. */
+function useAdding(): (words: readonly PastedWord[]) => Promise<boolean> {
+  const { plan, change, say } = useDesk()
+  const list = listOf(plan.data, 'words')
+  return async words => {
+    const there = list.map(spelling)
+    const isThere = ({ word }: PastedWord) => there.includes(word.toLowerCase())
+    const fresh = words.filter(each => !isThere(each))
+    const already = words.filter(isThere).map(({ word }) => word)
+    const besides = already.length === 0 ? '' : ` In the list already: ${already.join(', ')}.`
+    if (fresh.length === 0) {
+      say(besides.trim())
+      return true
+    }
+    const says = fresh.length === 1 ? `the word ${fresh[0]?.word}` : `${fresh.length} words`
+    const done = await change(says, [
+      { kind: 'insert', path: ['words'], at: list.length, values: fresh.map(wordEntry) },
+    ])
+    if (done) say(`Added: ${says}.${besides}`)
+    return done
+  }
+}
+
+export function NewWord() {
+  const { say } = useDesk()
+  const addWords = useAdding()
   const [typed, setTyped] = useState('')
   const [studied, setStudied] = useState<{ readonly of: string; readonly found: DeskWord | NoWordHere }>()
   const asked = useRef(0)
   const live = studied?.of === typed.trim() ? studied.found : undefined
   const add = async () => {
     const words = pastedWords(typed)
+    const isAsTyped = words.length === 0 || words[0]?.word === typed.trim()
+    if (isAsTyped && live !== undefined && 'trouble' in live) return say(live.trouble)
     if (words.length === 0) return
-    if (words.length === 1 && live !== undefined && 'trouble' in live) return say(live.trouble)
-    const says = words.length === 1 ? `the word ${words[0]?.word}` : `${words.length} words`
     // Free for the next word at once: whoever types fast has begun it before this one is written down.
     setTyped('')
-    const done = await change(says, [
-      { kind: 'insert', path: ['words'], at: count, values: words.map(wordEntry) },
-    ])
-    if (done) say(`Added: ${says}.`)
-    else setTyped(now => (now === '' ? typed : now))
+    const done = await addWords(words)
+    if (!done) setTyped(now => (now === '' ? typed : now))
   }
   return (
     <li class="word-row new">
@@ -53,9 +75,7 @@ export function NewWord({ count }: { readonly count: number }) {
             const pasted = event.clipboardData?.getData('text/plain') ?? ''
             if (!/[\n\t]/.test(pasted.trim())) return
             event.preventDefault()
-            void change('the pasted words', [
-              { kind: 'insert', path: ['words'], at: count, values: pastedWords(pasted).map(wordEntry) },
-            ])
+            void addWords(pastedWords(pasted))
           }}
           onKeyDown={event => {
             if (event.key === 'Enter') void add()
@@ -82,21 +102,21 @@ export function NewWord({ count }: { readonly count: number }) {
   )
 }
 
-export function Paste({ count }: { readonly count: number }) {
-  const { change } = useDesk()
+export function Paste() {
+  const addWords = useAdding()
   const [text, setText] = useState('')
   const words = pastedWords(text)
   const add = async () => {
-    const values = words.map(wordEntry)
-    if (await change(`${words.length} words`, [{ kind: 'insert', path: ['words'], at: count, values }]))
-      setText(now => (now === text ? '' : now))
+    if (await addWords(words)) setText(now => (now === text ? '' : now))
   }
   return (
     <details class="fold">
       <summary>Paste a list</summary>
       <div class="folded">
         <label class="field long">
-          <span>Words, one a line, or rows of a spreadsheet (words first, clues beside them)</span>
+          <span>
+            Words, one a line or with commas, or rows of a spreadsheet (words first, clues beside them)
+          </span>
           <textarea
             rows={6}
             value={text}
@@ -104,6 +124,16 @@ export function Paste({ count }: { readonly count: number }) {
             onInput={event => setText(event.currentTarget.value)}
           />
         </label>
+        {words.length > 0 && (
+          <ul class="taken" aria-label="Words that are taken from it">
+            {words.map(({ word, more }) => (
+              <li key={word}>
+                {word}
+                {more.clue !== undefined && <small> {more.clue}</small>}
+              </li>
+            ))}
+          </ul>
+        )}
         <button type="button" class="main" disabled={words.length === 0} onClick={() => void add()}>
           {words.length === 0
             ? 'Add the words'

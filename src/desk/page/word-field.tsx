@@ -2,7 +2,7 @@
 import type { ComponentChildren } from 'preact'
 import { useEffect, useRef, useState } from 'preact/hooks'
 import type { DeskWord, NoWordHere } from '../messages.js'
-import { pastedWords } from '../plan-values.js'
+import { pastedWords } from '../pasted-words.js'
 import { study } from './connection.js'
 import { Told } from './told.js'
 import { WordPicture } from './word-picture.js'

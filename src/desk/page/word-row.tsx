@@ -1,16 +1,8 @@
 /** A word of the list: typed over, moved, taken out, looked at closely. */
 import { useState } from 'preact/hooks'
 import type { Change, Data, DeskWord, NoWordHere } from '../messages.js'
-import {
-  broughtIn,
-  isKeys,
-  isListFile,
-  keyIn,
-  listOf,
-  pastedWords,
-  textOf,
-  wordEntry,
-} from '../plan-values.js'
+import { pastedWords, wordEntry } from '../pasted-words.js'
+import { broughtIn, isKeys, isListFile, keyIn, listOf, textOf } from '../plan-values.js'
 import { fetchList } from './connection.js'
 import { idOf, useDesk } from './desk-state.js'
 import { RowTools } from './row-tools.js'

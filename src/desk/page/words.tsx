@@ -33,7 +33,7 @@ export function Words() {
             told={plan.words[index] ?? null}
           />
         ))}
-        <NewWord count={words.length} />
+        <NewWord />
       </ol>
       {words.length > mostShown && (
         <p>
@@ -41,7 +41,7 @@ export function Words() {
           file.
         </p>
       )}
-      <Paste count={words.length} />
+      <Paste />
       {words.length > 1 && <TakeOutAll count={words.length} />}
       <ClassWays />
       {plan.otherWords.length > 0 && (
