@@ -16,12 +16,17 @@ export function pastedWords(text: string): readonly PastedWord[] {
   const lines = text
     .split(/\r\n?|[\n\u2028]/)
     .map(withoutNumber)
-    .filter(line => line.trim() !== '')
+    .filter((line, _, all) => line.trim() !== '' && !(isName(line) && all.length > 1))
   const rows = tableRows(lines)
   const words = rows === undefined ? (withMeanings(lines) ?? listed(lines)) : fromTable(rows)
   const isFirst = (word: string, index: number) =>
     words.findIndex(other => other.word.toLowerCase() === word.toLowerCase()) === index
   return words.filter(({ word }, index) => word !== '' && isFirst(word, index))
+}
+
+/** `Words of week five:`, of the list below it. */
+function isName(line: string): boolean {
+  return line.trimEnd().endsWith(':')
 }
 
 /** An entry of the list of words. */

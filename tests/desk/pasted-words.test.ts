@@ -37,7 +37,8 @@ describe('a list that is pasted', () => {
         { word: 'marsh', clue: 'wet land' },
       ],
     ],
-    ['a list behind its name', 'Words: reed, marsh', ['Words', 'reed', 'marsh']],
+    ['a list below its name', 'Week five:\n1. reed\n2. marsh', ['reed', 'marsh']],
+    ['a list beside its name, which she sees', 'Words: reed, marsh', ['Words', 'reed', 'marsh']],
     ['each word once', 'reed\nReed\nmarsh\nreed', ['reed', 'marsh']],
     [
       'what stands inside a word, even if it is none',
