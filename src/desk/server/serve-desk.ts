@@ -13,10 +13,11 @@ import { admit, cookieName, safeHeaders } from './guards.js'
 import { layoutPictures } from './layout-pictures.js'
 import { pictureStore } from './picture-store.js'
 import { openPlanFile } from './plan-file.js'
-import { type LookedAt, tellProblem, tellTyped, viewPlan } from './plan-view.js'
+import { type LookedAt, tellProblem, viewPlan } from './plan-view.js'
 import { fieldsOf, readItem, readStep, readTypedWords } from './read-message.js'
 import { parsed, readBody, refuse, send, sendFound } from './responses.js'
 import { sheetRuns } from './sheet-runs.js'
+import { tellTyped } from './word-view.js'
 
 /** Of a list's file into the plan: more than a year of words. */
 const mostBroughtIn = 2000
