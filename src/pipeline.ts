@@ -1,14 +1,22 @@
 import { cpus } from 'node:os'
 import { pageFonts } from '../fonts/page-fonts.js'
 import type { Format } from './files/folder/item-paths.js'
-import { drawnItem, type PrintedPlan, type PrintedSheet } from './files/printed-plan.js'
+import { drawnItem, type PlacedItem, type PrintedPlan, type PrintedSheet } from './files/printed-plan.js'
 import { type WrittenPlan, writePlan } from './files/write-plan.js'
 import { version } from './installation.js'
-import { failWith, inReadingOrder, outcomeOf, succeed, type WithProblems, withProblems } from './outcomes.js'
+import {
+  failWith,
+  inReadingOrder,
+  outcomeOf,
+  present,
+  succeed,
+  type WithProblems,
+  withProblems,
+} from './outcomes.js'
 import { collectSoonerFor } from './pipeline/collect-sooner.js'
 import { dealPlan } from './pipeline/deal/deal-plan.js'
 import { type ChosenJobs, chooseJobs, itemJobs } from './pipeline/deal/item-jobs.js'
-import { type ImposedItem, imposePlan } from './pipeline/impose/impose-plan.js'
+import { type ImposedItem, imposePlan, placeItem, standsAlone } from './pipeline/impose/impose-plan.js'
 import { itemFingerprints } from './pipeline/item-fingerprints.js'
 import { type KeptWork, keepWork } from './pipeline/kept-work.js'
 import { tellAndTakeTurns, type Watching } from './pipeline/progress.js'
@@ -35,6 +43,15 @@ export interface PlanRequest {
   readonly files?: FileAccess
   readonly kept?: KeptWork
   readonly watching?: Watching
+  readonly soon?: WantedSoon
+}
+
+/** Items that somebody looks at: they come first, and each is told as soon as it is on its sheets. */
+export interface WantedSoon {
+  /** By name. */
+  readonly items: readonly string[]
+  /** Nothing is told of a plan that is known to have an error. */
+  readonly placed: (item: PlacedItem) => Promise<void>
 }
 
 export interface MakeRequest extends PlanRequest {
@@ -106,7 +123,7 @@ export async function putEachOnSheets<T>(
   request: PlanRequest,
   take: (item: ImposedItem<SheetToDraw>) => T | Promise<T>,
 ): Promise<Outcome<{ readonly plan: Plan; readonly items: readonly T[] }>> {
-  const { files = disk, kept = keepWork(), watching = {} } = request
+  const { files = disk, kept = keepWork(), watching = {}, soon } = request
   const work = { files, kept, watching }
   const studied = studyPlanFile({ ...request, ...work })
   if (!studied.ok) {
@@ -117,7 +134,7 @@ export async function putEachOnSheets<T>(
   collectSoonerFor({ words: plan.words.length })
   const jobs = chooseJobs(plan, request.only)
   if (!jobs.ok) return failWith([...studied.problems, ...jobs.problems])
-  const imposed = await putOnSheets(studied.value, jobs.value, work, take)
+  const imposed = await putOnSheets(studied.value, jobs.value, { ...work, ...present({ soon }) }, take)
   work.kept.endRun()
   const problems = eachOnce([
     ...studied.problems,
@@ -171,6 +188,7 @@ interface Work {
   readonly files: FileAccess
   readonly kept: KeptWork
   readonly watching?: Watching
+  readonly soon?: WantedSoon
 }
 
 function study(plan: Plan, { files, kept }: Work): Outcome<StudiedPlan> {
@@ -181,13 +199,21 @@ function study(plan: Plan, { files, kept }: Work): Outcome<StudiedPlan> {
 async function dealAndSettle(
   studied: StudiedPlan,
   jobs: ChosenJobs,
-  { kept, watching = {} }: Pick<Work, 'kept' | 'watching'>,
+  { kept, watching = {}, soon }: Pick<Work, 'kept' | 'watching' | 'soon'>,
 ): Promise<WithProblems<SettledPlan>> {
   const dealt = dealPlan(studied, jobs, kept.sets)
   const of = dealt.value.items.length + jobs.wanted.length
-  const settled = await settlePlan(dealt.value, kept, (item, index) =>
-    tellAndTakeTurns(watching, { step: 'laid out', item, done: index + 1, of }),
-  )
+  const isSound = !hasErrors(dealt.problems)
+  const settled = await settlePlan(dealt.value, kept, {
+    first: soon?.items,
+    settledOne: async ({ prepared: { job } }, done, outcome) => {
+      await tellAndTakeTurns(watching, { step: 'laid out', item: job.name, done: done + 1, of })
+      if (soon?.items.includes(job.name) && isSound && outcome.ok && standsAlone(outcome.value)) {
+        const placed = await placeItem(outcome.value, kept)
+        if (placed.ok) await soon.placed(placed.value)
+      }
+    },
+  })
   return withProblems(settled.value, [...dealt.problems, ...settled.problems])
 }
 
@@ -195,7 +221,7 @@ async function dealAndSettle(
 async function putOnSheets<T>(
   studied: StudiedPlan,
   jobs: ChosenJobs,
-  work: Pick<Work, 'kept' | 'watching'>,
+  work: Pick<Work, 'kept' | 'watching' | 'soon'>,
   take: (item: ImposedItem<SheetToDraw>) => T | Promise<T>,
 ): Promise<WithProblems<readonly T[]>> {
   const settled = await dealAndSettle(studied, jobs, work)

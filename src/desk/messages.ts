@@ -1,17 +1,17 @@
 /** What the page and its server say to one another, as plain data. The page is built from this and from its own room alone. */
 
+import type { ItemControl } from '../door/control.js'
+
+/** A key of a thing to print. */
+export type DeskKey = ItemControl
+
 /** What a plan holds: every value is text. */
 export type Data = string | readonly Data[] | { readonly [key: string]: Data }
 
 export type Path = readonly (string | number)[]
 
-/** A change of the plan, as the library writes it; or of a list of words beside it, whose entries stand under `words`. */
-export type Change = Edit & {
-  /** Of a list: as the plan names it. */
-  readonly file?: string
-}
-
-type Edit =
+/** A change of the plan, as the library writes it. */
+export type Change =
   | { readonly kind: 'set'; readonly path: Path; readonly value: Data; readonly textAs?: string }
   | { readonly kind: 'remove'; readonly path: Path }
   | { readonly kind: 'insert'; readonly path: Path; readonly at: number; readonly values: readonly Data[] }
@@ -94,7 +94,6 @@ export interface DeskProblem {
 
 export interface DeskPattern {
   readonly name: string
-  readonly title: string
   readonly definition: string
   /** Words of the plan that show it. */
   readonly words: readonly string[]
@@ -116,29 +115,14 @@ export interface DeskItem {
   readonly group: string | null
   readonly notes: readonly string[]
   readonly sheets: readonly DeskSheet[]
+  /** Its sheets are those of an earlier state; the new ones are on their way. */
+  readonly toCome?: true
 }
 
-/** What is told of an entry of a list of words; null where it names a list's file, or is one too many to show. */
-export type ToldEntry = DeskWord | NoWordHere | null
-
-export interface DeskGroup {
-  /** Beside its own list of words, and beside the entries of its list of marks. */
-  readonly words: readonly ToldEntry[]
-  readonly looks: readonly (string | null)[]
-  /** Where it has marks of its own and the words of the class: these words as they are marked for it. */
-  readonly ofClass: readonly DeskWord[]
-}
-
-/** A list of words in a file of its own. */
-export interface DeskFile {
-  /** As the plan names it. */
-  readonly name: string
-  readonly entries: readonly Data[]
-  readonly words: readonly ToldEntry[]
-  /** Whether it is a spreadsheet's file, whose rows hold more than the word. */
-  readonly isTable: boolean
-  /** Why it cannot be changed here, a sentence. */
-  readonly why?: string
+/** A sheet that she sees, by its item's name and its place among the item's sheets from 0: what is seen comes first. */
+export interface SeenSheet {
+  readonly item: string
+  readonly sheet: number
 }
 
 /** The plan as it stands. */
@@ -150,19 +134,13 @@ export interface DeskPlan {
   readonly data: Data | null
   readonly undo: string | null
   readonly redo: string | null
-  /** Beside the entries of its list of words. */
-  readonly words: readonly ToldEntry[]
-  /** Beside the entries of its list of groups. */
-  readonly groups: readonly DeskGroup[]
-  /** Lists of words in files beside the plan, which it names. */
-  readonly files: readonly DeskFile[]
-  /** Words of earlier weeks that come back. */
-  readonly oldWords: readonly DeskWord[]
+  /** Beside the entries of its list of words; null where an entry names a list's file, or is one too many to show. */
+  readonly words: readonly (DeskWord | NoWordHere | null)[]
+  /** Words that stand elsewhere: in a list's file, in groups. */
+  readonly otherWords: readonly DeskWord[]
   readonly patterns: readonly DeskPattern[]
   /** Paths of the pictures that lie beside the plan or in folders there. */
   readonly pictures: readonly string[]
-  /** Paths of plans and lists beside the plan or in folders there, which may be earlier weeks, or a class file. */
-  readonly weeks: readonly string[]
   /** Beside the entries of its list of marks: address of the looks of each. */
   readonly looks: readonly (string | null)[]
 }
@@ -170,7 +148,10 @@ export interface DeskPlan {
 /** What has to come before there can be sheets: words, or a thing to make. */
 export type Waits = 'words' | 'things'
 
-/** The sheets of the newest run that succeeded, and what is wrong with the plan. */
+/**
+ * The sheets of the newest run that succeeded, and what is wrong with the plan. While a run is under way, those that she sees
+ * are told as soon as they are there, in place of the older ones.
+ */
 export interface DeskSheets {
   /** Of the plan that the problems are about. */
   readonly version: string
@@ -203,24 +184,8 @@ export interface DeskNames {
 
 export interface NamedChoice {
   readonly name: string
-  /** As it stands in a sentence, where that is not the name. */
-  readonly title?: string
   readonly summary: string
 }
-
-export type DeskKey = {
-  readonly name: string
-  readonly does: string
-  readonly usual?: string
-  readonly example: string
-} & (
-  | { readonly takes: 'number'; readonly least: number; readonly most: number }
-  | { readonly takes: 'choice'; readonly choices: readonly string[] }
-  | { readonly takes: 'yes or no' }
-  | { readonly takes: 'grid'; readonly least: number; readonly most: number }
-  | { readonly takes: 'length' }
-  | { readonly takes: 'text'; readonly what: string }
-)
 
 /** What was written where she asked for files. */
 export type SaveAnswer =

@@ -5,26 +5,9 @@ import { takenInWords } from '../plan/keys/taken-in-words.js'
 import type { FormTaken, Takes } from '../plan/keys/takes.js'
 import { keysOfPlan } from '../plan/plan-keys.js'
 import { weekParts } from '../plan/week/week-parts.js'
+import type { Control, ItemControl } from './control.js'
 
-export type ItemControl = {
-  readonly name: string
-  /** What it does, a clause that begins small and has no full stop. */
-  readonly does: string
-  /** What holds where it is left out. */
-  readonly usual?: string
-  /** A value as it may be written. */
-  readonly example: string
-} & Control
-
-export type Control =
-  | { readonly takes: 'number'; readonly least: number; readonly most: number }
-  | { readonly takes: 'choice'; readonly choices: readonly string[] }
-  | { readonly takes: 'yes or no' }
-  /** Columns and rows: `4x4`. */
-  | { readonly takes: 'grid'; readonly least: number; readonly most: number }
-  /** A bare number is mm. */
-  | { readonly takes: 'length' }
-  | { readonly takes: 'text'; readonly what: string }
+export type { Control, ItemControl }
 
 export interface ItemControls {
   /** Of an item of any layout. */

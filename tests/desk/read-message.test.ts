@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest'
-import { readStep, readTypedWords } from '../../src/desk/server/read-message.js'
+import { readSeenSheets, readStep, readTypedWords } from '../../src/desk/server/read-message.js'
 
 const change = { kind: 'set', path: ['words', 0, 'clue'], value: 'wet', textAs: 'word' }
 const step = { from: 'v', says: 'the clue', changes: [change] }
@@ -27,4 +27,12 @@ it('studies a few words at a time, and texts alone', () => {
   expect(readTypedWords({ words: ['reed'] })).toEqual(['reed'])
   expect(readTypedWords({ words: [1] })).toBeUndefined()
   expect(readTypedWords({ words: Array.from({ length: 100 }, () => 'reed') })).toBeUndefined()
+})
+
+it('takes sheets that a page shows by their places, a screen full of them', () => {
+  const seen = [{ item: 'word-cards', sheet: 0 }]
+  expect(readSeenSheets({ seen })).toEqual(seen)
+  expect(readSeenSheets({ seen: [{ item: 'word-cards', sheet: -1 }] })).toBeUndefined()
+  expect(readSeenSheets({ seen: [{ item: 4, sheet: 0 }] })).toBeUndefined()
+  expect(readSeenSheets({ seen: Array.from({ length: 500 }, () => seen[0]) })).toBeUndefined()
 })

@@ -39,6 +39,8 @@ const commandsMayImport = ['cli', 'commands', 'demo', 'desk', 'oaktag', 'door', 
 /** The desk's server is a user of the library, and the page knows the server by what it says alone. */
 const deskServerMayImport = [/^src\/desk\/(?!page\/)/, /^src\/oaktag\.ts$/]
 const deskPageMayImport = [/^src\/desk\/page\//, /^src\/desk\/[^/]+\.ts$/]
+/** What both say to one another is plain data, in which controls are the door's own. */
+const deskSharedMayImport = [/^src\/desk\/[^/]+\.ts$/, /^src\/door\/control\.ts$/]
 /** Each outside library stays where its job is. */
 const packageStages: Readonly<Record<string, readonly string[]>> = {
   satori: ['pieces', 'layouts'],
@@ -158,7 +160,7 @@ function deskMayImport(file: string, target: string): boolean {
     ? deskServerMayImport
     : file.startsWith('src/desk/page/')
       ? deskPageMayImport
-      : [/^src\/desk\/[^/]+\.ts$/]
+      : deskSharedMayImport
   return allowed.some(each => each.test(target))
 }
 

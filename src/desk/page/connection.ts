@@ -8,6 +8,7 @@ import type {
   LayoutPicture,
   NoWordHere,
   SaveAnswer,
+  SeenSheet,
   Step,
   StepAnswer,
 } from '../messages.js'
@@ -60,6 +61,11 @@ export function study(words: readonly string[]): Promise<readonly (DeskWord | No
 
 export function save(what: 'pdf' | 'all'): Promise<SaveAnswer> {
   return ask<SaveAnswer>('/save', { what }, unheard)
+}
+
+/** What the page shows of the sheets. */
+export function tellSeen(seen: readonly SeenSheet[]): Promise<unknown> {
+  return ask<unknown>('/seen', { seen }, undefined)
 }
 
 export function closeDesk(): Promise<unknown> {

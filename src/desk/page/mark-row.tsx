@@ -1,55 +1,42 @@
 /** A mark of the plan: its place in the key, and how it looks. */
-import type { Data, Path } from '../messages.js'
-import { folded, keyIn, textChange, textOf } from '../plan-values.js'
+import type { Data } from '../messages.js'
+import { keyIn, textChange, textOf } from '../plan-values.js'
 import { idOf, useDesk } from './desk-state.js'
 import { ChoiceField, Fold, TextField } from './fields.js'
 import { LeftInFile } from './left-in-file.js'
 import { Colours, Pictured } from './mark-styles.js'
-import { useMarks } from './marked-list.js'
-import { usePatternTitle } from './pattern-title.js'
 import { RowTools } from './row-tools.js'
 
 const wholeWords = ['part of speech', 'plural', 'sounds', 'syllables']
 
 const shownOfMark = [
   ...['pattern', 'letters', ...wholeWords, 'place', 'inside blends'],
-  ...['line', 'outline', 'color', 'colour', 'label', 'tag', 'descenders', 'link'],
+  ...['line', 'outline', 'color', 'colour', 'label', 'tag'],
 ]
 
-/** What it is put on. */
+/** `digraph-blend`, `letters ea`, `part of speech: noun` */
 function targetIn(entry: Data): { readonly key: string; readonly value: string } {
   const keys = ['pattern', 'letters', ...wholeWords]
   const key = keys.find(each => textOf(entry, each) !== '') ?? ''
   return { key, value: textOf(entry, key) }
 }
 
-function titleOf(entry: Data, plain: (pattern: string) => string): string {
+function titleOf(entry: Data): string {
   const { key, value } = targetIn(entry)
-  if (key === 'pattern') return plain(value)
-  if (key === 'letters') return `letters ${value}`
-  if (key === 'part of speech') return `each ${value}`
-  if (key === 'plural') return `words whose plural is made so: ${value}`
-  return `words of ${value} ${Number(value) === 1 ? key.replace(/s$/, '') : key}`
-}
-
-/** Whether its two letters may stand apart, as in cake. */
-function joins(entry: Data): boolean {
-  return textOf(entry, 'letters').includes('_') || folded(textOf(entry, 'pattern')) === 'silent-e'
+  return key === 'pattern' ? value : key === 'letters' ? `letters ${value}` : `${key}: ${value}`
 }
 
 interface MarkRowProps {
   readonly entry: Data
   readonly index: number
+  readonly count: number
 }
 
-export function MarkRow({ entry, index }: MarkRowProps) {
-  const { names, change } = useDesk()
-  const marks = useMarks()
-  const plain = usePatternTitle()
-  const title = titleOf(entry, plain)
-  const look = marks.looks[index] ?? null
-  const idAt = (...steps: Path) => idOf([...marks.path, index, ...steps])
-  const path = (...spellings: readonly string[]) => [...marks.path, index, keyIn(entry, ...spellings)]
+export function MarkRow({ entry, index, count }: MarkRowProps) {
+  const { plan, names, change } = useDesk()
+  const title = titleOf(entry)
+  const look = plan.looks[index] ?? null
+  const path = (...spellings: readonly string[]) => ['marks', index, keyIn(entry, ...spellings)]
   const set = (spellings: readonly string[], says: string) => (value: string) =>
     change(`${says} of ${title}`, textChange(entry, path(...spellings), value))
   const { key } = targetIn(entry)
@@ -59,16 +46,10 @@ export function MarkRow({ entry, index }: MarkRowProps) {
   return (
     <li class="mark-row">
       <div class="mark-head">
-        <h3 id={idAt()} tabIndex={-1}>
+        <h3 id={idOf(['marks', index])} tabIndex={-1}>
           {look !== null && <img class="look" src={look} alt="" />} {title}
         </h3>
-        <RowTools
-          list={marks.path}
-          index={index}
-          count={marks.entries.length}
-          title={title}
-          after="shown-head"
-        />
+        <RowTools list="marks" index={index} count={count} title={title} after="shown-head" />
       </div>
       <Fold
         summary={
@@ -82,7 +63,7 @@ export function MarkRow({ entry, index }: MarkRowProps) {
           kind="line"
           choices={names.lines}
           value={line}
-          id={idAt('line')}
+          id={idOf(['marks', index, 'line'])}
           pick={set(['line'], 'the line')}
         />
         <Pictured
@@ -90,22 +71,26 @@ export function MarkRow({ entry, index }: MarkRowProps) {
           kind="outline"
           choices={names.outlines}
           value={outline}
-          id={idAt('outline')}
+          id={idOf(['marks', index, 'outline'])}
           pick={set(['outline'], 'the outline')}
         />
-        <Colours value={color} id={idAt('color')} pick={set(['color', 'colour'], 'the colour')} />
+        <Colours
+          value={color}
+          id={idOf(['marks', index, 'color'])}
+          pick={set(['color', 'colour'], 'the colour')}
+        />
         <div class="fields">
           <TextField
             label="Words for the key"
             value={textOf(entry, 'label')}
             placeholder={title}
-            id={idAt('label')}
+            id={idOf(['marks', index, 'label'])}
             commit={set(['label'], 'the wording')}
           />
           <TextField
             label="Small letters beside it"
             value={textOf(entry, 'tag')}
-            id={idAt('tag')}
+            id={idOf(['marks', index, 'tag'])}
             commit={set(['tag'], 'the small letters')}
           />
           {!wholeWords.includes(key) && (
@@ -114,49 +99,22 @@ export function MarkRow({ entry, index }: MarkRowProps) {
               value={textOf(entry, 'place')}
               none="anywhere"
               choices={['beginning', 'middle', 'end']}
-              id={idAt('place')}
+              id={idOf(['marks', index, 'place'])}
               commit={set(['place'], 'the place')}
             />
           )}
-          {!wholeWords.includes(key) && line !== '' && (
-            <ChoiceField
-              label="Under g, p and y the line"
-              value={textOf(entry, 'descenders')}
-              none="as usual: stays clear below them"
-              choices={[
-                { value: 'clear', label: 'stays clear below them' },
-                { value: 'break', label: 'breaks for them' },
-              ]}
-              id={idAt('descenders')}
-              commit={set(['descenders'], 'the line under g, p and y')}
-            />
-          )}
-          {joins(entry) && (
-            <ChoiceField
-              label="The two letters are joined by"
-              value={textOf(entry, 'link')}
-              none="as usual: a bracket"
-              choices={[
-                { value: 'bracket', label: 'a bracket' },
-                { value: 'arc', label: 'an arc' },
-              ]}
-              id={idAt('link')}
-              commit={set(['link'], 'what joins the two letters')}
-            />
-          )}
-          {folded(textOf(entry, 'pattern')) === 'consonant-digraph' && (
+          {textOf(entry, 'pattern') === 'consonant-digraph' && (
             <ChoiceField
               label="Inside blends too (the sh of shrub)"
               value={textOf(entry, 'inside blends')}
-              none="as usual: no"
+              none="no"
               choices={['yes', 'no']}
-              id={idAt('inside blends')}
-              commit={set(['inside blends'], 'marking inside blends')}
+              commit={set(['inside blends'], 'inside blends')}
             />
           )}
         </div>
       </Fold>
-      <LeftInFile data={entry} shown={shownOfMark} path={[...marks.path, index]} />
+      <LeftInFile data={entry} shown={shownOfMark} path={['marks', index]} />
     </li>
   )
 }

@@ -1,48 +1,41 @@
 /** What else may be marked: patterns that the words show, exact letters, whole words. */
 import { useState } from 'preact/hooks'
-import type { DeskWord } from '../messages.js'
-import { folded, textOf } from '../plan-values.js'
+import type { Change, Data } from '../messages.js'
+import { studiedWords, textOf } from '../plan-values.js'
 import { useDesk } from './desk-state.js'
 import { ChoiceField, TextField } from './fields.js'
-import { useMarks } from './marked-list.js'
 
 /** Patterns that the words show, with how many of them do. */
-export function Shown({ words }: WordsProps) {
-  const { patterns } = useDesk().names
-  const { entries, add } = useMarks()
-  const marked = entries.map(each => folded(textOf(each, 'pattern')))
-  const found = patterns.flatMap(({ name, title = name, summary }) => {
-    const showing = words.filter(word => word.patterns.some(({ pattern }) => pattern === name))
-    const texts = [...new Set(showing.map(({ text }) => text))]
-    return texts.length === 0 ? [] : [{ name, title, summary, texts }]
-  })
+export function Shown({ marks }: { readonly marks: readonly Data[] }) {
+  const { plan, change } = useDesk()
+  const marked = marks.map(each => textOf(each, 'pattern').toLowerCase())
+  const mark = (pattern: string) => {
+    const changes: readonly Change[] = [
+      { kind: 'insert', path: ['marks'], at: marks.length, values: [{ pattern }] },
+    ]
+    return change(`a mark on ${pattern}`, changes)
+  }
   return (
     <section aria-labelledby="shown-head">
       <h3 id="shown-head" tabIndex={-1}>
         What your words show
       </h3>
       <ul class="shown">
-        {found.map(({ name, title, summary, texts }) => (
+        {plan.patterns.map(({ name, definition, words }) => (
           <li key={name}>
             <span>
-              <b>{title}</b> in {texts.length === 1 ? '1 word' : `${texts.length} words`}
-              <small>{summary}</small>
+              <b>{name}</b> in {words.length === 1 ? '1 word' : `${words.length} words`}
+              <small>{definition}</small>
               <small class="which">
-                {texts.slice(0, 12).join(', ')}
-                {texts.length > 12 ? ', …' : ''}
+                {words.slice(0, 12).join(', ')}
+                {words.length > 12 ? ', …' : ''}
               </small>
             </span>
             {marked.includes(name) ? (
               <span class="yours">marked</span>
             ) : (
-              <button
-                type="button"
-                onClick={() => {
-                  document.getElementById('shown-head')?.focus()
-                  void add({ pattern: name }, `a mark on ${title}`)
-                }}
-              >
-                Mark it<span class="only-heard"> {title}</span>
+              <button type="button" onClick={() => void mark(name)}>
+                Mark it<span class="only-heard"> {name}</span>
               </button>
             )}
           </li>
@@ -52,19 +45,20 @@ export function Shown({ words }: WordsProps) {
   )
 }
 
-interface WordsProps {
-  readonly words: readonly DeskWord[]
-}
-
-export function ByLetters() {
-  const { add } = useMarks()
+export function ByLetters({ count }: { readonly count: number }) {
+  const { change } = useDesk()
   return (
     <section class="by-letters" aria-labelledby="letters-head">
       <h3 id="letters-head">Or exact letters</h3>
       <TextField
         label="Letters, such as ea, or a_e for letters with another between"
         value=""
-        commit={letters => letters !== '' && add({ letters }, `a mark on ${letters}`)}
+        commit={letters =>
+          letters !== '' &&
+          change(`a mark on ${letters}`, [
+            { kind: 'insert', path: ['marks'], at: count, values: [{ letters }] },
+          ])
+        }
       />
     </section>
   )
@@ -73,9 +67,10 @@ export function ByLetters() {
 const features = ['part of speech', 'sounds', 'syllables', 'plural'] as const
 
 /** Every word of which something is so: that it is a noun, has two syllables. */
-export function ByWord({ words }: WordsProps) {
-  const { add } = useMarks()
+export function ByWord({ count }: { readonly count: number }) {
+  const { plan, change } = useDesk()
   const [feature, setFeature] = useState('')
+  const words = studiedWords(plan).map(({ word }) => word)
   const found: Readonly<Record<string, readonly string[]>> = {
     'part of speech': words.flatMap(word => word.partsOfSpeech),
     sounds: words.map(word => String(word.soundCount)),
@@ -100,7 +95,12 @@ export function ByWord({ words }: WordsProps) {
             value=""
             none="choose"
             choices={values}
-            commit={value => value !== '' && add({ [feature]: value }, `a mark on ${feature}: ${value}`)}
+            commit={value =>
+              value !== '' &&
+              change(`a mark on ${feature}: ${value}`, [
+                { kind: 'insert', path: ['marks'], at: count, values: [{ [feature]: value }] },
+              ])
+            }
           />
         )}
       </div>

@@ -15,10 +15,10 @@ export function SheetStrip() {
       {plan.data !== null && <Problems errorsAlone />}
       <ul>
         {sheets.items.map(item => {
-          const first = item.sheets.find(({ kind }) => kind === 'pieces') ?? item.sheets[0]
+          const pieces = item.sheets.findIndex(({ kind }) => kind === 'pieces')
           return (
-            <li key={item.name}>
-              {first !== undefined && <SheetPicture sheet={first} small />}
+            <li key={item.name} aria-busy={item.toCome}>
+              <SheetPicture item={item} at={Math.max(0, pieces)} small />
               <span>
                 {item.title}
                 {item.group === null ? '' : `, ${item.group}`}:{' '}

@@ -1,6 +1,6 @@
 /** All sheets as they print, small and in life size, with what to know before they are printed. */
 import { useEffect, useRef, useState } from 'preact/hooks'
-import type { DeskItem, DeskSheet, SaveAnswer } from '../messages.js'
+import type { DeskItem, SaveAnswer, SeenSheet } from '../messages.js'
 import { save } from './connection.js'
 import { useDesk } from './desk-state.js'
 import { Problems } from './problems.js'
@@ -9,7 +9,7 @@ import { Waiting } from './waiting.js'
 
 export function Sheets() {
   const { sheets, say } = useDesk()
-  const [large, setLarge] = useState<DeskSheet>()
+  const [large, setLarge] = useState<SeenSheet>()
   const [saved, setSaved] = useState<SaveAnswer>()
   const [isSaving, setSaving] = useState(false)
   const write = async (what: 'pdf' | 'all') => {
@@ -22,6 +22,10 @@ export function Sheets() {
   }
   const count = sheets.items.reduce((sum, item) => sum + item.sheets.length, 0)
   const isWaiting = sheets.waits !== undefined
+  // By its place, so that a change of the plan shows in it too.
+  const inLifeSize = sheets.items.find(
+    ({ name, sheets: own }) => name === large?.item && large.sheet < own.length,
+  )
   return (
     <section aria-labelledby="sheets-head" aria-busy={sheets.busy}>
       <h2 id="sheets-head">Sheets</h2>
@@ -48,7 +52,9 @@ export function Sheets() {
       {sheets.items.map(item => (
         <ItemSheets key={item.name} item={item} open={setLarge} />
       ))}
-      {large !== undefined && <LifeSize sheet={large} close={() => setLarge(undefined)} />}
+      {inLifeSize !== undefined && (
+        <LifeSize item={inLifeSize} at={large?.sheet ?? 0} close={() => setLarge(undefined)} />
+      )}
     </section>
   )
 }
@@ -79,7 +85,7 @@ function Saved({
   )
 }
 
-function ItemSheets({ item, open }: { readonly item: DeskItem; readonly open: (sheet: DeskSheet) => void }) {
+function ItemSheets({ item, open }: { readonly item: DeskItem; readonly open: (sheet: SeenSheet) => void }) {
   return (
     <section
       class="item-sheets"
@@ -90,15 +96,16 @@ function ItemSheets({ item, open }: { readonly item: DeskItem; readonly open: (s
         {item.group !== null && <span class="group"> for {item.group}</span>}
       </h3>
       <ul class="sheet-list">
-        {item.sheets.map(sheet => (
-          <li key={sheet.address}>
+        {/* By their places: a new sheet takes over from the old one, which stays until it is there. */}
+        {item.sheets.map((sheet, at) => (
+          <li key={at}>
             <button
               type="button"
               class="sheet-button"
               aria-label={`${sheet.title}: see it in life size`}
-              onClick={() => open(sheet)}
+              onClick={() => open({ item: item.name, sheet: at })}
             >
-              <SheetPicture sheet={sheet} small />
+              <SheetPicture item={item} at={at} small />
             </button>
           </li>
         ))}
@@ -115,20 +122,29 @@ function ItemSheets({ item, open }: { readonly item: DeskItem; readonly open: (s
 }
 
 /** The browser's own dialogue keeps the focus in it and ends by Escape. */
-function LifeSize({ sheet, close }: { readonly sheet: DeskSheet; readonly close: () => void }) {
+function LifeSize({
+  item,
+  at,
+  close,
+}: {
+  readonly item: DeskItem
+  readonly at: number
+  readonly close: () => void
+}) {
   const dialog = useRef<HTMLDialogElement>(null)
   useEffect(() => dialog.current?.showModal(), [])
+  const { title, widthMm, heightMm } = item.sheets[at]!
   return (
-    <dialog ref={dialog} class="life-size" aria-label={sheet.title} onClose={close}>
+    <dialog ref={dialog} class="life-size" aria-label={title} onClose={close}>
       <p>
         <button type="button" class="main" onClick={() => dialog.current?.close()}>
           Back to all sheets
         </button>{' '}
-        {sheet.title}, {Math.round(sheet.widthMm)} × {Math.round(sheet.heightMm)} mm
+        {title}, {Math.round(widthMm)} × {Math.round(heightMm)} mm
       </p>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reached by the keyboard. */}
       <section class="scroll" tabIndex={0} aria-label="The sheet in life size">
-        <SheetPicture sheet={sheet} />
+        <SheetPicture item={item} at={at} />
       </section>
     </dialog>
   )

@@ -8,15 +8,13 @@ import { Groups } from './groups.js'
 import { Option } from './item-options.js'
 import { Picture } from './layout-picture.js'
 import { LeftInFile } from './left-in-file.js'
-import { Printer } from './printer.js'
-import { Review } from './review.js'
 import { RowTools } from './row-tools.js'
 import { Week } from './week.js'
 
 /** Keys of a plan that some view has a control for. */
 const shownOfPlan = [
   ...['title', 'class', 'words', 'accent', 'count sounds', 'clues', 'marks'],
-  ...['paper', 'font', 'children', 'seed', 'week', 'print', 'groups', 'review', 'printer'],
+  ...['paper', 'font', 'children', 'seed', 'week', 'print', 'groups'],
 ]
 
 export function Things() {
@@ -41,8 +39,6 @@ export function Things() {
       </ol>
       <Choose count={items.length} />
       <Groups />
-      <Review />
-      <Printer />
       <LeftInFile data={plan.data} shown={shownOfPlan} path={[]} />
     </section>
   )
@@ -132,7 +128,7 @@ function ItemRow({ entry, index, count, before }: ItemRowProps) {
           <h4 id={idOf(['print', index])} tabIndex={-1}>
             {title}
           </h4>
-          <RowTools list={['print']} index={index} count={count} title={title} after="things-add" />
+          <RowTools list="print" index={index} count={count} title={title} after="things-add" />
         </div>
         {made !== undefined && <p>{made.sheets.length === 1 ? '1 sheet' : `${made.sheets.length} sheets`}</p>}
         <Fold

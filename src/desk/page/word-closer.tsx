@@ -1,11 +1,10 @@
 import { writtenPieces } from '../divided.js'
 import type { Data, DeskWord } from '../messages.js'
 import { isKeys, keyIn, textChange, textOf, valueAt } from '../plan-values.js'
-import { useDesk } from './desk-state.js'
+import { idOf, useDesk } from './desk-state.js'
 import { Division } from './division.js'
 import { ChoiceField, Fold, TextField } from './fields.js'
 import { Found } from './found.js'
-import { useList } from './listed.js'
 import { PartsField } from './parts-field.js'
 import { Pick } from './pick-letters.js'
 
@@ -16,9 +15,8 @@ export interface WordCloserProps {
 }
 
 export function WordCloser({ entry, index, word }: WordCloserProps) {
-  const { plan } = useDesk()
-  const { path, root, file, idAt, change } = useList()
-  const key = (...names: readonly string[]) => [...path, index, keyIn(entry, ...names)]
+  const { plan, change } = useDesk()
+  const key = (...names: readonly string[]) => ['words', index, keyIn(entry, ...names)]
   const set = (names: readonly string[], says: string) => (value: string) =>
     change(`${says} of ${word.text}`, textChange(entry, key(...names), value, 'word'))
   const has = (name: string) => isKeys(entry) && valueAt(entry, name) !== undefined
@@ -32,8 +30,6 @@ export function WordCloser({ entry, index, word }: WordCloserProps) {
       </button>
     )
   const letters = word.text
-  /** A list in another folder looks for its pictures there. */
-  const isBeside = file === undefined || !/[\\/]/.test(file)
   const syllables = word.syllables.map(each => ({ letters: each, silent: false }))
   const isPlainWord = /^\p{L}+$/u.test(letters)
   const meant = textOf(entry, 'meant')
@@ -45,18 +41,18 @@ export function WordCloser({ entry, index, word }: WordCloserProps) {
           Look closer<span class="only-heard"> at {word.text}</span>
         </>
       }
-      id={idAt(index, 'word')}
+      id={idOf(['words', index, 'word'])}
     >
       {word.meanings.length > 0 && (
         <fieldset class="meanings">
-          <legend id={idAt(index, 'meant')} tabIndex={-1}>
+          <legend id={idOf(['words', index, 'meant'])} tabIndex={-1}>
             Which {word.text} do you mean?
           </legend>
           {word.meanings.map(({ meaning, said }, at) => (
             <label key={meaning} class="tick">
               <input
                 type="radio"
-                name={`meant-${root.join('-')}-${index}`}
+                name={`meant-${index}`}
                 checked={meant === '' ? at === 0 : meant.toLowerCase() === meaning}
                 onChange={() => set(['meant'], 'the meaning')(at === 0 ? '' : meaning)}
               />
@@ -73,7 +69,7 @@ export function WordCloser({ entry, index, word }: WordCloserProps) {
             title="Sounds"
             word={letters}
             pieces={word.pieces}
-            id={idAt(index, 'sounds')}
+            id={idOf(['words', index, 'sounds'])}
             isYours={has('sounds')}
             write={pieces => set(['sounds'], 'sounds')(writtenPieces(pieces))}
             mayBeSilent
@@ -83,7 +79,7 @@ export function WordCloser({ entry, index, word }: WordCloserProps) {
             title="Syllables"
             word={letters}
             pieces={syllables}
-            id={idAt(index, 'syllables')}
+            id={idOf(['words', index, 'syllables'])}
             isYours={has('syllables')}
             write={pieces => set(['syllables'], 'syllables')(pieces.map(each => each.letters).join(' '))}
             takeBack={takeBack('syllables', 'syllables')}
@@ -96,7 +92,7 @@ export function WordCloser({ entry, index, word }: WordCloserProps) {
           label="Plural"
           value={noPlural ? '' : textOf(entry, 'plural')}
           placeholder={noPlural ? 'has none' : (word.plural?.form ?? 'none')}
-          id={idAt(index, 'plural')}
+          id={idOf(['words', index, 'plural'])}
           commit={set(['plural'], 'plural')}
         />
         {noPlural ? (
@@ -110,7 +106,7 @@ export function WordCloser({ entry, index, word }: WordCloserProps) {
           label="Clue"
           value={textOf(entry, 'clue')}
           placeholder={word.clueDraft ?? ''}
-          id={idAt(index, 'clue')}
+          id={idOf(['words', index, 'clue'])}
           commit={set(['clue'], 'clue')}
         />
         {word.clueDraft !== undefined && !has('clue') && (
@@ -121,16 +117,16 @@ export function WordCloser({ entry, index, word }: WordCloserProps) {
         <TextField
           label="Sentence for dictation"
           value={textOf(entry, 'sentence')}
-          id={idAt(index, 'sentence')}
+          id={idOf(['words', index, 'sentence'])}
           commit={set(['sentence'], 'sentence')}
         />
-        {plan.pictures.length > 0 && isBeside && (
+        {plan.pictures.length > 0 && (
           <ChoiceField
             label="Your picture of it"
             value={textOf(entry, 'picture')}
             none="none"
             choices={plan.pictures}
-            id={idAt(index, 'picture')}
+            id={idOf(['words', index, 'picture'])}
             commit={set(['picture'], 'picture')}
           />
         )}

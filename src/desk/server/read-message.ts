@@ -1,9 +1,11 @@
 /** What a page sends, as far as it has the form that is expected; anything else is nothing. */
-import type { Change, Data, Path, Step } from '../messages.js'
+import type { Change, Data, Path, SeenSheet, Step } from '../messages.js'
 
 /** A paste of a whole school's words has far less. */
 const mostChanges = 2000
 const deepest = 6
+/** A page shows a dozen at a time; one on a wall some more. */
+const mostSeen = 200
 
 type Fields = Readonly<Record<string, unknown>>
 
@@ -24,6 +26,16 @@ export function readTypedWords(value: unknown): readonly string[] | undefined {
   return readList(fieldsOf(value).words, each => (typeof each === 'string' ? each : undefined), 40)
 }
 
+/** Sheets that a page shows. */
+export function readSeenSheets(value: unknown): readonly SeenSheet[] | undefined {
+  const readSeen = (each: unknown): SeenSheet | undefined => {
+    const { item, sheet } = fieldsOf(each)
+    const index = readIndex(sheet)
+    return typeof item === 'string' && index !== undefined ? { item, sheet: index } : undefined
+  }
+  return readList(fieldsOf(value).seen, readSeen, mostSeen)
+}
+
 /** An item under `print:` whose picture is wanted. */
 export function readItem(text: string): { readonly [key: string]: Data } | undefined {
   try {
@@ -39,12 +51,6 @@ function isList(data: Data): data is readonly Data[] {
 }
 
 function readChange(value: unknown): Change | undefined {
-  const { file } = fieldsOf(value)
-  const edit = readEdit(value)
-  return edit === undefined || typeof file !== 'string' ? edit : { ...edit, file }
-}
-
-function readEdit(value: unknown): Change | undefined {
   const fields = fieldsOf(value)
   const path = readPath(fields.path)
   if (path === undefined) return undefined

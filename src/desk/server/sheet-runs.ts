@@ -1,17 +1,8 @@
-/** The plan's sheets: put on paper anew after every change, drawn when somebody looks. */
-import {
-  drawnSheet,
-  errorAt,
-  type KeptWork,
-  type PlacedItem,
-  type Problem,
-  placePlan,
-  toSvg,
-} from '../../oaktag.js'
-import type { DeskItem } from '../messages.js'
+/** The plan's sheets: put on paper anew after every change, those that are looked at first, and drawn when somebody looks. */
+import { errorAt, type KeptWork, type PlacedItem, type Problem, placePlan } from '../../oaktag.js'
+import type { DeskItem, SeenSheet } from '../messages.js'
 import type { FolderFiles } from './folder-files.js'
-
-type SheetOfItem = PlacedItem['sheets'][number]
+import { sheetAddresses } from './sheet-addresses.js'
 
 export interface SheetRuns {
   /** Begins a run; one that is under way is given up. */
@@ -35,8 +26,10 @@ export interface Running {
   readonly path: string
   readonly files: FolderFiles
   readonly kept: KeptWork
-  /** Told when a run has ended. */
-  readonly ended: () => void
+  /** What is looked at, in the order in which it is wanted. */
+  readonly seen?: () => readonly SeenSheet[]
+  /** Told when there are new sheets, and when a run has ended. */
+  readonly told: () => void
 }
 
 /** No plan should lead there; the desk stays open all the same. */
@@ -54,83 +47,66 @@ function sentFirst(): Promise<void> {
   return new Promise(resolve => setImmediate(resolve))
 }
 
-function addressOf(name: string): string {
-  return `/sheets/${name}.svg`
-}
-
-export function sheetRuns({ path, files, kept, ended }: Running): SheetRuns {
+export function sheetRuns({ path, files, kept, seen = () => [], told }: Running): SheetRuns {
   let controller = new AbortController()
   let running: Promise<void> = Promise.resolve()
   let state: RunState = { busy: false, older: false, items: [], problems: [] }
-  const names = new WeakMap<SheetOfItem, string>()
-  const held = new Map<string, { readonly sheet: SheetOfItem; svg?: string }>()
-  let count = 0
-  let before: ReadonlySet<string> = new Set()
+  /** Of the last run that succeeded. */
+  let whole: readonly DeskItem[] = []
+  const sheets = sheetAddresses()
 
-  /** A sheet that is the same as in the last run keeps its name, so that no page loads it again. */
-  const nameOf = (sheet: SheetOfItem): string => {
-    const known = names.get(sheet)
-    const name = known ?? String(++count)
-    names.set(sheet, name)
-    if (!held.has(name)) held.set(name, { sheet })
-    return name
+  /** In place of its sheets of before; where there are none, it is told with all the others. */
+  const placedSoon = async (item: PlacedItem, wanted: readonly SeenSheet[], signal: AbortSignal) => {
+    const before = state.items.find(({ name }) => name === item.name)
+    if (signal.aborted || before === undefined) return
+    const now = sheets.told(item)
+    const others = wanted
+      .filter(each => each.item === item.name)
+      .flatMap(({ sheet }) => now.sheets[sheet]?.address ?? [])
+      .filter(address => !before.sheets.some(each => each.address === address))
+    if (others.length === 0) return
+    for (const address of others) sheets.draw(address)
+    state = { ...state, items: state.items.map(each => (each === before ? now : each)) }
+    told()
+    await sheets.asked(others)
   }
-  const told = (item: PlacedItem): DeskItem => ({
-    name: item.name,
-    title: item.title,
-    layout: item.layout,
-    group: item.group,
-    notes: item.notes,
-    sheets: item.sheets.map(sheet => ({
-      address: addressOf(nameOf(sheet)),
-      title: sheet.title,
-      kind: sheet.kind,
-      side: sheet.side,
-      widthMm: sheet.widthMm,
-      heightMm: sheet.heightMm,
-    })),
-  })
   const run = async (signal: AbortSignal): Promise<void> => {
-    const placed = await placePlan({ plan: path, files, kept, watching: { signal } })
+    const wanted = seen()
+    const soon = {
+      items: [...new Set(wanted.map(({ item }) => item))],
+      placed: (item: PlacedItem) => placedSoon(item, wanted, signal),
+    }
+    const placed = await placePlan({ plan: path, files, kept, watching: { signal }, soon })
     if (signal.aborted) return
     const { problems } = placed
-    state = placed.ok
-      ? { busy: false, older: false, items: placed.value.map(told), problems }
-      : { busy: false, older: state.items.length > 0, items: state.items, problems }
-    // Those of the run before may still be asked for by a page that has not heard of this one.
-    const now = new Set(state.items.flatMap(item => item.sheets.map(({ address }) => address)))
-    for (const name of held.keys())
-      if (![now, before].some(each => each.has(addressOf(name)))) held.delete(name)
-    before = now
-    ended()
+    if (placed.ok) whole = placed.value.map(sheets.told)
+    state = { busy: false, older: !placed.ok && whole.length > 0, items: whole, problems }
+    sheets.letGo(whole)
+    told()
   }
   return {
     begin: () => {
       controller.abort()
       controller = new AbortController()
       const { signal } = controller
-      state = { ...state, busy: true }
+      state = { ...state, busy: true, items: state.items.map(item => ({ ...item, toCome: true })) }
       // One after the other: two runs at a time would only share the processor.
       running = running
         .then(sentFirst)
         .then(() => (signal.aborted ? undefined : run(signal)))
         .catch((error: unknown) => {
           if (signal.aborted) return
-          state = { ...state, busy: false, older: state.items.length > 0, problems: [failed(error)] }
-          ended()
+          state = { busy: false, older: whole.length > 0, items: whole, problems: [failed(error)] }
+          told()
         })
     },
     rest: () => {
       controller.abort()
+      whole = []
       state = { busy: false, older: false, items: [], problems: [] }
     },
     state: () => state,
-    svg: id => {
-      const found = held.get(id)
-      if (found === undefined) return undefined
-      found.svg ??= toSvg(drawnSheet(found.sheet))
-      return found.svg
-    },
+    svg: sheets.svg,
     stop: () => controller.abort(),
   }
 }

@@ -35,15 +35,27 @@ export async function imposePlan<T>(
   const problems: Problem[] = []
   const taken: T[] = []
   for (const each of settled.filter(item => item.wanted)) {
-    const item = itemToDraw(each, imposing)
-    const { prepared, set } = each
-    const outcome = await imposing.printed.onceAsync(madeFrom(item, settled), () =>
-      onPaper(item, settled, imposing),
-    )
+    const outcome = await placeItem(each, imposing, settled)
     for (const problem of outcome.problems) problems.push(problem)
+    const { prepared, set } = each
     if (outcome.ok) taken.push(await take({ prepared, set, printed: outcome.value }))
   }
   return withProblems(taken, problems)
+}
+
+/** Whether an item can be put on paper before the others are settled: labels and checklists tell of all of them. */
+export function standsAlone({ prepared, wanted }: SettledItem): boolean {
+  return wanted && prepared.layout.kind !== 'sheets'
+}
+
+/** One item on paper, once for all who ask. */
+export function placeItem(
+  settled: SettledItem,
+  imposing: Imposing,
+  all: readonly SettledItem[] = [],
+): Promise<Outcome<PlacedItem>> {
+  const item = itemToDraw(settled, imposing)
+  return imposing.printed.onceAsync(madeFrom(item, all), () => onPaper(item, all, imposing))
 }
 
 async function onPaper(

@@ -46,14 +46,20 @@ export interface Settling {
   readonly pages: KeptStore<Outcome<FittedFaces<PageFace>>>
 }
 
+/** In which order items are settled, and who is told of each; what comes of them is the same in every order. */
+export interface SettlingInTurn {
+  /** Names of items that somebody waits for. */
+  readonly first?: readonly string[] | undefined
+  /** @param done how many were settled before it */
+  readonly settledOne?: (item: DealtItem, done: number, outcome: Outcome<SettledItem>) => Promise<void>
+}
+
 /** sets → sizes: lays out every face of the plan, fronts, backs and pages, and finds the size of its words. */
 export async function settlePlan(
   { studied, items }: DealtPlan,
   settling: Settling,
-  settledOne: (item: string, index: number) => Promise<void> = async () => {},
+  { first = [], settledOne = async () => {} }: SettlingInTurn = {},
 ): Promise<WithProblems<SettledPlan>> {
-  const problems: Problem[] = []
-  const settled: SettledItem[] = []
   const known = new Map<DealtItem, Outcome<SettledItem>>()
   const settle = async (item: DealtItem): Promise<Outcome<SettledItem>> => {
     const outcome = known.get(item) ?? (await settleBesideClass(item, await classOwn(item), settling))
@@ -70,13 +76,19 @@ export async function settlePlan(
     return outcome?.ok ? outcome.value : undefined
   }
   // One after another: all at once would be no faster and would hold every item's workings in memory.
-  for (const [index, item] of items.entries()) {
-    const outcome = await settle(item)
-    await settledOne(item.prepared.job.name, index)
-    if (outcome.ok) settled.push(outcome.value)
-    if (item.wanted) problems.push(...(outcome.ok ? outcome.problems : leftOut(item, outcome.problems)))
-  }
+  for (const [done, item] of inOrder(items, first).entries()) await settledOne(item, done, await settle(item))
+  const outcomes = items.map(item => ({ item, outcome: known.get(item)! }))
+  const settled = outcomes.flatMap(({ outcome }) => (outcome.ok ? [outcome.value] : []))
+  const problems = outcomes
+    .filter(({ item }) => item.wanted)
+    .flatMap(({ item, outcome }) => (outcome.ok ? outcome.problems : leftOut(item, outcome.problems)))
   return withProblems({ studied, items: settled }, problems)
+}
+
+function inOrder(items: readonly DealtItem[], first: readonly string[]): readonly DealtItem[] {
+  if (first.length === 0) return items
+  const rank = ({ prepared }: DealtItem) => (first.indexOf(prepared.job.name) + 1 || Infinity) - 1
+  return items.toSorted((one, other) => (rank(one) === rank(other) ? 0 : rank(one) - rank(other)))
 }
 
 /**

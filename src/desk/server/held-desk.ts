@@ -1,0 +1,119 @@
+/** The plan as the desk has it open: looked at and put on sheets anew whenever it is another, and told to every page. */
+import type { ServerResponse } from 'node:http'
+import { basename, dirname } from 'node:path'
+import { keepWork, pathFinder } from '../../oaktag.js'
+import type { DeskNames, DeskSheets, SeenSheet } from '../messages.js'
+import { watchFiles } from './file-watch.js'
+import { type FolderFiles, folderFiles } from './folder-files.js'
+import { type PictureStore, pictureStore } from './picture-store.js'
+import { openPlanFile, type PlanFile } from './plan-file.js'
+import { type LookedAt, tellProblem, viewPlan } from './plan-view.js'
+import { type SheetRuns, sheetRuns } from './sheet-runs.js'
+
+const mostProblems = 200
+
+export interface HeldDesk {
+  readonly path: string
+  readonly file: PlanFile
+  readonly files: FolderFiles
+  readonly pictures: PictureStore
+  readonly names: DeskNames
+  readonly looked: () => LookedAt
+  /** Drawn when somebody looks. */
+  readonly svg: SheetRuns['svg']
+  /** Looks at the plan anew where it is another than it was. */
+  readonly renewIfChanged: () => void
+  /** A page says what of the sheets it shows; where there are several, the one that spoke last is looked at. */
+  readonly see: (seen: readonly SeenSheet[]) => void
+  /** Tells a page of the plan and its sheets, now and at every change. */
+  readonly listen: (response: ServerResponse) => void
+  readonly close: () => void
+}
+
+/** @param path real path of the plan */
+export function holdDesk(path: string, names: DeskNames): HeldDesk {
+  const file = openPlanFile(path)
+  const files = folderFiles(path, file.text)
+  const kept = keepWork()
+  const pictures = pictureStore()
+  const listening = new Set<ServerResponse>()
+  const shownName = basename(path)
+  const view = () => viewPlan({ path, shownName, file, files, kept, pictures, definitions: names.patterns })
+  let looked = view()
+  let seen: readonly SeenSheet[] = []
+  let isBegun = false
+
+  const sheets = (): DeskSheets => {
+    const { busy, older, items, problems } = runs.state()
+    const find = pathFinder(file.text())
+    const { waits } = looked
+    const isTold = waits === undefined && !(busy && problems.length === 0)
+    const all = isTold ? problems : looked.problems
+    const refused = [...files.refused()].map(name => ({
+      severity: 'warning' as const,
+      message: `The desk does not open ${basename(name)}: it lies outside the plan’s folder.`,
+      advice: 'Put it beside the plan, or make the plan with oaktag make.',
+    }))
+    return {
+      version: file.version(),
+      busy,
+      older,
+      ...(waits === undefined ? {} : { waits }),
+      items,
+      problems: [...all.slice(0, mostProblems).map(problem => tellProblem(problem, path, find)), ...refused],
+    }
+  }
+  const tell = (event: string, value: unknown, to: Iterable<ServerResponse> = listening): void => {
+    const text = `event: ${event}\ndata: ${JSON.stringify(value)}\n\n`
+    for (const response of to) response.write(text)
+  }
+  const runs = sheetRuns({ path, files, kept, seen: () => seen, told: () => tell('sheets', sheets()) })
+  const beginSheets = (): void => {
+    if (looked.waits === undefined) runs.begin()
+    else runs.rest()
+  }
+  const renew = (): void => {
+    files.forget()
+    looked = view()
+    tell('plan', looked.plan)
+    beginSheets()
+    tell('sheets', sheets())
+  }
+  const watching = watchFiles(
+    dirname(path),
+    () => [path, ...files.asked()],
+    others => {
+      // Its own writing is seen here too, and is nothing new.
+      if (file.takeIn() || others.some(other => other !== path)) renew()
+    },
+  )
+  return {
+    path,
+    file,
+    files,
+    pictures,
+    names,
+    looked: () => looked,
+    svg: runs.svg,
+    renewIfChanged: () => {
+      if (looked.plan.version !== file.version()) renew()
+    },
+    see: now => {
+      seen = now
+    },
+    listen: response => {
+      response.writeHead(200, { 'content-type': 'text/event-stream' })
+      listening.add(response)
+      response.on('close', () => listening.delete(response))
+      tell('plan', looked.plan, [response])
+      // The first page comes before the first sheets.
+      if (!isBegun) beginSheets()
+      isBegun = true
+      tell('sheets', sheets(), [response])
+    },
+    close: () => {
+      watching.close()
+      runs.stop()
+    },
+  }
+}
