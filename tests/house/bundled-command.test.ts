@@ -192,10 +192,11 @@ function filesIn(folder: string): ReadonlyMap<string, string> {
   )
 }
 
-it('asks V8 to compile later by a flag that this V8 knows', () => {
-  const { laterFlag } = createRequire(import.meta.url)(join(buildFolder, 'src/compile-later.cjs'))
-  const flag: string = laterFlag()
+it('asks V8 to compile later by flags that this V8 knows', () => {
+  const { laterFlags } = createRequire(import.meta.url)(join(buildFolder, 'src/compile-later.cjs'))
   const { stdout } = spawnSync(process.execPath, ['--v8-options'], { encoding: 'utf8' })
-  expect(stdout).toContain(`  ${flag.slice(0, flag.indexOf('='))} (`)
-  expect(laterFlag('99.1.2')).toBe(undefined)
+  const names = laterFlags().map((flag: string) => flag.slice(0, flag.indexOf('=')))
+  expect(names.length).toBeGreaterThan(0)
+  for (const name of names) expect(stdout).toContain(`  ${name} (`)
+  expect(laterFlags('99.1.2')).toEqual([])
 })
