@@ -1,5 +1,5 @@
 /**
- * V8 compiles anew, to run faster, what has run for a while. Of a run that takes a second most of that never pays: it is a third
+ * V8 compiles anew, to run faster, what has run for a while. Of a run that takes a second most of that never pays: it is a quarter
  * of the processor's time. So a function has to run three times as long before it is worth it, a function of WebAssembly ten times,
  * and less of what it calls is compiled into it; a run of ten seconds loses nothing either. These are flags of the whole process,
  * which no value depends on, and some are called otherwise in each V8; where V8 is not known, it does as it always does. They are

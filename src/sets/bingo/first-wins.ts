@@ -35,28 +35,51 @@ export function gameOf({ boards, grid, words, rule }: BoardsInPlay): Game {
 
 /** For each board the call at which it wins; every word is called. */
 export function winsOf({ goals, needed, words }: Game, callOrder: readonly number[]): number[] {
+  const calledAt = callsOfWords(words, callOrder)
+  return goals.map(boardGoals => winOf(boardGoals, needed, calledAt, Infinity))
+}
+
+export function firstWin({ goals, needed, words }: Game, callOrder: readonly number[]): FirstWin {
+  const calledAt = callsOfWords(words, callOrder)
+  let call = Infinity
+  let winners = 0
+  for (const boardGoals of goals) {
+    const win = winOf(boardGoals, needed, calledAt, call)
+    if (win < call) [call, winners] = [win, 1]
+    else if (win === call) winners++
+  }
+  return { call, winners }
+}
+
+function callsOfWords(words: number, callOrder: readonly number[]): Uint32Array {
   const calledAt = new Uint32Array(words)
   callOrder.forEach((word, index) => {
     calledAt[word] = index + 1
   })
-  return goals.map(boardGoals => {
-    // The two earliest goals are enough: no rule needs more.
-    let first = Infinity
-    let second = Infinity
-    for (const goal of boardGoals) {
-      let full = 0
-      for (const word of goal) if (calledAt[word]! > full) full = calledAt[word]!
-      if (full < first) [first, second] = [full, first]
-      else if (full < second) second = full
-    }
-    return needed === 1 ? first : second
-  })
+  return calledAt
 }
 
-export function firstWin(game: Game, callOrder: readonly number[]): FirstWin {
-  const wins = winsOf(game, callOrder)
-  const call = Math.min(...wins)
-  return { call, winners: wins.filter(win => win === call).length }
+/** The call at which a board wins; some later call than the latest that is asked for, where it is later than that. */
+function winOf(
+  goals: readonly (readonly number[])[],
+  needed: number,
+  calledAt: Uint32Array,
+  latest: number,
+): number {
+  // The two earliest goals are enough: no rule needs more.
+  let first = Infinity
+  let second = Infinity
+  for (const goal of goals) {
+    let full = 0
+    for (const word of goal) {
+      if (calledAt[word]! <= full) continue
+      full = calledAt[word]!
+      if (full > latest) break
+    }
+    if (full < first) [first, second] = [full, first]
+    else if (full < second) second = full
+  }
+  return needed === 1 ? first : second
 }
 
 /** No board can win by fewer calls. */

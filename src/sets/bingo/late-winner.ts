@@ -81,8 +81,10 @@ class CalledWords {
   /** Goals that are full beyond what the boards may have without winning. */
   early = 0
   private readonly isCalled: Uint8Array
-  private readonly goalsWith: readonly (readonly number[])[]
+  private readonly goalsWith: readonly Int32Array[]
   private readonly waiting: Int32Array
+  /** The sum of the words that a goal waits for: of one that waits for one word, that word. */
+  private readonly waitingFor: Int32Array
   private readonly boardOf: Int32Array
   private readonly full: Int32Array
   private readonly wordsOf: readonly (readonly number[])[]
@@ -93,18 +95,20 @@ class CalledWords {
     this.isCalled = new Uint8Array(game.words)
     this.wordsOf = game.goals.flat()
     this.waiting = Int32Array.from(this.wordsOf, words => words.length)
+    this.waitingFor = Int32Array.from(this.wordsOf, words => words.reduce((sum, word) => sum + word, 0))
     this.boardOf = Int32Array.from(game.goals.flatMap((goals, board) => goals.map(() => board)))
     this.full = new Int32Array(game.goals.length)
     const goalsWith: number[][] = Array.from({ length: game.words }, () => [])
     this.wordsOf.forEach((words, goal) => {
       for (const word of words) goalsWith[word]!.push(goal)
     })
-    this.goalsWith = goalsWith
+    this.goalsWith = goalsWith.map(goals => Int32Array.from(goals))
   }
 
   add(word: number): void {
     this.isCalled[word] = 1
     for (const goal of this.goalsWith[word]!) {
+      this.waitingFor[goal]! -= word
       if (--this.waiting[goal]! > 0) continue
       if (++this.full[this.boardOf[goal]!]! > this.allowed) this.early++
     }
@@ -113,6 +117,7 @@ class CalledWords {
   remove(word: number): void {
     this.isCalled[word] = 0
     for (const goal of this.goalsWith[word]!) {
+      this.waitingFor[goal]! += word
       if (++this.waiting[goal]! > 1) continue
       if (--this.full[this.boardOf[goal]!]! >= this.allowed) this.early--
     }
@@ -141,8 +146,9 @@ class CalledWords {
   /** A word of a full goal of a board that has won. */
   wordOfEarlyBoard(generator: Generator): number {
     const goals: number[] = []
-    for (let goal = 0; goal < this.waiting.length; goal++)
-      if (this.waiting[goal] === 0 && this.full[this.boardOf[goal]!]! > this.allowed) goals.push(goal)
+    const { waiting, full, boardOf, allowed } = this
+    for (let goal = 0; goal < waiting.length; goal++)
+      if (waiting[goal] === 0 && full[boardOf[goal]!]! > allowed) goals.push(goal)
     return pick(this.wordsOf[pick(goals, generator)]!, generator)
   }
 
@@ -163,10 +169,9 @@ class CalledWords {
   /** For each word not called how many goals it would fill too early: each such goal waits for one word, so goals are gone through once. */
   private goalsFilledBy(): Int32Array {
     const filled = new Int32Array(this.isCalled.length)
-    for (let goal = 0; goal < this.waiting.length; goal++) {
-      if (this.waiting[goal] !== 1 || this.full[this.boardOf[goal]!]! < this.allowed) continue
-      filled[this.wordsOf[goal]!.find(word => this.isCalled[word] === 0)!]!++
-    }
+    const { waiting, waitingFor, full, boardOf, allowed } = this
+    for (let goal = 0; goal < waiting.length; goal++)
+      if (waiting[goal] === 1 && full[boardOf[goal]!]! >= allowed) filled[waitingFor[goal]!]!++
     return filled
   }
 
