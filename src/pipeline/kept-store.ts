@@ -110,7 +110,8 @@ type Keys = readonly [anywhere: string, here: string]
 
 function keysOf({ parts, places }: MadeFrom, identify: Identify): Keys {
   const anywhere = JSON.stringify(parts, (key, value: unknown) => {
-    if (key === 'place' || key === 'overridePlaces') return undefined
+    // Where in a word a mark stands is called its place too: a text, and no place in the plan.
+    if (key === 'overridePlaces' || (key === 'place' && typeof value === 'object')) return undefined
     return value instanceof ByIdentity ? `object ${identify(value.object)}` : value
   })
   return [anywhere, `${anywhere} ${JSON.stringify(places)}`]

@@ -8,7 +8,7 @@ export type Sources = ReadonlyMap<string, string>
 
 /** Left to right: a stage may import itself and what stands left of it. */
 export const stages: readonly (readonly string[])[] = [
-  ['installation', 'geometry', 'problems', 'outcomes'],
+  ['installation', 'geometry', 'problems', 'outcomes', 'kept-of-late'],
   ['plan'],
   ['words'],
   ['sets'],

@@ -23,6 +23,10 @@ describe('kept work', () => {
     const store = keptOutcomes<object>(identities())
     for (const word of ['reed', 'marsh']) store.once({ parts: [{ word }], places: [] }, () => succeed({}))
     expect(store.made()).toBe(2)
+    // Where in a word a mark stands.
+    for (const place of ['beginning', 'end'])
+      store.once({ parts: [{ target: { place } }], places: [] }, () => succeed({}))
+    expect(store.made()).toBe(4)
   })
 
   it('tells two objects of an earlier step apart though they look alike', () => {

@@ -1,5 +1,5 @@
 import type { Box, Size } from '../../geometry.js'
-import { keptOfLate } from '../kept-of-late.js'
+import { keptOfLate } from '../../kept-of-late.js'
 import type { Art, PlacedArt, TextRun } from '../piece.js'
 import { drawTextBlock, layTextBlock, type TextBlock } from '../text/text-block.js'
 import type { Typeface } from '../typeface/typeface.js'

@@ -1,5 +1,5 @@
+import { keptOfLate } from '../../kept-of-late.js'
 import { pathTextAt } from '../art/path-text.js'
-import { keptOfLate } from '../kept-of-late.js'
 import type { PathShape, TextRun } from '../piece.js'
 import type { ShapedGlyph, ShapedRun, Weight } from '../typeface/shaped-run.js'
 import type { Typeface } from '../typeface/typeface.js'

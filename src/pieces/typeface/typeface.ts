@@ -1,4 +1,4 @@
-import { keptOfLate } from '../kept-of-late.js'
+import { keptOfLate } from '../../kept-of-late.js'
 import { type FontFile, openFontFile } from './font-file.js'
 import { faultOfLetters } from './font-letters.js'
 import { type ShapedRun, type ShapeOptions, shapeText, type Weight } from './shaped-run.js'

@@ -10,14 +10,14 @@ const MANY = 50_000
 
 export function wordMeasurer(): WordMeasurer {
   const known = new Map<string, WordMeasure>()
-  // Marks by number: told in full they are longer than all the rest of a key.
+  // Marks by number: told in full they are longer than all the rest of a key. Their colours take no room.
   const spanNumbers = new WeakMap<readonly MarkSpan[], number>()
   const numbers = new Map<string, number>()
   const typefaces = new Map<Typeface, number>()
   const numberOf = (spans: readonly MarkSpan[]): number => {
     const known = spanNumbers.get(spans)
     if (known !== undefined) return known
-    const key = JSON.stringify(spans)
+    const key = JSON.stringify(spans, withoutColour)
     const number = numbers.get(key) ?? numbers.size
     numbers.set(key, number)
     spanNumbers.set(spans, number)
@@ -33,4 +33,8 @@ export function wordMeasurer(): WordMeasurer {
     known.set(key, found)
     return found
   }
+}
+
+function withoutColour(key: string, value: unknown): unknown {
+  return key === 'color' ? undefined : value
 }

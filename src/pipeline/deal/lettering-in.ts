@@ -1,4 +1,4 @@
-import { keptOfLate } from '../../pieces/kept-of-late.js'
+import { keptOfLate } from '../../kept-of-late.js'
 import type { Art } from '../../pieces/piece.js'
 import { drawTextLine, measureTextLine } from '../../pieces/text/text-line.js'
 import type { Typeface } from '../../pieces/typeface/typeface.js'

@@ -3,6 +3,7 @@
  * the list make that impossible, what the plan leaves open is changed, the least change first.
  */
 import type { ColumnsAndRows } from '../../geometry.js'
+import { keptOfLate } from '../../kept-of-late.js'
 import { present, succeed } from '../../outcomes.js'
 import { type Outcome, type Place, type Problem, warningAt } from '../../problems.js'
 import { type Generator, generatorFor } from '../random.js'
@@ -52,8 +53,21 @@ interface Setting {
   readonly rule: WinRule
 }
 
-/** An error where the boards cannot be dealt; a warning where what the plan fixes makes a game that is over too soon. */
+/** A class and its groups have a few at a time. */
+const GAMES_HELD = 6
+
+const settledOfLate = keptOfLate<string, Outcome<BingoGame>>(GAMES_HELD)
+
+/**
+ * An error where the boards cannot be dealt; a warning where what the plan fixes makes a game that is over too soon. The words
+ * are numbers here, so that the game of a list is that of every list as long: a program that holds a plan open while words are
+ * typed looks for it once.
+ */
 export function settleBingo(wanted: BingoWanted): Outcome<BingoGame> {
+  return settledOfLate(JSON.stringify(wanted), () => settledAnew(wanted))
+}
+
+function settledAnew(wanted: BingoWanted): Outcome<BingoGame> {
   const [first = { free: false, rule: 'line' }, ...others] = settingsOf(wanted)
   const plain = playedWith(wanted, first)
   if (!plain.ok || plain.value.isAsWanted) return plain

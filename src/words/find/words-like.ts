@@ -1,4 +1,5 @@
 /** Words that go with a list: as hard as its own, with no ending that the list's words have not. */
+import { keptOfLate } from '../../kept-of-late.js'
 import type { Lexicon } from '../lexicon/entry.js'
 import type { SortableWord } from '../sortable-word.js'
 import { isCandidate } from './find-words.js'
@@ -25,19 +26,35 @@ export function wordsLike({
   readable,
 }: WordsLikeTask): () => Iterable<SortableWord> {
   let fitting: readonly OfferedWord[] | undefined
-  const choose = () => {
+  return function* () {
+    fitting ??= likeList(words, offered(), lexicon).filter(word => readable?.(word) !== false)
+    for (const { sortable } of fitting) yield sortable
+  }
+}
+
+/** A list is gone through for several things of a week, and again while only marks change. */
+const LISTS_HELD = 3
+
+const chosenOfLate = new WeakMap<
+  readonly OfferedWord[],
+  (list: string, choose: () => readonly OfferedWord[]) => readonly OfferedWord[]
+>()
+
+function likeList(
+  words: readonly SortableWord[],
+  offered: readonly OfferedWord[],
+  lexicon: Lexicon,
+): readonly OfferedWord[] {
+  const kept = chosenOfLate.get(offered) ?? keptOfLate(LISTS_HELD)
+  chosenOfLate.set(offered, kept)
+  const shown = new Set(words.flatMap(word => word.patterns.map(({ pattern }) => pattern)))
+  const list = words.map(({ text, syllables, soundCount }) => [text, syllables.length, soundCount])
+  return kept(JSON.stringify([list, [...shown]]), () => {
     const familiarity = (word: string) => lexicon.lookUp(word)?.familiarity ?? 0
     const { isOfItsLevel } = likePlan({ words, marks: [], familiarity })
-    const shown = new Set(words.flatMap(word => word.patterns.map(({ pattern }) => pattern)))
     const wishes = { patterns: [...shown] }
     const isPlain = ({ findings }: OfferedWord) =>
       findings.every(({ pattern }) => shown.has(pattern) || !added.test(pattern))
-    return offered()
-      .filter(word => isCandidate(word, wishes) && isOfItsLevel(word) && isPlain(word))
-      .filter(word => readable?.(word) !== false)
-  }
-  return function* () {
-    fitting ??= choose()
-    for (const { sortable } of fitting) yield sortable
-  }
+    return offered.filter(word => isCandidate(word, wishes) && isOfItsLevel(word) && isPlain(word))
+  })
 }

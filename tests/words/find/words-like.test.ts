@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest'
 import { openOfferedWords } from '../../../src/words/find/offered-file.js'
 import type { OfferedWord } from '../../../src/words/find/offered-word.js'
 import { wordsLike } from '../../../src/words/find/words-like.js'
+import type { Lexicon } from '../../../src/words/lexicon/entry.js'
 import { wordsOfAWeek } from '../../sets/sorts/words-of-a-week.js'
 import { lexicon } from './offered.js'
 
@@ -35,6 +36,26 @@ describe('words like those of a list', () => {
     const found = like(list, ({ text }) => text.startsWith('f'))
     expect(found.length).toBeGreaterThan(5)
     expect(found.filter(({ text }) => !text.startsWith('f'))).toEqual([])
+  })
+
+  it('are sought once for a list that is asked about again', () => {
+    let looked = 0
+    const counting: Lexicon = {
+      ...lexicon,
+      lookUp: word => {
+        looked += 1
+        return lexicon.lookUp(word)
+      },
+    }
+    const offered = openOfferedWords().slice(0, 300)
+    const ask = (of: string) => [
+      ...wordsLike({ words: wordsOfAWeek(of), offered: () => offered, lexicon: counting })(),
+    ]
+    ask(list)
+    ask(list)
+    expect(looked).toBe(6)
+    ask('crab, cup, cave, corn, city, cellar')
+    expect(looked).toBe(12)
   })
 
   it('are read only when they are asked for', () => {

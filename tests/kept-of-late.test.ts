@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest'
-import { keptOfLate } from '../../src/pieces/kept-of-late.js'
+import { keptOfLate } from '../src/kept-of-late.js'
 
 function counted(most: number) {
   const made: string[] = []
