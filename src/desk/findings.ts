@@ -1,5 +1,5 @@
 /** Findings that a plan takes away from a word (`not:`) or adds (`also:`). */
-import type { Change, Data } from './messages.js'
+import type { Change, Data, Path } from './messages.js'
 import { entriesOf, keyIn, listChange, valueAt } from './plan-values.js'
 
 /** What the plan says of a finding: `silent-letters kn`. */
@@ -7,22 +7,17 @@ export function findingsUnder(entry: Data, key: string): readonly string[] {
   return entriesOf(valueAt(entry, key)).flatMap(each => (typeof each === 'string' ? [each] : []))
 }
 
-export function withFinding(
-  entry: Data,
-  index: number,
-  key: 'not' | 'also',
-  finding: string,
-): readonly Change[] {
+export function withFinding(entry: Data, at: Path, key: 'not' | 'also', finding: string): readonly Change[] {
   const values = [...entriesOf(valueAt(entry, key)), finding]
-  return listChange(entry, ['words', index, keyIn(entry, key)], values, 'word')
+  return listChange(entry, [...at, keyIn(entry, key)], values, 'word')
 }
 
 export function withoutFinding(
   entry: Data,
-  index: number,
+  at: Path,
   key: 'not' | 'also',
   finding: string,
 ): readonly Change[] {
   const values = entriesOf(valueAt(entry, key)).filter(each => each !== finding)
-  return listChange(entry, ['words', index, keyIn(entry, key)], values, 'word')
+  return listChange(entry, [...at, keyIn(entry, key)], values, 'word')
 }

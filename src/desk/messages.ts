@@ -10,8 +10,13 @@ export type Data = string | readonly Data[] | { readonly [key: string]: Data }
 
 export type Path = readonly (string | number)[]
 
-/** A change of the plan, as the library writes it. */
-export type Change =
+/** A change of the plan, as the library writes it; or of a list of words beside it, whose entries stand under `words`. */
+export type Change = Edit & {
+  /** Of a list: as the plan names it. */
+  readonly file?: string
+}
+
+type Edit =
   | { readonly kind: 'set'; readonly path: Path; readonly value: Data; readonly textAs?: string }
   | { readonly kind: 'remove'; readonly path: Path }
   | { readonly kind: 'insert'; readonly path: Path; readonly at: number; readonly values: readonly Data[] }
@@ -94,6 +99,7 @@ export interface DeskProblem {
 
 export interface DeskPattern {
   readonly name: string
+  readonly title: string
   readonly definition: string
   /** Words of the plan that show it. */
   readonly words: readonly string[]
@@ -125,6 +131,29 @@ export interface SeenSheet {
   readonly sheet: number
 }
 
+/** What is told of an entry of a list of words; null where it names a list's file, or is one too many to show. */
+export type ToldEntry = DeskWord | NoWordHere | null
+
+export interface DeskGroup {
+  /** Beside its own list of words, and beside the entries of its list of marks. */
+  readonly words: readonly ToldEntry[]
+  readonly looks: readonly (string | null)[]
+  /** Where it has marks of its own and the words of the class: these words as they are marked for it. */
+  readonly ofClass: readonly DeskWord[]
+}
+
+/** A list of words in a file of its own. */
+export interface DeskFile {
+  /** As the plan names it. */
+  readonly name: string
+  readonly entries: readonly Data[]
+  readonly words: readonly ToldEntry[]
+  /** Whether it is a spreadsheet's file, whose rows hold more than the word. */
+  readonly isTable: boolean
+  /** Why it cannot be changed here, a sentence. */
+  readonly why?: string
+}
+
 /** The plan as it stands. */
 export interface DeskPlan {
   /** Of the file's text: a step is made from it. */
@@ -134,13 +163,19 @@ export interface DeskPlan {
   readonly data: Data | null
   readonly undo: string | null
   readonly redo: string | null
-  /** Beside the entries of its list of words; null where an entry names a list's file, or is one too many to show. */
-  readonly words: readonly (DeskWord | NoWordHere | null)[]
-  /** Words that stand elsewhere: in a list's file, in groups. */
-  readonly otherWords: readonly DeskWord[]
+  /** Beside the entries of its list of words. */
+  readonly words: readonly ToldEntry[]
+  /** Beside the entries of its list of groups. */
+  readonly groups: readonly DeskGroup[]
+  /** Lists of words in files beside the plan, which it names. */
+  readonly files: readonly DeskFile[]
+  /** Words of earlier weeks that come back. */
+  readonly oldWords: readonly DeskWord[]
   readonly patterns: readonly DeskPattern[]
   /** Paths of the pictures that lie beside the plan or in folders there. */
   readonly pictures: readonly string[]
+  /** Paths of plans and lists beside the plan or in folders there, which may be earlier weeks, or a class file. */
+  readonly weeks: readonly string[]
   /** Beside the entries of its list of marks: address of the looks of each. */
   readonly looks: readonly (string | null)[]
 }
@@ -184,6 +219,8 @@ export interface DeskNames {
 
 export interface NamedChoice {
   readonly name: string
+  /** As it stands in a sentence, where that is not the name. */
+  readonly title?: string
   readonly summary: string
 }
 

@@ -1,5 +1,5 @@
 /** Reading the plan's data: keys in any spelling, lists that may be a single entry, and what is to be changed there. */
-import type { Change, Data, DeskPlan, DeskWord, Path } from './messages.js'
+import type { Change, Data, DeskWord, Path, ToldEntry } from './messages.js'
 
 export interface Keys {
   readonly [key: string]: Data
@@ -22,7 +22,8 @@ export function keysBeside(
   return isKeys(data) ? Object.entries(data).filter(([key]) => !known.includes(folded(key))) : []
 }
 
-function folded(key: string): string {
+/** Names and keys in any spelling. */
+export function folded(key: string): string {
   return key
     .trim()
     .toLowerCase()
@@ -90,17 +91,40 @@ export function listChange(
   ]
 }
 
+/** What stands there becomes another value, whatever it was: what has lines of its own is taken out first, its notes stay. */
+export function replaced(
+  holder: Data | undefined,
+  path: Path,
+  value: Data,
+  textAs?: string,
+): readonly Change[] {
+  const key = path.at(-1)
+  const old = typeof key === 'string' ? valueAt(holder, key) : undefined
+  const come: Change = { kind: 'set', path, value, ...(textAs === undefined ? {} : { textAs }) }
+  return typeof old === 'object' ? [{ kind: 'remove', path }, come] : [come]
+}
+
 /** A list of words in a file of its own, as a plan names it. */
 export function isListFile(entry: Data): entry is string {
   return typeof entry === 'string' && /\.(?:txt|csv)$/i.test(entry)
 }
 
-export function listFilesIn(data: Data | null): readonly string[] {
-  return listOf(data, 'words').filter(isListFile)
+/** Which of its two keys holds the words of a group. */
+export function ownWordsKey(group: Data): 'words' | 'more words' {
+  const isBeside = valueAt(group, 'words') === undefined && valueAt(group, 'more words') !== undefined
+  return isBeside ? 'more words' : 'words'
 }
 
-/** The words of its list that are words, each with its place in the list. */
-export function studiedWords({ words }: Pick<DeskPlan, 'words'>): readonly {
+/** Names of the lists that the plan takes words from, for the class or a group. */
+export function listFilesIn(data: Data | null): readonly string[] {
+  const ofGroups = listOf(data, 'groups').flatMap(group =>
+    ['words', 'more words'].flatMap(key => listOf(group, key)),
+  )
+  return [...new Set([...listOf(data, 'words'), ...ofGroups].filter(isListFile))]
+}
+
+/** The entries of a list that are words, each with its place in the list. */
+export function studiedWords(words: readonly ToldEntry[]): readonly {
   readonly word: DeskWord
   readonly index: number
 }[] {
@@ -113,15 +137,19 @@ export function spelling(entry: Data): string {
 }
 
 /** The words of a list's file stand in the plan, where its name stood; those that are there already stay as they are. */
-export function broughtIn(words: readonly Data[], index: number, listed: readonly Data[]): readonly Change[] {
+export function broughtIn(
+  words: readonly Data[],
+  index: number,
+  listed: readonly Data[],
+  path: Path = ['words'],
+): readonly Change[] {
   const there = words.map(spelling)
   const values = listed.filter(
     (each, at) =>
       !there.includes(spelling(each)) && listed.findIndex(other => spelling(other) === spelling(each)) === at,
   )
-  const come: readonly Change[] =
-    values.length === 0 ? [] : [{ kind: 'insert', path: ['words'], at: index + 1, values }]
-  return [...come, { kind: 'remove', path: ['words', index] }]
+  const come: readonly Change[] = values.length === 0 ? [] : [{ kind: 'insert', path, at: index + 1, values }]
+  return [...come, { kind: 'remove', path: [...path, index] }]
 }
 
 const partKeys = ['part of speech', 'parts of speech'] as const
@@ -133,8 +161,9 @@ export function partsIn(entry: Data): readonly string[] {
   )
 }
 
-export function partsChange(entry: Data, index: number, parts: readonly string[]): readonly Change[] {
-  const path = ['words', index, keyIn(entry, ...partKeys)]
+/** @param at where the word stands */
+export function partsChange(entry: Data, at: Path, parts: readonly string[]): readonly Change[] {
+  const path = [...at, keyIn(entry, ...partKeys)]
   const old = valueAt(entry, ...partKeys)
   const [only = ''] = parts
   if (parts.length < 2 && !isList(old)) return textChange(entry, path, only, 'word')

@@ -9,20 +9,39 @@ import { planVocabulary } from '../pipeline/vocabulary.js'
 import { putEachOnSheets, studyPlanFile, type WantedSoon } from '../pipeline.js'
 import { disk } from '../plan/disk/disk.js'
 import { loadReadablePart } from '../plan/load-plan.js'
+import type { PlanWord } from '../plan/plan.js'
 import type { Outcome, Place, Problem } from '../problems.js'
 import type { Word } from '../words/word.js'
 import type { Making } from './make.js'
 
 /** What of a plan can be seen before it is put on sheets. */
 export interface LookedAtPlan {
-  /** Of the class and then of the groups, each with the place where it is written; without what is no word. */
-  readonly words: readonly { readonly word: Word; readonly place: Place }[]
+  /**
+   * Of the class and then of the groups, each with the place where it is written and as it will be printed there: an SVG;
+   * without what is no word.
+   */
+  readonly words: readonly LookedAtWord[]
   /** A word with the plan's marks as it will be printed: an SVG. */
   readonly pictureOf: (word: Word) => string | undefined
   /** Each mark of the plan on the first word that shows it, or on letters of ours: SVGs. */
   readonly picturesOfMarks: () => readonly (string | undefined)[]
+  readonly groups: readonly LookedAtGroup[]
   /** The looks of a mark under letters, in the plan's typeface: an SVG. */
   readonly pictureOfLooks: (looks: Looks) => string | undefined
+}
+
+/** A group with marks of its own. */
+export interface LookedAtGroup {
+  readonly place: Place
+  readonly picturesOfMarks: () => readonly (string | undefined)[]
+  /** With these marks. */
+  readonly pictureOf: (word: Word) => string | undefined
+}
+
+export interface LookedAtWord {
+  readonly word: Word
+  readonly place: Place
+  readonly picture: () => string | undefined
 }
 
 export interface Looks {
@@ -51,15 +70,35 @@ export function lookAtPlan({
 }
 
 function lookedAt(
-  { plan, words, marks, materials }: StudiedPlan,
+  { plan, words, marks, groupMarks, materials }: StudiedPlan,
   standIns: ReadonlySet<Place> = new Set(),
 ): LookedAtPlan {
   const typeface = materials.typeface(plan.font, { file: plan.file })
+  const picture = (word: Word, marked: typeof marks) =>
+    typeface.ok ? wordPicture(word, marked, typeface.value) : undefined
+  const pictures = (marked: typeof marks, shown: readonly Word[]) => () =>
+    marked.map(mark => (typeface.ok ? markPicture(mark, shown, typeface.value) : undefined))
+  const studied = (list: readonly PlanWord[]) => list.flatMap(word => words.get(word) ?? [])
+  const lists = [
+    { words: plan.words, marks },
+    ...plan.groups.map(group => ({ words: group.words, marks: groupMarks.get(group) ?? marks })),
+  ]
   return {
-    words: [...words].flatMap(([{ place }, word]) => (standIns.has(place) ? [] : [{ word, place }])),
-    pictureOf: word => (typeface.ok ? wordPicture(word, marks, typeface.value) : undefined),
-    picturesOfMarks: () =>
-      marks.map(mark => (typeface.ok ? markPicture(mark, [...words.values()], typeface.value) : undefined)),
+    words: lists.flatMap(list =>
+      list.words.flatMap(({ place }, index) => {
+        const word = words.get(list.words[index]!)
+        return word === undefined || standIns.has(place)
+          ? []
+          : [{ word, place, picture: () => picture(word, list.marks) }]
+      }),
+    ),
+    pictureOf: word => picture(word, marks),
+    picturesOfMarks: pictures(marks, [...words.values()]),
+    groups: [...groupMarks].map(([group, own]) => ({
+      place: group.place,
+      picturesOfMarks: pictures(own, studied(group.words.length === 0 ? plan.words : group.words)),
+      pictureOf: word => picture(word, own),
+    })),
     pictureOfLooks: looks => (typeface.ok ? stylePicture(looks, typeface.value) : undefined),
   }
 }

@@ -98,6 +98,7 @@ export async function explain(word: Word) {
 }
 
 export type { Explanation } from '../words/explain.js'
+export { plainName } from '../words/patterns/plain-name.js'
 export { inPlainSounds, legend, respelling } from '../words/pronunciation/respelling.js'
 export { divisionToWrite, soundsInASentence } from '../words/sounds-in-words.js'
 export { listSummary } from '../words/summary.js'

@@ -64,17 +64,17 @@ it('puts the words of a list where its name stood, each once, and leaves those t
 it('sets parts of speech in her order, one by its name and several as a list', () => {
   const path = ['words', 0, 'part of speech']
   const set = { kind: 'set', path, textAs: 'word' }
-  expect(partsChange('run', 0, ['verb'])).toEqual([{ ...set, value: 'verb' }])
-  expect(partsChange({ word: 'run', 'part of speech': 'verb' }, 0, ['verb', 'noun'])).toEqual([
+  expect(partsChange('run', ['words', 0], ['verb'])).toEqual([{ ...set, value: 'verb' }])
+  expect(partsChange({ word: 'run', 'part of speech': 'verb' }, ['words', 0], ['verb', 'noun'])).toEqual([
     { ...set, value: ['verb', 'noun'] },
   ])
   const both = { word: 'run', 'part of speech': ['verb', 'noun'] }
   expect(partsIn(both)).toEqual(['verb', 'noun'])
-  expect(partsChange(both, 0, ['noun'])).toEqual([
+  expect(partsChange(both, ['words', 0], ['noun'])).toEqual([
     { kind: 'remove', path },
     { ...set, value: 'noun' },
   ])
-  expect(partsChange(both, 0, [])).toEqual([{ kind: 'remove', path }])
+  expect(partsChange(both, ['words', 0], [])).toEqual([{ kind: 'remove', path }])
 })
 
 it('tells what the page has no control for, however its key is spelled', () => {

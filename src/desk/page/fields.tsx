@@ -1,6 +1,7 @@
 /** Controls that take a value when it is ready: at the Enter key, or when they are left. */
 import type { ComponentChildren } from 'preact'
 import { useEffect, useId, useRef, useState } from 'preact/hooks'
+import { folded } from '../plan-values.js'
 
 export interface TextFieldProps {
   readonly label: string
@@ -50,17 +51,20 @@ export interface NumberFieldProps {
   readonly value: string
   readonly least: number
   readonly most: number
+  /** A part that is still taken; whole numbers alone where left out. */
+  readonly step?: number
   readonly id?: string
   readonly note?: string
   readonly commit: (value: string) => unknown
 }
 
-export function NumberField({ label, value, least, most, id, note, commit }: NumberFieldProps) {
+export function NumberField({ label, value, least, most, step, id, note, commit }: NumberFieldProps) {
   const own = useId()
   const [typed, setTyped] = useState(value)
   useEffect(() => setTyped(value), [value])
   const number = Number(typed)
-  const isFine = typed === '' || (Number.isInteger(number) && number >= least && number <= most)
+  const isWhole = step !== undefined || Number.isInteger(number)
+  const isFine = typed === '' || (isWhole && number >= least && number <= most)
   const done = () => {
     if (isFine && typed !== value) commit(typed)
   }
@@ -72,6 +76,7 @@ export function NumberField({ label, value, least, most, id, note, commit }: Num
         type="number"
         min={least}
         max={most}
+        step={step}
         value={typed}
         aria-invalid={!isFine}
         onInput={event => setTyped(event.currentTarget.value)}
@@ -79,7 +84,7 @@ export function NumberField({ label, value, least, most, id, note, commit }: Num
       />
       {!isFine && (
         <small class="wrong">
-          A whole number from {least} to {most}.
+          A {step === undefined ? 'whole number' : 'number'} from {least} to {most}.
         </small>
       )}
       {note !== undefined && <small>{note}</small>}
@@ -87,12 +92,22 @@ export function NumberField({ label, value, least, most, id, note, commit }: Num
   )
 }
 
+/** What is written, and how it is called. */
+export interface Choice {
+  readonly value: string
+  readonly label: string
+}
+
+export function asChoices(choices: readonly (string | Choice)[]): readonly Choice[] {
+  return choices.map(each => (typeof each === 'string' ? { value: each, label: each } : each))
+}
+
 export interface ChoiceFieldProps {
   readonly label: string
   readonly value: string
   /** What stands for no choice. */
   readonly none: string
-  readonly choices: readonly string[]
+  readonly choices: readonly (string | Choice)[]
   readonly id?: string
   readonly note?: string
   readonly commit: (value: string) => unknown
@@ -100,15 +115,16 @@ export interface ChoiceFieldProps {
 
 export function ChoiceField({ label, value, none, choices, id, note, commit }: ChoiceFieldProps) {
   const own = useId()
-  const known = choices.find(each => each.toLowerCase() === value.toLowerCase())
+  const all = asChoices(choices)
+  const known = all.find(each => folded(each.value) === folded(value))?.value
   return (
     <label class="field short">
       <span>{label}</span>
       <select id={id ?? own} value={known ?? value} onChange={event => commit(event.currentTarget.value)}>
         <option value="">{none}</option>
-        {choices.map(each => (
-          <option key={each} value={each}>
-            {each}
+        {all.map(each => (
+          <option key={each.value} value={each.value}>
+            {each.label}
           </option>
         ))}
         {value !== '' && known === undefined && <option value={value}>{value}</option>}

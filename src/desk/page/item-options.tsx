@@ -25,7 +25,7 @@ export interface OptionProps {
 }
 
 /** What is easily chosen of the colours; others are written. */
-const contrasts = ['white on black', 'black on yellow', 'yellow on black', 'black on ivory']
+export const contrasts = ['white on black', 'black on yellow', 'yellow on black', 'black on ivory']
 
 export function Option({ option, entry, index, title, layout }: OptionProps) {
   const { plan, names, change } = useDesk()
@@ -40,7 +40,7 @@ export function Option({ option, entry, index, title, layout }: OptionProps) {
   if (name === 'words' || name === 'groups') {
     const all =
       name === 'words'
-        ? studiedWords(plan).map(({ word }) => word.text)
+        ? studiedWords(plan.words).map(({ word }) => word.text)
         : listOf(plan.data, 'groups').map(group => textOf(group, 'name'))
     return (
       <Ticks
@@ -62,6 +62,7 @@ export function Option({ option, entry, index, title, layout }: OptionProps) {
   const pictured = (choices: readonly string[]) => (
     <PicturedChoice
       {...shared}
+      name={name}
       none={usual}
       choices={choices}
       note={does}

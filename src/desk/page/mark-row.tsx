@@ -1,42 +1,55 @@
 /** A mark of the plan: its place in the key, and how it looks. */
-import type { Data } from '../messages.js'
-import { keyIn, textChange, textOf } from '../plan-values.js'
+import type { Data, Path } from '../messages.js'
+import { folded, keyIn, textChange, textOf } from '../plan-values.js'
 import { idOf, useDesk } from './desk-state.js'
 import { ChoiceField, Fold, TextField } from './fields.js'
 import { LeftInFile } from './left-in-file.js'
 import { Colours, Pictured } from './mark-styles.js'
+import { useMarks } from './marked-list.js'
+import { usePatternTitle } from './pattern-title.js'
 import { RowTools } from './row-tools.js'
 
 const wholeWords = ['part of speech', 'plural', 'sounds', 'syllables']
 
 const shownOfMark = [
   ...['pattern', 'letters', ...wholeWords, 'place', 'inside blends'],
-  ...['line', 'outline', 'color', 'colour', 'label', 'tag'],
+  ...['line', 'outline', 'color', 'colour', 'label', 'tag', 'descenders', 'link'],
 ]
 
-/** `digraph-blend`, `letters ea`, `part of speech: noun` */
+/** What it is put on. */
 function targetIn(entry: Data): { readonly key: string; readonly value: string } {
   const keys = ['pattern', 'letters', ...wholeWords]
   const key = keys.find(each => textOf(entry, each) !== '') ?? ''
   return { key, value: textOf(entry, key) }
 }
 
-function titleOf(entry: Data): string {
+function titleOf(entry: Data, plain: (pattern: string) => string): string {
   const { key, value } = targetIn(entry)
-  return key === 'pattern' ? value : key === 'letters' ? `letters ${value}` : `${key}: ${value}`
+  if (key === 'pattern') return plain(value)
+  if (key === 'letters') return `letters ${value}`
+  if (key === 'part of speech') return `each ${value}`
+  if (key === 'plural') return `words whose plural is made so: ${value}`
+  return `words of ${value} ${Number(value) === 1 ? key.replace(/s$/, '') : key}`
+}
+
+/** Whether its two letters may stand apart, as in cake. */
+function joins(entry: Data): boolean {
+  return textOf(entry, 'letters').includes('_') || folded(textOf(entry, 'pattern')) === 'silent-e'
 }
 
 interface MarkRowProps {
   readonly entry: Data
   readonly index: number
-  readonly count: number
 }
 
-export function MarkRow({ entry, index, count }: MarkRowProps) {
-  const { plan, names, change } = useDesk()
-  const title = titleOf(entry)
-  const look = plan.looks[index] ?? null
-  const path = (...spellings: readonly string[]) => ['marks', index, keyIn(entry, ...spellings)]
+export function MarkRow({ entry, index }: MarkRowProps) {
+  const { names, change } = useDesk()
+  const marks = useMarks()
+  const plain = usePatternTitle()
+  const title = titleOf(entry, plain)
+  const look = marks.looks[index] ?? null
+  const idAt = (...steps: Path) => idOf([...marks.path, index, ...steps])
+  const path = (...spellings: readonly string[]) => [...marks.path, index, keyIn(entry, ...spellings)]
   const set = (spellings: readonly string[], says: string) => (value: string) =>
     change(`${says} of ${title}`, textChange(entry, path(...spellings), value))
   const { key } = targetIn(entry)
@@ -46,10 +59,16 @@ export function MarkRow({ entry, index, count }: MarkRowProps) {
   return (
     <li class="mark-row">
       <div class="mark-head">
-        <h3 id={idOf(['marks', index])} tabIndex={-1}>
+        <h3 id={idAt()} tabIndex={-1}>
           {look !== null && <img class="look" src={look} alt="" />} {title}
         </h3>
-        <RowTools list="marks" index={index} count={count} title={title} after="shown-head" />
+        <RowTools
+          list={marks.path}
+          index={index}
+          count={marks.entries.length}
+          title={title}
+          after="shown-head"
+        />
       </div>
       <Fold
         summary={
@@ -63,7 +82,7 @@ export function MarkRow({ entry, index, count }: MarkRowProps) {
           kind="line"
           choices={names.lines}
           value={line}
-          id={idOf(['marks', index, 'line'])}
+          id={idAt('line')}
           pick={set(['line'], 'the line')}
         />
         <Pictured
@@ -71,26 +90,22 @@ export function MarkRow({ entry, index, count }: MarkRowProps) {
           kind="outline"
           choices={names.outlines}
           value={outline}
-          id={idOf(['marks', index, 'outline'])}
+          id={idAt('outline')}
           pick={set(['outline'], 'the outline')}
         />
-        <Colours
-          value={color}
-          id={idOf(['marks', index, 'color'])}
-          pick={set(['color', 'colour'], 'the colour')}
-        />
+        <Colours value={color} id={idAt('color')} pick={set(['color', 'colour'], 'the colour')} />
         <div class="fields">
           <TextField
             label="Words for the key"
             value={textOf(entry, 'label')}
             placeholder={title}
-            id={idOf(['marks', index, 'label'])}
+            id={idAt('label')}
             commit={set(['label'], 'the wording')}
           />
           <TextField
             label="Small letters beside it"
             value={textOf(entry, 'tag')}
-            id={idOf(['marks', index, 'tag'])}
+            id={idAt('tag')}
             commit={set(['tag'], 'the small letters')}
           />
           {!wholeWords.includes(key) && (
@@ -99,22 +114,49 @@ export function MarkRow({ entry, index, count }: MarkRowProps) {
               value={textOf(entry, 'place')}
               none="anywhere"
               choices={['beginning', 'middle', 'end']}
-              id={idOf(['marks', index, 'place'])}
+              id={idAt('place')}
               commit={set(['place'], 'the place')}
             />
           )}
-          {textOf(entry, 'pattern') === 'consonant-digraph' && (
+          {!wholeWords.includes(key) && line !== '' && (
+            <ChoiceField
+              label="Under g, p and y the line"
+              value={textOf(entry, 'descenders')}
+              none="as usual: stays clear below them"
+              choices={[
+                { value: 'clear', label: 'stays clear below them' },
+                { value: 'break', label: 'breaks for them' },
+              ]}
+              id={idAt('descenders')}
+              commit={set(['descenders'], 'the line under g, p and y')}
+            />
+          )}
+          {joins(entry) && (
+            <ChoiceField
+              label="The two letters are joined by"
+              value={textOf(entry, 'link')}
+              none="as usual: a bracket"
+              choices={[
+                { value: 'bracket', label: 'a bracket' },
+                { value: 'arc', label: 'an arc' },
+              ]}
+              id={idAt('link')}
+              commit={set(['link'], 'what joins the two letters')}
+            />
+          )}
+          {folded(textOf(entry, 'pattern')) === 'consonant-digraph' && (
             <ChoiceField
               label="Inside blends too (the sh of shrub)"
               value={textOf(entry, 'inside blends')}
-              none="no"
+              none="as usual: no"
               choices={['yes', 'no']}
-              commit={set(['inside blends'], 'inside blends')}
+              id={idAt('inside blends')}
+              commit={set(['inside blends'], 'marking inside blends')}
             />
           )}
         </div>
       </Fold>
-      <LeftInFile data={entry} shown={shownOfMark} path={['marks', index]} />
+      <LeftInFile data={entry} shown={shownOfMark} path={[...marks.path, index]} />
     </li>
   )
 }

@@ -1,41 +1,48 @@
 /** What else may be marked: patterns that the words show, exact letters, whole words. */
 import { useState } from 'preact/hooks'
-import type { Change, Data } from '../messages.js'
-import { studiedWords, textOf } from '../plan-values.js'
+import type { DeskWord } from '../messages.js'
+import { folded, textOf } from '../plan-values.js'
 import { useDesk } from './desk-state.js'
 import { ChoiceField, TextField } from './fields.js'
+import { useMarks } from './marked-list.js'
 
 /** Patterns that the words show, with how many of them do. */
-export function Shown({ marks }: { readonly marks: readonly Data[] }) {
-  const { plan, change } = useDesk()
-  const marked = marks.map(each => textOf(each, 'pattern').toLowerCase())
-  const mark = (pattern: string) => {
-    const changes: readonly Change[] = [
-      { kind: 'insert', path: ['marks'], at: marks.length, values: [{ pattern }] },
-    ]
-    return change(`a mark on ${pattern}`, changes)
-  }
+export function Shown({ words }: WordsProps) {
+  const { patterns } = useDesk().names
+  const { entries, add } = useMarks()
+  const marked = entries.map(each => folded(textOf(each, 'pattern')))
+  const found = patterns.flatMap(({ name, title = name, summary }) => {
+    const showing = words.filter(word => word.patterns.some(({ pattern }) => pattern === name))
+    const texts = [...new Set(showing.map(({ text }) => text))]
+    return texts.length === 0 ? [] : [{ name, title, summary, texts }]
+  })
   return (
     <section aria-labelledby="shown-head">
       <h3 id="shown-head" tabIndex={-1}>
         What your words show
       </h3>
       <ul class="shown">
-        {plan.patterns.map(({ name, definition, words }) => (
+        {found.map(({ name, title, summary, texts }) => (
           <li key={name}>
             <span>
-              <b>{name}</b> in {words.length === 1 ? '1 word' : `${words.length} words`}
-              <small>{definition}</small>
+              <b>{title}</b> in {texts.length === 1 ? '1 word' : `${texts.length} words`}
+              <small>{summary}</small>
               <small class="which">
-                {words.slice(0, 12).join(', ')}
-                {words.length > 12 ? ', …' : ''}
+                {texts.slice(0, 12).join(', ')}
+                {texts.length > 12 ? ', …' : ''}
               </small>
             </span>
             {marked.includes(name) ? (
               <span class="yours">marked</span>
             ) : (
-              <button type="button" onClick={() => void mark(name)}>
-                Mark it<span class="only-heard"> {name}</span>
+              <button
+                type="button"
+                onClick={() => {
+                  document.getElementById('shown-head')?.focus()
+                  void add({ pattern: name }, `a mark on ${title}`)
+                }}
+              >
+                Mark it<span class="only-heard"> {title}</span>
               </button>
             )}
           </li>
@@ -45,20 +52,19 @@ export function Shown({ marks }: { readonly marks: readonly Data[] }) {
   )
 }
 
-export function ByLetters({ count }: { readonly count: number }) {
-  const { change } = useDesk()
+interface WordsProps {
+  readonly words: readonly DeskWord[]
+}
+
+export function ByLetters() {
+  const { add } = useMarks()
   return (
     <section class="by-letters" aria-labelledby="letters-head">
       <h3 id="letters-head">Or exact letters</h3>
       <TextField
         label="Letters, such as ea, or a_e for letters with another between"
         value=""
-        commit={letters =>
-          letters !== '' &&
-          change(`a mark on ${letters}`, [
-            { kind: 'insert', path: ['marks'], at: count, values: [{ letters }] },
-          ])
-        }
+        commit={letters => letters !== '' && add({ letters }, `a mark on ${letters}`)}
       />
     </section>
   )
@@ -67,10 +73,9 @@ export function ByLetters({ count }: { readonly count: number }) {
 const features = ['part of speech', 'sounds', 'syllables', 'plural'] as const
 
 /** Every word of which something is so: that it is a noun, has two syllables. */
-export function ByWord({ count }: { readonly count: number }) {
-  const { plan, change } = useDesk()
+export function ByWord({ words }: WordsProps) {
+  const { add } = useMarks()
   const [feature, setFeature] = useState('')
-  const words = studiedWords(plan).map(({ word }) => word)
   const found: Readonly<Record<string, readonly string[]>> = {
     'part of speech': words.flatMap(word => word.partsOfSpeech),
     sounds: words.map(word => String(word.soundCount)),
@@ -95,12 +100,7 @@ export function ByWord({ count }: { readonly count: number }) {
             value=""
             none="choose"
             choices={values}
-            commit={value =>
-              value !== '' &&
-              change(`a mark on ${feature}: ${value}`, [
-                { kind: 'insert', path: ['marks'], at: count, values: [{ [feature]: value }] },
-              ])
-            }
+            commit={value => value !== '' && add({ [feature]: value }, `a mark on ${feature}: ${value}`)}
           />
         )}
       </div>

@@ -2,16 +2,19 @@
 import { useRef, useState } from 'preact/hooks'
 import type { DeskWord, NoWordHere } from '../messages.js'
 import { type PastedWord, pastedWords, wordEntry } from '../pasted-words.js'
-import { listOf, spelling } from '../plan-values.js'
+import { spelling } from '../plan-values.js'
 import { study } from './connection.js'
 import { useDesk } from './desk-state.js'
+import { useList } from './listed.js'
 import { Told } from './told.js'
 import { WordPicture } from './word-picture.js'
 
 /** Words that are not in the list yet come to its end; it is said which are there already. */
 function useAdding(): (words: readonly PastedWord[]) => Promise<boolean> {
-  const { plan, change, say } = useDesk()
-  const list = listOf(plan.data, 'words')
+  const { say } = useDesk()
+  const { path, holds, entries: list, change } = useList()
+  // A list with a word a line holds nothing else.
+  const entryFor = (pasted: PastedWord) => (holds === 'word' ? pasted.word : wordEntry(pasted))
   return async words => {
     const there = list.map(spelling)
     const isThere = ({ word }: PastedWord) => there.includes(word.toLowerCase())
@@ -23,16 +26,20 @@ function useAdding(): (words: readonly PastedWord[]) => Promise<boolean> {
       return true
     }
     const says = fresh.length === 1 ? `the word ${fresh[0]?.word}` : `${fresh.length} words`
-    const done = await change(says, [
-      { kind: 'insert', path: ['words'], at: list.length, values: fresh.map(wordEntry) },
-    ])
+    const done = await change(says, [{ kind: 'insert', path, at: list.length, values: fresh.map(entryFor) }])
     if (done) say(`Added: ${says}.${besides}`)
     return done
   }
 }
 
-export function NewWord() {
+interface WhoseProps {
+  /** Whose words they are, where it is not the class. */
+  readonly whose: string
+}
+
+export function NewWord({ whose }: WhoseProps) {
   const { say } = useDesk()
+  const { newWordId } = useList()
   const addWords = useAdding()
   const [typed, setTyped] = useState('')
   const [studied, setStudied] = useState<{ readonly of: string; readonly found: DeskWord | NoWordHere }>()
@@ -52,9 +59,9 @@ export function NewWord() {
     <li class="word-row new">
       <div class="word-line">
         <input
-          id="new-word"
+          id={newWordId}
           class="word-input"
-          aria-label="New word"
+          aria-label={whose === '' ? 'New word' : `New word for ${whose}`}
           placeholder="new word"
           value={typed}
           autocomplete="off"
@@ -102,7 +109,7 @@ export function NewWord() {
   )
 }
 
-export function Paste() {
+export function Paste({ whose }: WhoseProps) {
   const addWords = useAdding()
   const [text, setText] = useState('')
   const words = pastedWords(text)
@@ -111,7 +118,9 @@ export function Paste() {
   }
   return (
     <details class="fold">
-      <summary>Paste a list</summary>
+      <summary>
+        Paste a list<span class="only-heard">{whose === '' ? '' : ` for ${whose}`}</span>
+      </summary>
       <div class="folded">
         <label class="field long">
           <span>

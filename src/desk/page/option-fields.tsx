@@ -1,10 +1,10 @@
 /** Controls for what only things to print take: choices with pictures, grids, lengths, sorts, some of a list. */
 import { useEffect, useId, useState } from 'preact/hooks'
 import type { Data } from '../messages.js'
-import { entriesOf } from '../plan-values.js'
+import { entriesOf, folded } from '../plan-values.js'
 import { fetchSorts } from './connection.js'
 import { useDesk } from './desk-state.js'
-import { ChoiceField, Fold, NumberField, TextField } from './fields.js'
+import { asChoices, type Choice, ChoiceField, Fold, NumberField, TextField } from './fields.js'
 import { Picture } from './layout-picture.js'
 
 interface Shared {
@@ -15,15 +15,19 @@ interface Shared {
   readonly commit: (value: string) => unknown
 }
 
-interface PicturedChoiceProps extends Shared {
+interface PicturedChoiceProps extends Omit<Shared, 'note'> {
+  readonly note?: string
+  /** The key that its pictures are made with. */
+  readonly name: string
   readonly none: string
-  readonly choices: readonly string[]
+  readonly choices: readonly (string | Choice)[]
   readonly item: { readonly [key: string]: Data }
   readonly of: 'front' | 'back'
 }
 
 /** A choice, and on demand each of it as a picture of the first card or board. */
 export function PicturedChoice({
+  name,
   label,
   value,
   none,
@@ -43,7 +47,7 @@ export function PicturedChoice({
         none={none}
         choices={choices}
         id={id}
-        note={note}
+        {...(note === undefined ? {} : { note })}
         commit={commit}
       />
       <Fold
@@ -54,16 +58,16 @@ export function PicturedChoice({
         }
       >
         <fieldset class="pictured" aria-label={label}>
-          {choices.map(each => (
-            <label key={each} class="style">
+          {asChoices(choices).map(each => (
+            <label key={each.value} class="style">
               <input
                 type="radio"
                 name={group}
-                checked={value.toLowerCase() === each.toLowerCase()}
-                onChange={() => commit(each)}
+                checked={folded(value) === folded(each.value)}
+                onChange={() => commit(each.value)}
               />
-              <Picture item={{ ...item, [label]: each }} of={of} />
-              <span>{each}</span>
+              <Picture item={{ ...item, [name]: each.value }} of={of} />
+              <span>{each.label}</span>
             </label>
           ))}
         </fieldset>

@@ -1,8 +1,9 @@
 /** Which parts of speech a word is, the first of them first. */
 import type { Data } from '../messages.js'
-import { partsChange, partsIn } from '../plan-values.js'
-import { idOf, useDesk } from './desk-state.js'
+import { keyIn, partsChange, partsIn, textChange } from '../plan-values.js'
+import { useDesk } from './desk-state.js'
 import { ChoiceField } from './fields.js'
+import { useList } from './listed.js'
 
 export interface PartsFieldProps {
   readonly entry: Data
@@ -12,10 +13,12 @@ export interface PartsFieldProps {
 }
 
 export function PartsField({ entry, index, text, studied }: PartsFieldProps) {
-  const {
-    change,
-    names: { partsOfSpeech },
-  } = useDesk()
+  const { partsOfSpeech } = useDesk().names
+  const { path, holds, idAt, change } = useList()
+  const write = (chosen: readonly string[]) =>
+    holds === 'keys'
+      ? partsChange(entry, [...path, index], chosen)
+      : textChange(entry, [...path, index, keyIn(entry, 'part of speech')], chosen.join(', '), 'word')
   const parts = partsIn(entry)
   const places = [...parts, ''].slice(0, partsOfSpeech.length)
   return (
@@ -27,11 +30,11 @@ export function PartsField({ entry, index, text, studied }: PartsFieldProps) {
           value={part}
           none={at > 0 ? 'none' : `as studied: ${studied.join(', ') || 'unknown'}`}
           choices={partsOfSpeech.filter(name => name === part || !parts.includes(name))}
-          {...(at === 0 ? { id: idOf(['words', index, 'part of speech']) } : {})}
+          {...(at === 0 ? { id: idAt(index, 'part of speech') } : {})}
           commit={chosen =>
             change(
               `part of speech of ${text}`,
-              partsChange(entry, index, parts.toSpliced(at, 1, ...(chosen === '' ? [] : [chosen]))),
+              write(parts.toSpliced(at, 1, ...(chosen === '' ? [] : [chosen]))),
             )
           }
         />

@@ -2,9 +2,10 @@
 import { useState } from 'preact/hooks'
 import { withFinding } from '../findings.js'
 import type { Data, DeskWord } from '../messages.js'
-import { listOf } from '../plan-values.js'
 import { useDesk } from './desk-state.js'
 import { ChoiceField } from './fields.js'
+import { useList } from './listed.js'
+import { useMarks } from './marked-list.js'
 
 export interface PickProps {
   readonly entry: Data
@@ -13,7 +14,9 @@ export interface PickProps {
 }
 
 export function Pick({ entry, index, word }: PickProps) {
-  const { plan, names, change } = useDesk()
+  const { names } = useDesk()
+  const { path, holds, change } = useList()
+  const { add } = useMarks()
   const [range, setRange] = useState<readonly [number, number]>()
   const [pattern, setPattern] = useState('')
   const letters = [...word.text]
@@ -30,16 +33,8 @@ export function Pick({ entry, index, word }: PickProps) {
         : to === letters.length - 1
           ? 'end'
           : 'middle'
-  const marks = listOf(plan.data, 'marks')
   const mark = (at?: string) =>
-    change(`a mark on ${picked}`, [
-      {
-        kind: 'insert',
-        path: ['marks'],
-        at: marks.length,
-        values: [at === undefined ? { letters: picked } : { letters: picked, place: at }],
-      },
-    ])
+    add(at === undefined ? { letters: picked } : { letters: picked, place: at }, `a mark on ${picked}`)
   const pick = (at: number) => {
     if (range === undefined || at < range[0]) setRange([at, at])
     else if (at === range[0] && at === range[1]) setRange(undefined)
@@ -73,25 +68,29 @@ export function Pick({ entry, index, word }: PickProps) {
               Mark {picked} only {place === 'middle' ? 'in' : 'at'} the {place} of words
             </button>
           )}
-          <ChoiceField
-            label={`In ${word.text}, ${picked} shows`}
-            value={pattern}
-            none="choose a pattern"
-            choices={names.patterns.map(({ name }) => name)}
-            commit={setPattern}
-          />
-          <button
-            type="button"
-            disabled={pattern === ''}
-            onClick={() =>
-              void change(
-                `${pattern} in ${word.text}`,
-                withFinding(entry, index, 'also', `${pattern} ${picked}`),
-              )
-            }
-          >
-            It does in my class
-          </button>
+          {holds === 'keys' && (
+            <>
+              <ChoiceField
+                label={`In ${word.text}, ${picked} shows`}
+                value={pattern}
+                none="choose a pattern"
+                choices={names.patterns.map(({ name, title = name }) => ({ value: name, label: title }))}
+                commit={setPattern}
+              />
+              <button
+                type="button"
+                disabled={pattern === ''}
+                onClick={() =>
+                  void change(
+                    `what ${word.text} shows`,
+                    withFinding(entry, [...path, index], 'also', `${pattern} ${picked}`),
+                  )
+                }
+              >
+                It does in my class
+              </button>
+            </>
+          )}
         </div>
       )}
     </fieldset>

@@ -1,14 +1,16 @@
 /** What moves an entry of a list, and takes it out. */
 import { useEffect } from 'preact/hooks'
-import type { Change } from '../messages.js'
+import type { Change, Path } from '../messages.js'
 import { idOf, useDesk } from './desk-state.js'
 
 /** The state of the plan at the last press. */
 let pressedAt: string | undefined
 
 export interface RowToolsProps {
-  /** The key of the list. */
-  readonly list: string
+  /** Where the list stands. */
+  readonly list: Path
+  /** Of a list in a file of its own, as the plan names it. */
+  readonly file?: string
   readonly index: number
   readonly count: number
   readonly title: string
@@ -16,9 +18,10 @@ export interface RowToolsProps {
   readonly after: string
 }
 
-export function RowTools({ list, index, count, title, after }: RowToolsProps) {
+export function RowTools({ list, file, index, count, title, after }: RowToolsProps) {
   const { plan, change: send } = useDesk()
-  const id = (at: number, what: string) => `${idOf([list, at])}-${what}`
+  const root = file === undefined ? list : ['file', file]
+  const id = (at: number, what: string) => `${idOf([...root, at])}-${what}`
   const focus = (...ids: readonly string[]) => {
     for (const each of ids) {
       const found = document.getElementById(each)
@@ -34,18 +37,19 @@ export function RowTools({ list, index, count, title, after }: RowToolsProps) {
   const isWaiting = () => pressedAt === plan.version
   const press = async (says: string, change: Change) => {
     pressedAt = plan.version
-    if (!(await send(says, [change]))) pressedAt = undefined
+    const own = file === undefined ? change : { ...change, file }
+    if (!(await send(says, [own]))) pressedAt = undefined
   }
   const move = (to: number, what: 'up' | 'down') => {
     if (isWaiting()) return
     // The keyboard goes with what is moved.
     focus(id(to, what), id(to, what === 'up' ? 'down' : 'up'))
-    void press(`the place of ${title}`, { kind: 'move', path: [list], from: index, to })
+    void press(`the place of ${title}`, { kind: 'move', path: list, from: index, to })
   }
   const takeOut = () => {
     if (isWaiting()) return
     if (index === count - 1) focus(id(index - 1, 'out'), after)
-    void press(`${title} taken out`, { kind: 'remove', path: [list, index] })
+    void press(`${title} taken out`, { kind: 'remove', path: [...list, index] })
   }
   return (
     <div class="row-tools">

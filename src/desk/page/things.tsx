@@ -128,7 +128,7 @@ function ItemRow({ entry, index, count, before }: ItemRowProps) {
           <h4 id={idOf(['print', index])} tabIndex={-1}>
             {title}
           </h4>
-          <RowTools list="print" index={index} count={count} title={title} after="things-add" />
+          <RowTools list={['print']} index={index} count={count} title={title} after="things-add" />
         </div>
         {made !== undefined && <p>{made.sheets.length === 1 ? '1 sheet' : `${made.sheets.length} sheets`}</p>}
         <Fold

@@ -1,10 +1,11 @@
 import { writtenPieces } from '../divided.js'
 import type { Data, DeskWord } from '../messages.js'
 import { isKeys, keyIn, textChange, textOf, valueAt } from '../plan-values.js'
-import { idOf, useDesk } from './desk-state.js'
+import { useDesk } from './desk-state.js'
 import { Division } from './division.js'
 import { ChoiceField, Fold, TextField } from './fields.js'
 import { Found } from './found.js'
+import { useList } from './listed.js'
 import { PartsField } from './parts-field.js'
 import { Pick } from './pick-letters.js'
 
@@ -15,8 +16,9 @@ export interface WordCloserProps {
 }
 
 export function WordCloser({ entry, index, word }: WordCloserProps) {
-  const { plan, change } = useDesk()
-  const key = (...names: readonly string[]) => ['words', index, keyIn(entry, ...names)]
+  const { plan } = useDesk()
+  const { path, root, file, idAt, change } = useList()
+  const key = (...names: readonly string[]) => [...path, index, keyIn(entry, ...names)]
   const set = (names: readonly string[], says: string) => (value: string) =>
     change(`${says} of ${word.text}`, textChange(entry, key(...names), value, 'word'))
   const has = (name: string) => isKeys(entry) && valueAt(entry, name) !== undefined
@@ -30,6 +32,8 @@ export function WordCloser({ entry, index, word }: WordCloserProps) {
       </button>
     )
   const letters = word.text
+  /** A list in another folder looks for its pictures there. */
+  const isBeside = file === undefined || !/[\\/]/.test(file)
   const syllables = word.syllables.map(each => ({ letters: each, silent: false }))
   const isPlainWord = /^\p{L}+$/u.test(letters)
   const meant = textOf(entry, 'meant')
@@ -41,18 +45,18 @@ export function WordCloser({ entry, index, word }: WordCloserProps) {
           Look closer<span class="only-heard"> at {word.text}</span>
         </>
       }
-      id={idOf(['words', index, 'word'])}
+      id={idAt(index, 'word')}
     >
       {word.meanings.length > 0 && (
         <fieldset class="meanings">
-          <legend id={idOf(['words', index, 'meant'])} tabIndex={-1}>
+          <legend id={idAt(index, 'meant')} tabIndex={-1}>
             Which {word.text} do you mean?
           </legend>
           {word.meanings.map(({ meaning, said }, at) => (
             <label key={meaning} class="tick">
               <input
                 type="radio"
-                name={`meant-${index}`}
+                name={`meant-${root.join('-')}-${index}`}
                 checked={meant === '' ? at === 0 : meant.toLowerCase() === meaning}
                 onChange={() => set(['meant'], 'the meaning')(at === 0 ? '' : meaning)}
               />
@@ -69,7 +73,7 @@ export function WordCloser({ entry, index, word }: WordCloserProps) {
             title="Sounds"
             word={letters}
             pieces={word.pieces}
-            id={idOf(['words', index, 'sounds'])}
+            id={idAt(index, 'sounds')}
             isYours={has('sounds')}
             write={pieces => set(['sounds'], 'sounds')(writtenPieces(pieces))}
             mayBeSilent
@@ -79,7 +83,7 @@ export function WordCloser({ entry, index, word }: WordCloserProps) {
             title="Syllables"
             word={letters}
             pieces={syllables}
-            id={idOf(['words', index, 'syllables'])}
+            id={idAt(index, 'syllables')}
             isYours={has('syllables')}
             write={pieces => set(['syllables'], 'syllables')(pieces.map(each => each.letters).join(' '))}
             takeBack={takeBack('syllables', 'syllables')}
@@ -92,7 +96,7 @@ export function WordCloser({ entry, index, word }: WordCloserProps) {
           label="Plural"
           value={noPlural ? '' : textOf(entry, 'plural')}
           placeholder={noPlural ? 'has none' : (word.plural?.form ?? 'none')}
-          id={idOf(['words', index, 'plural'])}
+          id={idAt(index, 'plural')}
           commit={set(['plural'], 'plural')}
         />
         {noPlural ? (
@@ -106,7 +110,7 @@ export function WordCloser({ entry, index, word }: WordCloserProps) {
           label="Clue"
           value={textOf(entry, 'clue')}
           placeholder={word.clueDraft ?? ''}
-          id={idOf(['words', index, 'clue'])}
+          id={idAt(index, 'clue')}
           commit={set(['clue'], 'clue')}
         />
         {word.clueDraft !== undefined && !has('clue') && (
@@ -117,16 +121,16 @@ export function WordCloser({ entry, index, word }: WordCloserProps) {
         <TextField
           label="Sentence for dictation"
           value={textOf(entry, 'sentence')}
-          id={idOf(['words', index, 'sentence'])}
+          id={idAt(index, 'sentence')}
           commit={set(['sentence'], 'sentence')}
         />
-        {plan.pictures.length > 0 && (
+        {plan.pictures.length > 0 && isBeside && (
           <ChoiceField
             label="Your picture of it"
             value={textOf(entry, 'picture')}
             none="none"
             choices={plan.pictures}
-            id={idOf(['words', index, 'picture'])}
+            id={idAt(index, 'picture')}
             commit={set(['picture'], 'picture')}
           />
         )}

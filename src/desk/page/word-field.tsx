@@ -14,13 +14,15 @@ export interface WordFieldProps {
   readonly label: string
   readonly value: string
   readonly id: string
+  /** Where the keyboard goes on at the Enter key. */
+  readonly next: string
   readonly told: DeskWord | NoWordHere | null
   readonly commit: (typed: string) => Promise<boolean>
   readonly children?: ComponentChildren
 }
 
 /** Studied at every key; the plan takes it at a rest, at Enter, or when it is left. */
-export function WordField({ label, value, id, told, commit, children }: WordFieldProps) {
+export function WordField({ label, value, id, next, told, commit, children }: WordFieldProps) {
   const [typed, setTyped] = useState(value)
   const [live, setLive] = useState<DeskWord | NoWordHere>()
   const rest = useRef<ReturnType<typeof setTimeout>>()
@@ -78,7 +80,7 @@ export function WordField({ label, value, id, told, commit, children }: WordFiel
         onKeyDown={event => {
           if (event.key !== 'Enter') return
           take(event.currentTarget.value)
-          document.getElementById('new-word')?.focus()
+          document.getElementById(next)?.focus()
         }}
       />
       {shown !== null &&

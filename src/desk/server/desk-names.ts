@@ -1,5 +1,5 @@
 /** What the page offers by name: all that may stand in a plan. */
-import { inPlainSounds, itemControls, partsOfSpeech, toldNames } from '../../oaktag.js'
+import { inPlainSounds, itemControls, partsOfSpeech, plainName, toldNames } from '../../oaktag.js'
 import type { DeskNames, NamedChoice } from '../messages.js'
 
 export async function namesFor(): Promise<DeskNames> {
@@ -11,7 +11,11 @@ export async function namesFor(): Promise<DeskNames> {
     papers: brief(told.papers),
     fonts: brief(told.fonts),
     borders: brief(told.borders),
-    patterns: told.patterns.map(({ name, summary }) => ({ name, summary: inPlainSounds(summary) })),
+    patterns: told.patterns.map(({ name, summary }) => ({
+      name,
+      title: plainName(name),
+      summary: inPlainSounds(summary),
+    })),
     lines: brief(told.lines),
     outlines: brief(told.outlines),
     partsOfSpeech,

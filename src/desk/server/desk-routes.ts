@@ -6,10 +6,10 @@ import { listedWords, pageFonts, sortsOfPlan } from '../../oaktag.js'
 import { listFilesIn } from '../plan-values.js'
 import type { HeldDesk } from './held-desk.js'
 import { layoutPictures } from './layout-pictures.js'
-import { tellTyped } from './plan-view.js'
 import { fieldsOf, readItem, readSeenSheets, readStep, readTypedWords } from './read-message.js'
 import { refuse, send, sendFound } from './responses.js'
 import type { SetFolder } from './set-folder.js'
+import { tellTyped } from './word-view.js'
 
 /** Of a list's file into the plan: more than a year of words. */
 const mostBroughtIn = 2000

@@ -1,12 +1,30 @@
-/** The plan's file: its text, the steps that led to it, and whatever another program writes into it. */
-import { createHash, randomBytes } from 'node:crypto'
-import { readFileSync, renameSync, rmSync, statSync, writeFileSync } from 'node:fs'
-import { basename, dirname, join } from 'node:path'
-import { applyEdit, meant, planData, rebased } from '../../oaktag.js'
+/** The plan's file and the lists beside it: their texts, the steps that led to them, and what other programs write into them. */
+import { realpathSync } from 'node:fs'
+import { dirname, join } from 'node:path'
+import {
+  applyEdit,
+  applyListEdit,
+  listFileData,
+  meant,
+  type PlanData,
+  planData,
+  rebased,
+} from '../../oaktag.js'
 import type { Change, Step, StepAnswer } from '../messages.js'
+import {
+  type DeskTexts,
+  isSameTexts,
+  isStrange,
+  readText,
+  replaceFile,
+  textsOnDisk,
+  versionOf,
+} from './desk-texts.js'
 
 export interface PlanFile {
   readonly text: () => string
+  /** Lists of words beside the plan, by the names that it gives them. */
+  readonly lists: () => ReadonlyMap<string, string>
   readonly version: () => string
   readonly undoes: () => string | null
   readonly redoes: () => string | null
@@ -18,8 +36,8 @@ export interface PlanFile {
 }
 
 interface Done {
-  readonly before: string
-  readonly after: string
+  readonly before: DeskTexts
+  readonly after: DeskTexts
   readonly says: string
   readonly gesture: string | undefined
 }
@@ -31,39 +49,47 @@ const elsewhere = 'what another program changed'
 
 /** @param file real path of the plan */
 export function openPlanFile(file: string): PlanFile {
-  let text = decoded(readFileSync(file))
+  let texts = textsOnDisk(file, readText(file) ?? '')
   let done: readonly Done[] = []
   let undone: readonly Done[] = []
-  const states = new Map<string, string>([[versionOf(text), text]])
+  const states = new Map<string, DeskTexts>([[versionOf(texts), texts]])
 
-  const become = (after: string): void => {
-    text = after
-    states.delete(versionOf(text))
-    states.set(versionOf(text), text)
+  const become = (after: DeskTexts): void => {
+    texts = after
+    states.delete(versionOf(texts))
+    states.set(versionOf(texts), texts)
     for (const old of states.keys()) if (states.size > mostStates) states.delete(old)
   }
-  const note = (after: string, says: string, gesture?: string): void => {
+  const note = (after: DeskTexts, says: string, gesture?: string): void => {
     const last = done.at(-1)
     const isSame = gesture !== undefined && last?.gesture === gesture && undone.length === 0
-    const before = isSame ? last.before : text
+    const before = isSame ? last.before : texts
     done = [...(isSame ? done.slice(0, -1) : done), { before, after, says, gesture }].slice(-mostSteps)
     undone = []
     become(after)
   }
   const takeIn = (): boolean => {
-    const found = readAgain(file)
-    if (found === undefined || found === text) return false
+    const plan = readText(file)
+    if (plan === undefined) return false
+    const found = textsOnDisk(file, plan === texts.plan ? texts.plan : plan, texts)
+    if (isSameTexts(found, texts)) return false
     note(found, elsewhere)
     return true
   }
-  /** What another program wrote meanwhile is taken in first, so that nothing is written over it. */
-  const write = (after: string): StepAnswer | undefined => {
+  /** Those that are another; what another program wrote meanwhile has been taken in, so that nothing is written over it. */
+  const write = (before: DeskTexts, after: DeskTexts): StepAnswer | undefined => {
+    const written: string[] = []
     try {
-      replaceFile(file, after)
+      for (const [path, text] of differing(file, before, after)) {
+        replaceFile(path, text)
+        written.push(path)
+      }
       return undefined
     } catch (error) {
       const code = error instanceof Error && 'code' in error ? String(error.code) : 'unknown reason'
-      return { ok: false, why: `The plan cannot be written (${code}). Nothing was changed.` }
+      for (const [path, text] of differing(file, after, before))
+        if (written.includes(path)) replaceFile(path, text)
+      return { ok: false, why: `The file cannot be written (${code}). Nothing was changed.` }
     }
   }
   const goTo = (step: Done | undefined, back: boolean): StepAnswer => {
@@ -71,106 +97,111 @@ export function openPlanFile(file: string): PlanFile {
       return { ok: false, why: 'Another program has just changed the plan. Look at it, then try again.' }
     if (step === undefined)
       return { ok: false, why: back ? 'There is nothing to undo.' : 'There is nothing to redo.' }
-    const failed = write(back ? step.before : step.after)
+    const [from, to] = back ? [step.after, step.before] : [step.before, step.after]
+    const lost = [...from.lists].find(([name, text]) => {
+      const now = texts.lists.get(name)
+      return to.lists.get(name) !== text && now !== undefined && now !== text
+    })
+    if (lost !== undefined) {
+      ;[done, undone] = [[], []]
+      const why = `Another program changed ${lost[0]} while the plan did not name it. What it wrote stands, and what was done before is not undone.`
+      return { ok: false, why }
+    }
+    const failed = write(from, to)
     if (failed !== undefined) return failed
     if (back) [done, undone] = [done.slice(0, -1), [...undone, step]]
     else [done, undone] = [[...done, step], undone.slice(0, -1)]
-    become(back ? step.before : step.after)
-    return { ok: true, version: versionOf(text) }
+    become(textsOnDisk(file, to.plan, to))
+    return { ok: true, version: versionOf(texts) }
   }
   return {
-    text: () => text,
-    version: () => versionOf(text),
+    text: () => texts.plan,
+    lists: () => texts.lists,
+    version: () => versionOf(texts),
     undoes: () => done.at(-1)?.says ?? null,
     redoes: () => undone.at(-1)?.says ?? null,
     takeIn,
     step: ({ from, changes, says, gesture }) => {
       takeIn()
-      if (isStrange(text)) return { ok: false, why: strange }
       const made = states.get(from)
       if (made === undefined) return { ok: false, why: 'The page is older than the plan. Load it again.' }
-      const after = withChanges(text, made, changes)
+      const after = withChanges(texts, made, changes)
       if (!after.ok) return after
-      if (after.text === text) return { ok: true, version: versionOf(text) }
-      const failed = write(after.text)
+      if (isSameTexts(after.texts, texts)) return { ok: true, version: versionOf(texts) }
+      const failed = write(texts, after.texts)
       if (failed !== undefined) return failed
-      note(after.text, says, gesture)
-      return { ok: true, version: versionOf(text) }
+      note(textsOnDisk(file, after.texts.plan, after.texts), says, gesture)
+      return { ok: true, version: versionOf(texts) }
     },
     undo: () => goTo(done.at(-1), true),
     redo: () => goTo(undone.at(-1), false),
   }
 }
 
-type Changed = { readonly ok: true; readonly text: string } | { readonly ok: false; readonly why: string }
+/** Paths of those that are another, each with its text afterwards; a list that is a link is written where it leads. */
+function differing(
+  file: string,
+  before: DeskTexts,
+  after: DeskTexts,
+): readonly (readonly [string, string])[] {
+  const lists = [...after.lists].flatMap(([name, text]) =>
+    before.lists.has(name) && before.lists.get(name) !== text
+      ? [[realpathSync(join(dirname(file), name)), text] as const]
+      : [],
+  )
+  return after.plan === before.plan ? lists : [...lists, [file, after.plan]]
+}
 
-/** Each change as it was meant in the state that she saw, made in the text as it is now. */
-export function withChanges(text: string, made: string, changes: readonly Change[]): Changed {
-  let now = text
-  let seen = planData(made)
+type Changed = { readonly ok: true; readonly texts: DeskTexts } | { readonly ok: false; readonly why: string }
+
+/** Each change as it was meant in the state that she saw, made in the texts as they are now. */
+export function withChanges(texts: DeskTexts, made: DeskTexts, changes: readonly Change[]): Changed {
+  let now = texts
+  const seen = new Map<string | undefined, PlanData | undefined>()
   for (const change of changes) {
-    const fresh = planData(now)
-    if (seen === undefined || fresh === undefined)
-      return {
-        ok: false,
-        why: 'The plan cannot be read, so nothing is changed in it. Mend it in the file first.',
-      }
-    const edit = text === made ? change : rebased(change, seen, fresh)
+    const { file } = change
+    const [text, old] = [textIn(now, file), textIn(made, file)]
+    if (text !== undefined && isStrange(text)) return { ok: false, why: strange(file) }
+    if (text === undefined || old === undefined) return { ok: false, why: notThere(file) }
+    const data = seen.get(file) ?? dataIn(old, file)
+    const fresh = dataIn(text, file)
+    if (data === undefined || fresh === undefined) return { ok: false, why: unreadable(file) }
+    const edit = textIn(texts, file) === old ? change : rebased(change, data, fresh)
     if (edit === undefined)
       return {
         ok: false,
         why: 'Another program changed the same thing meanwhile. What it wrote stands; look at it, then try again.',
       }
-    const applied = applyEdit(now, edit)
+    const applied = file === undefined ? applyEdit(text, edit) : applyListEdit({ name: file, text }, edit)
     if (!applied.ok) {
       const { message = '', advice = '' } = applied.problems[0] ?? {}
       return { ok: false, why: `${message.charAt(0).toUpperCase()}${message.slice(1)}. ${advice}` }
     }
-    now = applied.value
-    seen = meant(seen, change)
+    now =
+      file === undefined
+        ? { ...now, plan: applied.value }
+        : { ...now, lists: new Map([...now.lists, [file, applied.value]]) }
+    seen.set(file, meant(data, change))
   }
-  return { ok: true, text: now }
+  return { ok: true, texts: now }
 }
 
-export function versionOf(text: string): string {
-  return createHash('sha256').update(text).digest('base64url').slice(0, 16)
+function textIn({ plan, lists }: DeskTexts, file: string | undefined): string | undefined {
+  return file === undefined ? plan : lists.get(file)
 }
 
-/** The mark at the beginning stays in the text, so that it is written again. */
-function decoded(bytes: Uint8Array): string {
-  return new TextDecoder('utf-8', { ignoreBOM: true }).decode(bytes)
+function dataIn(text: string, file: string | undefined): PlanData | undefined {
+  return file === undefined ? planData(text) : listFileData({ name: file, text })
 }
 
-/** Another encoding, or no text at all: written again, it would be lost. */
-function isStrange(text: string): boolean {
-  return /[\0\uFFFD]/.test(text)
+function notThere(file = 'The plan'): string {
+  return `${file} does not lie beside the plan, or is too long. Nothing was changed.`
 }
 
-const strange =
-  'The plan is not in UTF-8, so nothing is changed in it. Open it in an editor and save it as plain text in UTF-8.'
-
-/** Undefined while it is not there, as when an editor puts a new file in its place. */
-function readAgain(file: string): string | undefined {
-  try {
-    return decoded(readFileSync(file))
-  } catch {
-    return undefined
-  }
+function unreadable(file = 'The plan'): string {
+  return `${file} cannot be read, so nothing is changed in it. Mend it in the file first.`
 }
 
-/** As it was; of one that has gone, as files usually are. */
-function modeOf(file: string): number {
-  return statSync(file, { throwIfNoEntry: false })?.mode ?? 0o644
-}
-
-/** The new text stands beside the old one until it is whole, then takes its place. */
-function replaceFile(file: string, text: string): void {
-  const beside = join(dirname(file), `.${basename(file)}.${randomBytes(6).toString('hex')}`)
-  try {
-    writeFileSync(beside, text, { flag: 'wx', mode: modeOf(file) })
-    renameSync(beside, file)
-  } catch (error) {
-    rmSync(beside, { force: true })
-    throw error
-  }
+function strange(file = 'The plan'): string {
+  return `${file} is not in UTF-8, so nothing is changed in it. Open it in an editor and save it as plain text in UTF-8.`
 }

@@ -51,6 +51,12 @@ function isList(data: Data): data is readonly Data[] {
 }
 
 function readChange(value: unknown): Change | undefined {
+  const { file } = fieldsOf(value)
+  const edit = readEdit(value)
+  return edit === undefined || typeof file !== 'string' ? edit : { ...edit, file }
+}
+
+function readEdit(value: unknown): Change | undefined {
   const fields = fieldsOf(value)
   const path = readPath(fields.path)
   if (path === undefined) return undefined

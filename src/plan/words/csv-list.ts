@@ -1,5 +1,5 @@
 /** Rows of a .csv file → entries: a row of names says what the columns hold, an empty cell is a key left out. */
-import { fail, outcomeOf } from '../../outcomes.js'
+import { andThen, fail, outcomeOf, succeed } from '../../outcomes.js'
 import { errorAt, type Outcome, type Problem, warningAt } from '../../problems.js'
 import { foldName } from '../values/fold-name.js'
 import { nearestAdvice } from '../values/nearest.js'
@@ -17,7 +17,7 @@ const columnNames: Readonly<Record<string, readonly string[]>> = {
   plural: ['plurals', 'plural form'],
 }
 
-interface Table {
+export interface CsvTable {
   /** For each column the key of a word that it holds; undefined where it is none. */
   readonly keys: readonly (string | undefined)[]
   readonly header: CsvRow | undefined
@@ -31,27 +31,32 @@ export function csvEntries(
   text: string,
   wordKeys: readonly string[],
 ): Outcome<readonly Entry[]> {
-  const rows = csvRows(file, text)
-  if (!rows.ok) return rows
-  const [first] = rows.value
-  if (first === undefined) return outcomeOf([], [])
-  const table = withHeader(rows.value, wordKeys) ?? withoutHeader(rows.value)
-  if (table === undefined) {
+  return andThen(csvTable(file, text, wordKeys), table => {
+    const { body, header, problems } = table
+    return outcomeOf(
+      body.map(row => rowEntry(row, table)),
+      [...problems, ...(header === undefined ? [] : body.flatMap(row => tooManyCells(row, header)))],
+    )
+  })
+}
+
+/** Which of its columns hold what, and its rows. */
+export function csvTable(file: string, text: string, wordKeys: readonly string[]): Outcome<CsvTable> {
+  return andThen(csvRows(file, text), rows => {
+    const [first] = rows
+    if (first === undefined) return succeed({ keys: ['word'], header: undefined, body: [], problems: [] })
+    const table = withHeader(rows, wordKeys) ?? withoutHeader(rows)
+    if (table !== undefined) return succeed(table)
     const advice = 'Begin the file with a row of column names, one of them "word": word,clue.'
     return fail(errorAt(first.place, 'no column of the first row is called "word"', advice))
-  }
-  const { body, header, problems } = table
-  return outcomeOf(
-    body.map(row => rowEntry(row, table)),
-    [...problems, ...(header === undefined ? [] : body.flatMap(row => tooManyCells(row, header)))],
-  )
+  })
 }
 
 /** Rows above the names of the columns, such as the title of the list. */
 const MOST_ABOVE = 3
 
 /** The rows below the first one that names a column of words. */
-function withHeader(rows: readonly CsvRow[], wordKeys: readonly string[]): Table | undefined {
+function withHeader(rows: readonly CsvRow[], wordKeys: readonly string[]): CsvTable | undefined {
   const at = rows
     .slice(0, MOST_ABOVE + 1)
     .findIndex(({ cells }) => cells.some(cell => keyOf(cell, wordKeys) === 'word'))
@@ -74,7 +79,7 @@ function withHeader(rows: readonly CsvRow[], wordKeys: readonly string[]): Table
 }
 
 /** A list as it comes out of a spreadsheet without names: words in the first column, below a title perhaps. */
-function withoutHeader(rows: readonly CsvRow[]): Table | undefined {
+function withoutHeader(rows: readonly CsvRow[]): CsvTable | undefined {
   const startsWithWord = ({ cells: [first = ''] }: CsvRow) => isWord(first.trim())
   const at = rows.findIndex(startsWithWord)
   const body = rows.slice(at)
@@ -94,7 +99,7 @@ function keyOf(cell: string, wordKeys: readonly string[]): string | undefined {
   return wordKeys.find(key => [key, ...(columnNames[key] ?? [])].some(known => foldName(known) === name))
 }
 
-function rowEntry({ cells, place }: CsvRow, { keys, header }: Table): Entry {
+function rowEntry({ cells, place }: CsvRow, { keys, header }: CsvTable): Entry {
   const pairs = keys.flatMap((key, index): readonly Pair[] => {
     const text = (cells[index] ?? '').normalize('NFC').trim()
     if (text === '' || key === undefined) return []

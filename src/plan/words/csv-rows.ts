@@ -7,6 +7,9 @@ export interface CsvRow {
   readonly cells: readonly string[]
   /** Where the row begins. */
   readonly place: Place
+  /** Where it begins in the text, and what stands there up to the next row. */
+  readonly start: number
+  readonly written: string
 }
 
 /** The rows of a .csv file that are not empty. */
@@ -17,15 +20,20 @@ export function csvRows(file: string, text: string): Outcome<readonly CsvRow[]> 
       bom: true,
       delimiter,
       info: true,
+      raw: true,
       from_line: from,
       relax_column_count: true,
     }) as unknown as {
       record: string[]
       info: { lines: number }
+      raw: string
     }[]
-    const all = records.map(({ record, info }) => {
+    let next = from === 1 ? 0 : text.indexOf('\n') + 1
+    const all = records.map(({ record, info, raw }) => {
       const breaksInside = record.reduce((sum, cell) => sum + cell.split('\n').length - 1, 0)
-      return { cells: record, place: { file, line: info.lines - breaksInside } }
+      const start = next
+      next += raw.length
+      return { cells: record, place: { file, line: info.lines - breaksInside }, start, written: raw }
     })
     return outcomeOf(
       all.filter(({ cells }) => cells.some(cell => cell.trim() !== '')),
@@ -51,7 +59,7 @@ function brokenRow(file: string, text: string, error: CsvError): Problem {
 }
 
 /** The sign between cells: the one that `sep=` names on the first line, as spreadsheets have it, or that the first rows hold. */
-function delimiterOf(text: string): { readonly delimiter: string; readonly from: number } {
+export function delimiterOf(text: string): { readonly delimiter: string; readonly from: number } {
   const named = /^\uFEFF?"?sep=(.)"?[^\S\n]*(?:\n|$)/i.exec(text)?.[1]
   if (named !== undefined) return { delimiter: named, from: 2 }
   const first = text.trimStart().split('\n', FIRST_ROWS).join('\n')

@@ -1,0 +1,175 @@
+/** A group of children: what is theirs alone, and what they share with the class. */
+import type { Change, Data } from '../messages.js'
+import { pastedWords, wordEntry } from '../pasted-words.js'
+import {
+  entriesOf,
+  isListFile,
+  keyIn,
+  listChange,
+  listOf,
+  ownWordsKey,
+  replaced,
+  textChange,
+  textOf,
+  valueAt,
+} from '../plan-values.js'
+import { idOf, useDesk } from './desk-state.js'
+import { ChoiceField, NumberField, TextField } from './fields.js'
+import { contrasts } from './item-options.js'
+import { LeftInFile } from './left-in-file.js'
+import { PicturedChoice } from './option-fields.js'
+import { ReviewField } from './review.js'
+import { SizeField } from './size-field.js'
+
+const shown = ['name', 'words', 'more words', 'size', 'marks', 'children', 'font', 'contrast', 'review']
+
+export interface GroupCardProps {
+  readonly group: Data
+  readonly index: number
+  readonly count: number
+}
+
+export function GroupCard({ group, index, count }: GroupCardProps) {
+  const { names, change } = useDesk()
+  const isNamedAlone = typeof group === 'string'
+  const name = isNamedAlone ? group : textOf(group, 'name')
+  const key = (own: string) => ['groups', index, keyIn(group, own)]
+  const set = (own: string, says: string) => (value: string) =>
+    change(`${says} of ${name}`, textChange(group, key(own), value, 'name'))
+  const takeOut = () => {
+    document.getElementById(index < count - 1 ? idOf(['groups', index]) : 'new-group')?.focus()
+    return change(`the group ${name} taken out`, [
+      { kind: 'remove', path: count === 1 ? ['groups'] : ['groups', index] },
+    ])
+  }
+  return (
+    <li class="group-row">
+      <div class="fields">
+        <TextField
+          label="Name"
+          value={name}
+          id={idOf(['groups', index])}
+          commit={value =>
+            change(
+              `the name of ${name}`,
+              isNamedAlone
+                ? [{ kind: 'set', path: ['groups', index], value }]
+                : textChange(group, key('name'), value),
+            )
+          }
+        />
+        <NumberField
+          label="Children in it"
+          value={textOf(group, 'children')}
+          least={1}
+          most={500}
+          id={idOf(['groups', index, 'children'])}
+          commit={set('children', 'the number of children')}
+        />
+        <ChoiceField
+          label="Typeface"
+          value={textOf(group, 'font')}
+          none="as the class"
+          choices={names.fonts.map(each => each.name)}
+          id={idOf(['groups', index, 'font'])}
+          commit={set('font', 'the typeface')}
+        />
+      </div>
+      <OwnWords group={group} index={index} name={name} />
+      <p id={idOf(['groups', index, 'marks'])} tabIndex={-1}>
+        {valueAt(group, 'marks') === undefined
+          ? 'Its words are marked as those of the class'
+          : `It has marks of its own: ${listOf(group, 'marks').length || 'none'}`}
+        ; that is changed under <a href="#marks">Marks</a>.
+      </p>
+      <SizeField
+        id={idOf(['groups', index, 'size'])}
+        value={valueAt(group, 'size')}
+        commit={set('size', 'the size of the words')}
+        change={value =>
+          change(`the size of the words of ${name}`, replaced(group, key('size'), value, 'name'))
+        }
+      />
+      <PicturedChoice
+        name="contrast"
+        label="Ink and card"
+        value={textOf(group, 'contrast')}
+        none="as the class"
+        choices={contrasts}
+        id={idOf(['groups', index, 'contrast'])}
+        item={{ layout: 'word-cards' }}
+        of="front"
+        commit={set('contrast', 'the colours')}
+      />
+      <ReviewField
+        holder={group}
+        path={key('review')}
+        whose={name}
+        none="as the class"
+        textAs="name"
+        id={idOf(['groups', index, 'review'])}
+      />
+      <p>
+        <button type="button" onClick={() => void takeOut()}>
+          Take out<span class="only-heard"> the group {name}</span>
+        </button>
+      </p>
+      <LeftInFile data={group} shown={shown} path={['groups', index]} />
+    </li>
+  )
+}
+
+/** Those of the class, others, or others beside them. */
+function OwnWords({
+  group,
+  index,
+  name,
+}: {
+  readonly group: Data
+  readonly index: number
+  readonly name: string
+}) {
+  const { change } = useDesk()
+  const has = ownWordsKey(group)
+  const words = valueAt(group, has)
+  const entries = entriesOf(words)
+  const path = ['groups', index, keyIn(group, has)]
+  const isPlain = entries.every(each => typeof each === 'string' && !isListFile(each))
+  const kind = words === undefined ? '' : has
+  const pick = (next: string) => {
+    const gone: readonly Change[] = words === undefined ? [] : [{ kind: 'remove', path }]
+    const come: readonly Change[] =
+      next === '' ? [] : [{ kind: 'set', path: ['groups', index, next], value: entries, textAs: 'name' }]
+    return change(`the words of ${name}`, [...gone, ...come])
+  }
+  return (
+    <div class="fields">
+      <ChoiceField
+        label="Its words"
+        value={kind}
+        none="those of the class"
+        choices={[
+          { value: 'words', label: 'its own, not those of the class' },
+          { value: 'more words', label: 'those of the class and more' },
+        ]}
+        id={`${idOf(['groups', index])}-kind-of-words`}
+        commit={pick}
+      />
+      {kind !== '' && isPlain && (
+        <TextField
+          label="Words with blanks between"
+          value={entries.join(' ')}
+          id={idOf(['groups', index, has])}
+          commit={typed =>
+            change(`the words of ${name}`, listChange(group, path, pastedWords(typed).map(wordEntry)))
+          }
+        />
+      )}
+      {kind !== '' && (
+        <p id={isPlain ? undefined : idOf(['groups', index, has])} tabIndex={isPlain ? undefined : -1}>
+          Each of them stands under <a href="#words">Words</a> with its study.
+        </p>
+      )}
+    </div>
+  )
+}
