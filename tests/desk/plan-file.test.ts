@@ -1,4 +1,5 @@
-import { readdirSync, readFileSync, writeFileSync } from 'node:fs'
+import { mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs'
+import { join } from 'node:path'
 import { describe, expect, it } from 'vitest'
 import { openPlanFile } from '../../src/desk/server/plan-file.js'
 import { deskFolder } from './desk-folder.js'
@@ -101,5 +102,65 @@ describe('another program that saves meanwhile', () => {
     writeFileSync(plan, `${onDisk()}font: lexend\n`)
     expect(file.undo().ok).toBe(false)
     expect(onDisk()).toContain('font: lexend')
+  })
+})
+
+describe('a list of words beside the plan', () => {
+  const reed = { kind: 'set', path: ['words', 0], value: 'rush', file: 'week.txt' } as const
+  const openedWithList = () => {
+    const { folder, plan } = deskFolder('words:\n  - week.txt\n  - pond\n')
+    const list = join(folder, 'week.txt')
+    writeFileSync(list, '# ours\nreed\nmarsh\n')
+    return { file: openPlanFile(plan), list, plan, onList: () => readFileSync(list, 'utf8') }
+  }
+
+  it('takes a step, alone or with the plan, undone and done again as one', () => {
+    const { file, list, plan, onList } = openedWithList()
+    const before = [readFileSync(plan, 'utf8'), onList()]
+    const bring = [
+      { kind: 'insert', path: ['words'], at: 1, values: ['marsh'] },
+      { kind: 'remove', path: ['words', 1], file: 'week.txt' },
+    ] as const
+    expect(file.step({ from: file.version(), changes: [reed], says: 'rush' }).ok).toBe(true)
+    expect(onList()).toBe('# ours\nrush\nmarsh\n')
+    expect(file.step({ from: file.version(), changes: bring, says: 'marsh' }).ok).toBe(true)
+    expect([readFileSync(plan, 'utf8'), onList()]).toEqual([
+      'words:\n  - week.txt\n  - marsh\n  - pond\n',
+      '# ours\nrush\n',
+    ])
+    file.undo()
+    file.undo()
+    expect([readFileSync(plan, 'utf8'), readFileSync(list, 'utf8')]).toEqual(before)
+    file.redo()
+    expect(onList()).toBe('# ours\nrush\nmarsh\n')
+  })
+
+  it('keeps what another program writes into it, and the step finds its word again', () => {
+    const { file, list, onList } = openedWithList()
+    const from = file.version()
+    writeFileSync(list, 'wren\nreed\nmarsh\n')
+    expect(file.step({ from, changes: [reed], says: 'rush' }).ok).toBe(true)
+    expect(onList()).toBe('wren\nrush\nmarsh\n')
+    file.undo()
+    expect([onList(), file.undoes()]).toEqual(['wren\nreed\nmarsh\n', 'what another program changed'])
+  })
+
+  it('is written only where the plan names it and it lies beside the plan', () => {
+    const { folder, plan } = deskFolder('words:\n  - ../above.txt\n  - pond\n')
+    const inner = join(folder, 'inner')
+    mkdirSync(inner)
+    const own = join(inner, 'week.yaml')
+    writeFileSync(own, readFileSync(plan, 'utf8'))
+    writeFileSync(join(folder, 'above.txt'), 'reed\n')
+    writeFileSync(join(inner, 'other.txt'), 'reed\n')
+    const file = openPlanFile(own)
+    for (const name of ['../above.txt', 'other.txt', 'week.yaml']) {
+      const answer = file.step({ from: file.version(), changes: [{ ...reed, file: name }], says: 'x' })
+      expect(answer.ok, name).toBe(false)
+    }
+    expect([
+      readFileSync(join(folder, 'above.txt'), 'utf8'),
+      readFileSync(join(inner, 'other.txt'), 'utf8'),
+    ]).toEqual(['reed\n', 'reed\n'])
   })
 })

@@ -170,13 +170,13 @@ it('brings the words of a list that the plan names into the plan, and opens no o
 it('says of an entry that is no word what keeps it from being one', async () => {
   const { ask, own } = await openDesk('words: [reed, r33d, marsh]\nprint: [word-cards]\n')
   const heard = (await ask('GET', '/changes', own)).body
-  const { words, otherWords } = JSON.parse(/event: plan\ndata: (.*)/.exec(heard)![1]!)
+  const { words, oldWords } = JSON.parse(/event: plan\ndata: (.*)/.exec(heard)![1]!)
   expect(words.map(({ text, trouble }: Readonly<Record<string, string>>) => text ?? trouble)).toEqual([
     'reed',
     '"r33d" has a digit in it.',
     'marsh',
   ])
-  expect(otherWords).toEqual([])
+  expect(oldWords).toEqual([])
 })
 
 it('takes in what another program saves, at once', async () => {

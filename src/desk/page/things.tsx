@@ -8,13 +8,15 @@ import { Groups } from './groups.js'
 import { Option } from './item-options.js'
 import { Picture } from './layout-picture.js'
 import { LeftInFile } from './left-in-file.js'
+import { Printer } from './printer.js'
+import { Review } from './review.js'
 import { RowTools } from './row-tools.js'
 import { Week } from './week.js'
 
 /** Keys of a plan that some view has a control for. */
 const shownOfPlan = [
   ...['title', 'class', 'words', 'accent', 'count sounds', 'clues', 'marks'],
-  ...['paper', 'font', 'children', 'seed', 'week', 'print', 'groups'],
+  ...['paper', 'font', 'children', 'seed', 'week', 'print', 'groups', 'review', 'printer'],
 ]
 
 export function Things() {
@@ -39,6 +41,8 @@ export function Things() {
       </ol>
       <Choose count={items.length} />
       <Groups />
+      <Review />
+      <Printer />
       <LeftInFile data={plan.data} shown={shownOfPlan} path={[]} />
     </section>
   )
