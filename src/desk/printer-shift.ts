@@ -7,27 +7,31 @@ export interface BackShift {
   readonly downMm: number
 }
 
-const mmIn: Readonly<Record<string, number>> = { '': 1, mm: 1, cm: 10, in: 25.4, pt: 25.4 / 72 }
-
-/** Between braces YAML cuts it off at the comma: what follows stands as a key with nothing behind it. */
-export function readShift(printer: Data | undefined): {
-  readonly shift: BackShift
+export interface ReadShift {
+  /** Undefined where it is written in another way, as in inches: that stays as it is. */
+  readonly shift: BackShift | undefined
+  /** As it is written. */
+  readonly text: string
+  /** Between braces YAML cuts it off at the comma: what follows stands as a key with nothing behind it. */
   readonly isCutOff: boolean
-} {
-  const form = /([\d.]+)\s*(mm|cm|in|pt|)\s*(?:to the )?(right|left|up|down)/gi
+}
+
+export function readShift(printer: Data | undefined): ReadShift {
   const cut = isKeys(printer)
-    ? Object.entries(printer).flatMap(([key, value]) => (value === '' ? [key] : []))
+    ? Object.entries(printer).flatMap(([key, value]) => (value === '' && /\d/.test(key) ? [key] : []))
     : []
+  const text = [textOf(printer, 'back shift'), ...cut].filter(part => part !== '').join(', ')
   const shift = { rightMm: 0, downMm: 0 }
-  for (const [, amount, unit = '', to = ''] of [textOf(printer, 'back shift'), ...cut]
-    .join(', ')
-    .matchAll(form)) {
-    const mm = Math.round(Number(amount) * (mmIn[unit.toLowerCase()] ?? 1) * 100) / 100
-    const way = to.toLowerCase()
-    if (way === 'right' || way === 'left') shift.rightMm = way === 'left' ? -mm : mm
-    else shift.downMm = way === 'up' ? -mm : mm
-  }
-  return { shift, isCutOff: cut.length > 0 }
+  const isRead = text.split(/\s*,\s*|\s+and\s+/).every(part => {
+    if (part === '') return true
+    const [, amount, unit, way = ''] =
+      /^([\d.]+)\s*(mm|cm|)\s*(?:to the )?(right|left|up|down)$/i.exec(part) ?? []
+    const mm = Math.round(Number(amount) * (unit?.toLowerCase() === 'cm' ? 10 : 1) * 100) / 100
+    if (/^(?:right|left)$/i.test(way)) shift.rightMm = /left/i.test(way) ? -mm : mm
+    else shift.downMm = /up/i.test(way) ? -mm : mm
+    return Number.isFinite(mm)
+  })
+  return { shift: isRead ? shift : undefined, text, isCutOff: cut.length > 0 }
 }
 
 export function writtenShift({ rightMm, downMm }: BackShift): string {
