@@ -2,7 +2,7 @@
 import { useEffect, useRef, useState } from 'preact/hooks'
 import type { DeskItem, SaveAnswer, SeenSheet } from '../messages.js'
 import { save } from './connection.js'
-import { useDesk } from './desk-state.js'
+import { idOf, useDesk } from './desk-state.js'
 import { Problems } from './problems.js'
 import { SheetPicture } from './sheet-picture.js'
 import { Waiting } from './waiting.js'
@@ -49,6 +49,7 @@ export function Sheets() {
         {saved !== undefined &&
           (saved.ok ? <Saved folder={saved.folder} pdfs={saved.pdfs} /> : <p class="wrong">{saved.why}</p>)}
       </div>
+      {sheets.items.length > 3 && <Contents items={sheets.items} />}
       {sheets.items.map(item => (
         <ItemSheets key={item.name} item={item} open={setLarge} />
       ))}
@@ -85,13 +86,40 @@ function Saved({
   )
 }
 
+/** A week has a hundred sheets: what there is, each leading to its own. */
+function Contents({ items }: { readonly items: readonly DeskItem[] }) {
+  const goTo = (item: DeskItem) => {
+    const head = document.getElementById(headOf(item))
+    head?.focus({ preventScroll: true })
+    head?.scrollIntoView({ block: 'start' })
+  }
+  return (
+    <nav aria-label="What is printed">
+      <ul class="contents">
+        {items.map(item => (
+          <li key={item.name}>
+            <button type="button" onClick={() => goTo(item)}>
+              {item.title}
+              {item.group !== null && ` for ${item.group}`} <span class="what">{item.sheets.length}</span>
+            </button>
+          </li>
+        ))}
+      </ul>
+    </nav>
+  )
+}
+
+function headOf({ name }: DeskItem): string {
+  return idOf(['sheets', name])
+}
+
 function ItemSheets({ item, open }: { readonly item: DeskItem; readonly open: (sheet: SeenSheet) => void }) {
   return (
     <section
       class="item-sheets"
       aria-label={item.group === null ? item.title : `${item.title}, ${item.group}`}
     >
-      <h3>
+      <h3 id={headOf(item)} tabIndex={-1}>
         {item.title}
         {item.group !== null && <span class="group"> for {item.group}</span>}
       </h3>
