@@ -233,6 +233,13 @@ export type SaveAnswer =
     }
   | { readonly ok: false; readonly why: string }
 
+/** Lists for groups, from short words to long. */
+export interface ProposedLists {
+  readonly lists: readonly { readonly name: string; readonly words: readonly string[] }[]
+  /** Why they are none, or short. */
+  readonly why?: string
+}
+
 /** A layout as a picture of her own words, or why there is none. */
 export interface LayoutPicture {
   readonly picture?: string

@@ -8,6 +8,7 @@ import { deskCommand } from '../../src/commands/desk.js'
 import { broughtIn } from '../../src/desk/plan-values.js'
 import { serveDesk } from '../../src/desk/server/serve-desk.js'
 import { buildFolder } from '../../src/installation.js'
+import { dataAt, planData } from '../../src/oaktag.js'
 import { emptyPlan } from '../../src/plan/starter-plan.js'
 import { deskFolder } from './desk-folder.js'
 
@@ -138,15 +139,22 @@ it('tells the plan and its sheets, takes a step, and refuses what is too much or
 it.each([
   ['a new plan', emptyPlan],
   ['a list that was emptied', 'words: [] # none\nprint: [word-cards]\n'],
+  ['braces with nothing in them', '{}\n'],
+  ['braces without words', '{\n  title: Marsh, # ours\n  print: [word-cards] }\n'],
+  ['brackets over several lines', 'words: [\n  # none yet\n]\nprint: [word-cards]\n'],
 ])(
   'waits without complaint where there are no words, as in %s, and draws things with its own',
   async (_, written) => {
-    const { ask, own } = await openDesk(written)
+    const { ask, own, plan } = await openDesk(written)
     const heard = (await ask('GET', '/changes', own)).body
     const sheets = JSON.parse(/event: sheets\ndata: (.*)/.exec(heard)![1]!)
     expect(sheets).toMatchObject({ waits: 'words', busy: false, items: [], problems: [] })
     const { picture } = JSON.parse((await ask('GET', '/layouts/word-cards', own)).body)
     expect((await ask('GET', picture, own)).body).toContain('marsh')
+    const version = /"version":"([^"]+)"/.exec(heard)![1]
+    const changes = [{ kind: 'insert', path: ['words'], at: 0, values: ['pond'] }]
+    await ask('POST', '/step', own, JSON.stringify({ from: version, says: 'pond', changes }))
+    expect(dataAt(planData(readFileSync(plan, 'utf8')), ['words'])).toEqual(['pond'])
   },
 )
 
@@ -240,4 +248,25 @@ it('begins a new plan where none is named, never over another, and ends by Ctrl-
     1,
     expect.stringContaining('gone.yaml: error: the plan is not there'),
   ])
+})
+
+it('proposes lists for groups that show a pattern, for a plan without words too, within its bounds', async () => {
+  const { ask, own } = await openDesk(emptyPlan)
+  const lists = async (query: string) => JSON.parse((await ask('GET', `/proposed?${query}`, own)).body).lists
+  const found = await lists('pattern=vowel-team&lists=2&words=4')
+  expect(found.map(({ words }: { readonly words: readonly string[] }) => words.length)).toEqual([4, 4])
+  expect(await lists('pattern=vowel-team&lists=900&words=3')).toHaveLength(6)
+  expect(await lists('pattern=none-such')).toEqual([])
+})
+
+it('shows what things would look like whatever is wrong elsewhere in the plan, and says what is wrong with a thing', async () => {
+  const wrong = text
+    .replace('[reed, marsh]', '[reed, r33d, marsh]')
+    .replace('marks: [', 'marks: [{line: x}, ')
+  const { ask, own } = await openDesk(`${wrong}paper: none-such\nreview: gone.yaml\n`)
+  const picture = async (item: string) =>
+    JSON.parse((await ask('GET', `/layouts/word-cards?item=${item}`, own)).body)
+  const { picture: address } = await picture('{"sounds":"dots"}')
+  expect((await ask('GET', address, own)).body).toContain('marsh')
+  expect((await picture('{"across":"900"}')).why).toContain('900')
 })

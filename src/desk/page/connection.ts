@@ -7,6 +7,7 @@ import type {
   DeskWord,
   LayoutPicture,
   NoWordHere,
+  ProposedLists,
   SaveAnswer,
   SeenSheet,
   Step,
@@ -84,6 +85,13 @@ export async function fetchLayoutPicture(item: string, of: string): Promise<Layo
 export async function fetchSorts(): Promise<readonly string[]> {
   const response = await fetch('/sorts')
   return response.ok ? response.json() : []
+}
+
+/** Lists for groups that show a pattern. */
+export async function fetchProposed(pattern: string, lists: string, words: string): Promise<ProposedLists> {
+  const query = new URLSearchParams({ pattern, lists, words })
+  const response = await fetch(`/proposed?${query}`)
+  return response.ok ? response.json() : { lists: [] }
 }
 
 /** The words of a list's file, as they would stand in the plan; undefined where it cannot be read. */

@@ -41,7 +41,7 @@ export function TextField({ label, value, id, placeholder, note, commit }: TextF
           if (event.key === 'Escape') setTyped(value)
         }}
       />
-      {note !== undefined && <small>{note}</small>}
+      {note !== undefined && note !== '' && <small>{note}</small>}
     </label>
   )
 }
@@ -87,7 +87,7 @@ export function NumberField({ label, value, least, most, step, id, note, commit 
           A {step === undefined ? 'whole number' : 'number'} from {least} to {most}.
         </small>
       )}
-      {note !== undefined && <small>{note}</small>}
+      {note !== undefined && note !== '' && <small>{note}</small>}
     </label>
   )
 }
@@ -129,7 +129,7 @@ export function ChoiceField({ label, value, none, choices, id, note, commit }: C
         ))}
         {value !== '' && known === undefined && <option value={value}>{value}</option>}
       </select>
-      {note !== undefined && <small>{note}</small>}
+      {note !== undefined && note !== '' && <small>{note}</small>}
     </label>
   )
 }

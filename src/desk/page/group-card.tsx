@@ -6,7 +6,6 @@ import {
   isListFile,
   keyIn,
   listChange,
-  listOf,
   ownWordsKey,
   replaced,
   textChange,
@@ -14,11 +13,12 @@ import {
   valueAt,
 } from '../plan-values.js'
 import { idOf, useDesk } from './desk-state.js'
-import { ChoiceField, NumberField, TextField } from './fields.js'
+import { ChoiceField, Fold, NumberField, TextField } from './fields.js'
 import { contrasts } from './item-options.js'
 import { LeftInFile } from './left-in-file.js'
 import { PicturedChoice } from './option-fields.js'
 import { ReviewField } from './review.js'
+import { RowTools } from './row-tools.js'
 import { SizeField } from './size-field.js'
 
 const shown = ['name', 'words', 'more words', 'size', 'marks', 'children', 'font', 'contrast', 'review']
@@ -36,87 +36,119 @@ export function GroupCard({ group, index, count }: GroupCardProps) {
   const key = (own: string) => ['groups', index, keyIn(group, own)]
   const set = (own: string, says: string) => (value: string) =>
     change(`${says} of ${name}`, textChange(group, key(own), value, 'name'))
-  const takeOut = () => {
-    document.getElementById(index < count - 1 ? idOf(['groups', index]) : 'new-group')?.focus()
-    return change(`the group ${name} taken out`, [
-      { kind: 'remove', path: count === 1 ? ['groups'] : ['groups', index] },
-    ])
-  }
   return (
     <li class="group-row">
-      <div class="fields">
-        <TextField
-          label="Name"
-          value={name}
-          id={idOf(['groups', index])}
-          commit={value =>
-            change(
-              `the name of ${name}`,
-              isNamedAlone
-                ? [{ kind: 'set', path: ['groups', index], value }]
-                : textChange(group, key('name'), value),
-            )
+      <div class="mark-head">
+        <h4 id={idOf(['groups', index])} tabIndex={-1}>
+          {name}
+        </h4>
+        <RowTools list={['groups']} index={index} count={count} title={name} after="new-group" />
+      </div>
+      <p>{inShort(group)}</p>
+      <Fold
+        summary={
+          <>
+            Change it<span class="only-heard"> the group {name}</span>
+          </>
+        }
+      >
+        <div class="fields">
+          <TextField
+            label="Name"
+            value={name}
+            id={idOf(['groups', index, 'name'])}
+            commit={value =>
+              change(
+                `the name of ${name}`,
+                isNamedAlone
+                  ? [{ kind: 'set', path: ['groups', index], value }]
+                  : textChange(group, key('name'), value),
+              )
+            }
+          />
+          <NumberField
+            label="Children in it"
+            value={textOf(group, 'children')}
+            least={1}
+            most={500}
+            id={idOf(['groups', index, 'children'])}
+            commit={set('children', 'the number of children')}
+          />
+        </div>
+        <OwnWords group={group} index={index} name={name} />
+        <p id={idOf(['groups', index, 'marks'])} tabIndex={-1}>
+          {valueAt(group, 'marks') === undefined
+            ? 'Its words are marked as those of the class'
+            : 'It has marks of its own'}
+          ; that is changed under <a href="#marks">Marks</a>.
+        </p>
+        <SizeField
+          id={idOf(['groups', index, 'size'])}
+          value={valueAt(group, 'size')}
+          usual="as the class"
+          commit={set('size', 'the size of the words')}
+          change={value =>
+            change(`the size of the words of ${name}`, replaced(group, key('size'), value, 'name'))
           }
         />
-        <NumberField
-          label="Children in it"
-          value={textOf(group, 'children')}
-          least={1}
-          most={500}
-          id={idOf(['groups', index, 'children'])}
-          commit={set('children', 'the number of children')}
-        />
-        <ChoiceField
-          label="Typeface"
-          value={textOf(group, 'font')}
+        <div class="fields">
+          <PicturedChoice
+            name="font"
+            label="Typeface"
+            value={textOf(group, 'font')}
+            none="as the class"
+            choices={names.fonts.map(each => each.name)}
+            id={idOf(['groups', index, 'font'])}
+            item={{ layout: 'word-cards' }}
+            of="front"
+            commit={set('font', 'the typeface')}
+          />
+          <PicturedChoice
+            name="contrast"
+            label="Ink and card"
+            value={textOf(group, 'contrast')}
+            none="as the class"
+            choices={contrasts}
+            id={idOf(['groups', index, 'contrast'])}
+            item={{ layout: 'word-cards' }}
+            of="front"
+            commit={set('contrast', 'the colours')}
+          />
+        </div>
+        <ReviewField
+          holder={group}
+          path={key('review')}
+          whose={name}
           none="as the class"
-          choices={names.fonts.map(each => each.name)}
-          id={idOf(['groups', index, 'font'])}
-          commit={set('font', 'the typeface')}
+          textAs="name"
+          id={idOf(['groups', index, 'review'])}
         />
-      </div>
-      <OwnWords group={group} index={index} name={name} />
-      <p id={idOf(['groups', index, 'marks'])} tabIndex={-1}>
-        {valueAt(group, 'marks') === undefined
-          ? 'Its words are marked as those of the class'
-          : `It has marks of its own: ${listOf(group, 'marks').length || 'none'}`}
-        ; that is changed under <a href="#marks">Marks</a>.
-      </p>
-      <SizeField
-        id={idOf(['groups', index, 'size'])}
-        value={valueAt(group, 'size')}
-        commit={set('size', 'the size of the words')}
-        change={value =>
-          change(`the size of the words of ${name}`, replaced(group, key('size'), value, 'name'))
-        }
-      />
-      <PicturedChoice
-        name="contrast"
-        label="Ink and card"
-        value={textOf(group, 'contrast')}
-        none="as the class"
-        choices={contrasts}
-        id={idOf(['groups', index, 'contrast'])}
-        item={{ layout: 'word-cards' }}
-        of="front"
-        commit={set('contrast', 'the colours')}
-      />
-      <ReviewField
-        holder={group}
-        path={key('review')}
-        whose={name}
-        none="as the class"
-        textAs="name"
-        id={idOf(['groups', index, 'review'])}
-      />
-      <p>
-        <button type="button" onClick={() => void takeOut()}>
-          Take out<span class="only-heard"> the group {name}</span>
-        </button>
-      </p>
-      <LeftInFile data={group} shown={shown} path={['groups', index]} />
+        <LeftInFile data={group} shown={shown} path={['groups', index]} />
+      </Fold>
     </li>
   )
+}
+
+/** What is theirs, in a line. */
+function inShort(group: Data): string {
+  const words = valueAt(group, ownWordsKey(group))
+  const count = entriesOf(words).length
+  const size = valueAt(group, 'size')
+  const marks = valueAt(group, 'marks')
+  const told = [
+    words === undefined
+      ? 'The words of the class'
+      : `${count === 1 ? '1 word' : `${count} words`} of its own${ownWordsKey(group) === 'words' ? '' : ' beside those of the class'}`,
+    ...(marks === undefined ? [] : ['marks of its own']),
+    ...(size === undefined || size === 'normal'
+      ? []
+      : [
+          typeof size === 'string'
+            ? `${size === 'large' ? 'large print' : size}`
+            : 'print of a size for one child',
+        ]),
+  ]
+  return `${told.join(', ')}.`
 }
 
 /** Those of the class, others, or others beside them. */

@@ -1,5 +1,6 @@
 /** The options of a thing to print, each as the control that suits what it takes. */
 import type { Data, DeskKey } from '../messages.js'
+import { asLabel, usualTitle, valueTitle } from '../plain-words.js'
 import {
   entriesOf,
   isKeys,
@@ -13,7 +14,7 @@ import {
 } from '../plan-values.js'
 import { idOf, useDesk } from './desk-state.js'
 import { ChoiceField, NumberField, TextField } from './fields.js'
-import { GridField, LengthField, PicturedChoice, SortField, Ticks } from './option-fields.js'
+import { CardField, GridField, LengthField, PicturedChoice, SortField, Ticks } from './option-fields.js'
 import { SizeField } from './size-field.js'
 
 export interface OptionProps {
@@ -29,11 +30,17 @@ export const contrasts = ['white on black', 'black on yellow', 'yellow on black'
 
 export function Option({ option, entry, index, title, layout }: OptionProps) {
   const { plan, names, change } = useDesk()
-  const { name, does, usual = 'as usual' } = option
+  const { name } = option
+  const does = asLabel(option.does)
+  const held = option.usual === undefined ? '' : usualTitle(name, option.usual)
+  // What is too long to be read in a choice stands below it.
+  const isLong = held.length > 18
+  const usual = held === '' || isLong ? 'as usual' : `as usual: ${held}`
+  const told = isLong ? { note: `As usual: ${held}.` } : {}
   const value = valueAt(entry, name)
   const path = ['print', index, keyIn(entry, name)]
   const id = idOf(['print', index, name])
-  const says = `${name} of ${title}`
+  const says = `${option.does}, in ${title}`
   const commit = (written: string) => change(says, textChange(entry, path, written, 'layout'))
   const set = (data: Data) => change(says, [{ kind: 'set', path, value: data, textAs: 'layout' }])
   if (name === 'size') return <SizeField id={id} value={value} commit={commit} change={set} />
@@ -44,9 +51,8 @@ export function Option({ option, entry, index, title, layout }: OptionProps) {
         : listOf(plan.data, 'groups').map(group => textOf(group, 'name'))
     return (
       <Ticks
-        name={name}
         does={does}
-        usual={usual}
+        usual={held}
         all={all}
         value={value}
         id={id}
@@ -56,16 +62,16 @@ export function Option({ option, entry, index, title, layout }: OptionProps) {
       />
     )
   }
-  if (value !== undefined && typeof value !== 'string') return <WrittenInFile label={name} value={value} />
+  if (value !== undefined && typeof value !== 'string') return <WrittenInFile label={does} value={value} />
   const text = value ?? ''
-  const shared = { label: name, value: text, id, commit }
+  const shared = { label: does, value: text, id, commit }
   const pictured = (choices: readonly string[]) => (
     <PicturedChoice
       {...shared}
       name={name}
       none={usual}
-      choices={choices}
-      note={does}
+      choices={choices.map(each => ({ value: each, label: valueTitle(name, each) }))}
+      {...told}
       item={{ ...forPicture(entry), layout }}
       of={name === 'back' ? 'back' : 'front'}
     />
@@ -75,11 +81,12 @@ export function Option({ option, entry, index, title, layout }: OptionProps) {
     return name === 'font' ? (
       pictured(known)
     ) : (
-      <ChoiceField {...shared} none={usual} choices={known} note={does} />
+      <ChoiceField {...shared} none={usual} choices={known} {...told} />
     )
   }
   if (name === 'contrast') return pictured(contrasts)
-  if (name === 'sort') return <SortField {...shared} none={usual} note={does} />
+  if (name === 'card') return <CardField {...shared} />
+  if (name === 'sort') return <SortField {...shared} none={usual} {...told} />
   switch (option.takes) {
     case 'number':
       return (
@@ -87,27 +94,38 @@ export function Option({ option, entry, index, title, layout }: OptionProps) {
           {...shared}
           least={option.least}
           most={option.most}
-          note={`${does} (${usual} where empty)`}
+          note={held === '' ? '' : `Empty: ${held}.`}
         />
       )
     case 'choice':
       return pictured(option.choices)
     case 'yes or no':
-      return <ChoiceField {...shared} none={usual} choices={['yes', 'no']} note={does} />
+      return <ChoiceField {...shared} none={usual} choices={['yes', 'no']} {...told} />
     case 'grid':
       return (
         <GridField
           {...shared}
           least={option.least}
           most={option.most}
-          note={`${does} (${usual} where empty)`}
+          note={held === '' ? '' : `Empty: ${held}.`}
         />
       )
     case 'length':
-      return <LengthField {...shared} note={`${does} (${usual} where empty)`} />
+      return <LengthField {...shared} note={held === '' ? '' : `Empty: ${held}.`} />
     case 'text':
-      return <TextField {...shared} placeholder={usual} note={`${does}: ${option.what}`} />
+      return (
+        <TextField
+          {...shared}
+          note={
+            name === 'name' ? 'Empty: what the thing is called.' : `${sentence(option.what)}. Empty: ${held}.`
+          }
+        />
+      )
   }
+}
+
+function sentence(clause: string): string {
+  return `${clause.charAt(0).toUpperCase()}${clause.slice(1)}`
 }
 
 /** What of an item its picture needs: for whom and how often does not matter there. */

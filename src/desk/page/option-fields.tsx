@@ -77,7 +77,14 @@ export function PicturedChoice({
 }
 
 /** Sorts are named by the words: what these support is asked for. */
-export function SortField({ label, value, none, id, note, commit }: Shared & { readonly none: string }) {
+export function SortField({
+  label,
+  value,
+  none,
+  id,
+  note,
+  commit,
+}: Omit<Shared, 'note'> & { readonly none: string; readonly note?: string }) {
   const { plan } = useDesk()
   const [sorts, setSorts] = useState<readonly string[]>([])
   useEffect(() => {
@@ -90,7 +97,7 @@ export function SortField({ label, value, none, id, note, commit }: Shared & { r
       none={none}
       choices={sorts}
       id={id}
-      note={note}
+      {...(note === undefined ? {} : { note })}
       commit={commit}
     />
   )
@@ -105,7 +112,7 @@ export function GridField({
   most,
   commit,
 }: Shared & { readonly least: number; readonly most: number }) {
-  const [columns = '', rows = ''] = /^(\d+)\s*(?:[x×*]|by)\s*(\d+)$/i.exec(value)?.slice(1) ?? []
+  const [columns = '', rows = ''] = pairIn(value)
   const [typed, setTyped] = useState<readonly [string, string]>([columns, rows])
   useEffect(() => setTyped([columns, rows]), [columns, rows])
   const take = (next: readonly [string, string]) => {
@@ -137,6 +144,46 @@ export function GridField({
   )
 }
 
+function pairIn(value: string): readonly string[] {
+  return /^([\d.]+)\s*(?:mm)?\s*(?:[x×*]|by)\s*([\d.]+)\s*(?:mm)?$/i.exec(value)?.slice(1) ?? []
+}
+
+/** In millimetres; another unit stays as it is written. */
+export function CardField({ label, value, id, commit }: Omit<Shared, 'note'>) {
+  const [width = '', height = ''] = pairIn(value)
+  const [typed, setTyped] = useState<readonly [string, string]>([width, height])
+  useEffect(() => setTyped([width, height]), [width, height])
+  if (value !== '' && width === '') return <TextField label={label} value={value} id={id} commit={commit} />
+  const take = (next: readonly [string, string]) => {
+    setTyped(next)
+    if (next[0] === '' && next[1] === '') commit('')
+    else if (next[0] !== '' && next[1] !== '') commit(`${next[0]} x ${next[1]} mm`)
+  }
+  return (
+    <fieldset class="grid-field">
+      <legend id={id} tabIndex={-1}>
+        {label}
+      </legend>
+      <NumberField
+        label="wide, mm"
+        value={typed[0]}
+        least={10}
+        most={600}
+        step={0.1}
+        commit={next => take([next, typed[1]])}
+      />
+      <NumberField
+        label="high, mm"
+        value={typed[1]}
+        least={10}
+        most={600}
+        step={0.1}
+        commit={next => take([typed[0], next])}
+      />
+    </fieldset>
+  )
+}
+
 /** In millimetres; another unit stays as it is written. */
 export function LengthField({ label, value, id, note, commit }: Shared) {
   const number = /^(\d+)\s*(?:mm)?$/i.exec(value)?.[1]
@@ -156,7 +203,6 @@ export function LengthField({ label, value, id, note, commit }: Shared) {
 }
 
 interface TicksProps {
-  readonly name: string
   readonly does: string
   readonly usual: string
   readonly all: readonly string[]
@@ -166,18 +212,16 @@ interface TicksProps {
 }
 
 /** Some of the words, or of the groups. */
-export function Ticks({ name, does, usual, all, value, id, write }: TicksProps) {
+export function Ticks({ does, usual, all, value, id, write }: TicksProps) {
   const written = entriesOf(value).flatMap(each => (typeof each === 'string' ? [each.toLowerCase()] : []))
   const chosen = (each: string) => value === undefined || written.includes(each.toLowerCase())
   if (all.length === 0) return null
   return (
     <fieldset class="ticks">
       <legend id={id} tabIndex={-1}>
-        {name}
+        {does}
       </legend>
-      <small>
-        {does} ({usual} where all are ticked)
-      </small>
+      <small>All ticked: {usual}.</small>
       {all.map(each => (
         <label key={each} class="tick">
           <input

@@ -7,12 +7,20 @@ import { NumberField, TextField } from './fields.js'
 interface SizeFieldProps {
   readonly id: string
   readonly value: Data | undefined
+  /** What holds where nothing is said. */
+  readonly usual?: string
   readonly commit: (written: string) => unknown
   readonly change: (value: Data) => unknown
 }
 
 /** Large print by its size, or from what a child can read, with the caution beside it. */
-export function SizeField({ id, value, commit, change }: SizeFieldProps) {
+export function SizeField({
+  id,
+  value,
+  usual = 'as usual: the longest word decides',
+  commit,
+  change,
+}: SizeFieldProps) {
   const text = typeof value === 'string' ? value : ''
   const acuity = isKeys(value) ? valueAt(value, 'for') : undefined
   const kind =
@@ -41,7 +49,7 @@ export function SizeField({ id, value, commit, change }: SizeFieldProps) {
         Size of the words
       </legend>
       {[
-        ['normal', 'as usual: the longest word decides'],
+        ['normal', usual],
         ['large', 'large print'],
         ['points', 'at least so many points'],
         ['acuity', 'from what a child can read'],

@@ -1,22 +1,24 @@
 /** What is printed: from pictures of her own words, with its options as controls; and for whom. */
 import { useState } from 'preact/hooks'
 import type { Data } from '../messages.js'
-import { keyIn, listOf, textChange, textOf } from '../plan-values.js'
+import { listOf, textOf } from '../plan-values.js'
 import { idOf, useDesk } from './desk-state.js'
-import { ChoiceField, Fold, NumberField } from './fields.js'
+import { Fold } from './fields.js'
 import { Groups } from './groups.js'
 import { Option } from './item-options.js'
 import { Picture } from './layout-picture.js'
 import { LeftInFile } from './left-in-file.js'
 import { Printer } from './printer.js'
+import { Proposed } from './proposed.js'
 import { Review } from './review.js'
 import { RowTools } from './row-tools.js'
-import { Week } from './week.js'
+import { Whole } from './whole.js'
 
 /** Keys of a plan that some view has a control for. */
 const shownOfPlan = [
   ...['title', 'class', 'words', 'accent', 'count sounds', 'clues', 'marks'],
   ...['paper', 'font', 'children', 'seed', 'week', 'print', 'groups', 'review', 'printer'],
+  ...['contrast', 'class file', 'spread'],
 ]
 
 export function Things() {
@@ -41,56 +43,11 @@ export function Things() {
       </ol>
       <Choose count={items.length} />
       <Groups />
+      <Proposed />
       <Review />
       <Printer />
       <LeftInFile data={plan.data} shown={shownOfPlan} path={[]} />
     </section>
-  )
-}
-
-/** What holds for everything. */
-function Whole() {
-  const { plan, names, change } = useDesk()
-  const data = plan.data ?? undefined
-  const set = (key: string, says: string) => (value: string) =>
-    change(says, textChange(data, [keyIn(data, key)], value))
-  return (
-    <div class="fields whole">
-      <ChoiceField
-        label="Paper"
-        value={textOf(data, 'paper')}
-        none="letter"
-        choices={names.papers.map(({ name }) => name).filter(name => !name.startsWith('screen'))}
-        id="at-paper"
-        commit={set('paper', 'the paper')}
-      />
-      <ChoiceField
-        label="Typeface"
-        value={textOf(data, 'font')}
-        none="andika"
-        choices={names.fonts.map(({ name }) => name)}
-        id="at-font"
-        commit={set('font', 'the typeface')}
-      />
-      <NumberField
-        label="Children in the class"
-        value={textOf(data, 'children')}
-        least={1}
-        most={500}
-        id="at-children"
-        commit={set('children', 'the number of children')}
-      />
-      <NumberField
-        label="Deal of boards and orders"
-        value={textOf(data, 'seed')}
-        least={0}
-        most={999999}
-        id="at-seed"
-        note="Another number deals them anew."
-        commit={set('seed', 'the deal')}
-      />
-      <Week />
-    </div>
   )
 }
 

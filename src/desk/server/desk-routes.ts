@@ -6,6 +6,7 @@ import { listedWords, pageFonts, sortsOfPlan } from '../../oaktag.js'
 import { listFilesIn } from '../plan-values.js'
 import type { HeldDesk } from './held-desk.js'
 import { layoutPictures } from './layout-pictures.js'
+import { proposedLists } from './proposed-lists.js'
 import { fieldsOf, readItem, readSeenSheets, readStep, readTypedWords } from './read-message.js'
 import { refuse, send, sendFound } from './responses.js'
 import type { SetFolder } from './set-folder.js'
@@ -61,6 +62,8 @@ export function deskRoutes({ desk, set, pageFolder, close }: Routing): DeskRoute
         const sorts = await sortsOfPlan(path, files)
         return send(response, 'json', JSON.stringify(sorts.ok ? sorts.value.map(sort => sort.name) : []))
       }
+      case 'proposed':
+        return send(response, 'json', JSON.stringify(await proposedLists(path, files, query)))
       case 'list':
         return giveList(query.get('file') ?? '', response)
       case 'styles':

@@ -7,7 +7,8 @@ import { watchFiles } from './file-watch.js'
 import { type FolderFiles, folderFiles } from './folder-files.js'
 import { type PictureStore, pictureStore } from './picture-store.js'
 import { openPlanFile, type PlanFile } from './plan-file.js'
-import { type LookedAt, tellProblem, viewPlan } from './plan-view.js'
+import { type LookedAt, viewPlan } from './plan-view.js'
+import { tellProblems } from './refused-files.js'
 import { type SheetRuns, sheetRuns } from './sheet-runs.js'
 
 const mostProblems = 200
@@ -49,18 +50,18 @@ export function holdDesk(path: string, names: DeskNames): HeldDesk {
     const { waits } = looked
     const isTold = waits === undefined && !(busy && problems.length === 0)
     const all = isTold ? problems : looked.problems
-    const refused = [...files.refused()].map(name => ({
-      severity: 'warning' as const,
-      message: `The desk does not open ${basename(name)}: it lies outside the plan’s folder.`,
-      advice: 'Put it beside the plan, or make the plan with oaktag make.',
-    }))
     return {
       version: file.version(),
       busy,
       older,
       ...(waits === undefined ? {} : { waits }),
       items,
-      problems: [...all.slice(0, mostProblems).map(problem => tellProblem(problem, path, find)), ...refused],
+      problems: tellProblems({
+        problems: all.slice(0, mostProblems),
+        refused: files.refused(),
+        path,
+        find,
+      }),
     }
   }
   const tell = (event: string, value: unknown, to: Iterable<ServerResponse> = listening): void => {

@@ -1,10 +1,13 @@
 /** Each layout as a small picture of her own words: the first sheet that it would give with nothing else asked of it. */
 import {
-  applyEdit,
   drawnSheet,
   isKeys,
+  isSame,
   keepWork,
+  meant,
   type PlanData,
+  type PlanPath,
+  pathFinder,
   placePlan,
   planData,
   type Sheet,
@@ -39,10 +42,11 @@ export function layoutPictures({ path, files, text, pictures }: Picturing): Layo
   return {
     picture: (item, of) => {
       const base = withoutPrint(text())
-      if (drawnFor !== base || drawn.size > mostHeld) [drawnFor, drawn] = [base, new Map()]
+      const known = JSON.stringify(base)
+      if (drawnFor !== known || drawn.size > mostHeld) [drawnFor, drawn] = [known, new Map()]
       const key = JSON.stringify([item, of])
-      const known = drawn.get(key)
-      if (known !== undefined) return known
+      const found = drawn.get(key)
+      if (found !== undefined) return found
       // One after the other, or the pictures of a page would all wait for the last of them.
       const before = [...drawn.values()].at(-1) ?? Promise.resolve()
       const picture = before.then(() => pictureOf(item, of, base))
@@ -51,21 +55,12 @@ export function layoutPictures({ path, files, text, pictures }: Picturing): Layo
     },
   }
 
-  async function pictureOf(
-    item: Item,
-    of: 'sheet' | 'front' | 'back',
-    base?: string,
-  ): Promise<LayoutPicture> {
-    const alone = base === undefined ? undefined : printing(base, item)
-    if (alone === undefined) return { why: '' }
-    const placed = await placePlan({ plan: path, files: withPlanText(files, path, alone), kept })
-    if (!placed.ok)
-      return {
-        why: besidePlan(
-          sentence(placed.problems.find(({ severity }) => severity === 'error')?.message),
-          path,
-        ),
-      }
+  async function pictureOf(item: Item, of: 'sheet' | 'front' | 'back', base: Item): Promise<LayoutPicture> {
+    const placed = await placedAlone({ ...base, print: [item] })
+    if (!placed.ok) {
+      const [own] = placed.problems.filter(({ severity }) => severity === 'error')
+      return { why: besidePlan(sentence(own?.message), path) }
+    }
     const sheets = placed.value.flatMap(each => each.sheets)
     const side = of === 'back' ? 'back' : 'front'
     const sheet =
@@ -76,6 +71,30 @@ export function layoutPictures({ path, files, text, pictures }: Picturing): Layo
     const drawn = drawnSheet(sheet)
     return { picture: pictures.keep(toSvg(of === 'sheet' ? drawn : pieceAlone(drawn))) }
   }
+
+  /** What is wrong elsewhere in the plan is told in its place, and keeps no thing from being shown. */
+  async function placedAlone(plan: Item, tries = 4): Promise<ReturnType<typeof placePlan>> {
+    // All of JSON is YAML (YAML 1.2.2, 1.3), and each value has a place of its own.
+    const has = (name: string) => Object.keys(plan).some(key => key.toLowerCase() === name)
+    const words = has('words') || has('groups') ? {} : { words: exampleWords }
+    const text = JSON.stringify({ ...plan, ...words }, null, 1)
+    const placed = await placePlan({ plan: path, files: withPlanText(files, path, text), kept })
+    if (placed.ok || tries === 0) return placed
+    const find = pathFinder(text)
+    const wrong = placed.problems.flatMap(({ severity, place }) => {
+      const at = place.file === path && place.line !== undefined ? find(place.line, place.column) : undefined
+      return severity === 'error' && at !== undefined && at[0] !== 'print' ? [at] : []
+    })
+    const left = wrong.reduceRight<PlanData>((data, at) => withoutEntry(data, at), plan)
+    return wrong.length > 0 && isKeys(left) && !isSame(left, plan) ? placedAlone(left, tries - 1) : placed
+  }
+}
+
+/** Without the entry of a list that holds the place, or the key of the plan. */
+function withoutEntry(plan: PlanData, at: PlanPath): PlanData {
+  const entry = at.findIndex(step => typeof step === 'number')
+  const path = at.slice(0, entry < 0 ? 1 : entry + 1)
+  return meant(plan, { kind: 'remove', path }) ?? plan
 }
 
 /** The first piece that shows something, large enough to be looked at. */
@@ -90,26 +109,12 @@ function sentence(message = ''): string {
   return message === '' ? '' : `${message.charAt(0).toUpperCase()}${message.slice(1)}.`
 }
 
-/** The plan without what it prints and for whom; undefined where that cannot be written. */
-function withoutPrint(text: string): string | undefined {
+/** What the plan says but for what it prints and for whom; nothing of one that cannot be read. */
+function withoutPrint(text: string): Item {
   const data = planData(text)
-  if (!isKeys(data)) return undefined
-  const hasWords = Object.keys(data).some(key => key.toLowerCase() === 'words')
-  const dropped = ['print', 'week', 'children', 'spread', ...(hasWords ? ['groups'] : [])]
-  const others = Object.keys(data).filter(key => dropped.includes(key.toLowerCase()))
-  const left = others.reduce<string | undefined>((each, key) => {
-    const edited = each === undefined ? undefined : applyEdit(each, { kind: 'remove', path: [key] })
-    return edited?.ok ? edited.value : undefined
-  }, text)
-  const isEmpty = !Object.entries(data).some(
-    ([key, value]) => ['words', 'groups'].includes(key.toLowerCase()) && value.length !== 0,
-  )
-  if (left === undefined || !isEmpty) return left
-  const edited = applyEdit(left, { kind: 'insert', path: ['words'], at: 0, values: exampleWords })
-  return edited.ok ? edited.value : left
-}
-
-function printing(base: string, item: Item): string | undefined {
-  const edited = applyEdit(base, { kind: 'insert', path: ['print'], at: 0, values: [item] })
-  return edited.ok ? edited.value : undefined
+  const held = Object.entries(isKeys(data) ? data : {}).filter(([, value]) => value.length !== 0)
+  const has = (name: string) => held.some(([key]) => key.toLowerCase() === name)
+  const dropped = ['print', 'week', 'children', 'spread', 'printer', ...(has('words') ? ['groups'] : [])]
+  const kept = held.filter(([key]) => !dropped.includes(key.toLowerCase()))
+  return Object.fromEntries(kept)
 }

@@ -1,8 +1,11 @@
 /** The plan as the page is shown it: its data, and beside each word what the study tells of it. */
 import { dirname, sep } from 'node:path'
 import {
+  applyEdit,
+  dataAt,
   isKeys,
   isList,
+  isSame,
   type KeptWork,
   type LookedAtPlan,
   lookAtPlan,
@@ -75,20 +78,26 @@ function finished(
   text: string,
   held: Data | undefined,
 ): { readonly text: string; readonly waits?: Waits | undefined } {
-  // One that stands in braces cannot be added to at its end.
-  if (!isKeys(held) || /^(?:\s|#.*)*\{/.test(text)) return { text }
-  const hasBrackets = /^[^:#]+:[ \t]*\[[ \t]*\]/m.test(text)
-  const isEmpty = (key: string) => held[key] === '' || (hasBrackets && isEmptyList(held[key]))
+  if (!isKeys(held)) return { text }
+  const isEmpty = (key: string) => held[key] === '' || isEmptyList(held[key])
   const keys = Object.keys(held).filter(key => !isEmpty(key))
   const has = (...names: readonly string[]) => keys.some(key => names.includes(key.toLowerCase()))
-  const lacksWords = !has('words', 'groups')
-  const more = [
-    ...(lacksWords ? [`words: [${standIn}]`] : []),
-    ...(has('print', 'week') ? [] : ['print: [word-cards]']),
+  const missing = [
+    ...(has('words', 'groups') ? [] : [['words', standIn] as const]),
+    ...(has('print', 'week') ? [] : [['print', 'word-cards'] as const]),
   ]
-  if (more.length === 0) return { text }
+  if (missing.length === 0) return { text }
+  const waits = missing[0]?.[0] === 'words' ? 'words' : 'things'
   const lines = text.split('\n').map(line => (isEmpty(/^([^:#]+):/.exec(line)?.[1] ?? '') ? '' : line))
-  return { text: [...lines, ...more, ''].join('\n'), waits: lacksWords ? 'words' : 'things' }
+  const below = [...lines, ...missing.map(([key, value]) => `${key}: [${value}]`), ''].join('\n')
+  if (missing.every(([key, value]) => isSame(dataAt(planData(below), [key]), [value])))
+    return { text: below, waits }
+  // In braces, or in brackets over several lines: written as the page would write it, which moves its lines.
+  const within = missing.reduce((plan, [key, value]) => {
+    const edited = applyEdit(plan, { kind: 'insert', path: [key], at: 0, values: [value] })
+    return edited.ok ? edited.value : plan
+  }, text)
+  return { text: within, waits }
 }
 
 function isEmptyList(data: Data | undefined): boolean {

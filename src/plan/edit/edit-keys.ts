@@ -1,7 +1,7 @@
 /** Changes of keys and their values, on lines of their own or in braces. */
 
 import { foldName } from '../values/fold-name.js'
-import { keptNotes, removeInBrackets } from './edit-list.js'
+import { betweenBrackets, keptNotes, removeInBrackets } from './edit-list.js'
 import {
   columnOf,
   isFirstOnLine,
@@ -66,7 +66,7 @@ export function addKey(
   const last = map.pairs.at(-1)
   if (map.flow) {
     const put = `${key}: ${inBrackets(value)}`
-    if (last === undefined) return [{ start: map.start, end: map.end, put: `{ ${put} }` }]
+    if (last === undefined) return [betweenBrackets(text, map, ` ${put} `)]
     return [{ start: last.end, end: last.end, put: `, ${put}` }]
   }
   const lines =

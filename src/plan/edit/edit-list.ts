@@ -22,7 +22,7 @@ export function insertIntoList(
   at: number,
   values: readonly PlanData[],
 ): readonly Splice[] | undefined {
-  if (list.flow) return insertInBrackets(list, at, values)
+  if (list.flow) return insertInBrackets(text, list, at, values)
   if (!hasLinesOfItsOwn(text, list)) return undefined
   const column = columnOf(text, list.dashes[0]!)
   const before = list.items[at - 1]
@@ -31,12 +31,28 @@ export function insertIntoList(
   return [linesAt(text, start, column, listLines(values))]
 }
 
-function insertInBrackets(list: LocatedList, at: number, values: readonly PlanData[]): readonly Splice[] {
+function insertInBrackets(
+  text: string,
+  list: LocatedList,
+  at: number,
+  values: readonly PlanData[],
+): readonly Splice[] {
   const put = values.map(inBrackets).join(', ')
   const [next, last] = [list.items[at], list.items.at(-1)]
   if (next !== undefined) return [{ start: next.start, end: next.start, put: `${put}, ` }]
   if (last !== undefined) return [{ start: last.end, end: last.end, put: `, ${put}` }]
-  return [{ start: list.start, end: list.end, put: `[${put}]` }]
+  return [betweenBrackets(text, list, put)]
+}
+
+/** Brackets or braces that hold nothing yet but notes are filled; the notes stay. */
+export function betweenBrackets(
+  text: string,
+  { start, end }: { readonly start: number; readonly end: number },
+  put: string,
+): Splice {
+  if (notesIn(text, start, end).length === 0) return { start: start + 1, end: end - 1, put }
+  // A note ends with its line, so the closing sign stands on a line of its own.
+  return linesAt(text, lineStart(text, end - 1), columnOf(text, end - 1) + 2, [put.trim()])
 }
 
 /** A key whose value is nothing, or a text alone, is given a list. */

@@ -288,3 +288,11 @@ describe('a change made from an older state', () => {
     )
   })
 })
+
+it.each([
+  ['{}\n', '{ words: [pond] }\n'],
+  ['words: [\n]\n', 'words: [pond]\n'],
+  ['words: [\n  # none yet\n]\n', 'words: [\n  # none yet\n  pond\n]\n'],
+])('fills brackets and braces that hold nothing yet, and their notes stay: %j', (before, after) => {
+  expect(written(before, { kind: 'insert', path: ['words'], at: 0, values: ['pond'] })).toBe(after)
+})

@@ -1,0 +1,33 @@
+/** Lists for groups that show one pattern, proposed to be taken over or left. */
+import { type FileAccess, proposeLists } from '../../oaktag.js'
+import type { ProposedLists } from '../messages.js'
+import { withPlanText } from './folder-files.js'
+import { besidePlan } from './plan-view.js'
+import { inASentence } from './word-view.js'
+
+/** A plan that has no words yet still has lists proposed. */
+const standIn = 'words: [reed]\nprint: [word-cards]\n'
+
+export async function proposedLists(
+  plan: string,
+  files: FileAccess,
+  query: URLSearchParams,
+): Promise<ProposedLists> {
+  const number = (name: string, usual: number, [least, most]: readonly [number, number]) => {
+    const given = Number(query.get(name) ?? usual)
+    return Number.isInteger(given) ? Math.min(most, Math.max(least, given)) : usual
+  }
+  const wish = {
+    plan,
+    pattern: query.get('pattern') ?? '',
+    lists: number('lists', 3, [2, 6]),
+    words: number('words', 8, [3, 40]),
+  }
+  const own = await proposeLists({ ...wish, files })
+  const found = own.ok ? own : await proposeLists({ ...wish, files: withPlanText(files, plan, standIn) })
+  const [problem] = found.problems
+  return {
+    lists: found.ok ? found.value : [],
+    ...(problem === undefined ? {} : { why: besidePlan(inASentence(problem.message), plan) }),
+  }
+}
