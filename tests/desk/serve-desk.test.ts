@@ -1,5 +1,5 @@
 /** The server as other programs of this machine meet it, by requests that no library tidies. */
-import { mkdirSync, readFileSync, writeFileSync } from 'node:fs'
+import { mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
 import { request } from 'node:http'
 import { connect } from 'node:net'
 import { dirname, join } from 'node:path'
@@ -269,4 +269,21 @@ it('shows what things would look like whatever is wrong elsewhere in the plan, a
   const { picture: address } = await picture('{"sounds":"dots"}')
   expect((await ask('GET', address, own)).body).toContain('marsh')
   expect((await picture('{"across":"900"}')).why).toContain('900')
+})
+
+it('says of a class file outside the folder where to put it, and of nothing else that it cannot be read', async () => {
+  const { ask, own, plan } = await openDesk(`class file: ../room-7.yaml\n${text}`)
+  writeFileSync(join(dirname(plan), '..', 'room-7.yaml'), 'children: 20\n')
+  onTestFinished(() => rmSync(join(dirname(plan), '..', 'room-7.yaml')))
+  const heard = (await ask('GET', '/changes', own)).body
+  const { problems } = JSON.parse([...heard.matchAll(/event: sheets\ndata: (.*)/g)].at(-1)![1]!)
+  expect(problems).toEqual([
+    {
+      severity: 'error',
+      message: 'room-7.yaml lies outside the folder of week.yaml, and the desk opens nothing there.',
+      advice: expect.stringContaining('Put a copy of it into that folder'),
+      line: 1,
+      path: ['class file'],
+    },
+  ])
 })
