@@ -187,6 +187,14 @@ it('says of an entry that is no word what keeps it from being one', async () => 
   expect(oldWords).toEqual([])
 })
 
+it('shows how lines and outlines look even while too little of the plan can be read', async () => {
+  const { ask, own } = await openDesk('words: 5: 6\n')
+  const [line, outline, none] = await Promise.all(
+    ['line-wavy', 'outline-oval', 'line-none-such'].map(name => ask('GET', `/styles/${name}.svg`, own)),
+  )
+  expect([line, outline, none].map(answer => answer?.status)).toEqual([200, 200, 404])
+})
+
 it('takes in what another program saves, at once', async () => {
   const { ask, own, plan } = await openDesk()
   await ask('GET', '/changes', own)

@@ -2,10 +2,12 @@
 import { readFileSync } from 'node:fs'
 import type { ServerResponse } from 'node:http'
 import { join } from 'node:path'
-import { listedWords, pageFonts, sortsOfPlan } from '../../oaktag.js'
+import { listedWords, lookAtPlan, pageFonts, sortsOfPlan } from '../../oaktag.js'
 import { listFilesIn } from '../plan-values.js'
+import { withPlanText } from './folder-files.js'
 import type { HeldDesk } from './held-desk.js'
 import { layoutPictures } from './layout-pictures.js'
+import { standIn } from './plan-view.js'
 import { proposedLists } from './proposed-lists.js'
 import { fieldsOf, readItem, readSeenSheets, readStep, readTypedWords } from './read-message.js'
 import { refuse, send, sendFound } from './responses.js'
@@ -14,6 +16,8 @@ import { tellTyped } from './word-view.js'
 
 /** Of a list's file into the plan: more than a year of words. */
 const mostBroughtIn = 2000
+
+const plainPlan = `words: [${standIn}]\nprint: [word-cards]\n`
 
 export interface DeskRoutes {
   /** What a GET is answered. */
@@ -136,11 +140,16 @@ export function deskRoutes({ desk, set, pageFolder, close }: Routing): DeskRoute
     send(response, 'json', JSON.stringify(answer))
   }
 
+  /** Looks are to be seen even while too little of her plan can be read. */
+  function plain() {
+    return lookAtPlan({ plan: path, files: withPlanText(files, path, plainPlan) }).value
+  }
+
   /** The looks of a line or an outline by itself: `line-wavy`, `outline-oval`. */
   function style(name: string): string | undefined {
     const [kind = '', ...rest] = name.split('-')
     const own = rest.join('-')
-    const pictureOf = looked().looked?.pictureOfLooks
+    const pictureOf = (looked().looked ?? plain())?.pictureOfLooks
     if (kind === 'line' && names.lines.some(each => each.name === own)) return pictureOf?.({ line: own })
     const isOutline = kind === 'outline' && names.outlines.some(each => each.name === own)
     return isOutline ? pictureOf?.({ outline: own }) : undefined
