@@ -53,12 +53,18 @@ export function valueTitle(key: string, value: string): string {
 /** What holds where nothing is said: without what only the command line or the file knows. */
 export function usualTitle(key: string, usual: string): string {
   if (usual.includes('oaktag sorts')) return 'the best that your words support'
-  return valueTitle(key, usual).replaceAll('"minutes"', 'the time asked for')
+  return valueTitle(key, usual)
+    .replaceAll('"minutes"', 'the time asked for')
+    .replaceAll('what suits the layout', 'what suits it')
+    .replaceAll('the font', 'the typeface')
 }
 
 /** `how many sets are printed` → as a label of its own. */
 export function asLabel(clause: string): string {
-  const plain = clause.replaceAll('"minutes"', 'that time')
+  const plain = clause
+    .replaceAll('"minutes"', 'that time')
+    .replace('instead of across and down', 'instead of how many stand on a sheet')
+    .replace('columns x rows', 'columns and rows')
   return `${plain.charAt(0).toUpperCase()}${plain.slice(1)}`
 }
 

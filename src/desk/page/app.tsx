@@ -93,7 +93,7 @@ export function App() {
         lastPlace.current = place
         const answer = await sendStep({ from, changes, says, ...(gesture === undefined ? {} : { gesture }) })
         if (answer.ok) version.current = answer.version
-        say(answer.ok ? `Changed: ${says}.` : answer.why)
+        say(answer.ok ? told(says) : answer.why)
         return answer.ok
       })
       queue.current = sent
@@ -156,6 +156,12 @@ export function App() {
       </p>
     </Desk.Provider>
   )
+}
+
+/** What was done, as a sentence. */
+function told(says: string): string {
+  const isWhole = / (?:taken out|brought into the plan)$/.test(says)
+  return isWhole ? `${says.charAt(0).toUpperCase()}${says.slice(1)}.` : `Changed: ${says}.`
 }
 
 function Work({ view }: { readonly view: View }) {

@@ -5,32 +5,15 @@ import { idOf, useDesk } from './desk-state.js'
 import { ChoiceField, Fold, TextField } from './fields.js'
 import { LeftInFile } from './left-in-file.js'
 import { Colours, Pictured } from './mark-styles.js'
+import { markTitle, targetIn, wholeWords } from './mark-title.js'
 import { useMarks } from './marked-list.js'
 import { usePatternTitle } from './pattern-title.js'
 import { RowTools } from './row-tools.js'
-
-const wholeWords = ['part of speech', 'plural', 'sounds', 'syllables']
 
 const shownOfMark = [
   ...['pattern', 'letters', ...wholeWords, 'place', 'inside blends'],
   ...['line', 'outline', 'color', 'colour', 'label', 'tag', 'descenders', 'link'],
 ]
-
-/** What it is put on. */
-function targetIn(entry: Data): { readonly key: string; readonly value: string } {
-  const keys = ['pattern', 'letters', ...wholeWords]
-  const key = keys.find(each => textOf(entry, each) !== '') ?? ''
-  return { key, value: textOf(entry, key) }
-}
-
-function titleOf(entry: Data, plain: (pattern: string) => string): string {
-  const { key, value } = targetIn(entry)
-  if (key === 'pattern') return plain(value)
-  if (key === 'letters') return `letters ${value}`
-  if (key === 'part of speech') return `each ${value}`
-  if (key === 'plural') return `words whose plural is made so: ${value}`
-  return `words of ${value} ${Number(value) === 1 ? key.replace(/s$/, '') : key}`
-}
 
 /** Whether its two letters may stand apart, as in cake. */
 function joins(entry: Data): boolean {
@@ -46,7 +29,7 @@ export function MarkRow({ entry, index }: MarkRowProps) {
   const { names, change } = useDesk()
   const marks = useMarks()
   const plain = usePatternTitle()
-  const title = titleOf(entry, plain)
+  const title = markTitle(entry, plain)
   const look = marks.looks[index] ?? null
   const idAt = (...steps: Path) => idOf([...marks.path, index, ...steps])
   const path = (...spellings: readonly string[]) => [...marks.path, index, keyIn(entry, ...spellings)]

@@ -4,7 +4,9 @@ import type { DeskWord } from '../messages.js'
 import { folded, textOf } from '../plan-values.js'
 import { useDesk } from './desk-state.js'
 import { ChoiceField, TextField } from './fields.js'
+import { markTitle } from './mark-title.js'
 import { useMarks } from './marked-list.js'
+import { usePatternTitle } from './pattern-title.js'
 
 /** Patterns that the words show, with how many of them do. */
 export function Shown({ words }: WordsProps) {
@@ -75,6 +77,7 @@ const features = ['part of speech', 'sounds', 'syllables', 'plural'] as const
 /** Every word of which something is so: that it is a noun, has two syllables. */
 export function ByWord({ words }: WordsProps) {
   const { add } = useMarks()
+  const plain = usePatternTitle()
   const [feature, setFeature] = useState('')
   const found: Readonly<Record<string, readonly string[]>> = {
     'part of speech': words.flatMap(word => word.partsOfSpeech),
@@ -88,7 +91,7 @@ export function ByWord({ words }: WordsProps) {
       <h3 id="whole-words-head">Or whole words</h3>
       <div class="fields">
         <ChoiceField
-          label="Words by their"
+          label="Mark words by their"
           value={feature}
           none="choose"
           choices={features}
@@ -100,7 +103,9 @@ export function ByWord({ words }: WordsProps) {
             value=""
             none="choose"
             choices={values}
-            commit={value => value !== '' && add({ [feature]: value }, `a mark on ${feature}: ${value}`)}
+            commit={value =>
+              value !== '' && add({ [feature]: value }, `a mark on ${markTitle({ [feature]: value }, plain)}`)
+            }
           />
         )}
       </div>

@@ -2,7 +2,7 @@
 import { useState } from 'preact/hooks'
 import type { Change, ProposedLists } from '../messages.js'
 import { titled } from '../plain-words.js'
-import { isKeys, keyIn, listOf, textOf, valueAt } from '../plan-values.js'
+import { keyIn, listOf, textOf, valueAt } from '../plan-values.js'
 import { fetchProposed } from './connection.js'
 import { useDesk } from './desk-state.js'
 import { ChoiceField, NumberField } from './fields.js'
@@ -75,8 +75,7 @@ export function Proposed() {
       )}
       {asked !== undefined && (
         <p>
-          The plan asks for such lists each time it is made
-          {isKeys(asked) || asked !== '' ? ', and tells them beside the files' : ''}.{' '}
+          The plan’s file asks for such lists each time it is made on the command line.{' '}
           <button
             type="button"
             onClick={() => {

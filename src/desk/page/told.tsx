@@ -20,7 +20,7 @@ export function Told({ word }: { readonly word: DeskWord }) {
         </li>
       )}
       {word.clue !== undefined && <li>clue: {word.clue}</li>}
-      {source === 'guess' && <li class="unsure">not in the lexicon: its sounds are a guess</li>}
+      {source === 'guess' && <li class="unsure">not in our dictionary: its sounds are a guess</li>}
       {word.notes.map(note => (
         <li key={note} class="unsure">
           {note}

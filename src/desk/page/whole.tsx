@@ -46,7 +46,7 @@ export function Whole() {
         least={0}
         most={999999}
         id="at-seed"
-        note="Another number puts other words on each board and in another order; the same number always the same."
+        note="Another number deals other boards and orders; the same number deals the same ones again."
         commit={set('seed', 'the deal')}
       />
       <PicturedChoice

@@ -2,9 +2,11 @@
 import type { ServerResponse } from 'node:http'
 import { basename, dirname } from 'node:path'
 import { keepWork, pathFinder } from '../../oaktag.js'
-import type { DeskNames, DeskSheets, SeenSheet } from '../messages.js'
+import type { Data, DeskNames, DeskSheets, Path, SeenSheet } from '../messages.js'
+import { folded, listOf, textOf } from '../plan-values.js'
 import { watchFiles } from './file-watch.js'
 import { type FolderFiles, folderFiles } from './folder-files.js'
+import { pagePhrases } from './page-phrases.js'
 import { type PictureStore, pictureStore } from './picture-store.js'
 import { openPlanFile, type PlanFile } from './plan-file.js'
 import { type LookedAt, viewPlan } from './plan-view.js'
@@ -31,6 +33,14 @@ export interface HeldDesk {
   readonly close: () => void
 }
 
+/** Which kind of thing a path of the plan leads to. */
+function layoutAt(data: Data | null, path: Path | undefined): string | undefined {
+  const [key, index] = path ?? []
+  if (data === null || folded(String(key)) !== 'print' || typeof index !== 'number') return undefined
+  const item = listOf(data, 'print')[index]
+  return item === undefined ? undefined : folded(typeof item === 'string' ? item : textOf(item, 'layout'))
+}
+
 /** @param path real path of the plan */
 export function holdDesk(path: string, names: DeskNames): HeldDesk {
   const file = openPlanFile(path)
@@ -40,6 +50,7 @@ export function holdDesk(path: string, names: DeskNames): HeldDesk {
   const listening = new Set<ServerResponse>()
   const shownName = basename(path)
   const view = () => viewPlan({ path, shownName, file, files, kept, pictures, definitions: names.patterns })
+  const said = pagePhrases(names)
   let looked = view()
   let seen: readonly SeenSheet[] = []
   let isBegun = false
@@ -55,12 +66,15 @@ export function holdDesk(path: string, names: DeskNames): HeldDesk {
       busy,
       older,
       ...(waits === undefined ? {} : { waits }),
-      items,
+      items: items.map(item => ({ ...item, notes: item.notes.map(note => said(note, item.layout)) })),
       problems: tellProblems({
         problems: all.slice(0, mostProblems),
         refused: files.refused(),
         path,
         find,
+      }).map(({ message, advice, ...problem }) => {
+        const layout = layoutAt(looked.plan.data, problem.path)
+        return { ...problem, message: said(message, layout), advice: said(advice, layout) }
       }),
     }
   }

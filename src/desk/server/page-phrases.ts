@@ -1,0 +1,88 @@
+/** What the engine says to whoever writes a plan, said to whoever has the page before her: controls in place of keys and commands. */
+
+import type { DeskKey, DeskNames } from '../messages.js'
+import { asLabel, valueTitle } from '../plain-words.js'
+
+/** Keys of a plan itself that the page knows by another name. */
+const ofPlan: Readonly<Record<string, string>> = {
+  clues: 'Where you gave no clue',
+  'part of speech': 'Part of speech',
+}
+
+const phrases: readonly (readonly [RegExp, string])[] = [
+  [
+    /: "oaktag find --pattern" finds some, "oaktag study" tells what your words show\./g,
+    '; what your words show stands under Marks.',
+  ],
+  [/: "oaktag find --letters" finds words with them\./g, '.'],
+  [/: "oaktag study" tells what your words are\./g, '; what each is, stands beside it under Words.'],
+  [
+    /[,;] "?oaktag study(?: \S+?)?"? tells what (?:they show|the word shows)\./g,
+    '; what they show stands under Marks.',
+  ],
+  [/[`"]oaktag list \w+[`"] shows (?:all(?: of them)?|the patterns)\./g, 'All of them can be chosen here.'],
+  [/To choose yourself, write marks: in the plan\./g, 'To choose yourself, pick some under Marks.'],
+  [/Add marks: to the plan that its words show/g, 'Pick marks that its words show, under Marks'],
+  [/Give the plan marks that its words show/g, 'Pick marks that its words show, under Marks'],
+  [/ in the words, or /g, ', or '],
+  [/or write "exactly" before the size to hold it/g, 'or choose a size of its own for it'],
+  [
+    /write its parts of speech with the word, for example “Part of speech”: \[noun, verb\]/g,
+    'give the word both parts of speech, under Words',
+  ],
+  [
+    /write its parts of speech with the word, for example "part of speech: \[noun, verb\]"/g,
+    'give the word both parts of speech, under Words',
+  ],
+  [
+    /(?:Take|take) meant: out; for how it sounds write sounds:\./g,
+    'Choose the usual one; how it sounds is said by its pieces.',
+  ],
+  [
+    /Write the sounds of the words, such as sounds: sh r u b/g,
+    'Part the words into their sounds (Look closer, under Words)',
+  ],
+  [/ (its|their|your) (picture|clue) in the plan\b/g, ' $1 $2 (Look closer, under Words)'],
+  [/ in the plan to have it otherwise/g, ' to have it otherwise'],
+  [/\b(for “[^”]*”) in the plan\b/g, '$1'],
+  [/leave "picture" out here/g, 'choose no place for pictures here'],
+  [
+    /Write it in your plan as you read it, for example: printer: \{[^}]*\}/g,
+    'Set it as you read it, under Things to make: Your printer',
+  ],
+]
+
+const mostHeld = 2000
+
+/** @param layout of the thing that it is about, where it is about one */
+export function pagePhrases(names: DeskNames): (text: string, layout?: string) => string {
+  const all = [...names.itemKeys, ...Object.values(names.layoutKeys).flat()]
+  const known = [...new Set([...all.map(({ name }) => name), ...Object.keys(ofPlan)])]
+  const inOrder = known.toSorted((one, other) => other.length - one.length)
+  const values =
+    '\\d+x\\d+|\\d+(?: or (?:less|more))?|[a-z]+(?: [a-z]+)*?(?=[,.;]|\\)| or | and | in the plan|$| to have it)'
+  const keyed = new RegExp(`(\\b[Ww]rite )?(?<![\\w-])(${inOrder.join('|')}): (${values})`, 'g')
+  const labelOf = (key: string, layout: string | undefined) => {
+    const own = layout === undefined ? [] : (names.layoutKeys[layout] ?? [])
+    const found: DeskKey | undefined = [...own, ...all].find(({ name }) => name === key)
+    return ofPlan[key] ?? asLabel(found?.does ?? key)
+  }
+  const say = (text: string, layout: string | undefined): string => {
+    const chosen = text.replaceAll(keyed, (_, write: string | undefined, key: string, value: string) => {
+      const begin = write === undefined ? '' : write.startsWith('W') ? 'Choose ' : 'choose '
+      const title = valueTitle(key, value)
+      return `${begin}${/^\d/.test(title) ? title : `“${title}”`} for “${labelOf(key, layout)}”`
+    })
+    return phrases.reduce((said, [form, instead]) => said.replaceAll(form, instead), chosen)
+  }
+  // The same is said after every change.
+  const held = new Map<string, string>()
+  return (text, layout) => {
+    const key = `${layout ?? ''} ${text}`
+    const said = held.get(key) ?? say(text, layout)
+    held.delete(key)
+    held.set(key, said)
+    for (const old of held.keys()) if (held.size > mostHeld) held.delete(old)
+    return said
+  }
+}
