@@ -1,10 +1,12 @@
 import { join } from 'node:path'
 import type { Sheet } from '../sheets/sheet.js'
 import type { FileSystem } from './folder/file-system.js'
+import { type FilesOfLastRun, filesOfLastRun } from './folder/files-of-last-run.js'
 import { runInTurn, type Task } from './folder/in-turn.js'
 import { type Format, sheetPath } from './folder/item-paths.js'
 import { type ManifestPage, manifestPage } from './manifest.js'
 import { dpiOf } from './page/dpi-of.js'
+import { type SheetLooks, sheetLooks } from './page/sheet-looks.js'
 import { sheetToSvg } from './page/svg.js'
 import type { KeptPngs } from './png/kept-pngs.js'
 import { drawnSheet, type PrintedItem, type PrintedPlan, type PrintedSheet } from './printed-plan.js'
@@ -17,6 +19,8 @@ export interface ItemWriting {
   /** Whether a PDF of the whole plan is to be written too; not so when only some of its items are made. */
   readonly whole: boolean
   readonly folder: string
+  /** The set as it stands; left out where there is none to go by. */
+  readonly before?: string
   readonly formats: readonly Format[]
   readonly dpi: number
   /** How many files may be under way at once. */
@@ -30,8 +34,14 @@ export interface ItemWriting {
 
 /** Files of earlier runs, for the sheets that come out as they were. Filled by those who write. */
 export interface KeptFiles {
+  readonly looks: SheetLooks
+  readonly lastRun: FilesOfLastRun
   pngs?: KeptPngs
   lines?: KeptLines
+}
+
+export function keptFiles(): KeptFiles {
+  return { looks: sheetLooks(), lastRun: filesOfLastRun() }
 }
 
 /** What is known of the sheets that were written, when they are no longer held. */
@@ -54,6 +64,7 @@ export async function writeItems(writing: ItemWriting): Promise<WrittenItems> {
   if (writing.kept !== undefined) writing.kept.lines ??= keptLines()
   const proof = drawProof(writing.kept?.lines?.read)
   const pages = new Map<string, readonly ManifestPage[]>()
+  const putAgain = puttingAgain(writing)
   const told = toldWhenWritten(writing)
 
   /** Each task as soon as somebody is there to do it, so that the sheet of the next is not drawn before. */
@@ -63,6 +74,11 @@ export async function writeItems(writing: ItemWriting): Promise<WrittenItems> {
       async () =>
         files.write(join(folder, path), await make())
     const pdf = ({ path, contents }: FinishedPdf): Task => writes(path, contents)
+    const sheetFile = (
+      path: string,
+      looks: (of: SheetLooks) => string,
+      make: () => Promise<string | Uint8Array>,
+    ): Task => (putAgain === undefined ? writes(path, make) : () => putAgain(path, looks, make))
     for (const item of printed.items) {
       const section = proof.begin(item)
       const written: ManifestPage[] = []
@@ -76,13 +92,23 @@ export async function writeItems(writing: ItemWriting): Promise<WrittenItems> {
         if (formats.includes('svg'))
           yield told(
             item,
-            writes(sheetPath(item, page, 'svg'), async () => sheetToSvg(sheet)),
+            sheetFile(
+              sheetPath(item, page, 'svg'),
+              looks => looks.svg(sheet),
+              async () => sheetToSvg(sheet),
+            ),
           )
-        if (pngOf !== undefined)
+        if (pngOf !== undefined) {
+          const fineness = dpiOf(item.paper, dpi)
           yield told(
             item,
-            writes(sheetPath(item, page, 'png'), () => pngOf(sheet, dpiOf(item.paper, dpi))),
+            sheetFile(
+              sheetPath(item, page, 'png'),
+              looks => `${fineness} ${looks.picture(sheet)}`,
+              () => pngOf(sheet, fineness),
+            ),
           )
+        }
       }
       const own = pdfs.endItem(item.name)
       if (own !== undefined) yield told(item, pdf(own))
@@ -93,12 +119,21 @@ export async function writeItems(writing: ItemWriting): Promise<WrittenItems> {
   await runInTurn(tasks(), jobs)
   writing.kept?.pngs?.letGo()
   writing.kept?.lines?.letGo()
+  writing.kept?.lastRun.letGo()
   return { pages, proof: proof.parts() }
+}
+
+/** For a program that writes the same plan again: what would come out as it stands is not made. */
+function puttingAgain({ kept, before, folder, files }: ItemWriting) {
+  if (kept === undefined || before === undefined) return undefined
+  const put = kept.lastRun.into(before, folder, files)
+  return (path: string, looks: (of: SheetLooks) => string, make: () => Promise<string | Uint8Array>) =>
+    put(path, looks(kept.looks), make)
 }
 
 async function pngWriting(kept?: KeptFiles): Promise<(sheet: Sheet, dpi: number) => Promise<Uint8Array>> {
   if (kept !== undefined) {
-    kept.pngs ??= (await import('./png/kept-pngs.js')).keptPngs()
+    kept.pngs ??= (await import('./png/kept-pngs.js')).keptPngs(kept.looks)
     const { at } = kept.pngs
     return (sheet, dpi) => at(dpi).write(sheet)
   }

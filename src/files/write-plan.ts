@@ -104,7 +104,14 @@ async function writeAndSwap(
   const first = await work.alone(() => readPreviousSet(folder, files))
   if (!first.ok) return first
   const whole = request.only === undefined
-  const written = await writeItems({ ...request, printed, whole, folder: work.building, files })
+  const written = await writeItems({
+    ...request,
+    printed,
+    whole,
+    before: folder,
+    folder: work.building,
+    files,
+  })
   return work.alone(async held => {
     const previous = await readPreviousSet(folder, files)
     if (!previous.ok) return previous

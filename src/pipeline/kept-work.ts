@@ -1,7 +1,7 @@
 import type { PageFace } from '../../layouts/layout.js'
 import type { DecodedPicture } from '../files/page/decode-picture.js'
 import type { PlacedItem } from '../files/printed-plan.js'
-import type { KeptFiles } from '../files/write-items.js'
+import { type KeptFiles, keptFiles } from '../files/write-items.js'
 import type { FittedFaces } from '../pieces/faces/fit-faces.js'
 import { faceLayouter } from '../pieces/faces/lay-out-face.js'
 import type { ImageShape } from '../pieces/piece.js'
@@ -76,7 +76,7 @@ function workThat({ keepsWhatIsDrawn }: { readonly keepsWhatIsDrawn: boolean }):
     layOut: layouter.layOut,
     measureWord: wordMeasurer(),
     knownPictures: new Map(),
-    ...(keepsWhatIsDrawn ? { files: {} } : {}),
+    ...(keepsWhatIsDrawn ? { files: keptFiles() } : {}),
     words,
     sets,
     pieces,

@@ -1,7 +1,8 @@
 import { dirname, join } from 'node:path'
 import { errorAt, type Problem } from '../../problems.js'
 import type { ManifestItem } from '../manifest.js'
-import { type FileSystem, systemCode } from './file-system.js'
+import type { FileSystem } from './file-system.js'
+import { linkOrCopy } from './link-or-copy.js'
 import { makeFolders } from './make-folders.js'
 
 /** Brings an item of the last set into the new folder as it is. Its files are linked, or copied where the disk cannot link. */
@@ -23,13 +24,4 @@ export async function carryOver(
     await linkOrCopy(join(from, path), join(to, path), files)
   }
   return []
-}
-
-async function linkOrCopy(from: string, to: string, files: FileSystem): Promise<void> {
-  try {
-    await files.link(from, to)
-  } catch (error) {
-    if (systemCode(error) === undefined) throw error
-    await files.copy(from, to)
-  }
 }

@@ -6,6 +6,7 @@ import type { Outcome } from '../../problems.js'
 import { recolourer } from '../art/recolour.js'
 import type { PlacedArt, PlacedMark } from '../piece.js'
 import { wordRules } from '../text/type-scale.js'
+import type { Typeface } from '../typeface/typeface.js'
 import { type CornerTags, drawCornerTags } from '../word/corner-tags.js'
 import type { Fit } from '../word/fit-words.js'
 import { drawWord, type WordArt } from '../word/word-art.js'
@@ -138,21 +139,41 @@ function faceDrawer<F extends Face>(
   }
 }
 
-/** How many words are held drawn at least, a few kilobytes each; a week's set has fewer. */
-const HELD = 150
+/** How many words of a typeface are held drawn at least, a few kilobytes each: a week's set has fewer. */
+const WORDS_HELD = 500
 
-/** Draws a word once and gives the same art whenever it stands again in the same size. */
+const wordsDrawn = new WeakMap<Typeface, (key: string, make: () => WordArt) => WordArt>()
+
+/**
+ * Draws a word once and gives the same art whenever it stands again in the same size, in this set or in another, and when
+ * the plan is made again by a program that holds it open.
+ */
 function wordDrawer({ typeface, type }: FaceDrawing) {
-  const known = keptOfLate<string, WordArt>(HELD)
-  return ({ word, spans, syllableBreaks, key }: SlotWord, sizeMm: number): WordArt =>
-    known(`${key} ${sizeMm}`, () =>
-      drawWord({ typeface, word, spans, syllableBreaks, sizeMm, ...wordRules(type) }),
+  const kept = wordsDrawn.get(typeface) ?? keptOfLate(WORDS_HELD)
+  wordsDrawn.set(typeface, kept)
+  const rules = wordRules(type)
+  const keys = new Map<string, string>()
+  return ({ word, spans, syllableBreaks, key }: SlotWord, sizeMm: number): WordArt => {
+    // What its own key says in short, told in full.
+    const shown = keys.get(key) ?? JSON.stringify([word, spans, syllableBreaks, rules], withoutPlaces)
+    keys.set(key, shown)
+    return kept(`${shown} ${sizeMm}`, () =>
+      drawWord({ typeface, word, spans, syllableBreaks, sizeMm, ...rules }),
     )
+  }
 }
+
+/** On which line of the plan a mark stands changes nothing in what it looks like. */
+function withoutPlaces(key: string, value: unknown): unknown {
+  return key === 'place' && typeof value === 'object' ? undefined : value
+}
+
+/** How many words have their tags held at least. */
+const TAGS_HELD = 150
 
 /** Draws the tags in a word's corner once for all slots alike. */
 function cornerDrawer(drawing: FaceDrawing) {
-  const known = keptOfLate<string, CornerTags | undefined>(HELD)
+  const known = keptOfLate<string, CornerTags | undefined>(TAGS_HELD)
   return (shown: SlotWord, slot: WordSlot, box: Box): CornerTags | undefined => {
     const roomHeightMm = box.heightMm - 2 * (slot.paddingAboveMm ?? slot.paddingMm)
     const name = `${shown.key} ${slot.align} ${roomHeightMm.toFixed(2)}`

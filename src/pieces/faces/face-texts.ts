@@ -17,12 +17,15 @@ export function findText(slot: TextSlot, box: Box, typeface: Typeface): FoundTex
   return { slot, box, runs: layTextBlock(blockOf(slot, box, typeface)) }
 }
 
-/** How many texts are held drawn at least, a few kilobytes each. */
-const HELD = 100
+/** How many texts of a typeface are held drawn at least, a few kilobytes each. */
+const HELD = 400
 
-/** Draws a text once and gives the same art wherever it stands again in a slot of the same size. */
+const drawn = new WeakMap<Typeface, (key: string, make: () => Art) => Art>()
+
+/** Draws a text once and gives the same art wherever it stands again in a slot of the same size, in every set. */
 export function textDrawer(typeface: Typeface): (text: FoundText) => PlacedArt {
-  const known = keptOfLate<string, Art>(HELD)
+  const known = drawn.get(typeface) ?? keptOfLate(HELD)
+  drawn.set(typeface, known)
   return ({ slot, box }) => {
     const { xMm, yMm, widthMm, heightMm } = box
     const key = JSON.stringify([slot.lines, slot.style, widthMm, heightMm])

@@ -1,0 +1,55 @@
+import { join } from 'node:path'
+import type { FileSystem } from './file-system.js'
+import { linkOrCopy } from './link-or-copy.js'
+
+/** How a file was left: what it was made from, and what the disk tells of it. */
+interface Left {
+  readonly madeFrom: string
+  readonly sizeBytes: number
+  readonly changedMs: number
+}
+
+/** What the last run of a program that writes the same plan again left where. */
+export interface FilesOfLastRun {
+  /** @param before the set as it stands, and @param folder the one that is being made */
+  readonly into: (before: string, folder: string, files: FileSystem) => PutFile
+  /** The run has ended: the files that it put are the last run's now. */
+  readonly letGo: () => void
+}
+
+/** @param madeFrom all that its contents depend on, in short */
+export type PutFile = (
+  path: string,
+  madeFrom: string,
+  make: () => Promise<string | Uint8Array>,
+) => Promise<void>
+
+/** A file that would come out as it stands is linked: neither made nor written again. One that somebody changed is made anew. */
+export function filesOfLastRun(): FilesOfLastRun {
+  let last: ReadonlyMap<string, Left> = new Map()
+  let now = new Map<string, Left>()
+  return {
+    into: (before, folder, files) => async (path, madeFrom, make) => {
+      const [from, to] = [join(before, path), join(folder, path)]
+      const left = last.get(path)
+      if (left !== undefined && (await isAsLeft(from, left, madeFrom, files))) {
+        if ((await linkOrCopy(from, to, files)) === 'linked') {
+          now.set(path, left)
+          return
+        }
+      } else await files.write(to, await make())
+      const standing = await files.look(to)
+      if (standing !== undefined) now.set(path, { madeFrom, ...standing })
+    },
+    letGo: () => {
+      last = now
+      now = new Map()
+    },
+  }
+}
+
+async function isAsLeft(path: string, left: Left, madeFrom: string, files: FileSystem): Promise<boolean> {
+  if (left.madeFrom !== madeFrom) return false
+  const found = await files.look(path)
+  return found?.kind === 'file' && found.sizeBytes === left.sizeBytes && found.changedMs === left.changedMs
+}

@@ -1,0 +1,65 @@
+import { createHash } from 'node:crypto'
+import type { Art, ImageShape, PathShape } from '../../pieces/piece.js'
+import type { Sheet } from '../../sheets/sheet.js'
+import { drawingGroups } from './drawing-order.js'
+
+/** What tells one sheet from another, in short: two that are told alike come out alike. */
+export interface SheetLooks {
+  /** All that a picture of the sheet depends on. */
+  readonly picture: (sheet: Sheet) => string
+  /** All that its SVG does: the words too, and which of its drawings are one and the same. */
+  readonly svg: (sheet: Sheet) => string
+}
+
+/** Each art is gone through once, however many sheets it stands on, and in however many runs. */
+export function sheetLooks(): SheetLooks {
+  const looks = new WeakMap<Art, string>()
+  const lookOf = (art: Art): string => {
+    const known = looks.get(art) ?? digestOfShapes(art)
+    looks.set(art, known)
+    return known
+  }
+  return {
+    picture: sheet => {
+      const drawings = drawingGroups(sheet).flatMap(group => group.drawings)
+      const places = drawings.map(({ art, xMm, yMm, turn }) => [lookOf(art), xMm, yMm, turn])
+      return digestOf([sheet.widthMm, sheet.heightMm, places, sheet.cuts])
+    },
+    svg: sheet => {
+      const numbers = new Map<Art, number>()
+      const numberOf = (art: Art): number => {
+        const number = numbers.get(art) ?? numbers.size
+        numbers.set(art, number)
+        return number
+      }
+      const groups = drawingGroups(sheet).map(({ words, drawings }) => [
+        words,
+        drawings.map(({ art, xMm, yMm, turn }) => [numberOf(art), lookOf(art), xMm, yMm, turn]),
+      ])
+      return digestOf([sheet.widthMm, sheet.heightMm, sheet.title, groups, sheet.cuts])
+    },
+  }
+}
+
+/** Paths, which are nearly all of it, are taken as they are. */
+function digestOfShapes({ shapes }: Art): string {
+  const hash = createHash('sha1')
+  for (const shape of shapes) {
+    const [data, about] = shape.kind === 'image' ? pictureApart(shape) : pathApart(shape)
+    hash.update(`${JSON.stringify(about)} ${data.length} `).update(data)
+  }
+  return hash.digest('base64url')
+}
+
+function pictureApart({ bytes, ...about }: ImageShape): readonly [Uint8Array, object] {
+  return [bytes, about]
+}
+
+/** The words of a line are told by the line. */
+function pathApart({ d, words: _ofLine, ...about }: PathShape): readonly [string, object] {
+  return [d, about]
+}
+
+function digestOf(told: unknown): string {
+  return createHash('sha1').update(JSON.stringify(told)).digest('base64url')
+}
