@@ -1,5 +1,5 @@
 /** Reading the plan's data: keys in any spelling, lists that may be a single entry, and what is to be changed there. */
-import type { Change, Data, DeskWord, Path, ToldEntry } from './messages.js'
+import type { Change, Data, DeskPlan, DeskWord, Path, ToldEntry } from './messages.js'
 
 export interface Keys {
   readonly [key: string]: Data
@@ -129,6 +129,16 @@ export function studiedWords(words: readonly ToldEntry[]): readonly {
   readonly index: number
 }[] {
   return words.flatMap((word, index) => (word !== null && 'text' in word ? [{ word, index }] : []))
+}
+
+/** Every word of the plan, each once: of the class, of lists beside it, of groups. */
+export function allWords({
+  words,
+  files,
+  groups,
+}: Pick<DeskPlan, 'words' | 'files' | 'groups'>): readonly string[] {
+  const lists = [words, ...files.map(file => file.words), ...groups.map(group => group.words)]
+  return [...new Set(lists.flatMap(list => studiedWords(list).map(({ word }) => word.text)))]
 }
 
 /** The form in which two entries are one word. */

@@ -2,6 +2,7 @@
 import { readFileSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { afterAll, beforeAll, describe, expect, it, onTestFinished } from 'vitest'
+import { deskCommand } from '../../src/commands/desk.js'
 import { serveDesk } from '../../src/desk/server/serve-desk.js'
 import { buildFolder } from '../../src/installation.js'
 import { make } from '../../src/oaktag.js'
@@ -10,14 +11,16 @@ import { type Browser, openBrowser } from '../files/browser.js'
 import { hasProgram } from '../files/system-program.js'
 import { deskFolder } from './desk-folder.js'
 
-/** What `oaktag desk` begins with, but for the week's many sheets, and a title that no page may take for its own markup. */
-const empty = emptyPlan
-  .replace('Words of the week', '"<img src=x onerror=caught=1>" # ours')
-  .replace(/^week: .*\n/m, '')
-const words = 'words:\n  - marsh\n  - reed\n  - thrush\n  - pond\n'
+/** No page may take it for markup of its own. */
+const title = '<img src=x onerror=caught=1>'
 const marks = 'marks:\n  - pattern: consonant-digraph\n    line: wavy\n'
+const words = 'words:\n  - marsh\n  - reed\n  - thrush\n  - pond\n'
 const print = 'print:\n  - layout: word-cards\n    across: 2\n'
-const week = empty.replace('words:\n', `${words}${marks}${print}`)
+const week = `title: Marsh # ours\n\n${words}${marks}${print}`
+/** What `oaktag desk` begins with, and what is done to it: the week's other parts stay. */
+const made = `${emptyPlan
+  .replace('Words of the week', title)
+  .replace('words:\n', `${words}${marks}`)}${print}`
 
 describe.runIf(hasProgram('chromium'))('the desk in Chromium', () => {
   let browser: Browser
@@ -26,17 +29,39 @@ describe.runIf(hasProgram('chromium'))('the desk in Chromium', () => {
   })
   afterAll(() => browser.close())
 
-  async function openDesk(text: string, widthPx = 1280) {
+  async function openDesk(text: string, beside: Readonly<Record<string, string>> = {}) {
     const { folder, plan } = deskFolder(text)
+    for (const [name, content] of Object.entries(beside)) writeFileSync(join(folder, name), content)
     const desk = await serveDesk({ plan, out: join(folder, 'out'), pageFolder: join(buildFolder, 'desk') })
     onTestFinished(() => desk.close())
-    await browser.openAddress(desk.address, widthPx)
+    await browser.openAddress(desk.address, 1280)
     const { page } = browser
     return { folder, plan, desk, page, onDisk: () => readFileSync(plan, 'utf8') }
   }
 
-  it('makes a week by pointing, whose plan gives the sheets that were shown', async () => {
-    const { page, plan, folder, onDisk } = await openDesk(empty)
+  /** A new plan, as the command begins one. */
+  async function openNew() {
+    const { folder } = deskFolder('')
+    const before = process.cwd()
+    process.chdir(folder)
+    const controller = new AbortController()
+    onTestFinished(() => {
+      controller.abort()
+      process.chdir(before)
+    })
+    const address = await new Promise<string>(found => {
+      void deskCommand(
+        { out: 'out', open: false },
+        { signal: controller.signal, tell: async ({ output }) => found(/http:\S+/.exec(output)?.[0] ?? '') },
+      )
+    })
+    await browser.openAddress(address, 1280)
+    const plan = join(folder, 'plan.yaml')
+    return { folder, plan, page: browser.page, onDisk: () => readFileSync(plan, 'utf8') }
+  }
+
+  it('makes a week by pointing, from a new plan, which gives the very sheets that were shown', async () => {
+    const { page, plan, folder, onDisk } = await openNew()
     await page.getByLabel('New word').fill('marsh')
     await page.getByText('3 sounds: m·ar·sh').waitFor()
     await page.getByRole('button', { name: 'Add', exact: true }).click()
@@ -52,33 +77,38 @@ describe.runIf(hasProgram('chromium'))('the desk in Chromium', () => {
     await page.getByRole('button', { name: 'Add word cards' }).click()
     await page.getByText('Change it').click()
     await page.getByLabel(/side by side/).fill('2')
+    await page.getByLabel('Title').fill(title)
     await page.keyboard.press('Tab')
-    await expect.poll(onDisk).toBe(week)
+    await expect.poll(onDisk).toBe(made)
     await page.getByRole('link', { name: 'Sheets' }).click()
     await page.locator('img.sheet').first().waitFor()
-    await expect.poll(() => page.locator('section[aria-busy=true]').count()).toBe(0)
-    const shown = await page.locator('img.sheet').first().getAttribute('src')
-    const drawn = await browser.evaluate<string>(`fetch('${shown}').then(response => response.text())`)
-    await make({ plan, out: join(folder, 'made'), formats: ['svg'] })
-    expect(drawn).toBe(readFileSync(join(folder, 'made/week/word-cards/word-cards-01.svg'), 'utf8'))
+    await expect.poll(() => page.locator('section[aria-busy=true]').count(), { timeout: 20_000 }).toBe(0)
+    const shown = await browser.evaluate<readonly string[]>(
+      `Promise.all([...document.querySelectorAll('.sheet-list img')].map(image => fetch(image.getAttribute('src')).then(response => response.text())))`,
+    )
+    const answer = await make({ plan, out: join(folder, 'made'), formats: ['svg'] })
+    const paths = answer.ok
+      ? answer.value.manifest.items.flatMap(item => item.pages.map(({ svg }) => svg))
+      : []
+    expect(paths.length).toBeGreaterThan(20)
+    expect(shown.toSorted()).toEqual(
+      paths.map(svg => readFileSync(join(folder, 'made/plan', svg ?? ''), 'utf8')).toSorted(),
+    )
     expect(await browser.evaluate('typeof window.caught')).toBe('undefined')
-    expect(await page.getByLabel('Title').inputValue()).toBe('<img src=x onerror=caught=1>')
-    const told = page.waitForRequest(/\/seen$/)
-    await page
-      .getByRole('button', { name: /Word cards.*life size/ })
-      .first()
-      .click()
-    // What she sees is to come first.
-    expect((await told).postDataJSON().seen[0]).toEqual({ item: 'word-cards', sheet: 0 })
+    expect(await page.getByLabel('Title').inputValue()).toBe(title)
+    const cards = page.getByRole('button', { name: /Word cards.*life size/ }).first()
+    await cards.click()
     const paper = await page.locator('dialog img').evaluate(image => image.clientWidth / 96)
     expect(paper).toBeCloseTo(8.5, 2)
+    await page.keyboard.press('Escape')
+    await expect.poll(() => browser.evaluate(nameOfFocused)).toBe(await cards.getAttribute('aria-label'))
     expect(browser.complaints()).toEqual([])
     const here = new URL(page.url()).origin
     expect(browser.requests().filter(url => new URL(url).origin !== here)).toEqual([])
   })
 
   it('makes the same week by the keyboard alone, and says what it does', async () => {
-    const { page, onDisk } = await openDesk(empty)
+    const { page, onDisk } = await openNew()
     const tabTo = async (name: RegExp) => {
       for (let count = 0; count < 150; count += 1) {
         const focused = await browser.evaluate<string>(nameOfFocused)
@@ -88,13 +118,14 @@ describe.runIf(hasProgram('chromium'))('the desk in Chromium', () => {
       throw new Error(`the key Tab never comes to ${name}`)
     }
     await page.getByLabel('New word').waitFor()
-    await tabTo(/^New word$/)
-    const said = () => page.getByRole('status').textContent()
-    await page.keyboard.type('marsh')
+    await tabTo(/^Title$/)
+    await page.keyboard.type(title)
     await page.keyboard.press('Enter')
-    await expect.poll(said).toBe('Added: the word marsh.')
+    const said = () => page.getByRole('status').textContent()
+    await expect.poll(said).toBe('Changed: the title.')
+    await tabTo(/^New word$/)
     // Faster than they are written down: none is lost, and they keep their order.
-    for (const word of ['reed', 'thrush', 'pond']) {
+    for (const word of ['marsh', 'reed', 'thrush', 'pond']) {
       await page.keyboard.type(word)
       await page.keyboard.press('Enter')
     }
@@ -105,6 +136,8 @@ describe.runIf(hasProgram('chromium'))('the desk in Chromium', () => {
     await tabTo(/^Mark it consonant digraph$/)
     await page.keyboard.press('Enter')
     await expect.poll(said).toBe('Changed: a mark on consonant digraph.')
+    // What was pressed is gone; the keyboard goes on at the next of its kind.
+    await expect.poll(() => browser.evaluate(nameOfFocused)).toMatch(/^Mark it /)
     await tabTo(/^Skip/)
     await tabTo(/^How it looks/)
     await page.keyboard.press('Enter')
@@ -126,30 +159,75 @@ describe.runIf(hasProgram('chromium'))('the desk in Chromium', () => {
     await tabTo(/side by side/)
     await page.keyboard.type('2')
     await page.keyboard.press('Tab')
-    await expect.poll(onDisk).toBe(week)
-    await tabTo(/^Skip/)
-    await tabTo(/^Words$/)
-    await page.keyboard.press('Enter')
-    await tabTo(/^Move marsh down$/)
+    // The same text gives the same sheets.
+    await expect.poll(onDisk).toBe(made)
+  })
+
+  it('keeps the keyboard where it is when words move, go and come back', async () => {
+    const { page, onDisk } = await openDesk(week)
+    const focused = () => browser.evaluate<string>(nameOfFocused)
+    const said = () => page.getByRole('status').textContent()
+    await page.getByRole('button', { name: 'Move marsh down' }).focus()
     for (const place of [2, 3, 4]) {
       await page.keyboard.press('Enter')
       await expect.poll(() => page.getByLabel(`Word ${place}`).inputValue()).toBe('marsh')
     }
     // At the end it can only go up: the keyboard is there.
-    await expect.poll(() => browser.evaluate(nameOfFocused)).toBe('Move marsh up')
+    await expect.poll(focused).toBe('Move marsh up')
     for (const place of [3, 2, 1]) {
       await page.keyboard.press('Enter')
       await expect.poll(() => page.getByLabel(`Word ${place}`).inputValue()).toBe('marsh')
     }
     await expect.poll(onDisk).toBe(week)
-    await page.keyboard.press('Shift+Tab')
-    await tabTo(/^Skip/)
-    await tabTo(/^Undo/)
-    await page.keyboard.press('Enter')
-    await expect.poll(onDisk).toBe(week.replace('  - marsh\n  - reed\n', '  - reed\n  - marsh\n'))
-    await tabTo(/^Redo/)
-    await page.keyboard.press('Enter')
+    await page.getByRole('button', { name: 'Take out pond' }).press('Enter')
+    await expect.poll(said).toBe('Pond taken out.')
+    await expect.poll(focused).toBe('Take out thrush')
+    await page.getByRole('button', { name: /^Undo/ }).press('Enter')
     await expect.poll(onDisk).toBe(week)
+    for (const text of [
+      week.replace('  - marsh\n  - reed\n', '  - reed\n  - marsh\n'),
+      week.replace('  - marsh\n  - reed\n  - thrush\n', '  - reed\n  - thrush\n  - marsh\n'),
+    ]) {
+      await page.keyboard.press('Enter')
+      await expect.poll(onDisk).toBe(text)
+    }
+    await page.getByRole('button', { name: /^Redo/ }).press('Enter')
+    await page.getByRole('button', { name: 'Close the desk' }).press('Enter')
+    await expect.poll(focused).toBe('Yes, close it')
+    await page.keyboard.press('Tab')
+    await page.keyboard.press('Enter')
+    await expect.poll(focused).toBe('Close the desk')
+  })
+
+  it('edits a list beside the plan in its file, and what it cannot hold in the plan', async () => {
+    const { page, folder, onDisk } = await openDesk(week.replace('  - reed\n', '  - list.txt\n  - reed\n'), {
+      'list.txt': '# from Ms Crake\nfinch\ngnat\nrun\n',
+    })
+    const list = () => readFileSync(join(folder, 'list.txt'), 'utf8')
+    await page.getByLabel('Word 1 of list.txt').fill('wren')
+    await expect.poll(list).toBe('# from Ms Crake\nwren\ngnat\nrun\n')
+    await page.getByRole('button', { name: 'Take out gnat' }).click()
+    await expect.poll(list).toBe('# from Ms Crake\nwren\nrun\n')
+    writeFileSync(join(folder, 'list.txt'), '# from Ms Crake\nwren\nrun\nheron\n')
+    await page.getByLabel('Word 3 of list.txt').waitFor()
+    await page.getByText('Look closer at run').click()
+    await page.getByRole('button', { name: 'Bring run into the plan' }).click()
+    await expect.poll(list).toBe('# from Ms Crake\nwren\nheron\n')
+    await expect.poll(onDisk).toContain('  - list.txt\n  - run\n  - reed\n')
+    await expect.poll(() => page.getByLabel('Word 3', { exact: true }).inputValue()).toBe('run')
+    await page.getByText('Look closer at run').click()
+    const row = page.locator('.word-row', { has: page.locator('#at-words-2') })
+    await row.getByLabel(/^Part of speech(?!,)/).selectOption('noun')
+    await row.getByLabel(/^Part of speech, number 2/).selectOption('verb')
+    await expect.poll(onDisk).toContain('  - word: run\n    part of speech: [noun, verb]\n')
+    await page.getByText('noun, verb').first().waitFor()
+    const before = onDisk()
+    await page.getByRole('button', { name: 'Bring the words into the plan from list.txt' }).click()
+    await expect.poll(onDisk).toBe(before.replace('  - list.txt\n', '  - wren\n  - heron\n'))
+    await page.getByRole('button', { name: /^Undo/ }).click()
+    await expect.poll(onDisk).toBe(before)
+    expect(list()).toBe('# from Ms Crake\nwren\nheron\n')
+    expect(browser.complaints()).toEqual([])
   })
 
   it('has no barrier in any view, and never scrolls sideways: at 200 % zoom, on a telephone', async () => {

@@ -36,6 +36,11 @@ it.each([
     'Take the mark out, or add a word that shows it: "oaktag find --pattern" finds some, "oaktag study" tells what your words show.',
     'Take the mark out, or add a word that shows it; what your words show stands under Marks.',
   ],
+  [
+    undefined,
+    'The mark on consonant-digraph does not reach the digraph inside a blend: shrub. Add "inside blends: yes" to the mark for a mark there too, or "inside blends: no" to have none.',
+    'The mark on consonant digraph does not reach the digraph inside a blend: shrub. Choose under Marks, How it looks, whether it is marked inside blends too.',
+  ],
   [undefined, 'The sort is "how the word ends". By what kind of letters.', undefined],
   [undefined, 'Words are 63 pt: "stream" decides.', undefined],
 ])('says of %s: %s', (layout, text, page = text) => {

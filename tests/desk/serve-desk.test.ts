@@ -295,3 +295,28 @@ it('says of a class file outside the folder where to put it, and of nothing else
     },
   ])
 })
+
+it('tells the words of groups and of lists beside their entries, with the marks of whose they are', async () => {
+  const groups =
+    'groups:\n  - name: Otters\n    words:\n      - mud\n      - word: pond\n        clue: still water\n    marks: [{pattern: short-vowel, line: wavy}]\n  - name: Kits\n    marks: []\n'
+  const { ask, own, plan } = await openDesk(`${text.replace('[reed, marsh]', '[week.csv, reed]')}${groups}`)
+  writeFileSync(join(dirname(plan), 'week.csv'), 'Word,Clue\nwren,\nmarsh,wet land\n')
+  await expect
+    .poll(async () => (await ask('GET', '/changes', own)).body, { timeout: 5000 })
+    .toContain('wet land')
+  const heard = (await ask('GET', '/changes', own)).body
+  const told = JSON.parse(/event: plan\ndata: (.*)/.exec(heard)![1]!)
+  const texts = (words: readonly { readonly text: string }[]) => words.map(word => word?.text)
+  expect(texts(told.words)).toEqual([undefined, 'reed'])
+  expect(told.files).toMatchObject([
+    { name: 'week.csv', entries: ['wren', { word: 'marsh', clue: 'wet land' }] },
+  ])
+  expect(texts(told.files[0].words)).toEqual(['wren', 'marsh'])
+  expect(texts(told.groups[0].words)).toEqual(['mud', 'pond'])
+  const drawn = async (address: string) => (await ask('GET', address, own)).body
+  // Otters' mud has a wavy line, the class's reed has none: more is drawn.
+  const [mud, reed] = [await drawn(told.groups[0].words[0].picture), await drawn(told.words[1].picture)]
+  expect([mud, reed].map(svg => svg.split('<path').length > 2)).toEqual([true, false])
+  expect(told.groups[0].looks).toHaveLength(1)
+  expect([told.groups[1].words, texts(told.groups[1].ofClass)]).toEqual([[], ['wren', 'marsh', 'reed']])
+})

@@ -1,10 +1,12 @@
 /** The whole page: what is shown, and how a step of hers goes to the plan. */
 import { useCallback, useEffect, useMemo, useRef, useState } from 'preact/hooks'
 import type { Change, DeskNames, DeskPlan, DeskSheets, Path } from '../messages.js'
+import { folded } from '../plan-values.js'
 import { CannotBeRead } from './cannot-be-read.js'
 import { fetchNames, goTo, listen, sendStep } from './connection.js'
 import { Desk, type DeskState, idOf, useDesk } from './desk-state.js'
 import { Head } from './head.js'
+import { keepFocus } from './kept-focus.js'
 import { Marks } from './marks.js'
 import { SheetStrip } from './sheet-strip.js'
 import { Sheets } from './sheets.js'
@@ -17,8 +19,11 @@ function viewNow(): View {
 }
 
 /** Where something of the plan is changed. */
-function viewFor([key = '']: Path): View {
-  switch (String(key).toLowerCase()) {
+function viewFor([key = '', , own = '', entry]: Path): View {
+  // Words and marks of a group stand with those of the class.
+  const isEntry = folded(String(key)) === 'groups' && entry !== undefined
+  switch (isEntry ? folded(String(own)) : String(key).toLowerCase()) {
+    case 'more-words':
     case 'words':
     case 'accent':
     case 'count sounds':
@@ -37,6 +42,7 @@ export function App() {
   const [names, setNames] = useState<DeskNames>()
   const [view, setView] = useState<View>(viewNow())
   const [said, setSaid] = useState('')
+  const [led, setLed] = useState<Path>([])
   const [isLost, setLost] = useState(false)
   const [isClosed, setClosed] = useState(false)
   /** Of the plan that the page shows, and of the plan after the last of its steps. */
@@ -59,6 +65,7 @@ export function App() {
       lost: setLost,
     })
   }, [isClosed])
+  useEffect(keepFocus, [])
   useEffect(() => {
     const follow = () => setView(viewNow())
     addEventListener('hashchange', follow)
@@ -69,6 +76,8 @@ export function App() {
     const path = wanted.current
     wanted.current = undefined
     focusOn(path)
+    // Some controls come a moment after their view.
+    setTimeout(() => focusOn(path), 60)
   })
 
   useEffect(() => {
@@ -103,6 +112,7 @@ export function App() {
   )
   const lead = useCallback((path: Path) => {
     wanted.current = path
+    setLed(path)
     const next = viewFor(path)
     if (viewNow() === next) setSaid(text => `${text}\u200b`)
     location.hash = next
@@ -115,8 +125,8 @@ export function App() {
     [say],
   )
   const state = useMemo<DeskState | undefined>(
-    () => (plan && sheets && names ? { plan, sheets, names, change, say, lead } : undefined),
-    [plan, sheets, names, change, say, lead],
+    () => (plan && sheets && names ? { plan, sheets, names, change, say, lead, led } : undefined),
+    [plan, sheets, names, change, say, lead, led],
   )
   useEffect(() => {
     if (plan !== undefined) document.title = `${plan.file}: desk`

@@ -13,6 +13,8 @@ export interface DeskState {
   readonly say: (text: string) => void
   /** Leads to the control of something in the plan. */
   readonly lead: (path: Path) => void
+  /** Where she was led last. */
+  readonly led: Path
 }
 
 export const Desk = createContext<DeskState | undefined>(undefined)

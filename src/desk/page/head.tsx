@@ -1,4 +1,4 @@
-import { useState } from 'preact/hooks'
+import { useEffect, useRef, useState } from 'preact/hooks'
 import { keyIn, textChange, textOf } from '../plan-values.js'
 import { closeDesk } from './connection.js'
 import { useDesk } from './desk-state.js'
@@ -21,6 +21,14 @@ export interface HeadProps {
 export function Head({ view, travel, closed }: HeadProps) {
   const { plan, sheets, change } = useDesk()
   const [isAsking, setAsking] = useState(false)
+  const first = useRef<HTMLButtonElement>(null)
+  const asking = useRef<HTMLButtonElement>(null)
+  const wasAsking = useRef(false)
+  useEffect(() => {
+    // One button stands where the other was, and the keyboard with it.
+    if (isAsking !== wasAsking.current) (isAsking ? first : asking).current?.focus()
+    wasAsking.current = isAsking
+  }, [isAsking])
   const errors = sheets.problems.filter(({ severity }) => severity === 'error').length
   const others = sheets.problems.length - errors
   const set = (key: string, says: string) => (value: string) =>
@@ -78,7 +86,7 @@ export function Head({ view, travel, closed }: HeadProps) {
         </button>
         {isAsking ? (
           <span class="asking">
-            <button type="button" class="main" onClick={() => void closeDesk().then(closed)}>
+            <button ref={first} type="button" class="main" onClick={() => void closeDesk().then(closed)}>
               Yes, close it
             </button>
             <button type="button" onClick={() => setAsking(false)}>
@@ -86,7 +94,7 @@ export function Head({ view, travel, closed }: HeadProps) {
             </button>
           </span>
         ) : (
-          <button type="button" onClick={() => setAsking(true)}>
+          <button ref={asking} type="button" onClick={() => setAsking(true)}>
             Close the desk
           </button>
         )}

@@ -2,12 +2,12 @@
 import type { Data, DeskKey } from '../messages.js'
 import { asLabel, usualTitle, valueTitle } from '../plain-words.js'
 import {
+  allWords,
   entriesOf,
   isKeys,
   keyIn,
   listChange,
   listOf,
-  studiedWords,
   textChange,
   textOf,
   valueAt,
@@ -46,9 +46,7 @@ export function Option({ option, entry, index, title, layout }: OptionProps) {
   if (name === 'size') return <SizeField id={id} value={value} commit={commit} change={set} />
   if (name === 'words' || name === 'groups') {
     const all =
-      name === 'words'
-        ? studiedWords(plan.words).map(({ word }) => word.text)
-        : listOf(plan.data, 'groups').map(group => textOf(group, 'name'))
+      name === 'words' ? allWords(plan) : listOf(plan.data, 'groups').map(group => textOf(group, 'name'))
     return (
       <Ticks
         does={does}

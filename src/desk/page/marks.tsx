@@ -1,7 +1,7 @@
 /** Which patterns are marked, in which order, and how each looks; her words drawn with them. */
-import { useState } from 'preact/hooks'
-import type { Change, Data, ToldEntry } from '../messages.js'
-import { keyIn, listOf, ownWordsKey, studiedWords, textOf, valueAt } from '../plan-values.js'
+import { useEffect, useState } from 'preact/hooks'
+import type { Change, Data, DeskWord, Path, ToldEntry } from '../messages.js'
+import { folded, keyIn, listOf, ownWordsKey, studiedWords, textOf, valueAt } from '../plan-values.js'
 import { useDesk } from './desk-state.js'
 import { Listed, type ListPlace } from './listed.js'
 import { MarkRow } from './mark-row.js'
@@ -11,9 +11,12 @@ import { Pick } from './pick-letters.js'
 import { WordPicture } from './word-picture.js'
 
 export function Marks() {
-  const { plan } = useDesk()
+  const { plan, led } = useDesk()
   const groups = listOf(plan.data, 'groups')
-  const [who, setWho] = useState(-1)
+  const [who, setWho] = useState(groupIn(led))
+  useEffect(() => {
+    if (led.length > 0) setWho(groupIn(led))
+  }, [led])
   const group = groups[who]
   return (
     <section aria-labelledby="marks-head">
@@ -38,17 +41,42 @@ export function Marks() {
   )
 }
 
+/** Whose marks a path leads to; the class where it is no group. */
+function groupIn([key = '', index, own]: Path): number {
+  const isOfGroup = folded(String(key)) === 'groups' && own !== undefined && folded(String(own)) === 'marks'
+  return isOfGroup && typeof index === 'number' ? index : -1
+}
+
 function nameOf(group: Data): string {
   return typeof group === 'string' ? group : textOf(group, 'name')
 }
 
+/** Lists of words, each with what is told of its entries. */
+interface ShownList {
+  readonly place: ListPlace
+  readonly told: readonly ToldEntry[]
+}
+
+/** A list of the plan, and those in files that it names. */
+function useLists(path: Path, entries: readonly Data[], told: readonly ToldEntry[]): readonly ShownList[] {
+  const { files } = useDesk().plan
+  const named = files.filter(({ name }) => entries.includes(name))
+  return [
+    { place: { path, holds: 'keys', entries }, told },
+    ...named.map(({ name, entries: own, words, isTable }): ShownList => {
+      const place = { path: ['words'], file: name, holds: isTable ? 'cells' : 'word', entries: own } as const
+      return { place, told: words }
+    }),
+  ]
+}
+
 function OfClass() {
   const { plan } = useDesk()
+  const lists = useLists(['words'], listOf(plan.data, 'words'), plan.words)
   return (
     <MarksOf
       marks={{ path: ['marks'], entries: listOf(plan.data, 'marks'), looks: plan.looks }}
-      list={{ path: ['words'], holds: 'keys', entries: listOf(plan.data, 'words') }}
-      told={plan.words}
+      lists={lists}
     />
   )
 }
@@ -57,8 +85,13 @@ function OfGroup({ group, index }: { readonly group: Data; readonly index: numbe
   const { plan, change } = useDesk()
   const name = nameOf(group)
   const told = plan.groups[index]
+  const key = ownWordsKey(group)
   const path = ['groups', index, keyIn(group, 'marks')]
-  const own = valueAt(group, 'marks')
+  const own = useLists(['groups', index, keyIn(group, key)], listOf(group, key), told?.words ?? [])
+  const ofClass = useLists(['words'], listOf(plan.data, 'words'), plan.words).map(list => ({
+    ...list,
+    told: list.told.map(word => markedFor(word, told?.ofClass ?? [])),
+  }))
   const give = (marks: readonly Data[]) => {
     document.getElementById('marks-head')?.focus()
     const changes: readonly Change[] = [{ kind: 'set', path, value: marks, textAs: 'name' }]
@@ -69,7 +102,7 @@ function OfGroup({ group, index }: { readonly group: Data; readonly index: numbe
     return change(`the marks of ${name}`, [{ kind: 'remove', path }])
   }
   const marksOfClass = listOf(plan.data, 'marks')
-  if (own === undefined)
+  if (valueAt(group, 'marks') === undefined)
     return (
       <div class="begin">
         <p>Words for {name} are marked as those of the class.</p>
@@ -81,8 +114,6 @@ function OfGroup({ group, index }: { readonly group: Data; readonly index: numbe
         </button>
       </div>
     )
-  const key = ownWordsKey(group)
-  const hasWords = told !== undefined && told.ofClass.length === 0
   return (
     <>
       <p>
@@ -93,37 +124,38 @@ function OfGroup({ group, index }: { readonly group: Data; readonly index: numbe
       </p>
       <MarksOf
         marks={{ path, entries: listOf(group, 'marks'), looks: told?.looks ?? [] }}
-        list={
-          hasWords
-            ? { path: ['groups', index, keyIn(group, key)], holds: 'keys', entries: listOf(group, key) }
-            : { path: ['words'], holds: 'keys', entries: listOf(plan.data, 'words') }
-        }
-        told={hasWords ? told.words : (told?.ofClass ?? [])}
+        lists={told !== undefined && told.ofClass.length > 0 ? ofClass : own}
       />
     </>
   )
 }
 
-interface MarksOfProps {
-  readonly marks: MarksPlace
-  readonly list: ListPlace
-  readonly told: readonly ToldEntry[]
+/** A word of the class as it is marked for a group. */
+function markedFor(word: ToldEntry, marked: readonly DeskWord[]): ToldEntry {
+  return word !== null && 'text' in word ? (marked.find(({ text }) => text === word.text) ?? word) : word
 }
 
-function MarksOf({ marks, list, told }: MarksOfProps) {
-  const words = studiedWords(told)
-  const [picked, setPicked] = useState<number>()
-  const chosen = words.find(({ index }) => index === picked)
+interface MarksOfProps {
+  readonly marks: MarksPlace
+  readonly lists: readonly ShownList[]
+}
+
+function MarksOf({ marks, lists }: MarksOfProps) {
+  const words = lists.flatMap(({ place, told }, at) =>
+    studiedWords(told).map(({ word, index }) => ({ word, index, place, id: `${at} ${index}` })),
+  )
+  const [picked, setPicked] = useState<string>()
+  const chosen = words.find(({ id }) => id === picked)
   return (
     <MarkedList.Provider value={marks}>
       <ul class="preview" aria-label="Your words as they are marked">
-        {words.map(({ word, index }) => (
-          <li key={index}>
+        {words.map(({ word, id }) => (
+          <li key={id}>
             <button
               type="button"
               class="pick-word"
-              aria-expanded={picked === index}
-              onClick={() => setPicked(picked === index ? undefined : index)}
+              aria-expanded={picked === id}
+              onClick={() => setPicked(picked === id ? undefined : id)}
             >
               <WordPicture word={word} />
             </button>
@@ -138,10 +170,10 @@ function MarksOf({ marks, list, told }: MarksOfProps) {
       ) : chosen === undefined ? (
         <p>Press a word to pick letters in it and say what is to be marked.</p>
       ) : (
-        <Listed.Provider value={list}>
+        <Listed.Provider value={chosen.place}>
           <Pick
-            key={chosen.index}
-            entry={list.entries[chosen.index] ?? ''}
+            key={chosen.id}
+            entry={chosen.place.entries[chosen.index] ?? ''}
             index={chosen.index}
             word={chosen.word}
           />

@@ -40,7 +40,6 @@ export function Shown({ words }: WordsProps) {
               <button
                 type="button"
                 onClick={() => {
-                  document.getElementById('shown-head')?.focus()
                   void add({ pattern: name }, `a mark on ${title}`)
                 }}
               >

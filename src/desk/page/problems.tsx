@@ -1,5 +1,4 @@
 /** What is wrong or worth a look, in the plan's own words, each leading to where it is changed. */
-import type { Path } from '../messages.js'
 import { useDesk } from './desk-state.js'
 
 export function Problems({ errorsAlone = false }: { readonly errorsAlone?: boolean }) {
@@ -15,17 +14,12 @@ export function Problems({ errorsAlone = false }: { readonly errorsAlone?: boole
             ? line !== undefined && ` It stands in line ${line} of the file.`
             : plan.data !== null && (
                 <button type="button" onClick={() => lead(path)}>
-                  Show me {nameIn(path)}
-                  {line !== undefined && ` (line ${line})`}
+                  Show me where
+                  <span class="only-heard"> it is changed: {message}</span>
                 </button>
               )}
         </li>
       ))}
     </ul>
   )
-}
-
-/** The key that it is about. */
-function nameIn(path: Path): string {
-  return String(path.findLast(step => typeof step === 'string') ?? '')
 }

@@ -6,6 +6,7 @@ import {
   type LookedAtGroup,
   type LookedAtPlan,
   listFileEntries,
+  type Place,
   pathFinder,
 } from '../../oaktag.js'
 import type { Data, DeskFile, DeskGroup, DeskPlan, DeskWord, ToldEntry } from '../messages.js'
@@ -75,10 +76,13 @@ export function tellLists(
   }
 
   function classWords({ pictureOf }: LookedAtGroup): readonly DeskWord[] {
-    const words = looked?.words.filter(
-      ({ place }) => fold(find(place.line ?? 0, place.column)?.[0]) === 'words',
-    )
-    return (words ?? []).slice(0, 60).map(({ word }) => tellWord(word, pictureOf(word), pictures))
+    const lists = listFilesIn({ words: listOf(data, 'words') })
+    const isOfClass = ({ file: own, line = 0, column }: Place) =>
+      own === path
+        ? fold(find(line, column)?.[0]) === 'words'
+        : lists.some(name => join(dirname(path), name) === own)
+    const words = looked?.words.filter(({ place }) => isOfClass(place)) ?? []
+    return words.slice(0, 60).map(({ word }) => tellWord(word, pictureOf(word), pictures))
   }
 }
 

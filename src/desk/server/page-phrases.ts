@@ -1,7 +1,7 @@
 /** What the engine says to whoever writes a plan, said to whoever has the page before her: controls in place of keys and commands. */
 
 import type { DeskKey, DeskNames } from '../messages.js'
-import { asLabel, valueTitle } from '../plain-words.js'
+import { asLabel, titled, valueTitle } from '../plain-words.js'
 
 /** Keys of a plan itself that the page knows by another name. */
 const ofPlan: Readonly<Record<string, string>> = {
@@ -24,6 +24,10 @@ const phrases: readonly (readonly [RegExp, string])[] = [
   [/To choose yourself, write marks: in the plan\./g, 'To choose yourself, pick some under Marks.'],
   [/Add marks: to the plan that its words show/g, 'Pick marks that its words show, under Marks'],
   [/Give the plan marks that its words show/g, 'Pick marks that its words show, under Marks'],
+  [
+    /Add "inside blends: yes" to the mark for a mark there too, or "inside blends: no" to have none\./g,
+    'Choose under Marks, How it looks, whether it is marked inside blends too.',
+  ],
   [/ in the words, or /g, ', or '],
   [/or write "exactly" before the size to hold it/g, 'or choose a size of its own for it'],
   [
@@ -62,6 +66,14 @@ export function pagePhrases(names: DeskNames): (text: string, layout?: string) =
   const values =
     '\\d+x\\d+|\\d+(?: or (?:less|more))?|[a-z]+(?: [a-z]+)*?(?=[,.;]|\\)| or | and | in the plan|$| to have it)'
   const keyed = new RegExp(`(\\b[Ww]rite )?(?<![\\w-])(${inOrder.join('|')}): (${values})`, 'g')
+  const titles = new Map(names.patterns.map(each => [each.name, titled(each)]))
+  const patterns = new RegExp(
+    `(?<![\\w-])(?:${[...titles.keys()]
+      .filter(name => name.includes('-'))
+      .toSorted((one, other) => other.length - one.length)
+      .join('|')})(?![\\w-])`,
+    'g',
+  )
   const labelOf = (key: string, layout: string | undefined) => {
     const own = layout === undefined ? [] : (names.layoutKeys[layout] ?? [])
     const found: DeskKey | undefined = [...own, ...all].find(({ name }) => name === key)
@@ -73,7 +85,8 @@ export function pagePhrases(names: DeskNames): (text: string, layout?: string) =
       const title = valueTitle(key, value)
       return `${begin}${/^\d/.test(title) ? title : `“${title}”`} for “${labelOf(key, layout)}”`
     })
-    return phrases.reduce((said, [form, instead]) => said.replaceAll(form, instead), chosen)
+    const named = chosen.replaceAll(patterns, name => titles.get(name) ?? name)
+    return phrases.reduce((said, [form, instead]) => said.replaceAll(form, instead), named)
   }
   // The same is said after every change.
   const held = new Map<string, string>()
