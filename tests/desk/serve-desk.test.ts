@@ -277,6 +277,8 @@ it('shows what things would look like whatever is wrong elsewhere in the plan, a
   const { picture: address } = await picture('{"sounds":"dots"}')
   expect((await ask('GET', address, own)).body).toContain('marsh')
   expect((await picture('{"across":"900"}')).why).toContain('900')
+  // What else is said of the thing does not stand in the way of a choice.
+  expect((await picture('{"across":"19","down":"19","border":"wavy"}')).picture).toMatch(/^\/pictures\//)
 })
 
 it('says of a class file outside the folder where to put it, and of nothing else that it cannot be read', async () => {

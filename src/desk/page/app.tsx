@@ -67,7 +67,10 @@ export function App() {
   }, [isClosed])
   useEffect(keepFocus, [])
   useEffect(() => {
-    const follow = () => setView(viewNow())
+    const follow = () => {
+      setView(viewNow())
+      scrollTo(0, 0)
+    }
     addEventListener('hashchange', follow)
     return () => removeEventListener('hashchange', follow)
   }, [])

@@ -134,17 +134,32 @@ export function ChoiceField({ label, value, none, choices, id, note, commit }: C
   )
 }
 
+/** Those that she has opened: they are open when she comes back to their view. */
+const opened = new Set<string>()
+
 export function Fold({
   summary,
   children,
   id,
+  keep,
 }: {
   readonly summary: ComponentChildren
   readonly children: ComponentChildren
   readonly id?: string
+  /** Names it among all folds of the page. */
+  readonly keep?: string
 }) {
+  const [wasOpen] = useState(keep !== undefined && opened.has(keep))
   return (
-    <details class="fold">
+    <details
+      class="fold"
+      open={wasOpen}
+      onToggle={event => {
+        if (keep === undefined) return
+        if (event.currentTarget.open) opened.add(keep)
+        else opened.delete(keep)
+      }}
+    >
       <summary id={id}>{summary}</summary>
       <div class="folded">{children}</div>
     </details>

@@ -17,6 +17,7 @@ import { ChoiceField, Fold, NumberField, TextField } from './fields.js'
 import { contrasts } from './item-options.js'
 import { LeftInFile } from './left-in-file.js'
 import { PicturedChoice } from './option-fields.js'
+import { ProblemsOf } from './problems.js'
 import { ReviewField } from './review.js'
 import { RowTools } from './row-tools.js'
 import { SizeField } from './size-field.js'
@@ -45,7 +46,9 @@ export function GroupCard({ group, index, count }: GroupCardProps) {
         <RowTools list={['groups']} index={index} count={count} title={name} after="new-group" />
       </div>
       <p>{inShort(group)}</p>
+      <ProblemsOf path={['groups', index]} />
       <Fold
+        keep={`group ${index}`}
         summary={
           <>
             Change it<span class="only-heard"> the group {name}</span>

@@ -8,6 +8,7 @@ import { Colours, Pictured } from './mark-styles.js'
 import { markTitle, targetIn, wholeWords } from './mark-title.js'
 import { useMarks } from './marked-list.js'
 import { usePatternTitle } from './pattern-title.js'
+import { ProblemsOf } from './problems.js'
 import { RowTools } from './row-tools.js'
 
 const shownOfMark = [
@@ -53,7 +54,9 @@ export function MarkRow({ entry, index }: MarkRowProps) {
           after="shown-head"
         />
       </div>
+      <ProblemsOf path={[...marks.path, index]} />
       <Fold
+        keep={idAt('looks')}
         summary={
           <>
             How it looks<span class="only-heard"> {title}</span>

@@ -66,7 +66,7 @@ export function PicturedChoice({
                 checked={folded(value) === folded(each.value)}
                 onChange={() => commit(each.value)}
               />
-              <Picture item={{ ...item, [name]: each.value }} of={of} />
+              <Picture item={{ ...without(item, name), [name]: each.value }} of={of} />
               <span>{each.label}</span>
             </label>
           ))}
@@ -74,6 +74,11 @@ export function PicturedChoice({
       </Fold>
     </div>
   )
+}
+
+/** What a picture is of comes last. */
+function without(item: { readonly [key: string]: Data }, name: string): { readonly [key: string]: Data } {
+  return Object.fromEntries(Object.entries(item).filter(([key]) => folded(key) !== folded(name)))
 }
 
 /** Sorts are named by the words: what these support is asked for. */

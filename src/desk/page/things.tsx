@@ -9,6 +9,7 @@ import { Option } from './item-options.js'
 import { Picture } from './layout-picture.js'
 import { LeftInFile } from './left-in-file.js'
 import { Printer } from './printer.js'
+import { ProblemsOf } from './problems.js'
 import { Proposed } from './proposed.js'
 import { Review } from './review.js'
 import { RowTools } from './row-tools.js'
@@ -91,8 +92,10 @@ function ItemRow({ entry, index, count, before }: ItemRowProps) {
           </h4>
           <RowTools list={['print']} index={index} count={count} title={title} after="things-add" />
         </div>
+        <ProblemsOf path={['print', index]} />
         {made !== undefined && <p>{made.sheets.length === 1 ? '1 sheet' : `${made.sheets.length} sheets`}</p>}
         <Fold
+          keep={`thing ${index}`}
           summary={
             <>
               Change it<span class="only-heard"> {title}</span>
@@ -110,6 +113,7 @@ function ItemRow({ entry, index, count, before }: ItemRowProps) {
             ))}
           </div>
           <Fold
+            keep={`all of thing ${index}`}
             summary={
               <>
                 Everything else<span class="only-heard"> of {title}</span>

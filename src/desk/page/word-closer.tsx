@@ -40,6 +40,7 @@ export function WordCloser({ entry, index, word }: WordCloserProps) {
   const noPlural = textOf(entry, 'plural').toLowerCase() === 'none'
   return (
     <Fold
+      keep={idAt(index, 'closer')}
       summary={
         <>
           Look closer<span class="only-heard"> at {word.text}</span>

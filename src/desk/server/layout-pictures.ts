@@ -56,7 +56,11 @@ export function layoutPictures({ path, files, text, pictures }: Picturing): Layo
   }
 
   async function pictureOf(item: Item, of: 'sheet' | 'front' | 'back', base: Item): Promise<LayoutPicture> {
-    const placed = await placedAlone({ ...base, print: [item] })
+    const whole = await placedAlone({ ...base, print: [item] })
+    // What else is said of the thing may leave no room: then what the picture is of is shown without it.
+    const { layout = '', ...more } = item
+    const bare = { layout, ...Object.fromEntries(Object.entries(more).slice(-1)) }
+    const placed = whole.ok ? whole : await placedAlone({ ...base, print: [bare] })
     if (!placed.ok) {
       const [own] = placed.problems.filter(({ severity }) => severity === 'error')
       return { why: besidePlan(sentence(own?.message), path) }
