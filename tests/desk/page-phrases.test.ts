@@ -41,6 +41,11 @@ it.each([
     'The mark on consonant-digraph does not reach the digraph inside a blend: shrub. Add "inside blends: yes" to the mark for a mark there too, or "inside blends: no" to have none.',
     'The mark on consonant digraph does not reach the digraph inside a blend: shrub. Choose under Marks, How it looks, whether it is marked inside blends too.',
   ],
+  [
+    'bingo',
+    'Give the group more words, or leave it out with groups.',
+    'Give the group more words, or leave it out where its groups are ticked.',
+  ],
   [undefined, 'The sort is "how the word ends". By what kind of letters.', undefined],
   [undefined, 'Words are 63 pt: "stream" decides.', undefined],
 ])('says of %s: %s', (layout, text, page = text) => {

@@ -33,6 +33,15 @@ export interface HeldDesk {
   readonly close: () => void
 }
 
+/** Things are called as the page calls them, not as their files are: `"word-cards-kits"`. */
+function withTitles(text: string, items: DeskSheets['items']): string {
+  return items.reduce(
+    (told, { name, title, group }) =>
+      told.replaceAll(`"${name}"`, group === null ? title : `${title} for ${group}`),
+    text,
+  )
+}
+
 /** Which kind of thing a path of the plan leads to. */
 function layoutAt(data: Data | null, path: Path | undefined): string | undefined {
   const [key, index] = path ?? []
@@ -74,7 +83,7 @@ export function holdDesk(path: string, names: DeskNames): HeldDesk {
         find,
       }).map(({ message, advice, ...problem }) => {
         const layout = layoutAt(looked.plan.data, problem.path)
-        return { ...problem, message: said(message, layout), advice: said(advice, layout) }
+        return { ...problem, message: said(withTitles(message, items), layout), advice: said(advice, layout) }
       }),
     }
   }

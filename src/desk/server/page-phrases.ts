@@ -28,6 +28,18 @@ const phrases: readonly (readonly [RegExp, string])[] = [
     /Add "inside blends: yes" to the mark for a mark there too, or "inside blends: no" to have none\./g,
     'Choose under Marks, How it looks, whether it is marked inside blends too.',
   ],
+  [/the item's own size wins/g, 'the size chosen for it wins'],
+  [
+    /Leave "size" out of the item, or print it for (.+?) in an item of its own\./g,
+    'Choose the usual size for it, or add the same thing once more for $1 alone.',
+  ],
+  [/Give the item fewer words, or ask by/g, 'Tick fewer words for it, or ask by'],
+  [
+    /(leave (?:it|them|the group|the word) out) (?:of this item )?with (words|groups)\b/gi,
+    '$1 where its $2 are ticked',
+  ],
+  [/Name words of that group under words, or/g, 'Tick words of that group for it, or'],
+  [/Name the words of the lesson with words,/g, 'Tick the words of the lesson for it,'],
   [/ in the words, or /g, ', or '],
   [/or write "exactly" before the size to hold it/g, 'or choose a size of its own for it'],
   [
