@@ -3,8 +3,8 @@
  *
  * study words → read a plan → settle (study, deal, find every size) → draw (pieces on sheets, plain data in mm) →
  * a sheet as SVG, PNG or PDF; or `make` and `check` for all of it from a plan file. Problems are values: an answer is
- * `{ ok: true, value, problems }` or `{ ok: false, problems }`. Nothing is remembered between two calls but what the
- * caller passes in (`keepWork`).
+ * `{ ok: true, value, problems }` or `{ ok: false, problems }`. Nothing that an answer depends on is remembered between two
+ * calls but what the caller passes in (`keepWork`).
  */
 export * from './door/edits.js'
 export * from './door/find.js'

@@ -44,6 +44,8 @@ export async function deskCommand(
     ])
   }
   const { serveDesk } = await import('../desk/server/serve-desk.js')
+  const { collectSoonerWhileOpen } = await import('../door/held-plan.js')
+  collectSoonerWhileOpen()
   const desk = await serveDesk({ plan: file, out, pageFolder: join(buildFolder, 'desk') })
   signal.addEventListener('abort', desk.close)
   if (signal.aborted) desk.close()

@@ -122,6 +122,7 @@ export async function placePlan({
   return placed.ok ? { ...placed, value: placed.value.items } : placed
 }
 
+export { collectSoonerWhileOpen } from '../pipeline/collect-sooner.js'
 export { pageFonts } from '../pipeline/fonts-of-pages.js'
 export { fileState } from '../plan/disk/file-state.js'
 export type { PlacedItem, WantedSoon }

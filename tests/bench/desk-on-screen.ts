@@ -17,7 +17,11 @@ export async function changesOnScreen(
 ): Promise<OnScreen | undefined> {
   if (!hasProgram('chromium')) return undefined
   const browser = await openBrowser()
-  const atRest = () => new Promise(done => setTimeout(done, AT_REST_MS))
+  const atRest = async () => {
+    // Where the word is, and the first sheets beside it.
+    await browser.evaluate('scrollTo(0, 0)')
+    await new Promise(done => setTimeout(done, AT_REST_MS))
+  }
   const until = (change: string) => browser.evaluate<number>(`(${untilSeen})(() => { ${change} })`)
   try {
     await browser.openAddress(address, 1280)

@@ -8,7 +8,7 @@ import { performance } from 'node:perf_hooks'
 import { gzipSync } from 'node:zlib'
 import { buildFolder } from '../../src/installation.js'
 import { changesOnScreen } from './desk-on-screen.js'
-import { boardsPlan } from './reference-job.js'
+import { boardsPlan, weekPlan } from './reference-job.js'
 
 export interface DeskRow {
   readonly measure: string
@@ -20,7 +20,7 @@ const changesOfAnHour = 500
 const lines = ['wavy', 'dotted', 'double', 'dashed', 'thick']
 /** None of them is on the list of the plan: a word that stands twice is an error, and no sheets are made of it. */
 const words = ['string', 'thrush', 'finch', 'beach', 'gnat', 'wren', 'lake', 'shrub', 'otter', 'reach']
-const wordsOnScreen = ['willow', 'brook', 'swan', 'moth', 'trout']
+const wordsOnScreen = ['willow', 'brook', 'swan', 'ditch', 'trout']
 
 /** More than the list has places, so that there is always one that is not on it. */
 const pool = [
@@ -33,16 +33,10 @@ const pool = [
 
 export async function benchDesk(changes = changesOfAnHour): Promise<readonly DeskRow[]> {
   const folder = mkdtempSync(join(tmpdir(), 'oaktag-bench-desk-'))
-  const plan = boardsPlan(30).replace('consonant-digraph', 'consonant-digraph\n    line: single')
-  writeFileSync(join(folder, 'boards.yaml'), plan)
   const started = performance.now()
-  const desk = spawn(
-    process.execPath,
-    [join(buildFolder, 'src/start.cjs'), 'desk', 'boards.yaml', '--no-open'],
-    {
-      cwd: folder,
-      stdio: ['ignore', 'pipe', 'inherit'],
-    },
+  const desk = deskOn(
+    boardsPlan(30).replace('consonant-digraph', 'consonant-digraph\n    line: single'),
+    folder,
   )
   try {
     const page = await openPage(desk)
@@ -84,13 +78,14 @@ export async function benchDesk(changes = changesOfAnHour): Promise<readonly Des
       { measure: 'a changed word to the first of 30 boards', measured: inMs(byWord) },
       { measure: 'a changed line to the first of 30 boards', measured: inMs(byLine) },
       {
-        measure: 'in Chromium, a word and Enter to its first sheet on screen',
+        measure: 'in Chromium, a word and Enter to the first sheet in view',
         measured: seen === undefined ? 'no Chromium here' : inMs(seen.byWordMs),
       },
       {
-        measure: 'in Chromium, a line picked to its first sheet on screen',
+        measure: 'in Chromium, a line picked to the first sheet in view',
         measured: seen === undefined ? 'no Chromium here' : inMs(seen.byLineMs),
       },
+      ...(await wholeWeekOnScreen()),
       {
         measure: `memory before and after ${changes} changes of any kind`,
         measured: `${before} and ${after}`,
@@ -101,6 +96,37 @@ export async function benchDesk(changes = changesOfAnHour): Promise<readonly Des
     desk.kill('SIGINT')
     rmSync(folder, { recursive: true, force: true, maxRetries: 5 })
   }
+}
+
+/** The sheet that she looks at, of a week with everything in it. */
+async function wholeWeekOnScreen(): Promise<readonly DeskRow[]> {
+  const folder = mkdtempSync(join(tmpdir(), 'oaktag-bench-desk-'))
+  const desk = deskOn(weekPlan({ whole: true }).replace('digraph, ', 'digraph, line: single, '), folder)
+  try {
+    const seen = await changesOnScreen(await addressOf(desk), {
+      words: wordsOnScreen,
+      lines: lines.slice(0, -1),
+    })
+    return [
+      {
+        measure: 'a whole week, in Chromium: a word and Enter to the first sheet in view',
+        measured: seen === undefined ? 'no Chromium here' : inMs(seen.byWordMs),
+      },
+      {
+        measure: 'a whole week, in Chromium: a line picked to the first sheet in view',
+        measured: seen === undefined ? 'no Chromium here' : inMs(seen.byLineMs),
+      },
+    ]
+  } finally {
+    desk.kill('SIGINT')
+    rmSync(folder, { recursive: true, force: true, maxRetries: 5 })
+  }
+}
+
+function deskOn(plan: string, folder: string): ChildProcess {
+  writeFileSync(join(folder, 'week.yaml'), plan)
+  const command = [join(buildFolder, 'src/start.cjs'), 'desk', 'week.yaml', '--no-open']
+  return spawn(process.execPath, command, { cwd: folder, stdio: ['ignore', 'pipe', 'inherit'] })
 }
 
 type Draw = (sides: number) => number
@@ -170,14 +196,7 @@ interface Sheets {
 
 /** As a browser opens it: the address, the page, its script and style, then what is told of the plan. */
 async function openPage(desk: ChildProcess): Promise<Page> {
-  let printed = ''
-  const address = await new Promise<string>(done => {
-    desk.stdout?.setEncoding('utf8').on('data', (text: string) => {
-      printed += text
-      const found = /http:\S+/.exec(printed)?.[0]
-      if (found !== undefined) done(found)
-    })
-  })
+  const address = await addressOf(desk)
   const { origin, search } = new URL(address)
   const [cookie = ''] = (await answer(`${origin}/${search}`, {})).headers['set-cookie'] ?? []
   const headers = { cookie: cookie.split(';')[0] ?? '' }
@@ -232,6 +251,18 @@ async function openPage(desk: ChildProcess): Promise<Page> {
         sent.on('error', failed).end(JSON.stringify(body))
       }),
   }
+}
+
+/** As it prints it. */
+function addressOf(desk: ChildProcess): Promise<string> {
+  let printed = ''
+  return new Promise<string>(done => {
+    desk.stdout?.setEncoding('utf8').on('data', (text: string) => {
+      printed += text
+      const found = /http:\S+/.exec(printed)?.[0]
+      if (found !== undefined) done(found)
+    })
+  })
 }
 
 function answer(url: string, headers: Readonly<Record<string, string>>): Promise<IncomingMessage> {

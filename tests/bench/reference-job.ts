@@ -19,8 +19,11 @@ print:
 `
 }
 
-/** About thirty sheets of six kinds, one of the marks in colour. */
-export function weekPlan({ word = 'duck', color = '#aa2222' } = {}): string {
+const someThings = `print: [marked-list, blank-list, key, word-cards, open-sort, {layout: bingo, boards: 12, grid: 3x3}, call-cards, checklist]
+`
+
+/** About thirty sheets of six kinds, one of the marks in colour; or the whole week's set, of more than a hundred. */
+export function weekPlan({ word = 'duck', color = '#aa2222', whole = false } = {}): string {
   const words = [
     'marsh',
     'shrub',
@@ -41,6 +44,5 @@ ${words.map(each => `  - {word: ${each}, clue: seen by the marsh}\n`).join('')}m
   - {pattern: consonant-digraph, color: "${color}"}
   - pattern: silent-letters
   - pattern: vowel-team
-print: [marked-list, blank-list, key, word-cards, open-sort, {layout: bingo, boards: 12, grid: 3x3}, call-cards, checklist]
-`
+${whole ? 'week: yes\n' : someThings}`
 }

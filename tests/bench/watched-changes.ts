@@ -16,9 +16,10 @@ export interface WatchedChanges {
 const words = ['goat', 'crane', 'stork', 'heron', 'toad']
 const colors = ['#1a5a8a', '#225522', '#663388', '#884400', '#005a5a']
 
-export async function watchedChanges(folder: string): Promise<WatchedChanges> {
+/** @param whole whether the plan makes the whole week's set */
+export async function watchedChanges(folder: string, whole: boolean): Promise<WatchedChanges> {
   const file = join(folder, 'week.yaml')
-  writeFileSync(file, weekPlan())
+  writeFileSync(file, weekPlan({ whole }))
   const cli = join(buildFolder, 'src/start.cjs')
   const watching = spawn(process.execPath, [cli, 'make', 'week.yaml', '--watch'], {
     cwd: folder,
@@ -47,9 +48,9 @@ export async function watchedChanges(folder: string): Promise<WatchedChanges> {
     await until('Ctrl-C ends it')
     const sheets = [...told.matchAll(/(\d+) pages?/g)].reduce((sum, [, pages]) => sum + Number(pages), 0)
     const byWord: number[] = []
-    for (const word of words) byWord.push(await saved(weekPlan({ word })))
+    for (const word of words) byWord.push(await saved(weekPlan({ word, whole })))
     const byColor: number[] = []
-    for (const color of colors) byColor.push(await saved(weekPlan({ word: words.at(-1)!, color })))
+    for (const color of colors) byColor.push(await saved(weekPlan({ word: words.at(-1)!, color, whole })))
     return { sheets, wordMs: median(byWord), colorMs: median(byColor) }
   } finally {
     watching.kill('SIGINT')

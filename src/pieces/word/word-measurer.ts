@@ -13,12 +13,14 @@ export function wordMeasurer(): WordMeasurer {
   // Marks by number: told in full they are longer than all the rest of a key. Their colours take no room.
   const spanNumbers = new WeakMap<readonly MarkSpan[], number>()
   const numbers = new Map<string, number>()
+  let count = 0
   const typefaces = new Map<Typeface, number>()
   const numberOf = (spans: readonly MarkSpan[]): number => {
     const known = spanNumbers.get(spans)
     if (known !== undefined) return known
     const key = JSON.stringify(spans, withoutColour)
-    const number = numbers.get(key) ?? numbers.size
+    const number = numbers.get(key) ?? ++count
+    if (numbers.size >= MANY) numbers.clear()
     numbers.set(key, number)
     spanNumbers.set(spans, number)
     return number
