@@ -40,7 +40,7 @@ export function Division({
                 type="button"
                 class="gap"
                 aria-pressed={isParted(pieces, at)}
-                aria-label={`Part between ${letters.slice(0, at).join('')} and ${letters.slice(at).join('')}`}
+                aria-label={`Part ${title.toLowerCase()} between ${letters.slice(0, at).join('')} and ${letters.slice(at).join('')}`}
                 title={isParted(pieces, at) ? 'Join these' : 'Part these'}
                 onClick={() => write(partedAt(pieces, at))}
               >

@@ -1,6 +1,6 @@
 /** Which words of earlier weeks come back: which weeks, in which order, and how many of their words. */
 import type { Data, Path } from '../messages.js'
-import { entriesOf, isKeys, keyIn, replaced, textOf, valueAt } from '../plan-values.js'
+import { entriesOf, isKeys, keyIn, listFilesIn, replaced, textOf, valueAt } from '../plan-values.js'
 import { useDesk } from './desk-state.js'
 import { ChoiceField } from './fields.js'
 
@@ -40,11 +40,14 @@ export function ReviewField({ holder, path, whose = '', none, textAs, id }: Revi
     next.length === 0 ? pick('') : write(part === '' ? next : { from: next, share: part })
   const pick = (next: string) => {
     if (next === '') return change(says, review === undefined ? [] : [{ kind: 'remove', path }])
-    if (next === 'weeks') return write(plan.weeks.slice(0, 1))
+    if (next === 'weeks') return write(candidates.slice(-1))
     return write(next === 'yes' && share !== '' ? { share } : next)
   }
   const moveWeek = (at: number, to: number) => writeWeeks(weeks.toSpliced(at, 1).toSpliced(to, 0, weeks[at]!))
-  const others = plan.weeks.filter(each => !weeks.includes(each))
+  // This week's own lists and the class file are no earlier weeks.
+  const own = [...listFilesIn(plan.data), textOf(plan.data, 'class file')]
+  const candidates = plan.weeks.filter(each => !own.includes(each))
+  const others = candidates.filter(each => !weeks.includes(each))
   return (
     <fieldset class="review">
       <legend class="only-heard">Words of earlier weeks{whose === '' ? '' : ` for ${whose}`}</legend>
@@ -54,7 +57,7 @@ export function ReviewField({ holder, path, whose = '', none, textAs, id }: Revi
           value={kind}
           none={none}
           choices={[
-            ...(plan.weeks.length > 0 || weeks.length > 0
+            ...(candidates.length > 0 || weeks.length > 0
               ? [{ value: 'weeks', label: 'come back from the weeks named here' }]
               : []),
             { value: 'yes', label: 'come back from the weeks of the class file' },

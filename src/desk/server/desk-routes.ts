@@ -103,7 +103,9 @@ export function deskRoutes({ desk, set, pageFolder, close }: Routing): DeskRoute
       }
       case '/save': {
         const what = fieldsOf(given).what === 'pdf' ? 'pdf' : 'all'
-        return send(response, 'json', JSON.stringify(await set.save(what)))
+        const answer = await set.save(what)
+        const told = answer.ok ? answer : { ...answer, why: desk.said(answer.why) }
+        return send(response, 'json', JSON.stringify(told))
       }
       case '/close':
         response.on('close', close)

@@ -1,6 +1,6 @@
 /** The plan as the desk has it open: looked at and put on sheets anew whenever it is another, and told to every page. */
 import type { ServerResponse } from 'node:http'
-import { basename, dirname } from 'node:path'
+import { basename, dirname, join } from 'node:path'
 import { keepWork, pathFinder } from '../../oaktag.js'
 import type { Data, DeskNames, DeskSheets, Path, SeenSheet } from '../messages.js'
 import { folded, listOf, textOf } from '../plan-values.js'
@@ -22,6 +22,8 @@ export interface HeldDesk {
   readonly pictures: PictureStore
   readonly names: DeskNames
   readonly looked: () => LookedAt
+  /** What the engine says, in the words of the page. */
+  readonly said: (text: string) => string
   /** Drawn when somebody looks. */
   readonly svg: SheetRuns['svg']
   /** Looks at the plan anew where it is another than it was. */
@@ -108,7 +110,8 @@ export function holdDesk(path: string, names: DeskNames): HeldDesk {
     () => [path, ...files.asked()],
     others => {
       // Its own writing is seen here too, and is nothing new.
-      if (file.takeIn() || others.some(other => other !== path)) renew()
+      const held = [path, ...[...file.lists().keys()].map(name => join(dirname(path), name))]
+      if (file.takeIn() || others.some(other => !held.includes(other))) renew()
     },
   )
   return {
@@ -118,6 +121,7 @@ export function holdDesk(path: string, names: DeskNames): HeldDesk {
     pictures,
     names,
     looked: () => looked,
+    said,
     svg: runs.svg,
     renewIfChanged: () => {
       if (looked.plan.version !== file.version()) renew()

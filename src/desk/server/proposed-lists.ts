@@ -1,5 +1,5 @@
 /** Lists for groups that show one pattern, proposed to be taken over or left. */
-import { type FileAccess, proposeLists } from '../../oaktag.js'
+import { type FileAccess, plainName, proposeLists } from '../../oaktag.js'
 import type { ProposedLists } from '../messages.js'
 import { withPlanText } from './folder-files.js'
 import { besidePlan } from './plan-view.js'
@@ -28,6 +28,13 @@ export async function proposedLists(
   const [problem] = found.problems
   return {
     lists: found.ok ? found.value : [],
-    ...(problem === undefined ? {} : { why: besidePlan(inASentence(problem.message), plan) }),
+    ...(problem === undefined
+      ? {}
+      : {
+          why: besidePlan(inASentence(problem.message), plan).replaceAll(
+            wish.pattern,
+            plainName(wish.pattern),
+          ),
+        }),
   }
 }
