@@ -32,6 +32,10 @@ const values: Readonly<Record<string, Readonly<Record<string, string>>>> = {
     'as-taught': 'as taught: the ar of marsh is one',
     'every-phoneme': 'each for itself: the a and the r of marsh are two',
   },
+  contrast: {
+    'black-on-ivory-stock': 'black on card that is ivory itself',
+    'black-on-yellow-stock': 'black on card that is yellow itself',
+  },
   clues: { own: 'none stands there', drafts: 'our draft stands there' },
 }
 

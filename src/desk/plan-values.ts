@@ -104,6 +104,19 @@ export function replaced(
   return typeof old === 'object' ? [{ kind: 'remove', path }, come] : [come]
 }
 
+/** Undefined takes the key out. */
+export function sizeChange(
+  holder: Data | undefined,
+  path: Path,
+  value: Data | undefined,
+  textAs: string,
+): readonly Change[] {
+  if (value !== undefined) return replaced(holder, path, value, textAs)
+  const key = path.at(-1)
+  const isThere = typeof key === 'string' && valueAt(holder, key) !== undefined
+  return isThere ? [{ kind: 'remove', path }] : []
+}
+
 /** A list of words in a file of its own, as a plan names it. */
 export function isListFile(entry: Data): entry is string {
   return typeof entry === 'string' && /\.(?:txt|csv)$/i.test(entry)

@@ -7,22 +7,21 @@ import {
   keyIn,
   listChange,
   ownWordsKey,
-  replaced,
+  sizeChange,
   textChange,
   textOf,
   valueAt,
 } from '../plan-values.js'
+import { shownOfGroup } from '../shown-keys.js'
 import { idOf, useDesk } from './desk-state.js'
 import { ChoiceField, Fold, NumberField, TextField } from './fields.js'
-import { contrasts } from './item-options.js'
+import { contrastChoices } from './item-options.js'
 import { LeftInFile } from './left-in-file.js'
 import { PicturedChoice } from './option-fields.js'
 import { ProblemsOf } from './problems.js'
 import { ReviewField } from './review.js'
 import { RowTools } from './row-tools.js'
 import { SizeField } from './size-field.js'
-
-const shown = ['name', 'words', 'more words', 'size', 'marks', 'children', 'font', 'contrast', 'review']
 
 export interface GroupCardProps {
   readonly group: Data
@@ -89,9 +88,8 @@ export function GroupCard({ group, index, count }: GroupCardProps) {
           id={idOf(['groups', index, 'size'])}
           value={valueAt(group, 'size')}
           usual="as the class"
-          commit={set('size', 'the size of the words')}
-          change={value =>
-            change(`the size of the words of ${name}`, replaced(group, key('size'), value, 'name'))
+          write={value =>
+            change(`the size of the words of ${name}`, sizeChange(group, key('size'), value, 'name'))
           }
         />
         <div class="fields">
@@ -111,7 +109,7 @@ export function GroupCard({ group, index, count }: GroupCardProps) {
             label="Ink and card"
             value={textOf(group, 'contrast')}
             none="as the class"
-            choices={contrasts}
+            choices={contrastChoices}
             id={idOf(['groups', index, 'contrast'])}
             item={{ layout: 'word-cards' }}
             of="front"
@@ -126,7 +124,7 @@ export function GroupCard({ group, index, count }: GroupCardProps) {
           textAs="name"
           id={idOf(['groups', index, 'review'])}
         />
-        <LeftInFile data={group} shown={shown} path={['groups', index]} />
+        <LeftInFile data={group} shown={shownOfGroup} path={['groups', index]} />
       </Fold>
     </li>
   )

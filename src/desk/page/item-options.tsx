@@ -8,6 +8,7 @@ import {
   keyIn,
   listChange,
   listOf,
+  sizeChange,
   textChange,
   textOf,
   valueAt,
@@ -26,7 +27,16 @@ export interface OptionProps {
 }
 
 /** What is easily chosen of the colours; others are written. */
-export const contrasts = ['white on black', 'black on yellow', 'yellow on black', 'black on ivory']
+const contrasts = [
+  'white on black',
+  'black on yellow',
+  'yellow on black',
+  'black on ivory',
+  'black on ivory stock',
+  'black on yellow stock',
+]
+
+export const contrastChoices = contrasts.map(value => ({ value, label: valueTitle('contrast', value) }))
 
 export function Option({ option, entry, index, title, layout }: OptionProps) {
   const { plan, names, change } = useDesk()
@@ -42,8 +52,14 @@ export function Option({ option, entry, index, title, layout }: OptionProps) {
   const id = idOf(['print', index, name])
   const says = `${option.does}, in ${title}`
   const commit = (written: string) => change(says, textChange(entry, path, written, 'layout'))
-  const set = (data: Data) => change(says, [{ kind: 'set', path, value: data, textAs: 'layout' }])
-  if (name === 'size') return <SizeField id={id} value={value} commit={commit} change={set} />
+  if (name === 'size')
+    return (
+      <SizeField
+        id={id}
+        value={value}
+        write={size => change(says, sizeChange(entry, path, size, 'layout'))}
+      />
+    )
   if (name === 'words' || name === 'groups') {
     const all =
       name === 'words' ? allWords(plan) : listOf(plan.data, 'groups').map(group => textOf(group, 'name'))

@@ -1,6 +1,7 @@
 /** A mark of the plan: its place in the key, and how it looks. */
 import type { Data, Path } from '../messages.js'
 import { folded, keyIn, textChange, textOf } from '../plan-values.js'
+import { shownOfMark } from '../shown-keys.js'
 import { idOf, useDesk } from './desk-state.js'
 import { ChoiceField, Fold, TextField } from './fields.js'
 import { LeftInFile } from './left-in-file.js'
@@ -10,11 +11,6 @@ import { useMarks } from './marked-list.js'
 import { usePatternTitle } from './pattern-title.js'
 import { ProblemsOf } from './problems.js'
 import { RowTools } from './row-tools.js'
-
-const shownOfMark = [
-  ...['pattern', 'letters', ...wholeWords, 'place', 'inside blends'],
-  ...['line', 'outline', 'color', 'colour', 'label', 'tag', 'descenders', 'link'],
-]
 
 /** Whether its two letters may stand apart, as in cake. */
 function joins(entry: Data): boolean {

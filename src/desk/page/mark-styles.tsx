@@ -1,6 +1,5 @@
 /** Lines, outlines and colours, from pictures that the engine draws. */
 import type { NamedChoice } from '../messages.js'
-import { TextField } from './fields.js'
 
 /** Dark enough on white to be read, and apart from one another for most eyes; any other is written. */
 const colours = [
@@ -74,7 +73,14 @@ export function Colours({ value, id, pick }: Pick<PicturedProps, 'value' | 'id' 
           <span>{each.name}</span>
         </label>
       ))}
-      <TextField label="Another, as # and six digits" value={known ? '' : value} commit={pick} />
+      <label class="style">
+        <input
+          type="color"
+          value={/^#[0-9a-f]{6}$/i.test(value) ? value : '#444444'}
+          onChange={event => pick(event.currentTarget.value)}
+        />
+        <span>{known || value === '' ? 'another' : `yours: ${value}`}</span>
+      </label>
       <small>
         A colour is only ever an addition: copiers and some eyes do not show it, so give it a line of its own
         too.

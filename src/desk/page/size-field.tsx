@@ -1,16 +1,23 @@
 /** How large the words are. */
-import { useState } from 'preact/hooks'
 import type { Data } from '../messages.js'
-import { isKeys, textOf, valueAt } from '../plan-values.js'
-import { NumberField, TextField } from './fields.js'
+import { centimetres, readSize, type WordSize, writtenSize } from '../word-size.js'
+import { ChoiceField, NumberField, TextField } from './fields.js'
 
 interface SizeFieldProps {
   readonly id: string
   readonly value: Data | undefined
   /** What holds where nothing is said. */
   readonly usual?: string
-  readonly commit: (written: string) => unknown
-  readonly change: (value: Data) => unknown
+  /** Takes the key out where it is undefined. */
+  readonly write: (value: Data | undefined) => unknown
+}
+
+const beginWith: Readonly<Record<string, WordSize>> = {
+  normal: { kind: 'normal' },
+  large: { kind: 'large' },
+  points: { kind: 'points', amount: '24', exactly: false },
+  'x-height': { kind: 'x-height', amount: '6', exactly: false },
+  acuity: { kind: 'acuity', acuity: '20/200', distance: '25 cm', reserve: '' },
 }
 
 /** Large print by its size, or from what a child can read, with the caution beside it. */
@@ -18,76 +25,120 @@ export function SizeField({
   id,
   value,
   usual = 'as usual: the longest word decides',
-  commit,
-  change,
+  write,
 }: SizeFieldProps) {
-  const text = typeof value === 'string' ? value : ''
-  const acuity = isKeys(value) ? valueAt(value, 'for') : undefined
-  const kind =
-    acuity !== undefined
-      ? 'acuity'
-      : /^\d/.test(text)
-        ? 'points'
-        : text === 'large'
-          ? 'large'
-          : text === '' || text === 'normal'
-            ? 'normal'
-            : 'other'
-  const [chosen, setChosen] = useState(kind)
-  const distance = textOf(acuity, 'distance') || '25 cm'
-  const reads = textOf(acuity, 'acuity') || '20/200'
-  const pick = (next: string) => {
-    setChosen(next)
-    if (next === 'normal') commit('')
-    if (next === 'large') commit('large')
-    if (next === 'points') commit('24 pt')
-    if (next === 'acuity') change({ for: { acuity: reads, distance } })
-  }
+  const size = readSize(value)
+  const set = (next: WordSize) => write(writtenSize(next))
+  const kinds = [
+    ['normal', usual],
+    ['large', 'large print'],
+    ['points', 'so many points'],
+    ['x-height', 'a small x so many millimetres high'],
+    ['acuity', 'from what a child can read'],
+  ]
   return (
     <fieldset class="size">
       <legend id={id} tabIndex={-1}>
         Size of the words
       </legend>
-      {[
-        ['normal', usual],
-        ['large', 'large print'],
-        ['points', 'at least so many points'],
-        ['acuity', 'from what a child can read'],
-      ].map(([name = '', says]) => (
+      {kinds.map(([name = '', says]) => (
         <label key={name} class="tick">
-          <input type="radio" name={`${id}-kind`} checked={chosen === name} onChange={() => pick(name)} />
+          <input
+            type="radio"
+            name={`${id}-kind`}
+            checked={size.kind === name}
+            onChange={() => set(beginWith[name] ?? { kind: 'normal' })}
+          />
           <span>{says}</span>
         </label>
       ))}
-      {chosen === 'other' && <p>{text}</p>}
-      {chosen === 'points' && (
-        <NumberField
-          label="Points"
-          value={/^\d+/.exec(text)?.[0] ?? ''}
-          least={6}
-          most={200}
-          commit={points => commit(points === '' ? '' : `${points} pt`)}
-        />
-      )}
-      {chosen === 'acuity' && (
+      {size.kind === 'other' && <p>In the file it is {size.text}.</p>}
+      {(size.kind === 'points' || size.kind === 'x-height') && (
         <div class="fields">
-          <TextField
-            label="The child reads, such as 20/200"
-            value={reads}
-            commit={next => change({ for: { acuity: next, distance } })}
+          <NumberField
+            label={size.kind === 'points' ? 'Points' : 'Height of a small x, mm'}
+            value={size.amount}
+            least={size.kind === 'points' ? 6 : 1}
+            most={size.kind === 'points' ? 200 : 100}
+            step={0.25}
+            commit={amount => amount !== '' && set({ ...size, amount })}
           />
-          <TextField
-            label="At a distance of, such as 25 cm"
-            value={distance}
-            commit={next => change({ for: { acuity: reads, distance: next } })}
-          />
+          <label class="tick">
+            <input
+              type="checkbox"
+              checked={size.exactly}
+              onChange={event => void set({ ...size, exactly: event.currentTarget.checked })}
+            />
+            <span>exactly this size, even where that of the class is larger</span>
+          </label>
         </div>
       )}
-      {chosen !== 'normal' && (
+      {size.kind === 'acuity' && <ForChild size={size} set={set} />}
+      {size.kind !== 'normal' && (
         <p class="caution">
           A starting point: the child’s own vision specialist decides what size and contrast serve.
         </p>
       )}
     </fieldset>
+  )
+}
+
+/** The same acuity in feet, in metres and as logMAR, which is log10 of the second number over the first, in steps of 0.1. */
+const acuities = [
+  ['20/40', '6/12', '0.3'],
+  ['20/50', '6/15', '0.4'],
+  ['20/63', '6/19', '0.5'],
+  ['20/80', '6/24', '0.6'],
+  ['20/100', '6/30', '0.7'],
+  ['20/125', '6/38', '0.8'],
+  ['20/160', '6/48', '0.9'],
+  ['20/200', '6/60', '1.0'],
+  ['20/250', '6/75', '1.1'],
+  ['20/320', '6/96', '1.2'],
+  ['20/400', '6/120', '1.3'],
+].map(([feet = '', metres, logMar]) => ({ value: feet, label: `${feet}, ${metres}, logMAR ${logMar}` }))
+
+interface ForChildProps {
+  readonly size: Extract<WordSize, { kind: 'acuity' }>
+  readonly set: (next: WordSize) => unknown
+}
+
+function ForChild({ size, set }: ForChildProps) {
+  const cm = centimetres(size.distance)
+  return (
+    <div class="fields">
+      <ChoiceField
+        label="Acuity, as the specialist gave it"
+        value={size.acuity}
+        none="choose"
+        choices={acuities}
+        commit={acuity => acuity !== '' && set({ ...size, acuity })}
+      />
+      {cm === undefined ? (
+        <TextField
+          label="Read from how far away"
+          value={size.distance}
+          commit={distance => distance !== '' && set({ ...size, distance })}
+        />
+      ) : (
+        <NumberField
+          label="Read from so many cm"
+          value={cm}
+          least={2}
+          most={600}
+          step={0.5}
+          commit={next => next !== '' && set({ ...size, distance: `${next} cm` })}
+        />
+      )}
+      <NumberField
+        label="Times larger than the smallest print read"
+        value={size.reserve.replace(/\s*:\s*1$/, '')}
+        least={1}
+        most={10}
+        step={0.5}
+        note="Empty: 2."
+        commit={reserve => set({ ...size, reserve })}
+      />
+    </div>
   )
 }

@@ -2,6 +2,7 @@
 import { useState } from 'preact/hooks'
 import type { Data } from '../messages.js'
 import { listOf, textOf } from '../plan-values.js'
+import { shownOfPlan } from '../shown-keys.js'
 import { idOf, useDesk } from './desk-state.js'
 import { Fold } from './fields.js'
 import { Groups } from './groups.js'
@@ -14,13 +15,6 @@ import { Proposed } from './proposed.js'
 import { Review } from './review.js'
 import { RowTools } from './row-tools.js'
 import { Whole } from './whole.js'
-
-/** Keys of a plan that some view has a control for. */
-const shownOfPlan = [
-  ...['title', 'class', 'words', 'accent', 'count sounds', 'clues', 'marks'],
-  ...['paper', 'font', 'children', 'seed', 'week', 'print', 'groups', 'review', 'printer'],
-  ...['contrast', 'class file', 'spread'],
-]
 
 export function Things() {
   const { plan } = useDesk()

@@ -2,7 +2,7 @@
 import { keyIn, textChange, textOf } from '../plan-values.js'
 import { useDesk } from './desk-state.js'
 import { ChoiceField, NumberField, TextField } from './fields.js'
-import { contrasts } from './item-options.js'
+import { contrastChoices } from './item-options.js'
 import { PicturedChoice } from './option-fields.js'
 import { Week } from './week.js'
 
@@ -54,7 +54,7 @@ export function Whole() {
         label="Ink and card"
         value={textOf(data, 'contrast')}
         none="as usual: black on white"
-        choices={contrasts}
+        choices={contrastChoices}
         id="at-contrast"
         item={{ layout: 'word-cards' }}
         of="front"

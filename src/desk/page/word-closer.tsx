@@ -1,10 +1,12 @@
 import { writtenPieces } from '../divided.js'
 import type { Data, DeskWord } from '../messages.js'
 import { isKeys, keyIn, textChange, textOf, valueAt } from '../plan-values.js'
+import { shownOfWord } from '../shown-keys.js'
 import { useDesk } from './desk-state.js'
 import { Division } from './division.js'
 import { ChoiceField, Fold, TextField } from './fields.js'
 import { Found } from './found.js'
+import { LeftInFile } from './left-in-file.js'
 import { useList } from './listed.js'
 import { PartsField } from './parts-field.js'
 import { Pick } from './pick-letters.js'
@@ -125,7 +127,7 @@ export function WordCloser({ entry, index, word }: WordCloserProps) {
           id={idAt(index, 'sentence')}
           commit={set(['sentence'], 'sentence')}
         />
-        {plan.pictures.length > 0 && isBeside && (
+        {(plan.pictures.length > 0 || has('picture')) && isBeside && (
           <ChoiceField
             label="Your picture of it"
             value={textOf(entry, 'picture')}
@@ -136,6 +138,7 @@ export function WordCloser({ entry, index, word }: WordCloserProps) {
           />
         )}
       </div>
+      <LeftInFile data={isKeys(entry) ? entry : null} shown={shownOfWord} path={[...path, index]} />
       <Found entry={entry} index={index} word={word} />
       {word.said.length > 0 && <p>Said {word.said.join(' or ')}.</p>}
       <Pick entry={entry} index={index} word={word} />

@@ -2,7 +2,7 @@
 import { useState } from 'preact/hooks'
 import type { Change, Data, ToldEntry } from '../messages.js'
 import { pastedWords, wordEntry } from '../pasted-words.js'
-import { broughtIn, isKeys, isListFile, keyIn, textOf } from '../plan-values.js'
+import { broughtIn, entriesOf, isKeys, isListFile, keyIn, textOf } from '../plan-values.js'
 import { fetchList } from './connection.js'
 import { idOf, useDesk } from './desk-state.js'
 import { useList } from './listed.js'
@@ -25,6 +25,7 @@ export function WordRow({ entry, index, told, whose }: WordRowProps) {
   const path = isKeys(entry) ? [...list, index, keyIn(entry, 'word')] : [...list, index]
   const [gesture] = useState(() => `word ${Math.random()}`)
   const isFile = file === undefined && isListFile(entry)
+  const inner = Array.isArray(entry) ? entriesOf(entry) : undefined
   const commit = (typed: string) => {
     const more = pastedWords(typed)
     if (more.length > 1) {
@@ -38,6 +39,22 @@ export function WordRow({ entry, index, told, whose }: WordRowProps) {
     return change(`the word ${typed}`, [{ kind: 'set', path, value: typed }], `${gesture} ${index}`)
   }
   const label = `${isFile ? 'List of words' : 'Word'} ${index + 1}${whose === '' ? '' : ` of ${whose}`}`
+  if (inner !== undefined)
+    return (
+      <li class="word-row">
+        <p id={idAt(index)} tabIndex={-1}>
+          {inner.map(each => (typeof each === 'string' ? each : textOf(each, 'word'))).join(', ')}
+          <small>A list within the list. It is changed in the file.</small>
+        </p>
+        <RowTools
+          list={list}
+          index={index}
+          count={entries.length}
+          title="the list within the list"
+          after={newWordId}
+        />
+      </li>
+    )
   return (
     <li class="word-row">
       <WordField label={label} value={text} id={idAt(index)} next={newWordId} told={told} commit={commit}>
