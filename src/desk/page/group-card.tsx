@@ -146,7 +146,7 @@ function inShort(group: Data): string {
       : [
           typeof size === 'string'
             ? `${size === 'large' ? 'large print' : size}`
-            : 'print of a size for one child',
+            : 'print for one child’s sight',
         ]),
   ]
   return `${told.join(', ')}.`
@@ -190,7 +190,7 @@ function OwnWords({
       />
       {kind !== '' && isPlain && (
         <TextField
-          label="Words with blanks between"
+          label="Words, with a space between"
           value={entries.join(' ')}
           id={idOf(['groups', index, has])}
           commit={typed =>

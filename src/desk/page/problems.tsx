@@ -1,19 +1,20 @@
 /** What is wrong or worth a look, in the plan's own words, each leading to where it is changed. */
-import type { Path } from '../messages.js'
+import type { DeskProblem, Path } from '../messages.js'
 import { folded } from '../plan-values.js'
 import { useDesk } from './desk-state.js'
 
 export function Problems({ errorsAlone = false }: { readonly errorsAlone?: boolean }) {
   const { plan, sheets, lead } = useDesk()
-  const shown = sheets.problems.filter(({ severity }) => !errorsAlone || severity === 'error')
+  const shown = onceEach(sheets.problems.filter(({ severity }) => !errorsAlone || severity === 'error'))
   if (shown.length === 0) return null
   return (
     <ul class="problems">
-      {shown.map(({ severity, message, advice, path, line }, index) => (
+      {shown.map(({ severity, message, advice, path, lines }, index) => (
         <li key={index} class={severity}>
           <b>{severity === 'error' ? 'To mend' : 'To look at'}</b> {message} {advice}
           {path === undefined
-            ? line !== undefined && ` It stands in line ${line} of the file.`
+            ? lines.length > 0 &&
+              ` It stands in ${lines.length === 1 ? 'line' : 'lines'} ${lines.join(', ')} of the file.`
             : plan.data !== null && (
                 <button type="button" onClick={() => lead(path)}>
                   Show me where
@@ -24,6 +25,22 @@ export function Problems({ errorsAlone = false }: { readonly errorsAlone?: boole
       ))}
     </ul>
   )
+}
+
+/** The same slip in many lines is told once. */
+function onceEach(
+  problems: readonly DeskProblem[],
+): readonly (DeskProblem & { readonly lines: readonly number[] })[] {
+  const same = (one: DeskProblem, other: DeskProblem) =>
+    one.path === undefined &&
+    other.path === undefined &&
+    one.message === other.message &&
+    one.advice === other.advice
+  return problems.flatMap((problem, index) => {
+    if (problems.findIndex(other => other === problem || same(other, problem)) < index) return []
+    const all = problems.filter(other => other === problem || same(other, problem))
+    return [{ ...problem, lines: all.flatMap(({ line }) => line ?? []) }]
+  })
 }
 
 /** What is wrong or worth a look with a thing, a group or a mark, where it stands. */

@@ -24,7 +24,7 @@ export function Things() {
       <h2 id="things-head">Things to make</h2>
       <Whole />
       <h3>What is printed</h3>
-      {items.length === 0 && <p>Nothing by itself yet. Choose below.</p>}
+      {items.length === 0 && <p>Nothing of your own choice yet. Choose below.</p>}
       <ol class="items">
         {items.map((entry, index) => (
           <ItemRow

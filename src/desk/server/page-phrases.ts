@@ -28,6 +28,7 @@ const phrases: readonly (readonly [RegExp, string])[] = [
     /Add "inside blends: yes" to the mark for a mark there too, or "inside blends: no" to have none\./g,
     'Choose under Marks, How it looks, whether it is marked inside blends too.',
   ],
+  [/Take "exactly" away, and/g, 'Untick “exactly this size”, and'],
   [/the item's own size wins/g, 'the size chosen for it wins'],
   [
     /Leave "size" out of the item, or print it for (.+?) in an item of its own\./g,
@@ -41,7 +42,7 @@ const phrases: readonly (readonly [RegExp, string])[] = [
   [/Name words of that group under words, or/g, 'Tick words of that group for it, or'],
   [/Name the words of the lesson with words,/g, 'Tick the words of the lesson for it,'],
   [/ in the words, or /g, ', or '],
-  [/or write "exactly" before the size to hold it/g, 'or choose a size of its own for it'],
+  [/or write "exactly" before the size to hold it/g, 'or tick “exactly this size”'],
   [
     /write its parts of speech with the word, for example “Part of speech”: \[noun, verb\]/g,
     'give the word both parts of speech, under Words',
