@@ -163,4 +163,12 @@ describe('a list of words beside the plan', () => {
       readFileSync(join(inner, 'other.txt'), 'utf8'),
     ]).toEqual(['reed\n', 'reed\n'])
   })
+
+  it('is not made longer than is read again', () => {
+    const { file, onList } = openedWithList()
+    const insert = { ...reed, value: 'r'.repeat(1_000_001) }
+    const answer = file.step({ from: file.version(), changes: [insert], says: 'many' })
+    expect(answer).toEqual({ ok: false, why: expect.stringContaining('longer than is read again') })
+    expect(onList()).toBe('# ours\nreed\nmarsh\n')
+  })
 })

@@ -321,4 +321,9 @@ it('tells the words of groups and of lists beside their entries, with the marks 
   expect([mud, reed].map(svg => svg.split('<path').length > 2)).toEqual([true, false])
   expect(told.groups[0].looks).toHaveLength(1)
   expect([told.groups[1].words, texts(told.groups[1].ofClass)]).toEqual([[], ['wren', 'marsh', 'reed']])
+  // What is wrong with a word of a list leads to it.
+  writeFileSync(join(dirname(plan), 'week.csv'), 'Word,Clue\nwren,\nm4rsh,wet land\n')
+  await expect.poll(async () => (await ask('GET', '/changes', own)).body).toContain('m4rsh')
+  const sheets = (await ask('GET', '/changes', own)).body.split('event: sheets').at(-1)
+  expect(sheets).toContain('"path":["file","week.csv",1]')
 })

@@ -24,6 +24,7 @@ function viewFor([key = '', , own = '', entry]: Path): View {
   const isEntry = folded(String(key)) === 'groups' && entry !== undefined
   switch (isEntry ? folded(String(own)) : String(key).toLowerCase()) {
     case 'more-words':
+    case 'file':
     case 'words':
     case 'accent':
     case 'count sounds':

@@ -6,6 +6,7 @@ import { broughtIn, entriesOf, isKeys, isListFile, keyIn, textOf } from '../plan
 import { fetchList } from './connection.js'
 import { idOf, useDesk } from './desk-state.js'
 import { useList } from './listed.js'
+import { ProblemsOf } from './problems.js'
 import { RowTools } from './row-tools.js'
 import { WordAlone } from './word-alone.js'
 import { WordCloser } from './word-closer.js'
@@ -20,7 +21,7 @@ interface WordRowProps {
 }
 
 export function WordRow({ entry, index, told, whose }: WordRowProps) {
-  const { path: list, file, holds, entries, idAt, newWordId, change } = useList()
+  const { path: list, root, file, holds, entries, idAt, newWordId, change } = useList()
   const text = typeof entry === 'string' ? entry : textOf(entry, 'word')
   const path = isKeys(entry) ? [...list, index, keyIn(entry, 'word')] : [...list, index]
   const [gesture] = useState(() => `word ${Math.random()}`)
@@ -68,6 +69,7 @@ export function WordRow({ entry, index, told, whose }: WordRowProps) {
         title={text}
         after={newWordId}
       />
+      {told !== null && 'text' in told && <ProblemsOf path={[...root, index]} />}
       {told !== null &&
         'text' in told &&
         !isFile &&

@@ -47,6 +47,11 @@ export function versionOf({ plan, lists }: DeskTexts): string {
   return hash.digest('base64url').slice(0, 16)
 }
 
+/** More than is read when it is opened again. */
+export function isTooLong({ plan, lists }: DeskTexts): boolean {
+  return [plan, ...lists.values()].some(text => Buffer.byteLength(text) > mostBytes)
+}
+
 /** Another encoding, or no text at all: written again, it would be lost. */
 export function isStrange(text: string): boolean {
   return /[\0\uFFFD]/.test(text)

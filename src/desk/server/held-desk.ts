@@ -83,6 +83,7 @@ export function holdDesk(path: string, names: DeskNames): HeldDesk {
         refused: files.refused(),
         path,
         find,
+        lists: file.lists(),
       }).map(({ message, advice, ...problem }) => {
         const layout = layoutAt(looked.plan.data, problem.path)
         return { ...problem, message: said(withTitles(message, items), layout), advice: said(advice, layout) }

@@ -15,6 +15,7 @@ import {
   type DeskTexts,
   isSameTexts,
   isStrange,
+  isTooLong,
   readText,
   replaceFile,
   textsOnDisk,
@@ -128,6 +129,7 @@ export function openPlanFile(file: string): PlanFile {
       const after = withChanges(texts, made, changes)
       if (!after.ok) return after
       if (isSameTexts(after.texts, texts)) return { ok: true, version: versionOf(texts) }
+      if (isTooLong(after.texts)) return { ok: false, why: tooLong }
       const failed = write(texts, after.texts)
       if (failed !== undefined) return failed
       note(textsOnDisk(file, after.texts.plan, after.texts), says, gesture)
@@ -151,6 +153,8 @@ function differing(
   )
   return after.plan === before.plan ? lists : [...lists, [file, after.plan]]
 }
+
+const tooLong = 'That makes the file longer than is read again: up to 1 million signs. Nothing was changed.'
 
 type Changed = { readonly ok: true; readonly texts: DeskTexts } | { readonly ok: false; readonly why: string }
 

@@ -1,5 +1,5 @@
 /** The plan as the page is shown it: its data, and beside each word what the study tells of it. */
-import { dirname, sep } from 'node:path'
+import { dirname, join, sep } from 'node:path'
 import {
   applyEdit,
   dataAt,
@@ -8,6 +8,7 @@ import {
   isSame,
   type KeptWork,
   type LookedAtPlan,
+  listFileEntries,
   lookAtPlan,
   type PathFinder,
   type Problem,
@@ -15,7 +16,7 @@ import {
   planData,
   type Word,
 } from '../../oaktag.js'
-import type { Data, DeskPattern, DeskPlan, DeskProblem, Waits } from '../messages.js'
+import type { Data, DeskPattern, DeskPlan, DeskProblem, Path, Waits } from '../messages.js'
 import { picturesBeside, weeksBeside } from './files-beside.js'
 import { type FolderFiles, withPlanText } from './folder-files.js'
 import { drawn, tellLists } from './listed-words-view.js'
@@ -125,9 +126,10 @@ export function tellProblem(
   { severity, place, message, advice }: Problem,
   path: string,
   find: PathFinder,
+  lists: ReadonlyMap<string, string> = new Map(),
 ): DeskProblem {
   const own = place.file === path && place.line !== undefined
-  const at = own ? find(place.line, place.column) : undefined
+  const at = own ? find(place.line, place.column) : entryOfList(place, path, lists)
   const where =
     place.file === path || place.file === ''
       ? ''
@@ -139,6 +141,19 @@ export function tellProblem(
     ...(own ? { line: place.line } : {}),
     ...(at === undefined ? {} : { path: at }),
   }
+}
+
+/** Where the page has the word of a list beside the plan. */
+function entryOfList(
+  { file, line }: Problem['place'],
+  path: string,
+  lists: ReadonlyMap<string, string>,
+): Path | undefined {
+  const list = [...lists].find(([name]) => join(dirname(path), name) === file)
+  if (list === undefined) return undefined
+  const [name, text] = list
+  const index = listFileEntries({ name, text })?.findIndex(entry => entry.line === line) ?? -1
+  return index < 0 ? ['file', name] : ['file', name, index]
 }
 
 /** Files beside the plan are known by their own names. */

@@ -11,9 +11,11 @@ export interface Refusing {
   /** Of the plan. */
   readonly path: string
   readonly find: PathFinder
+  /** Lists of words beside the plan. */
+  readonly lists: ReadonlyMap<string, string>
 }
 
-export function tellProblems({ problems, refused, path, find }: Refusing): readonly DeskProblem[] {
+export function tellProblems({ problems, refused, path, find, lists }: Refusing): readonly DeskProblem[] {
   const about = (name: string) =>
     problems.find(({ message }) => message.endsWith('cannot be read') && message.includes(basename(name)))
   const outside = [...refused].map((name): DeskProblem => {
@@ -27,7 +29,7 @@ export function tellProblems({ problems, refused, path, find }: Refusing): reado
   })
   const told = new Set([...refused].map(about))
   return [
-    ...problems.filter(problem => !told.has(problem)).map(problem => tellProblem(problem, path, find)),
+    ...problems.filter(problem => !told.has(problem)).map(problem => tellProblem(problem, path, find, lists)),
     ...outside,
   ]
 }
