@@ -1,7 +1,8 @@
-import type { Art, ImageShape, TextRun } from '../../pieces/piece.js'
+import type { Box } from '../../geometry.js'
+import type { Art, ImageShape, PathShape, Shape, TextRun } from '../../pieces/piece.js'
 import type { Sheet } from '../../sheets/sheet.js'
 import { toDecimal } from '../page/decimal.js'
-import { inkBox } from '../page/ink-box.js'
+import { inkBox, shapeInkBox } from '../page/ink-box.js'
 import { sharedArts } from '../page/shared-arts.js'
 import type { ArtIds } from '../page/svg-body.js'
 import { pathOperators } from './pdf-operators.js'
@@ -21,7 +22,13 @@ export interface ArtStore {
   end(): void
 }
 
-/** Draws arts for a document, sheet by sheet: one that comes again becomes a form that pages refer to. */
+/** Shorter paths are as short as a form. */
+const LEAST_LENGTH = 500
+
+/**
+ * Draws arts for a document, sheet by sheet: one that comes again becomes a form that pages refer to, and so does a word of
+ * the lines that tell pieces and sheets apart.
+ */
 export function createArtStore(doc: PDFKit.PDFDocument): ArtStore {
   const pictures = new Map<Art['shapes'][number], PdfPicture>()
   const font = createUnseenFont(doc)
@@ -35,15 +42,50 @@ export function createArtStore(doc: PDFKit.PDFDocument): ArtStore {
     const known = forms.get(art)
     if (known) return known
     const box = inkBox(art) ?? { xMm: 0, yMm: 0, widthMm: 0, heightMm: 0 }
+    const operators = artOperators(art, font, shape =>
+      shape.kind === 'path' ? pathOperators(shape) : (pictures.get(shape)?.operators ?? ''),
+    )
+    const form = formIn(box, operators)
+    forms.set(art, form)
+    return form
+  }
+
+  function formIn({ xMm, yMm, widthMm, heightMm }: Box, operators: string): PDFKit.PDFKitReference {
     const form = doc.ref({
       Type: 'XObject',
       Subtype: 'Form',
-      BBox: [box.xMm, box.yMm, box.xMm + box.widthMm, box.yMm + box.heightMm],
+      BBox: [xMm, yMm, xMm + widthMm, yMm + heightMm],
       Resources: resourcesReference,
     })
-    form.end(Buffer.from(artOperators(art, pictures, font)))
-    forms.set(art, form)
+    form.end(Buffer.from(operators))
     return form
+  }
+
+  /** Written out where it stands for the first time; nothing is held of a shape that nobody else holds. */
+  const words = new WeakMap<PathShape, { form?: PDFKit.PDFKitReference; readonly name: string }>()
+  let wordCount = 0
+
+  function wordOperators(word: PathShape): string {
+    const known = words.get(word)
+    const box = known && shapeInkBox(word)
+    if (known === undefined || box === undefined) {
+      words.set(word, { name: `Word${++wordCount}` })
+      return pathOperators(word)
+    }
+    known.form ??= formIn(box, pathOperators(word))
+    doc.page.xobjects[known.name] = known.form
+    return `/${known.name} Do`
+  }
+
+  function pageOperators(art: Art): string {
+    usePictures(art)
+    return artOperators(art, font, shape => {
+      if (shape.kind === 'image') return pictures.get(shape)?.operators ?? ''
+      const parts = shape.words ?? [shape]
+      return parts
+        .map(part => (part.d.length < LEAST_LENGTH ? pathOperators(part) : wordOperators(part)))
+        .join('\n')
+    })
   }
 
   function usePictures(art: Art): void {
@@ -69,15 +111,11 @@ export function createArtStore(doc: PDFKit.PDFDocument): ArtStore {
         doc.page.xobjects[id] = formOf(art)
         return `/${id} Do`
       }
-      usePictures(art)
-      const operators = artOperators(art, pictures, font)
+      const operators = pageOperators(art)
       Object.assign(doc.page.fonts, font.references)
       return operators
     },
-    outlines(art) {
-      usePictures(art)
-      return artOperators({ ...art, text: [] }, pictures, font)
-    },
+    outlines: art => pageOperators({ ...art, text: [] }),
     words(run) {
       const operators = textOperators(run, font, ' ')
       Object.assign(doc.page.fonts, font.references)
@@ -90,17 +128,13 @@ export function createArtStore(doc: PDFKit.PDFDocument): ArtStore {
   }
 }
 
-type Pictures = ReadonlyMap<Art['shapes'][number], PdfPicture>
-
 function picturesOf({ pieces, furniture }: Sheet): ReadonlySet<ImageShape> {
   const arts = [...pieces.flatMap(placed => placed.piece.art), ...furniture]
   return new Set(arts.flatMap(({ art }) => art.shapes.filter(shape => shape.kind === 'image')))
 }
 
-function artOperators(art: Art, pictures: Pictures, font: UnseenFont): string {
-  const shapes = art.shapes.map(shape =>
-    shape.kind === 'path' ? pathOperators(shape) : (pictures.get(shape)?.operators ?? ''),
-  )
+function artOperators(art: Art, font: UnseenFont, operatorsOf: (shape: Shape) => string): string {
+  const shapes = art.shapes.map(operatorsOf)
   const runs = art.text.filter(run => run.text !== '').map(run => textOperators(run, font))
   return [...shapes, ...runs].filter(operators => operators !== '').join('\n')
 }
