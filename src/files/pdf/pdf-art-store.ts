@@ -5,7 +5,8 @@ import { toDecimal } from '../page/decimal.js'
 import { inkBox, shapeInkBox } from '../page/ink-box.js'
 import { sharedArts } from '../page/shared-arts.js'
 import type { ArtIds } from '../page/svg-body.js'
-import { pathOperators } from './pdf-operators.js'
+import { packedOutlines } from './packed-outlines.js'
+import { drawingOperators, pathOperators } from './pdf-operators.js'
 import { addPicture, type PdfPicture } from './pdf-picture.js'
 import { createUnseenFont, type UnseenFont } from './pdf-unseen-font.js'
 
@@ -14,8 +15,8 @@ export interface ArtStore {
   begin(sheet: Sheet): Promise<void>
   /** The operators that draw the art at its origin on the document's present page. */
   place(art: Art): string
-  /** The same without its words. */
-  outlines(art: Art): string
+  /** The operators that draw all that stands on a page of text, without its words. */
+  outlines(sheet: Sheet): string
   /** Words at their place on the page, with a space behind them, so that they do not run into what follows. */
   words(run: TextRun): string
   /** Writes what pages refer to; to be called after the last page. */
@@ -50,12 +51,17 @@ export function createArtStore(doc: PDFKit.PDFDocument): ArtStore {
     return form
   }
 
-  function formIn({ xMm, yMm, widthMm, heightMm }: Box, operators: string): PDFKit.PDFKitReference {
+  function formIn(
+    { xMm, yMm, widthMm, heightMm }: Box,
+    operators: string | Buffer,
+    packing: { readonly Filter?: 'FlateDecode' } = {},
+  ): PDFKit.PDFKitReference {
     const form = doc.ref({
       Type: 'XObject',
       Subtype: 'Form',
       BBox: [xMm, yMm, xMm + widthMm, yMm + heightMm],
       Resources: resourcesReference,
+      ...packing,
     })
     form.end(Buffer.from(operators))
     return form
@@ -115,7 +121,17 @@ export function createArtStore(doc: PDFKit.PDFDocument): ArtStore {
       Object.assign(doc.page.fonts, font.references)
       return operators
     },
-    outlines: art => pageOperators({ ...art, text: [] }),
+    outlines(sheet) {
+      if (picturesOf(sheet).size > 0)
+        return sheet.furniture
+          .map(({ art, xMm, yMm }) =>
+            drawingOperators({ art, xMm, yMm, turn: 0 }, pageOperators({ ...art, text: [] })),
+          )
+          .join('\n')
+      const box = { xMm: 0, yMm: 0, widthMm: sheet.widthMm, heightMm: sheet.heightMm }
+      doc.page.xobjects.Outlines = formIn(box, packedOutlines(sheet), { Filter: 'FlateDecode' })
+      return '/Outlines Do'
+    },
     words(run) {
       const operators = textOperators(run, font, ' ')
       Object.assign(doc.page.fonts, font.references)

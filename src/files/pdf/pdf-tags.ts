@@ -25,14 +25,11 @@ export function addSheet(
 function addBlocks(
   doc: PDFKit.PDFDocument,
   section: PDFKit.PDFStructureElement,
-  { furniture }: Sheet,
+  sheet: Sheet,
   blocks: readonly PageBlock[],
   store: ArtStore,
 ): void {
-  const outlines = furniture.map(({ art, xMm, yMm }) =>
-    drawingOperators({ art, xMm, yMm, turn: 0 }, store.outlines(art)),
-  )
-  addArtifact(doc, outlines.join('\n'))
+  addArtifact(doc, store.outlines(sheet))
   const said = (runs: readonly TextRun[]) =>
     runs.length === 0
       ? []

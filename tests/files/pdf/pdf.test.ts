@@ -3,9 +3,10 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import sharp from 'sharp'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { packedOutlines } from '../../../src/files/pdf/packed-outlines.js'
 import { sheetsToPdf } from '../../../src/files/pdf/pdf.js'
 import { createRasterizer } from '../../../src/files/raster/raster.js'
-import type { ImageShape, Shape } from '../../../src/pieces/piece.js'
+import type { ImageShape, PathShape, Shape } from '../../../src/pieces/piece.js'
 import { art, blueBar, card, marsh, reed, ring, sheet } from '../marsh-sheets.js'
 import { firstOfEach, pixelBytes } from '../page-pixels.js'
 import { expectSameInk } from '../same-ink.js'
@@ -77,6 +78,26 @@ describe('a PDF', () => {
       'word-cards',
       'bingo',
     ])
+  })
+
+  it('writes a word of lines that differ once, however many sheets it stands on', async () => {
+    const word: PathShape = { kind: 'path', d: 'M0 5Q1 0 2 5Z'.repeat(50), fill: '#000000' }
+    const line = (number: number): Shape => {
+      const last: PathShape = { kind: 'path', d: `M${number} 0L${number} 5L9 5Z`, fill: '#000000' }
+      return { kind: 'path', d: word.d + last.d, fill: '#000000', words: [word, last] }
+    }
+    const labelled = Array.from({ length: 20 }, (_, index) =>
+      sheet({ pieces: [], furniture: [{ art: art([line(index)], 'Bingo'), xMm: 10, yMm: 280 }] }),
+    )
+    const file = await sheetsToPdf({ title, parts: [{ title: 'a', sheets: labelled }] })
+    expect(file.toString('latin1').match(/\/Subtype \/Form/g)).toHaveLength(1)
+  })
+
+  it('packs what stands on a page of rows once for all files in which it stands', async () => {
+    const page = sheet({ pieces: [], bands: [{ yMm: 270, heightMm: 20 }] })
+    expect(packedOutlines(page)).toBe(packedOutlines(page))
+    const file = await sheetsToPdf({ title, parts: [{ title: 'a', sheets: [page] }] })
+    expect(file.includes(packedOutlines(page))).toBe(true)
   })
 
   it('draws an art that stands often once', async () => {
