@@ -235,9 +235,19 @@ describe.runIf(hasProgram('chromium'))('the desk in Chromium', () => {
       'groups:\n  - name: Otters\n    words: [mud, frog]\n    size: {for: {acuity: 20/200, distance: 25 cm}}\n'
     const wrong = week
       .replace('across: 2', 'across: 200')
-      .replace('- pond', '- word: pond\n    sounds: p o n d')
-    const { page, plan } = await openDesk(`${wrong}${groups}`)
-    await page.getByText('plural ponds').waitFor()
+      .replace('- thrush', '- word: thrush\n    sounds: th r u sh')
+    const more =
+      'review: [last.txt]\nspread: vowel-team\nprinter: {passes: two}\naccent: {wh: own}\nclass file: room-7.yaml\n'
+    const { page, plan } = await openDesk(
+      `${wrong.replace('- pond', '- pond\n  - list.csv\n  - more.txt')}${groups}${more}`,
+      {
+        'last.txt': 'hill\nbird\n',
+        'more.txt': 'gnat\n',
+        'list.csv': 'word,clue\nwren,a bird\n',
+        'room-7.yaml': 'children: 20\n',
+      },
+    )
+    await page.getByText('plural ponds').first().waitFor()
     for (const view of ['words', 'marks', 'things', 'sheets']) {
       await browser.evaluate(`location.hash = '#${view}'`)
       await page.locator(`#${view}-head`).waitFor()
@@ -259,7 +269,7 @@ describe.runIf(hasProgram('chromium'))('the desk in Chromium', () => {
     expect(await browser.accessibilityFaults(), 'marks of a group').toEqual([])
     await page.getByRole('button', { name: /^Undo/ }).click()
     await browser.evaluate("location.hash = '#sheets'")
-    await page.getByRole('button', { name: /^Show me/ }).click()
+    await page.getByRole('button', { name: /^Show me.*200/ }).click()
     await expect.poll(() => browser.evaluate('document.activeElement.id')).toBe('at-print-0-across')
     writeFileSync(plan, week.replace('- reed', '- heron'))
     await page.getByRole('navigation').getByRole('link', { name: 'Words' }).click()
