@@ -167,6 +167,13 @@ describe.runIf(hasProgram('chromium'))('the desk in Chromium', () => {
     const { page, onDisk } = await openDesk(week)
     const focused = () => browser.evaluate<string>(nameOfFocused)
     const said = () => page.getByRole('status').textContent()
+    await page.getByRole('button', { name: 'Take out pond' }).press('Enter')
+    await expect.poll(said).toBe('Pond taken out.')
+    await expect.poll(focused).toBe('Take out thrush')
+    await page.getByRole('button', { name: /^Undo/ }).press('Enter')
+    await expect.poll(onDisk).toBe(week)
+    // Nothing more can be undone: the keyboard goes on beside it.
+    await expect.poll(focused).toBe('Redo pond taken out')
     await page.getByRole('button', { name: 'Move marsh down' }).focus()
     for (const place of [2, 3, 4]) {
       await page.keyboard.press('Enter')
@@ -179,19 +186,13 @@ describe.runIf(hasProgram('chromium'))('the desk in Chromium', () => {
       await expect.poll(() => page.getByLabel(`Word ${place}`).inputValue()).toBe('marsh')
     }
     await expect.poll(onDisk).toBe(week)
-    await page.getByRole('button', { name: 'Take out pond' }).press('Enter')
-    await expect.poll(said).toBe('Pond taken out.')
-    await expect.poll(focused).toBe('Take out thrush')
     await page.getByRole('button', { name: /^Undo/ }).press('Enter')
-    await expect.poll(onDisk).toBe(week)
-    for (const text of [
-      week.replace('  - marsh\n  - reed\n', '  - reed\n  - marsh\n'),
-      week.replace('  - marsh\n  - reed\n  - thrush\n', '  - reed\n  - thrush\n  - marsh\n'),
-    ]) {
-      await page.keyboard.press('Enter')
-      await expect.poll(onDisk).toBe(text)
-    }
+    await expect.poll(onDisk).toBe(week.replace('  - marsh\n  - reed\n', '  - reed\n  - marsh\n'))
     await page.getByRole('button', { name: /^Redo/ }).press('Enter')
+    await expect.poll(onDisk).toBe(week)
+    await page.getByLabel('New word').fill('wren')
+    await page.getByRole('button', { name: 'Add', exact: true }).press('Enter')
+    await expect.poll(focused).toBe('New word')
     await page.getByRole('button', { name: 'Close the desk' }).press('Enter')
     await expect.poll(focused).toBe('Yes, close it')
     await page.keyboard.press('Tab')

@@ -21,7 +21,9 @@ export function keepFocus(): () => void {
     isAsked = false
     const { activeElement } = document
     const [last] = around
-    if (last === undefined || (activeElement !== null && activeElement !== document.body)) return
+    // A button that can be pressed no more is let go of only after this frame.
+    const isLost = activeElement === null || activeElement === document.body
+    if (last === undefined || !(isLost || activeElement === last.element)) return
     if (!last.element.isConnected || isOff(last.element)) nearest(around)?.focus({ preventScroll: true })
   }
   const watching = new MutationObserver(() => {
