@@ -94,7 +94,14 @@ export function holdDesk(path: string, names: DeskNames): HeldDesk {
     const text = `event: ${event}\ndata: ${JSON.stringify(value)}\n\n`
     for (const response of to) response.write(text)
   }
-  const runs = sheetRuns({ path, files, kept, seen: () => seen, told: () => tell('sheets', sheets()) })
+  const runs = sheetRuns({
+    path,
+    files,
+    kept,
+    seen: () => seen,
+    before: pictures.asked,
+    told: () => tell('sheets', sheets()),
+  })
   const beginSheets = (): void => {
     if (looked.waits === undefined) runs.begin()
     else runs.rest()

@@ -28,6 +28,8 @@ export interface Running {
   readonly kept: KeptWork
   /** What is looked at, in the order in which it is wanted. */
   readonly seen?: () => readonly SeenSheet[]
+  /** What goes before a run, such as what the page asks for at once. */
+  readonly before?: () => Promise<void>
   /** Told when there are new sheets, and when a run has ended. */
   readonly told: () => void
 }
@@ -47,7 +49,14 @@ function sentFirst(): Promise<void> {
   return new Promise(resolve => setImmediate(resolve))
 }
 
-export function sheetRuns({ path, files, kept, seen = () => [], told }: Running): SheetRuns {
+export function sheetRuns({
+  path,
+  files,
+  kept,
+  seen = () => [],
+  before = async () => {},
+  told,
+}: Running): SheetRuns {
   let controller = new AbortController()
   let running: Promise<void> = Promise.resolve()
   let state: RunState = { busy: false, older: false, items: [], problems: [] }
@@ -57,16 +66,16 @@ export function sheetRuns({ path, files, kept, seen = () => [], told }: Running)
 
   /** In place of its sheets of before; where there are none, it is told with all the others. */
   const placedSoon = async (item: PlacedItem, wanted: readonly SeenSheet[], signal: AbortSignal) => {
-    const before = state.items.find(({ name }) => name === item.name)
-    if (signal.aborted || before === undefined) return
+    const older = state.items.find(({ name }) => name === item.name)
+    if (signal.aborted || older === undefined) return
     const now = sheets.told(item)
     const others = wanted
       .filter(each => each.item === item.name)
       .flatMap(({ sheet }) => now.sheets[sheet]?.address ?? [])
-      .filter(address => !before.sheets.some(each => each.address === address))
+      .filter(address => !older.sheets.some(each => each.address === address))
     if (others.length === 0) return
     for (const address of others) sheets.draw(address)
-    state = { ...state, items: state.items.map(each => (each === before ? now : each)) }
+    state = { ...state, items: state.items.map(each => (each === older ? now : each)) }
     told()
     await sheets.asked(others)
   }
@@ -93,6 +102,7 @@ export function sheetRuns({ path, files, kept, seen = () => [], told }: Running)
       // One after the other: two runs at a time would only share the processor.
       running = running
         .then(sentFirst)
+        .then(() => (signal.aborted ? undefined : before()))
         .then(() => (signal.aborted ? undefined : run(signal)))
         .catch((error: unknown) => {
           if (signal.aborted) return

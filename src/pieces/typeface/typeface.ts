@@ -74,6 +74,8 @@ export function openTypeface(files: TypefaceFiles): Typeface | UnreadableFont {
   }
   const runs = keptOfLate<string, ShapedRun>(MANY_RUNS)
   const widths = keptOfLate<string, number>(MANY_WIDTHS)
+  // Every text of a plan is asked about for every item in which it may stand.
+  const missing = keptOfLate<string, readonly string[]>(MANY_RUNS)
   const shape = (text: string, options: ShapeOptions = {}): ShapedRun => {
     const { weight = 'regular', letterSpacingEm = 0, splitLigaturesAt = [] } = options
     const key = `${weight}|${letterSpacingEm}|${splitLigaturesAt.join(' ')}|${text}`
@@ -85,10 +87,12 @@ export function openTypeface(files: TypefaceFiles): Typeface | UnreadableFont {
     metrics: measure(regular),
     hasBold: bold !== undefined,
     missing: text =>
-      [...new Set(text)].filter(character => {
-        const codePoint = character.codePointAt(0)!
-        return !regular.draws(codePoint) && further.regular()?.draws(codePoint) !== true
-      }),
+      missing(text, () =>
+        [...new Set(text)].filter(character => {
+          const codePoint = character.codePointAt(0)!
+          return !regular.draws(codePoint) && further.regular()?.draws(codePoint) !== true
+        }),
+      ),
     shape,
     widthEm: (text, weight = 'regular') => widths(`${weight}|${text}`, () => shape(text, { weight }).widthEm),
   }
