@@ -182,3 +182,19 @@ groups: [{name: Otters, size: large}]
     expect(kept.done().decoded).toBe(2)
   })
 })
+
+it('draws again only the words that are other ones, though their whole set is fitted anew', async () => {
+  const kept = keepWork()
+  const artsWith = async (word: string) => {
+    const files = filesInMemory({ 'week.yaml': `words: [marsh, ${word}]\nprint: [word-cards]\n` })
+    const made = await putPlanOnSheets({ planFile: 'week.yaml', files, kept })
+    if (!made.ok) throw new Error(made.problems.map(formatProblem).join('\n'))
+    const pieces = made.value.items.flatMap(({ printed }) => printed.sheets.flatMap(sheet => sheet.pieces))
+    return pieces.flatMap(({ piece }) => piece.art.map(({ art }) => art))
+  }
+  const [before, after] = [await artsWith('reed'), await artsWith('frog')]
+  const marsh = before.find(({ text }) => text.some(run => run.text === 'marsh'))
+  expect(marsh).toBeDefined()
+  expect(after).toContain(marsh)
+  expect(after.some(({ text }) => text.some(run => run.text === 'frog'))).toBe(true)
+})
