@@ -48,6 +48,8 @@ it.each([
   ],
   [undefined, 'The sort is "how the word ends". By what kind of letters.', undefined],
   [undefined, 'Words are 63 pt: "stream" decides.', undefined],
+  [undefined, 'Write "words:" and under it a dash and a word on each line.', undefined],
+  [undefined, 'Write words: and under it a dash and a word on each line, or size: 24 pt.', undefined],
 ])('says of %s: %s', (layout, text, page = text) => {
   expect(said(text, layout)).toBe(page)
 })

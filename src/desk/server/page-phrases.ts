@@ -3,11 +3,16 @@
 import type { DeskKey, DeskNames } from '../messages.js'
 import { asLabel, titled, valueTitle } from '../plain-words.js'
 
-/** Keys of a plan itself that the page knows by another name. */
-const ofPlan: Readonly<Record<string, string>> = {
-  clues: 'Where you gave no clue',
-  'part of speech': 'Part of speech',
-}
+/** Keys of a plan itself that stand in sentences, by the names of their controls. */
+const ofPlan: readonly DeskKey[] = [
+  {
+    name: 'clues',
+    does: 'where you gave no clue',
+    example: 'drafts',
+    takes: 'choice',
+    choices: ['own', 'drafts'],
+  },
+]
 
 const phrases: readonly (readonly [RegExp, string])[] = [
   [
@@ -41,12 +46,8 @@ const phrases: readonly (readonly [RegExp, string])[] = [
   ],
   [/Name words of that group under words, or/g, 'Tick words of that group for it, or'],
   [/Name the words of the lesson with words,/g, 'Tick the words of the lesson for it,'],
-  [/ in the words, or /g, ', or '],
+  [/Give it a clue in the words, or /g, 'Give it a clue under Words, or '],
   [/or write "exactly" before the size to hold it/g, 'or tick “exactly this size”'],
-  [
-    /write its parts of speech with the word, for example “Part of speech”: \[noun, verb\]/g,
-    'give the word both parts of speech, under Words',
-  ],
   [
     /write its parts of speech with the word, for example "part of speech: \[noun, verb\]"/g,
     'give the word both parts of speech, under Words',
@@ -71,14 +72,37 @@ const phrases: readonly (readonly [RegExp, string])[] = [
 
 const mostHeld = 2000
 
+/** `free: (?:yes|no)|…`: each key with what it takes, and no other clause that has a colon in it. */
+function keysWithValues(keys: readonly DeskKey[]): string {
+  const forms = keys.flatMap(key => {
+    const values = valuesOf(key)
+    return values === undefined ? [] : [`${key.name}: (?:${values})`]
+  })
+  return [...new Set(forms)].toSorted((one, other) => other.length - one.length).join('|')
+}
+
+function valuesOf(key: DeskKey): string | undefined {
+  switch (key.takes) {
+    case 'number':
+      return '\\d+(?: or (?:less|more))?'
+    case 'grid':
+      return '\\d+x\\d+'
+    case 'yes or no':
+      return 'yes|no'
+    case 'choice':
+      return key.choices.toSorted((one, other) => other.length - one.length).join('|')
+    default:
+      return undefined
+  }
+}
+
 /** @param layout of the thing that it is about, where it is about one */
 export function pagePhrases(names: DeskNames): (text: string, layout?: string) => string {
   const all = [...names.itemKeys, ...Object.values(names.layoutKeys).flat()]
-  const known = [...new Set([...all.map(({ name }) => name), ...Object.keys(ofPlan)])]
-  const inOrder = known.toSorted((one, other) => other.length - one.length)
-  const values =
-    '\\d+x\\d+|\\d+(?: or (?:less|more))?|[a-z]+(?: [a-z]+)*?(?=[,.;]|\\)| or | and | in the plan|$| to have it)'
-  const keyed = new RegExp(`(\\b[Ww]rite )?(?<![\\w-])(${inOrder.join('|')}): (${values})`, 'g')
+  const keyed = new RegExp(
+    `(\\b[Ww]rite )?(?<![\\w-])(?:${keysWithValues([...all, ...ofPlan])})(?![\\w-])`,
+    'g',
+  )
   const titles = new Map(names.patterns.map(each => [each.name, titled(each)]))
   const patterns = new RegExp(
     `(?<![\\w-])(?:${[...titles.keys()]
@@ -89,11 +113,12 @@ export function pagePhrases(names: DeskNames): (text: string, layout?: string) =
   )
   const labelOf = (key: string, layout: string | undefined) => {
     const own = layout === undefined ? [] : (names.layoutKeys[layout] ?? [])
-    const found: DeskKey | undefined = [...own, ...all].find(({ name }) => name === key)
-    return ofPlan[key] ?? asLabel(found?.does ?? key)
+    const found: DeskKey | undefined = [...own, ...all, ...ofPlan].find(({ name }) => name === key)
+    return asLabel(found?.does ?? key)
   }
   const say = (text: string, layout: string | undefined): string => {
-    const chosen = text.replaceAll(keyed, (_, write: string | undefined, key: string, value: string) => {
+    const chosen = text.replaceAll(keyed, (found: string, write: string | undefined) => {
+      const [key = '', value = ''] = found.slice(write?.length ?? 0).split(': ')
       const begin = write === undefined ? '' : write.startsWith('W') ? 'Choose ' : 'choose '
       const title = valueTitle(key, value)
       return `${begin}${/^\d/.test(title) ? title : `“${title}”`} for “${labelOf(key, layout)}”`
