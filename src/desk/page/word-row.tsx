@@ -58,7 +58,14 @@ export function WordRow({ entry, index, told, whose }: WordRowProps) {
     )
   return (
     <li class="word-row">
-      <WordField label={label} value={text} id={idAt(index)} next={newWordId} told={told} commit={commit}>
+      <WordField
+        label={label}
+        value={text}
+        id={idAt(index)}
+        next={index + 1 < entries.length ? idAt(index + 1) : newWordId}
+        told={told}
+        commit={commit}
+      >
         {isFile && <NamedFile name={text} index={index} />}
       </WordField>
       <RowTools
