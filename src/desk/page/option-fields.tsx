@@ -108,43 +108,34 @@ export function SortField({
   )
 }
 
-export function GridField({
-  label,
-  value,
-  id,
-  note,
-  least,
-  most,
-  commit,
-}: Shared & { readonly least: number; readonly most: number }) {
-  const [columns = '', rows = ''] = pairIn(value)
-  const [typed, setTyped] = useState<readonly [string, string]>([columns, rows])
-  useEffect(() => setTyped([columns, rows]), [columns, rows])
+interface PairProps extends Omit<Shared, 'note'> {
+  readonly note?: string
+  readonly labels: readonly [string, string]
+  readonly least: number
+  readonly most: number
+  readonly step?: number
+  readonly written: (one: string, other: string) => string
+}
+
+/** Two numbers that are one value: nothing is written until both are there, or neither. */
+function PairField({ label, labels, value, id, note, least, most, step, written, commit }: PairProps) {
+  const [one = '', other = ''] = pairIn(value)
+  const [typed, setTyped] = useState<readonly [string, string]>([one, other])
+  useEffect(() => setTyped([one, other]), [one, other])
   const take = (next: readonly [string, string]) => {
     setTyped(next)
     if (next[0] === '' && next[1] === '') commit('')
-    else if (next[0] !== '' && next[1] !== '') commit(`${next[0]}x${next[1]}`)
+    else if (next[0] !== '' && next[1] !== '') commit(written(...next))
   }
+  const range = { least, most, ...(step === undefined ? {} : { step }) }
   return (
     <fieldset class="grid-field">
       <legend id={id} tabIndex={-1}>
         {label}
       </legend>
-      <NumberField
-        label="columns"
-        value={typed[0]}
-        least={least}
-        most={most}
-        commit={next => take([next, typed[1]])}
-      />
-      <NumberField
-        label="rows"
-        value={typed[1]}
-        least={least}
-        most={most}
-        commit={next => take([typed[0], next])}
-      />
-      <small>{note}</small>
+      <NumberField label={labels[0]} value={typed[0]} {...range} commit={next => take([next, typed[1]])} />
+      <NumberField label={labels[1]} value={typed[1]} {...range} commit={next => take([typed[0], next])} />
+      {note !== undefined && <small>{note}</small>}
     </fieldset>
   )
 }
@@ -153,39 +144,24 @@ function pairIn(value: string): readonly string[] {
   return /^([\d.]+)\s*(?:mm)?\s*(?:[x×*]|by)\s*([\d.]+)\s*(?:mm)?$/i.exec(value)?.slice(1) ?? []
 }
 
-/** In millimetres; another unit stays as it is written. */
-export function CardField({ label, value, id, commit }: Omit<Shared, 'note'>) {
-  const [width = '', height = ''] = pairIn(value)
-  const [typed, setTyped] = useState<readonly [string, string]>([width, height])
-  useEffect(() => setTyped([width, height]), [width, height])
-  if (value !== '' && width === '') return <TextField label={label} value={value} id={id} commit={commit} />
-  const take = (next: readonly [string, string]) => {
-    setTyped(next)
-    if (next[0] === '' && next[1] === '') commit('')
-    else if (next[0] !== '' && next[1] !== '') commit(`${next[0]} x ${next[1]} mm`)
-  }
+export function GridField(shared: Shared & { readonly least: number; readonly most: number }) {
   return (
-    <fieldset class="grid-field">
-      <legend id={id} tabIndex={-1}>
-        {label}
-      </legend>
-      <NumberField
-        label="wide, mm"
-        value={typed[0]}
-        least={10}
-        most={600}
-        step={0.1}
-        commit={next => take([next, typed[1]])}
-      />
-      <NumberField
-        label="high, mm"
-        value={typed[1]}
-        least={10}
-        most={600}
-        step={0.1}
-        commit={next => take([typed[0], next])}
-      />
-    </fieldset>
+    <PairField {...shared} labels={['columns', 'rows']} written={(columns, rows) => `${columns}x${rows}`} />
+  )
+}
+
+/** In millimetres; another unit stays as it is written. */
+export function CardField(shared: Omit<Shared, 'note'>) {
+  if (shared.value !== '' && pairIn(shared.value).length === 0) return <TextField {...shared} />
+  return (
+    <PairField
+      {...shared}
+      labels={['wide, mm', 'high, mm']}
+      least={10}
+      most={600}
+      step={0.1}
+      written={(width, height) => `${width} x ${height} mm`}
+    />
   )
 }
 
