@@ -17,6 +17,7 @@ it.each([
   ['a place below nothing', { ...step, changes: [{ ...change, path: ['words', -1] }] }],
   ['a path without end', { ...step, changes: [{ ...change, path: Array.from({ length: 50 }, () => 'a') }] }],
   ['a value that is no text', { ...step, changes: [{ ...change, value: 4 }] }],
+  ['a file that is no name', { ...step, changes: [{ ...change, file: 5 }] }],
   ['an unknown kind', { ...step, changes: [{ ...change, kind: 'run' }] }],
   ['changes by the thousand', { ...step, changes: Array.from({ length: 5000 }, () => change) }],
 ])('takes nothing of a step with %s', (_, value) => {

@@ -91,6 +91,7 @@ it('gives itself to its own page alone, with a policy that lets nothing else run
     '/../week.yaml',
     '/files/..%2Fweek.yaml',
     '/files/week.pdf',
+    '/files/%',
     '/sheets/9.svg',
     '/pictures/x.svg',
     '/page.html',

@@ -19,6 +19,15 @@ const mostBroughtIn = 2000
 
 const plainPlan = `words: [${standIn}]\nprint: [word-cards]\n`
 
+/** Nothing where it is no text of an address. */
+function decoded(name: string): string {
+  try {
+    return decodeURIComponent(name)
+  } catch {
+    return ''
+  }
+}
+
 export interface DeskRoutes {
   /** What a GET is answered. */
   readonly give: (pathname: string, query: URLSearchParams, response: ServerResponse) => Promise<void>
@@ -73,7 +82,7 @@ export function deskRoutes({ desk, set, pageFolder, close }: Routing): DeskRoute
       case 'styles':
         return sendFound(response, 'svg', style(own))
       case 'files':
-        return sendFound(response, 'pdf', set.pdf(decodeURIComponent(name)))
+        return sendFound(response, 'pdf', set.pdf(decoded(name)))
       default:
         return refuse(response, 404)
     }

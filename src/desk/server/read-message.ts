@@ -53,7 +53,8 @@ function isList(data: Data): data is readonly Data[] {
 function readChange(value: unknown): Change | undefined {
   const { file } = fieldsOf(value)
   const edit = readEdit(value)
-  return edit === undefined || typeof file !== 'string' ? edit : { ...edit, file }
+  if (edit === undefined || file === undefined) return edit
+  return typeof file === 'string' ? { ...edit, file } : undefined
 }
 
 function readEdit(value: unknown): Change | undefined {
