@@ -19,9 +19,12 @@ export function pastedWords(text: string): readonly PastedWord[] {
     .filter((line, _, all) => line.trim() !== '' && !(isName(line) && all.length > 1))
   const rows = tableRows(lines)
   const words = rows === undefined ? (withMeanings(lines) ?? listed(lines)) : fromTable(rows)
-  const isFirst = (word: string, index: number) =>
-    words.findIndex(other => other.word.toLowerCase() === word.toLowerCase()) === index
-  return words.filter(({ word }, index) => word !== '' && isFirst(word, index))
+  const first = new Map<string, PastedWord>()
+  for (const each of words) {
+    const key = each.word.toLowerCase()
+    if (key !== '' && !first.has(key)) first.set(key, each)
+  }
+  return [...first.values()]
 }
 
 /** `Words of week five:`, of the list below it. */

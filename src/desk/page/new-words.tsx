@@ -1,5 +1,5 @@
 /** Words that come to the list: typed one after the other, or pasted. */
-import { useRef, useState } from 'preact/hooks'
+import { useMemo, useRef, useState } from 'preact/hooks'
 import type { DeskWord, NoWordHere } from '../messages.js'
 import { type PastedWord, pastedWords, wordEntry } from '../pasted-words.js'
 import { spelling } from '../plan-values.js'
@@ -16,11 +16,11 @@ function useAdding(): (words: readonly PastedWord[]) => Promise<boolean> {
   // A list with a word a line holds nothing else.
   const entryFor = (pasted: PastedWord) => (holds === 'word' ? pasted.word : wordEntry(pasted))
   return async words => {
-    const there = list.map(spelling)
-    const isThere = ({ word }: PastedWord) => there.includes(word.toLowerCase())
+    const there = new Set(list.map(spelling))
+    const isThere = ({ word }: PastedWord) => there.has(word.toLowerCase())
     const fresh = words.filter(each => !isThere(each))
     const already = words.filter(isThere).map(({ word }) => word)
-    const besides = already.length === 0 ? '' : ` In the list already: ${already.join(', ')}.`
+    const besides = already.length === 0 ? '' : ` In the list already: ${inShort(already)}.`
     if (fresh.length === 0) {
       say(besides.trim())
       return true
@@ -30,6 +30,14 @@ function useAdding(): (words: readonly PastedWord[]) => Promise<boolean> {
     if (done) say(`Added: ${says}.${besides}`)
     return done
   }
+}
+
+/** As many as anybody looks through before they are taken. */
+const mostShown = 100
+
+function inShort(words: readonly string[]): string {
+  const more = words.length - 10
+  return more > 1 ? `${words.slice(0, 10).join(', ')} and ${more} more` : words.join(', ')
 }
 
 interface WhoseProps {
@@ -112,7 +120,7 @@ export function NewWord({ whose }: WhoseProps) {
 export function Paste({ whose }: WhoseProps) {
   const addWords = useAdding()
   const [text, setText] = useState('')
-  const words = pastedWords(text)
+  const words = useMemo(() => pastedWords(text), [text])
   const add = async () => {
     if (await addWords(words)) setText(now => (now === text ? '' : now))
   }
@@ -135,12 +143,13 @@ export function Paste({ whose }: WhoseProps) {
         </label>
         {words.length > 0 && (
           <ul class="taken" aria-label="Words that are taken from it">
-            {words.map(({ word, more }) => (
+            {words.slice(0, mostShown).map(({ word, more }) => (
               <li key={word}>
                 {word}
                 {more.clue !== undefined && <small> {more.clue}</small>}
               </li>
             ))}
+            {words.length > mostShown && <li>and {words.length - mostShown} more</li>}
           </ul>
         )}
         <button type="button" class="main" disabled={words.length === 0} onClick={() => void add()}>

@@ -59,7 +59,7 @@ export function dealBoards(wanted: BoardsWanted): Outcome<BoardDeal> {
     words,
     boards: arranged.map(board => layOut(board, grid)),
     uses: spread(countUses(subsets, words)),
-    meetings: spread(countPairs(subsets, words)),
+    meetings: meetingsOf(subsets, words),
     notes: notesOn(wanted, size, arranged),
   }
   return succeed(deal)
@@ -137,17 +137,25 @@ function countUses(subsets: readonly (readonly number[])[], words: number): numb
   return uses
 }
 
-function countPairs(subsets: readonly (readonly number[])[], words: number): number[] {
-  const pairs: number[] = []
-  const holds = subsets.map(subset => new Set(subset))
-  for (let a = 0; a < words; a++) {
-    for (let b = a + 1; b < words; b++) pairs.push(holds.filter(held => held.has(a) && held.has(b)).length)
+/** Of thousands of words there are millions of pairs, and few of them meet: only these are counted. */
+function meetingsOf(subsets: readonly (readonly number[])[], words: number): Spread {
+  const counts = new Map<number, number>()
+  for (const subset of subsets) {
+    const inOrder = subset.toSorted((a, b) => a - b)
+    for (const [at, first] of inOrder.entries())
+      for (const second of inOrder.slice(at + 1)) {
+        const pair = first * words + second
+        counts.set(pair, (counts.get(pair) ?? 0) + 1)
+      }
   }
-  return pairs
+  const met = spread([...counts.values()])
+  return counts.size < (words * (words - 1)) / 2 ? { ...met, least: 0 } : met
 }
 
 function spread(counts: readonly number[]): Spread {
-  return counts.length === 0
-    ? { least: 0, most: 0 }
-    : { least: Math.min(...counts), most: Math.max(...counts) }
+  const [first = 0, ...others] = counts
+  return others.reduce<Spread>(
+    ({ least, most }, count) => ({ least: Math.min(least, count), most: Math.max(most, count) }),
+    { least: first, most: first },
+  )
 }

@@ -28,6 +28,19 @@ const wordsOf = (board: readonly (readonly (number | null)[])[]): number[] =>
     .sort((a, b) => a - b)
 
 describe('dealing boards', () => {
+  it('tells how often words stand on boards and meet there, of a thousand words as of ten', () => {
+    const { uses, meetings } = deal({ ...asked, columns: 3, rows: 3, words: 1000, boards: 4 })
+    expect([uses, meetings]).toEqual([
+      { least: 0, most: 1 },
+      { least: 0, most: 1 },
+    ])
+    const few = deal({ ...asked, columns: 3, rows: 3, words: 8, boards: 4 })
+    expect([few.uses, few.meetings]).toEqual([
+      { least: 4, most: 4 },
+      { least: 4, most: 4 },
+    ])
+  })
+
   it('fills each board with different words, and leaves the middle free', () => {
     const { boards } = deal(asked)
     expect(boards).toHaveLength(25)
