@@ -1,7 +1,9 @@
 /** What the engine tells of a plan, as the page tells it. */
+import { readFileSync } from 'node:fs'
+import { globSync } from 'tinyglobby'
 import { expect, it } from 'vitest'
 import { namesFor } from '../../src/desk/server/desk-names.js'
-import { pagePhrases } from '../../src/desk/server/page-phrases.js'
+import { pagePhrases, phrases } from '../../src/desk/server/page-phrases.js'
 
 const said = pagePhrases(await namesFor())
 
@@ -52,4 +54,10 @@ it.each([
   [undefined, 'Write words: and under it a dash and a word on each line, or size: 24 pt.', undefined],
 ])('says of %s: %s', (layout, text, page = text) => {
   expect(said(text, layout)).toBe(page)
+})
+
+it('says otherwise only what the engine says: no sentence of which it knows is gone', () => {
+  const files = globSync(['src/**/*.ts', 'layouts/**/*.ts'], { ignore: ['src/desk/**'] })
+  const engine = files.map(file => readFileSync(file, 'utf8')).join('\n')
+  expect(phrases.map(([form]) => form).filter(form => engine.match(form) === null)).toEqual([])
 })

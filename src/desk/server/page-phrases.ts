@@ -14,7 +14,8 @@ const ofPlan: readonly DeskKey[] = [
   },
 ]
 
-const phrases: readonly (readonly [RegExp, string])[] = [
+/** Sentences of the engine, each as it stands there. */
+export const phrases: readonly (readonly [RegExp, string])[] = [
   [
     /: "oaktag find --pattern" finds some, "oaktag study" tells what your words show\./g,
     '; what your words show stands under Marks.',
@@ -56,14 +57,8 @@ const phrases: readonly (readonly [RegExp, string])[] = [
     /(?:Take|take) meant: out; for how it sounds write sounds:\./g,
     'Choose the usual one; how it sounds is said by its pieces.',
   ],
-  [
-    /Write the sounds of the words, such as sounds: sh r u b/g,
-    'Part the words into their sounds (Look closer, under Words)',
-  ],
   [/ (its|their|your) (picture|clue) in the plan\b/g, ' $1 $2 (Look closer, under Words)'],
   [/ in the plan to have it otherwise/g, ' to have it otherwise'],
-  [/\b(for “[^”]*”) in the plan\b/g, '$1'],
-  [/leave "picture" out here/g, 'choose no place for pictures here'],
   [
     /Write it in your plan as you read it, for example: printer: \{[^}]*\}/g,
     'Set it as you read it, under Things to make: Your printer',
@@ -124,7 +119,9 @@ export function pagePhrases(names: DeskNames): (text: string, layout?: string) =
       return `${begin}${/^\d/.test(title) ? title : `“${title}”`} for “${labelOf(key, layout)}”`
     })
     const named = chosen.replaceAll(patterns, name => titles.get(name) ?? name)
-    return phrases.reduce((said, [form, instead]) => said.replaceAll(form, instead), named)
+    const phrased = phrases.reduce((said, [form, instead]) => said.replaceAll(form, instead), named)
+    // A control stands on the page.
+    return phrased.replaceAll(/\b(for “[^”]*”) in the plan\b/g, '$1')
   }
   // The same is said after every change.
   const held = new Map<string, string>()
