@@ -3,6 +3,7 @@ import { join } from 'node:path'
 import sharp from 'sharp'
 import { installationFolder } from '../installation.js'
 import { stylesPage, toPng } from '../oaktag.js'
+import { deskPicture } from './desk-picture.js'
 
 /** The README's pictures: small copies of demo sheets, made after `npm run demo` by `npm run pictures`. */
 const pictures = [
@@ -36,4 +37,6 @@ await sharp(await toPng(stylesPage()))
   .threshold(128)
   .png({ palette: true, colours: 2, effort: 10 })
   .toFile(join(folder, 'styles.png'))
-process.stdout.write(`${pictures.length + 1} pictures in .pictures\n`)
+const hasDesk = await deskPicture(join(folder, 'desk.png'))
+process.stdout.write(`${pictures.length + (hasDesk ? 2 : 1)} pictures in .pictures\n`)
+if (!hasDesk) process.stdout.write('The desk’s own stays as it is: Chromium is not installed.\n')
