@@ -22,7 +22,7 @@ import { type KeptWork, keepWork } from './pipeline/kept-work.js'
 import { tellAndTakeTurns, type Watching } from './pipeline/progress.js'
 import { type ProposedGroup, proposedGroups } from './pipeline/report/proposed-groups.js'
 import { type LookedAt, toLookAt } from './pipeline/report/to-look-at.js'
-import { type SettledPlan, settlePlan } from './pipeline/settle/settle-plan.js'
+import { type SettledItem, type SettledPlan, settlePlan } from './pipeline/settle/settle-plan.js'
 import { openMaterials } from './pipeline/study/materials.js'
 import { type StudiedPlan, studyPlan } from './pipeline/study/study-plan.js'
 import { planVocabulary } from './pipeline/vocabulary.js'
@@ -208,13 +208,17 @@ async function dealAndSettle(
     first: soon?.items,
     settledOne: async ({ prepared: { job } }, done, outcome) => {
       await tellAndTakeTurns(watching, { step: 'laid out', item: job.name, done: done + 1, of })
-      if (soon?.items.includes(job.name) && isSound && outcome.ok && standsAlone(outcome.value)) {
-        const placed = await placeItem(outcome.value, kept)
-        if (placed.ok) await soon.placed(placed.value)
-      }
+      if (isSound && outcome.ok) await placeSoon(outcome.value, kept, soon)
     },
   })
   return withProblems(settled.value, [...dealt.problems, ...settled.problems])
+}
+
+/** What somebody looks at does not wait for the others; when all are imposed, it is found among what is kept. */
+async function placeSoon(item: SettledItem, kept: KeptWork, soon: WantedSoon | undefined): Promise<void> {
+  if (!soon?.items.includes(item.prepared.job.name) || !standsAlone(item)) return
+  const placed = await placeItem(item, kept)
+  if (placed.ok) await soon.placed(placed.value)
 }
 
 /** deal → settle → draw → impose, with the problems of all items. */

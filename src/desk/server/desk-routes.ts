@@ -7,7 +7,7 @@ import { listFilesIn } from '../plan-values.js'
 import { withPlanText } from './folder-files.js'
 import type { HeldDesk } from './held-desk.js'
 import { layoutPictures } from './layout-pictures.js'
-import { standIn } from './plan-view.js'
+import { plainPlan } from './plan-view.js'
 import { proposedLists } from './proposed-lists.js'
 import { fieldsOf, readItem, readSeenSheets, readStep, readTypedWords } from './read-message.js'
 import { refuse, send, sendFound } from './responses.js'
@@ -16,8 +16,6 @@ import { tellTyped } from './word-view.js'
 
 /** Of a list's file into the plan: more than a year of words. */
 const mostBroughtIn = 2000
-
-const plainPlan = `words: [${standIn}]\nprint: [word-cards]\n`
 
 /** Nothing where it is no text of an address. */
 function decoded(name: string): string {

@@ -10,7 +10,7 @@ import {
   pathFinder,
 } from '../../oaktag.js'
 import type { Data, DeskFile, DeskGroup, DeskPlan, DeskWord, ToldEntry } from '../messages.js'
-import { listFilesIn, listOf, ownWordsKey } from '../plan-values.js'
+import { folded, listFilesIn, listOf, ownWordsKey } from '../plan-values.js'
 import { isStrange } from './desk-texts.js'
 import type { Pictures } from './picture-store.js'
 import type { PlanFile } from './plan-file.js'
@@ -121,9 +121,7 @@ function keyOf(path: readonly (string | number)[]): string {
 }
 
 function fold(step: string | number | undefined): string {
-  return String(step)
-    .toLowerCase()
-    .replaceAll(/[\s_-]+/g, '-')
+  return folded(String(step))
 }
 
 /** A word that the plan's reading left out, studied by itself, or what keeps it from being one. */

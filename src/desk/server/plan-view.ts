@@ -25,7 +25,10 @@ import type { PlanFile } from './plan-file.js'
 import { inASentence } from './word-view.js'
 
 /** A word of ours where she has none yet. */
-export const standIn = 'reed'
+const standIn = 'reed'
+
+/** A plan of ours, for what is to be seen while hers cannot be read or has no words. */
+export const plainPlan = `words: [${standIn}]\nprint: [word-cards]\n`
 
 export interface LookedAt {
   readonly plan: DeskPlan

@@ -2,11 +2,8 @@
 import { type FileAccess, plainName, proposeLists } from '../../oaktag.js'
 import type { ProposedLists } from '../messages.js'
 import { withPlanText } from './folder-files.js'
-import { besidePlan } from './plan-view.js'
+import { besidePlan, plainPlan } from './plan-view.js'
 import { inASentence } from './word-view.js'
-
-/** A plan that has no words yet still has lists proposed. */
-const standIn = 'words: [reed]\nprint: [word-cards]\n'
 
 export async function proposedLists(
   plan: string,
@@ -24,7 +21,8 @@ export async function proposedLists(
     words: number('words', 8, [3, 40]),
   }
   const own = await proposeLists({ ...wish, files })
-  const found = own.ok ? own : await proposeLists({ ...wish, files: withPlanText(files, plan, standIn) })
+  // A plan that has no words yet still has lists proposed.
+  const found = own.ok ? own : await proposeLists({ ...wish, files: withPlanText(files, plan, plainPlan) })
   const [problem] = found.problems
   return {
     lists: found.ok ? found.value : [],
