@@ -236,6 +236,27 @@ describe.runIf(hasProgram('chromium'))('the desk in Chromium', () => {
     expect(browser.complaints()).toEqual([])
   })
 
+  it('shows what is picked while the plan does not have it yet, whatever else comes to the page', async () => {
+    const { page, plan, onDisk } = await openDesk(week)
+    await browser.evaluate("location.hash = '#marks'")
+    await page.locator('summary', { hasText: 'How it looks' }).click()
+    let letGo = () => {}
+    const held = new Promise<void>(done => {
+      letGo = done
+    })
+    await page.route('**/step', async route => {
+      await held
+      await route.continue()
+    })
+    await page.getByLabel('dotted').check()
+    writeFileSync(plan, `${week}# ours\n`)
+    await page.getByRole('button', { name: 'Undo what another program changed' }).waitFor()
+    expect(await page.getByLabel('dotted').isChecked()).toBe(true)
+    letGo()
+    await expect.poll(onDisk).toBe(`${week.replace('wavy', 'dotted')}# ours\n`)
+    await page.unroute('**/step')
+  })
+
   it('has no barrier in any view, and never scrolls sideways: at 200 % zoom, on a telephone', async () => {
     // A name as long as may be, without a blank.
     const name = `Otters${'s'.repeat(54)}`

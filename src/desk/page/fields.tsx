@@ -2,6 +2,7 @@
 import type { ComponentChildren } from 'preact'
 import { useEffect, useId, useRef, useState } from 'preact/hooks'
 import { folded } from '../plan-values.js'
+import { usePicked } from './use-picked.js'
 
 export interface TextFieldProps {
   readonly label: string
@@ -116,18 +117,19 @@ export interface ChoiceFieldProps {
 export function ChoiceField({ label, value, none, choices, id, note, commit }: ChoiceFieldProps) {
   const own = useId()
   const all = asChoices(choices)
-  const known = all.find(each => folded(each.value) === folded(value))?.value
+  const [shown, pick] = usePicked(value, commit)
+  const known = all.find(each => folded(each.value) === folded(shown))?.value
   return (
     <label class="field short">
       <span>{label}</span>
-      <select id={id ?? own} value={known ?? value} onChange={event => commit(event.currentTarget.value)}>
+      <select id={id ?? own} value={known ?? shown} onChange={event => pick(event.currentTarget.value)}>
         <option value="">{none}</option>
         {all.map(each => (
           <option key={each.value} value={each.value}>
             {each.label}
           </option>
         ))}
-        {value !== '' && known === undefined && <option value={value}>{value}</option>}
+        {shown !== '' && known === undefined && <option value={shown}>{shown}</option>}
       </select>
       {note !== undefined && note !== '' && <small>{note}</small>}
     </label>

@@ -1,5 +1,6 @@
 /** Lines, outlines and colours, from pictures that the engine draws. */
 import type { NamedChoice } from '../messages.js'
+import { usePicked } from './use-picked.js'
 
 /** Dark enough on white to be read, and apart from one another for most eyes; any other is written. */
 const colours = [
@@ -20,7 +21,8 @@ export interface PicturedProps {
 }
 
 /** Each style under letters, as the engine draws it. */
-export function Pictured({ legend, kind, choices, value, id, pick }: PicturedProps) {
+export function Pictured({ legend, kind, choices, value, id, pick: commit }: PicturedProps) {
+  const [shown, pick] = usePicked(value, commit)
   const group = `${id}-choice`
   return (
     <fieldset class="pictured">
@@ -28,7 +30,7 @@ export function Pictured({ legend, kind, choices, value, id, pick }: PicturedPro
         {legend}
       </legend>
       <label class="style">
-        <input type="radio" name={group} checked={value === ''} onChange={() => pick('')} />
+        <input type="radio" name={group} checked={shown === ''} onChange={() => pick('')} />
         <span>none chosen</span>
       </label>
       {choices.map(({ name }) => (
@@ -36,7 +38,7 @@ export function Pictured({ legend, kind, choices, value, id, pick }: PicturedPro
           <input
             type="radio"
             name={group}
-            checked={value.toLowerCase() === name}
+            checked={shown.toLowerCase() === name}
             onChange={() => pick(name)}
           />
           <img src={`/styles/${kind}-${name}.svg`} alt="" loading="lazy" />
@@ -47,16 +49,17 @@ export function Pictured({ legend, kind, choices, value, id, pick }: PicturedPro
   )
 }
 
-export function Colours({ value, id, pick }: Pick<PicturedProps, 'value' | 'id' | 'pick'>) {
+export function Colours({ value, id, pick: commit }: Pick<PicturedProps, 'value' | 'id' | 'pick'>) {
+  const [shown, pick] = usePicked(value, commit)
   const group = `${id}-choice`
-  const known = colours.some(each => each.value === value.toLowerCase() || each.name === value.toLowerCase())
+  const known = colours.some(each => each.value === shown.toLowerCase() || each.name === shown.toLowerCase())
   return (
     <fieldset class="pictured">
       <legend id={id} tabIndex={-1}>
         Colour
       </legend>
       <label class="style">
-        <input type="radio" name={group} checked={value === ''} onChange={() => pick('')} />
+        <input type="radio" name={group} checked={shown === ''} onChange={() => pick('')} />
         <span>black</span>
       </label>
       {colours.map(each => (
@@ -64,7 +67,7 @@ export function Colours({ value, id, pick }: Pick<PicturedProps, 'value' | 'id' 
           <input
             type="radio"
             name={group}
-            checked={value.toLowerCase() === each.value || value.toLowerCase() === each.name}
+            checked={shown.toLowerCase() === each.value || shown.toLowerCase() === each.name}
             onChange={() => pick(each.value)}
           />
           <svg width="28" height="16" aria-hidden="true">
@@ -76,10 +79,10 @@ export function Colours({ value, id, pick }: Pick<PicturedProps, 'value' | 'id' 
       <label class="style">
         <input
           type="color"
-          value={/^#[0-9a-f]{6}$/i.test(value) ? value : '#444444'}
+          value={/^#[0-9a-f]{6}$/i.test(shown) ? shown : '#444444'}
           onChange={event => pick(event.currentTarget.value)}
         />
-        <span>{known || value === '' ? 'another' : `yours: ${value}`}</span>
+        <span>{known || shown === '' ? 'another' : `yours: ${shown}`}</span>
       </label>
       <small>
         A colour is only ever an addition: copiers and some eyes do not show it, so give it a line of its own

@@ -6,6 +6,7 @@ import { fetchSorts } from './connection.js'
 import { useDesk } from './desk-state.js'
 import { asChoices, type Choice, ChoiceField, Fold, NumberField, TextField } from './fields.js'
 import { Picture } from './layout-picture.js'
+import { usePicked } from './use-picked.js'
 
 interface Shared {
   readonly label: string
@@ -38,17 +39,18 @@ export function PicturedChoice({
   item,
   of,
 }: PicturedChoiceProps) {
+  const [shown, pick] = usePicked(value, commit)
   const group = useId()
   return (
     <div class="pictured-choice">
       <ChoiceField
         label={label}
-        value={value}
+        value={shown}
         none={none}
         choices={choices}
         id={id}
         {...(note === undefined ? {} : { note })}
-        commit={commit}
+        commit={pick}
       />
       <Fold
         summary={
@@ -63,8 +65,8 @@ export function PicturedChoice({
               <input
                 type="radio"
                 name={group}
-                checked={folded(value) === folded(each.value)}
-                onChange={() => commit(each.value)}
+                checked={folded(shown) === folded(each.value)}
+                onChange={() => pick(each.value)}
               />
               <Picture item={{ ...without(item, name), [name]: each.value }} of={of} />
               <span>{each.label}</span>

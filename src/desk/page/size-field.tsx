@@ -2,6 +2,7 @@
 import type { Data } from '../messages.js'
 import { centimetres, readSize, type WordSize, writtenSize } from '../word-size.js'
 import { ChoiceField, NumberField, TextField } from './fields.js'
+import { usePicked } from './use-picked.js'
 
 interface SizeFieldProps {
   readonly id: string
@@ -29,6 +30,7 @@ export function SizeField({
 }: SizeFieldProps) {
   const size = readSize(value)
   const set = (next: WordSize) => write(writtenSize(next))
+  const [kind, pickKind] = usePicked<string>(size.kind, next => set(beginWith[next] ?? { kind: 'normal' }))
   const kinds = [
     ['normal', usual],
     ['large', 'large print'],
@@ -43,12 +45,7 @@ export function SizeField({
       </legend>
       {kinds.map(([name = '', says]) => (
         <label key={name} class="tick">
-          <input
-            type="radio"
-            name={`${id}-kind`}
-            checked={size.kind === name}
-            onChange={() => set(beginWith[name] ?? { kind: 'normal' })}
-          />
+          <input type="radio" name={`${id}-kind`} checked={kind === name} onChange={() => pickKind(name)} />
           <span>{says}</span>
         </label>
       ))}
