@@ -15,10 +15,17 @@ export interface PathShape {
     readonly cap?: 'butt' | 'round'
   }
   /**
-   * Of a line of text, the same outline word by word: a word that stands in the same place of another line is the same shape, so that
-   * what draws lines can take it from there.
+   * Of a line of text, the same outline word by word: a word that stands in another line too is the same shape there, so that what
+   * draws lines can take it from there.
    */
-  readonly words?: readonly PathShape[]
+  readonly words?: readonly PlacedWord[]
+}
+
+/** A word of a line of text: its outline, and where the left end of its baseline stands, which is the outline's origin. */
+export interface PlacedWord {
+  readonly outline: PathShape
+  readonly xMm: number
+  readonly yMm: number
 }
 
 /** A teacher's picture, whole, inside `box`. */

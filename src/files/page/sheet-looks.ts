@@ -55,9 +55,9 @@ function pictureApart({ bytes, ...about }: ImageShape): readonly [Uint8Array, ob
   return [bytes, about]
 }
 
-/** The words of a line are told by the line. */
-function pathApart({ d, words: _ofLine, ...about }: PathShape): readonly [string, object] {
-  return [d, about]
+/** The words of a line are told by the line, and where each stands by its place: a picture has it on whole pixels. */
+function pathApart({ d, words = [], ...about }: PathShape): readonly [string, object] {
+  return [d, { ...about, places: words.flatMap(({ xMm, yMm }) => [xMm, yMm]) }]
 }
 
 function digestOf(told: unknown): string {

@@ -1,5 +1,5 @@
 import type { Box } from '../../geometry.js'
-import type { Art, ImageShape, PathShape, Shape, TextRun } from '../../pieces/piece.js'
+import type { Art, ImageShape, PathShape, PlacedWord, Shape, TextRun } from '../../pieces/piece.js'
 import type { Sheet } from '../../sheets/sheet.js'
 import { toDecimal } from '../page/decimal.js'
 import { inkBox, shapeInkBox } from '../page/ink-box.js'
@@ -83,14 +83,17 @@ export function createArtStore(doc: PDFKit.PDFDocument): ArtStore {
     return `/${known.name} Do`
   }
 
+  function placedOperators({ outline, xMm, yMm }: PlacedWord): string {
+    const operators = outline.d.length < LEAST_LENGTH ? pathOperators(outline) : wordOperators(outline)
+    if (xMm === 0 && yMm === 0) return operators
+    return `q 1 0 0 1 ${toDecimal(xMm)} ${toDecimal(yMm)} cm\n${operators}\nQ`
+  }
+
   function pageOperators(art: Art): string {
     usePictures(art)
     return artOperators(art, font, shape => {
       if (shape.kind === 'image') return pictures.get(shape)?.operators ?? ''
-      const parts = shape.words ?? [shape]
-      return parts
-        .map(part => (part.d.length < LEAST_LENGTH ? pathOperators(part) : wordOperators(part)))
-        .join('\n')
+      return (shape.words ?? [{ outline: shape, xMm: 0, yMm: 0 }]).map(placedOperators).join('\n')
     })
   }
 

@@ -1,5 +1,6 @@
 import { blankPage, paintSprite } from '../raster/compose.js'
-import { runNumbers, type Sprite } from '../raster/sprite.js'
+import type { PlacedSprites } from '../raster/raster.js'
+import { runNumbers } from '../raster/sprite.js'
 import { type BitString, bitString } from './bit-string.js'
 import { codeRow, type RowsOfBytes, rowsOfBytes, sameUntil } from './code-row.js'
 import { rowBytes } from './pixels.js'
@@ -44,8 +45,8 @@ const KEPT_MEMORY = 2 ** 20
 const bits = bitString()
 let memory: Uint8Array = new Uint8Array(0)
 
-/** The art's shapes, painted one over the other; undefined where none has ink. */
-export function codeArt(sprites: readonly Sprite[], channels: 1 | 3): CodedArt | undefined {
+/** Shapes painted one over the other, each so far from the art's origin; undefined where none has ink. */
+export function codeArt(sprites: PlacedSprites, channels: 1 | 3): CodedArt | undefined {
   const spans = spansOf(sprites)
   if (spans === undefined) return undefined
   const { left, right, top, bottom } = spans
@@ -53,7 +54,7 @@ export function codeArt(sprites: readonly Sprite[], channels: 1 | 3): CodedArt |
   // A white row above and one below, so that every row has one over it.
   const page = blankPage(right - left, height + 2, channels, memory)
   if (page.bytes.length <= KEPT_MEMORY && page.bytes.length > memory.length) memory = page.bytes
-  for (const sprite of sprites) paintSprite(page, sprite, -left, 1 - top)
+  for (const { sprite, x, y } of sprites) paintSprite(page, sprite, x - left, y + 1 - top)
   const rows = rowsOfBytes(page.bytes, rowBytes(page.widthPx, channels))
   const canvas: Canvas = { rows, channels, leftPx: left }
   const firsts = new Int32Array(height + 2)
@@ -173,14 +174,16 @@ interface Spans {
 /** A run's row, column and length in one number, so that sorting numbers sorts runs. */
 const [ROW, COLUMN, MIDDLE] = [2 ** 34, 2 ** 17, 2 ** 16]
 
-function spansOf(sprites: readonly Sprite[]): Spans | undefined {
-  const count = sprites.reduce((sum, { runs }) => sum + runs.length, 0) / runNumbers
+function spansOf(sprites: PlacedSprites): Spans | undefined {
+  const count = sprites.reduce((sum, { sprite }) => sum + sprite.runs.length, 0) / runNumbers
   if (count === 0) return undefined
   const keys = new Float64Array(count)
   let end = 0
-  for (const { runs } of sprites)
+  for (const { sprite, x, y } of sprites) {
+    const { runs } = sprite
     for (let run = 0; run < runs.length; run += runNumbers)
-      keys[end++] = (runs[run]! + MIDDLE) * ROW + (runs[run + 1]! + MIDDLE) * COLUMN + runs[run + 2]!
+      keys[end++] = (runs[run]! + y + MIDDLE) * ROW + (runs[run + 1]! + x + MIDDLE) * COLUMN + runs[run + 2]!
+  }
   if (sprites.length > 1) keys.sort()
   const rowOf = (key: number): number => Math.floor(key / ROW) - MIDDLE
   const top = rowOf(keys[0]!)

@@ -1,4 +1,4 @@
-import type { PreparedSheet } from '../raster/raster.js'
+import type { PlacedSprites, PreparedSheet } from '../raster/raster.js'
 import type { Sprite } from '../raster/sprite.js'
 import { type CodedArt, codeArt } from './coded-art.js'
 import type { PlacedCodes } from './coded-page.js'
@@ -24,8 +24,10 @@ export function codedArts(keptBytes = KEPT_BYTES): (page: PreparedSheet) => read
     return known
   }
 
-  function codes(sprites: readonly Sprite[], channels: 1 | 3): CodedArt | undefined {
-    const key = `${channels} ${sprites.map(numberOf).join(' ')}`
+  /** Of shapes each so far from the first of them. */
+  function codes(sprites: PlacedSprites, channels: 1 | 3): CodedArt | undefined {
+    const places = sprites.map(({ sprite, x, y }) => `${numberOf(sprite)} ${x} ${y}`)
+    const key = `${channels} ${places.join(' ')}`
     if (late.has(key)) return late.get(key)
     const art = earlier.has(key) ? earlier.get(key) : codeArt(sprites, channels)
     if (bytes > keptBytes) {
@@ -41,9 +43,11 @@ export function codedArts(keptBytes = KEPT_BYTES): (page: PreparedSheet) => read
   }
 
   return ({ drawings, channels }) =>
-    drawings.flatMap(({ sprites, x, y }) =>
+    drawings.flatMap(sprites =>
       standApart(sprites).flatMap(part => {
-        const art = codes(part, channels)
+        const { x, y } = part[0]!
+        const fromFirst = part.map(each => ({ sprite: each.sprite, x: each.x - x, y: each.y - y }))
+        const art = codes(fromFirst, channels)
         return art === undefined ? [] : [{ art, x, y }]
       }),
     )

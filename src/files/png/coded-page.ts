@@ -1,5 +1,5 @@
 import { blankPage, paintSprite } from '../raster/compose.js'
-import type { PlacedSprites, PreparedSheet } from '../raster/raster.js'
+import type { PlacedSprite, PreparedSheet } from '../raster/raster.js'
 import { runNumbers } from '../raster/sprite.js'
 import { type BitString, bitString } from './bit-string.js'
 import { codeRow, rowsOfBytes } from './code-row.js'
@@ -208,8 +208,9 @@ function paintedRows({ widthPx, channels, drawings }: PreparedSheet): PaintedRow
   const stride = rowBytes(widthPx, channels)
   return (bits, from, to, sumBefore, sumsBefore) => {
     const strip = blankPage(widthPx, to - from + 1, channels)
-    for (const { sprites, x, y } of drawings.filter(each => reaches(each, from - 1, to)))
-      for (const sprite of sprites) paintSprite(strip, sprite, x, y - from + 1)
+    for (const sprites of drawings)
+      for (const placed of sprites)
+        if (reaches(placed, from - 1, to)) paintSprite(strip, placed.sprite, placed.x, placed.y - from + 1)
     // What stands above the first row counts as noughts.
     if (from === 0) strip.bytes.fill(0, 0, stride)
     const rows = rowsOfBytes(strip.bytes, stride)
@@ -227,10 +228,8 @@ function paintedRows({ widthPx, channels, drawings }: PreparedSheet): PaintedRow
 }
 
 /** Whether any of its runs lies in these rows. Runs come row by row. */
-function reaches({ sprites, y }: PlacedSprites, from: number, to: number): boolean {
-  return sprites.some(
-    ({ runs }) => runs.length > 0 && runs[0]! + y < to && runs[runs.length - runNumbers]! + y >= from,
-  )
+function reaches({ sprite: { runs }, y }: PlacedSprite, from: number, to: number): boolean {
+  return runs.length > 0 && runs[0]! + y < to && runs[runs.length - runNumbers]! + y >= from
 }
 
 /** Deflate with a window of 32 KB, packed fast (RFC 1950, §2.2). */

@@ -1,6 +1,7 @@
+import type { PlacedSprite, PlacedSprites } from '../raster/raster.js'
 import { runNumbers, type Sprite } from '../raster/sprite.js'
 
-/** In pixels from the art's origin; the right and bottom ones are no longer of it. */
+/** In pixels; the right and bottom ones are no longer of it. */
 interface InkBounds {
   readonly left: number
   readonly top: number
@@ -8,17 +9,18 @@ interface InkBounds {
   readonly bottom: number
 }
 
+/** From the sprite's origin. */
 const bounds = new WeakMap<Sprite, InkBounds | undefined>()
 
 /**
  * The sprites of an art, parted into those that come near to one another: the lines of a page of text stand apart, letters and the
  * marks under them together. Each part keeps the order in which it is painted; what has no ink is in none.
  */
-export function standApart(sprites: readonly Sprite[]): readonly (readonly Sprite[])[] {
+export function standApart(sprites: PlacedSprites): readonly PlacedSprites[] {
   if (sprites.length === 1) return [sprites]
   const parts: { readonly members: Set<number>; box: InkBounds }[] = []
-  for (const [index, sprite] of sprites.entries()) {
-    const own = boundsOf(sprite)
+  for (const [index, placed] of sprites.entries()) {
+    const own = boundsOnPage(placed)
     if (own === undefined) continue
     let part = { members: new Set([index]), box: own }
     // What is joined reaches further, so it may come near to what was passed by.
@@ -32,6 +34,11 @@ export function standApart(sprites: readonly Sprite[]): readonly (readonly Sprit
     parts.push(part)
   }
   return parts.map(({ members }) => [...members].sort((a, b) => a - b).map(index => sprites[index]!))
+}
+
+function boundsOnPage({ sprite, x, y }: PlacedSprite): InkBounds | undefined {
+  const own = boundsOf(sprite)
+  return own && { left: own.left + x, top: own.top + y, right: own.right + x, bottom: own.bottom + y }
 }
 
 /** A row's codes are of what differs from the row above, so ink reaches one row further down. */

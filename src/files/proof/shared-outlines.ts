@@ -4,7 +4,8 @@
  * told by its outline alone, so it does not matter which step of the program drew it.
  */
 import { hash } from 'node:crypto'
-import type { PathShape } from '../../pieces/piece.js'
+import type { PathShape, PlacedWord } from '../../pieces/piece.js'
+import { toDecimal } from '../page/decimal.js'
 import { readPath } from '../page/path-data.js'
 import type { OutlineIds } from '../page/svg-body.js'
 import { type SpooledText, type TextSpool, textSpool } from './text-spool.js'
@@ -48,7 +49,7 @@ export function sharedOutlines(spool: TextSpool = textSpool(), read?: ReadLine):
   const lines = new Map<string, string | undefined>()
   const known = new Map<string, KnownWord[]>()
   const sizes: number[] = []
-  const readWords = new WeakMap<PathShape, readonly ReadWord[]>()
+  const readOutlines = new WeakMap<PathShape, ReadOutline>()
 
   const define = (
     prefix: string,
@@ -72,13 +73,13 @@ export function sharedOutlines(spool: TextSpool = textSpool(), read?: ReadLine):
     return near ?? mmPerUnit
   }
 
-  const line = (words: readonly ReadWord[]): string => {
-    const outlines = words.map(({ outline }) => outline)
+  const line = (words: readonly WordInLine[]): string => {
+    const outlines = words.map(({ word }) => word.outline)
     const mmPerUnit = snapped(
       sizeOf(outlines, known) ?? Math.max(...outlines.map(({ heightMm }) => heightMm)) / UNITS_HIGH,
     )
-    const references = words.map(word => {
-      const { shape, xMm, yMm } = word.outline
+    const references = words.map(({ word, xMm, yMm }) => {
+      const { shape } = word.outline
       const { points, packedPoints, length, definition, digest } = writtenWord(word, mmPerUnit)
       const alike = known.get(shape) ?? []
       const found = alike.find(each => isSame(each.points, points))
@@ -92,30 +93,74 @@ export function sharedOutlines(spool: TextSpool = textSpool(), read?: ReadLine):
     return define('l', name => `<g id="${name}" transform="scale(${scale})">${references.join('')}</g>`)
   }
 
-  /** Word by word where it is told that way: most words of a line stood in another. */
-  const readShape = (shape: PathShape): readonly ReadWord[] | undefined => {
-    if (shape.words === undefined) return readNow(shape.d)
-    const ofWords = shape.words.map(word => {
-      const known = readWords.get(word) ?? readNow(word.d)
-      if (known !== undefined) readWords.set(word, known)
-      return known
-    })
-    return ofWords.some(words => words === undefined) ? undefined : ofWords.flatMap(words => words ?? [])
+  const once = (key: string, words: () => readonly WordInLine[] | undefined): string | undefined => {
+    if (!lines.has(key)) {
+      const read = words()
+      lines.set(key, read && line(read))
+    }
+    return lines.get(key)
+  }
+
+  const idForPath = (d: string): string | undefined => {
+    if (d.length < LEAST_LENGTH || !CURVE.test(d)) return undefined
+    return once(keyOf(d), () => readNow(d)?.map(word => inLine(word)))
+  }
+
+  const readOutline = (outline: PathShape): ReadOutline => {
+    const { d } = outline
+    const known = readOutlines.get(outline) ?? {
+      words: readNow(d),
+      key: keyOf(d),
+      length: d.length,
+      hasCurve: CURVE.test(d),
+    }
+    readOutlines.set(outline, known)
+    return known
+  }
+
+  /** Word by word, for most words of a line stood in another. */
+  const idForLine = (placed: readonly PlacedWord[]): string | undefined => {
+    const outlines = placed.map(({ outline }) => readOutline(outline))
+    const length = outlines.reduce((sum, outline) => sum + outline.length, 0)
+    if (length < LEAST_LENGTH || !outlines.some(({ hasCurve }) => hasCurve)) return undefined
+    const key = outlines.map(({ key }, index) => `${key} ${placeOf(placed[index]!)}`).join(' ')
+    return once(key, () =>
+      outlines.some(({ words }) => words === undefined)
+        ? undefined
+        : outlines.flatMap(({ words = [] }, index) => words.map(word => inLine(word, placed[index]))),
+    )
   }
 
   return {
-    idFor: shape => {
-      const { d } = shape
-      if (d.length < LEAST_LENGTH || !/[QC]/.test(d)) return undefined
-      const key = keyOf(d)
-      if (!lines.has(key)) {
-        const words = readShape(shape)
-        lines.set(key, words && line(words))
-      }
-      return lines.get(key)
-    },
+    idFor: shape => (shape.words === undefined ? idForPath(shape.d) : idForLine(shape.words)),
     definitions: () => definitions,
   }
+}
+
+const CURVE = /[QC]/
+
+/** What was read of a word's outline. */
+interface ReadOutline {
+  /** Undefined where it is not made of closed outlines. */
+  readonly words: readonly ReadWord[] | undefined
+  readonly key: string
+  readonly length: number
+  readonly hasCurve: boolean
+}
+
+/** Where its box stands in the line. */
+interface WordInLine {
+  readonly word: ReadWord
+  readonly xMm: number
+  readonly yMm: number
+}
+
+function inLine(word: ReadWord, { xMm, yMm } = { xMm: 0, yMm: 0 }): WordInLine {
+  return { word, xMm: xMm + word.outline.xMm, yMm: yMm + word.outline.yMm }
+}
+
+function placeOf({ xMm, yMm }: PlacedWord): string {
+  return `${toDecimal(xMm)} ${toDecimal(yMm)}`
 }
 
 export const readLine: ReadLine = d => {

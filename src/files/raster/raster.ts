@@ -27,16 +27,19 @@ export interface PreparedSheet {
   readonly drawings: readonly PlacedSprites[]
 }
 
-/** The shapes of an art on the page: where its origin lies, in pixels. */
-export interface PlacedSprites {
-  readonly sprites: readonly Sprite[]
+/** The shapes of an art on the page. */
+export type PlacedSprites = readonly PlacedSprite[]
+
+export interface PlacedSprite {
+  readonly sprite: Sprite
+  /** Where its origin lies on the page, in pixels. */
   readonly x: number
   readonly y: number
 }
 
 /**
- * Draws sheets at one resolution. Each distinct shape is drawn once by resvg, its art's origin on a whole pixel,
- * and then copied to every place where it stands, the place rounded to the nearest pixel: half a pixel at most,
+ * Draws sheets at one resolution. Each distinct shape is drawn once by resvg, the origin of its art or of its word on a whole
+ * pixel, and then copied to every place where it stands, the place rounded to the nearest pixel: half a pixel at most,
  * 0.04 mm at 300 DPI. Drawing every page afresh would take many times as long.
  */
 /** @param keptBytes as much of what was drawn as is kept, twice; a page's own shapes take a few megabytes */
@@ -57,16 +60,21 @@ export function createRasterizer(dpi: number, keptBytes?: number): Rasterizer {
     await Promise.all(pictures.map(({ shape, turn }) => store.spriteOf(shape, turn)))
     const drawings: PlacedSprites[] = []
     for (const { shapes, xMm, yMm, turn } of placed) {
-      const sprites: Sprite[] = []
+      const sign = turn === 0 ? 1 : -1
+      const sprites: PlacedSprite[] = []
       for (const shape of shapes)
-        for (const each of wordsOf(shape)) sprites.push(await store.spriteOf(each, turn))
-      drawings.push({ sprites, x: toPixel(xMm), y: toPixel(yMm) })
+        for (const part of partsOf(shape)) {
+          const sprite = await store.spriteOf(part.outline, turn)
+          const [x, y] = [xMm + sign * part.xMm, yMm + sign * part.yMm].map(toPixel) as [number, number]
+          sprites.push({ sprite, x, y })
+        }
+      drawings.push(sprites)
     }
     const cuts = sheet.cuts.filter(cut => !isSlanting(cut)).map(cut => placedCut(cut, dpi, rectangleSprite))
     return {
       widthPx: toPixel(sheet.widthMm),
       heightPx: toPixel(sheet.heightMm),
-      channels: drawings.some(({ sprites }) => sprites.some(({ channels }) => channels === 3)) ? 3 : 1,
+      channels: drawings.some(sprites => sprites.some(({ sprite }) => sprite.channels === 3)) ? 3 : 1,
       hasPictures: pictures.length > 0,
       drawings: [...drawings, ...cuts],
     }
@@ -74,7 +82,7 @@ export function createRasterizer(dpi: number, keptBytes?: number): Rasterizer {
 
   function paint({ widthPx, heightPx, channels, drawings }: PreparedSheet, memory?: Uint8Array): Pixels {
     const page = blankPage(widthPx, heightPx, channels, memory)
-    for (const { sprites, x, y } of drawings) for (const sprite of sprites) paintSprite(page, sprite, x, y)
+    for (const sprites of drawings) for (const { sprite, x, y } of sprites) paintSprite(page, sprite, x, y)
     return page
   }
 
@@ -82,8 +90,12 @@ export function createRasterizer(dpi: number, keptBytes?: number): Rasterizer {
 }
 
 /** A line of text is drawn word by word, for most of its words stand elsewhere too. */
-function wordsOf(shape: Shape): readonly Shape[] {
-  return shape.kind === 'path' && shape.words !== undefined ? shape.words : [shape]
+function partsOf(
+  shape: Shape,
+): readonly { readonly outline: Shape; readonly xMm: number; readonly yMm: number }[] {
+  return shape.kind === 'path' && shape.words !== undefined
+    ? shape.words
+    : [{ outline: shape, xMm: 0, yMm: 0 }]
 }
 
 interface PlacedShapes {
@@ -129,5 +141,5 @@ function placedCut(
   const y = Math.round(level ? y1 - thick / 2 : y1)
   const right = level ? Math.round(x2) : x + thick
   const bottom = level ? y + thick : Math.round(y2)
-  return { sprites: [rectangleSprite(right - x, bottom - y, cut.white ? 255 : 0)], x, y }
+  return [{ sprite: rectangleSprite(right - x, bottom - y, cut.white ? 255 : 0), x, y }]
 }

@@ -15,8 +15,13 @@ export function moveArt(art: Art, xMm: number, yMm: number, size: Size): Art {
 function moveShape(shape: Shape, xMm: number, yMm: number): Shape {
   if (shape.kind === 'image')
     return { ...shape, box: { ...shape.box, xMm: shape.box.xMm + xMm, yMm: shape.box.yMm + yMm } }
-  const { words: _elsewhere, ...line } = shape
-  return { ...line, d: movePath(shape, xMm, yMm) }
+  const d = movePath(shape, xMm, yMm)
+  if (shape.words === undefined) return { ...shape, d }
+  return {
+    ...shape,
+    d,
+    words: shape.words.map(word => ({ ...word, xMm: word.xMm + xMm, yMm: word.yMm + yMm })),
+  }
 }
 
 /** Path data holds absolute M L Q C Z alone, so its numbers are x and y in turn. */

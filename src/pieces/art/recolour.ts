@@ -1,7 +1,7 @@
 import type { Size } from '../../geometry.js'
 import type { Contrast } from '../../plan/plan.js'
 import { contrastRatio } from '../marks/contrast.js'
-import type { Art, PlacedArt, Shape } from '../piece.js'
+import type { Art, PathShape, PlacedArt, Shape } from '../piece.js'
 import { pathText, rectangle } from './path-text.js'
 
 const BLACK_ON_WHITE: Contrast = { ink: '#000000', ground: '#ffffff' }
@@ -25,11 +25,20 @@ export function recolourer(
   if (ink === BLACK_ON_WHITE.ink && ground === BLACK_ON_WHITE.ground) return art => art
   // Only as long as somebody holds the art as it was.
   const known = new WeakMap<Art, Art>()
+  const outlines = new WeakMap<PathShape, PathShape>()
+  const recolourWord = (outline: PathShape): PathShape => {
+    const made = outlines.get(outline) ?? recolourPath(outline, { ink, ground })
+    outlines.set(outline, made)
+    return made
+  }
+  const recolourShape = (shape: Shape): Shape => {
+    if (shape.kind === 'image') return shape
+    const path = recolourPath(shape, { ink, ground })
+    if (shape.words === undefined) return path
+    return { ...path, words: shape.words.map(word => ({ ...word, outline: recolourWord(word.outline) })) }
+  }
   const recoloured = (art: Art): Art => {
-    const made = known.get(art) ?? {
-      ...art,
-      shapes: art.shapes.map(shape => recolourShape(shape, { ink, ground })),
-    }
+    const made = known.get(art) ?? { ...art, shapes: art.shapes.map(recolourShape) }
     known.set(art, made)
     return made
   }
@@ -50,12 +59,10 @@ function groundArt({ widthMm, heightMm }: Size, ground: string): Art {
   return { widthMm, heightMm, shapes: [{ kind: 'path', d, fill: ground }], text: [] }
 }
 
-function recolourShape(shape: Shape, contrast: Contrast): Shape {
-  if (shape.kind === 'image') return shape
+function recolourPath(shape: PathShape, contrast: Contrast): PathShape {
   const fill = shape.fill === 'none' ? 'none' : recolour(shape.fill, contrast)
-  const { words: _inBlack, ...line } = shape
-  if (shape.stroke === undefined) return { ...line, fill }
-  return { ...line, fill, stroke: { ...shape.stroke, color: recolour(shape.stroke.color, contrast) } }
+  if (shape.stroke === undefined) return { ...shape, fill }
+  return { ...shape, fill, stroke: { ...shape.stroke, color: recolour(shape.stroke.color, contrast) } }
 }
 
 /** A grey's share of white decides how far it lies from the ink towards the ground. */

@@ -1,8 +1,8 @@
 import type { Size } from '../../geometry.js'
-import type { Art, PathShape, TextRun } from '../piece.js'
+import type { Art, PathShape, PlacedWord, TextRun } from '../piece.js'
 import type { ShapedRun, Weight } from '../typeface/shaped-run.js'
 import type { Typeface } from '../typeface/typeface.js'
-import { drawWords } from './words-of-line.js'
+import { drawWords, lineOutline } from './words-of-line.js'
 
 export interface TextLineRequest {
   readonly typeface: Typeface
@@ -46,18 +46,20 @@ export function textLineShapes(
   request: TextLineRequest,
   { xMm, baselineMm }: Pick<TextRun, 'xMm' | 'baselineMm'>,
 ): Art['shapes'] {
-  const words = drawWords(runOf(request), { ...request, xMm, baselineMm })
-  return words.length < 2 ? words : [lineOf(words)]
+  const run = runOf(request)
+  const line = { ...request, xMm, baselineMm }
+  const words = drawWords(run, line)
+  return words.length === 0 ? [] : [lineOf(words, () => lineOutline(run, line))]
 }
 
 /** The outline of a whole line is put together each time somebody asks, and held by nobody: labels of a thousand sheets are. */
-function lineOf(words: readonly PathShape[]): PathShape {
+function lineOf(words: readonly PlacedWord[], outline: () => string): PathShape {
   return {
     kind: 'path',
     get d() {
-      return words.map(({ d }) => d).join('')
+      return outline()
     },
-    fill: words[0]!.fill,
+    fill: words[0]!.outline.fill,
     words,
   }
 }

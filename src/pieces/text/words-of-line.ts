@@ -1,6 +1,6 @@
 import { keptOfLate } from '../../kept-of-late.js'
 import { pathTextAt } from '../art/path-text.js'
-import type { PathShape, TextRun } from '../piece.js'
+import type { PathShape, PlacedWord, TextRun } from '../piece.js'
 import type { ShapedGlyph, ShapedRun, Weight } from '../typeface/shaped-run.js'
 import type { Typeface } from '../typeface/typeface.js'
 
@@ -13,48 +13,59 @@ export interface LineToDraw extends Pick<TextRun, 'xMm' | 'baselineMm' | 'sizeMm
 /** How many words are kept of each typeface, and as many again: two or three kilobytes each. */
 const MANY_WORDS = 500
 
+/**
+ * A letter's place in its word is told in so many parts of an em: whatever stood before the word, and was added up on the way, its
+ * letters come out in the same places. Typefaces are drawn in 1/1000 or 1/2048 em.
+ */
+const PARTS_OF_EM = 2 ** 20
+
 interface DrawnWord {
   readonly glyphs: readonly ShapedGlyph[]
-  readonly shape: PathShape
+  readonly outline: PathShape
 }
 
 const drawn = new WeakMap<Typeface, (key: string, make: () => DrawnWord) => DrawnWord>()
 
 /**
- * The words of a shaped line, each an outline where it stands. One that stood at the same place in the same letters of late is given
- * again: of the lines that tell sheets and pieces apart nothing differs but a number.
+ * The words of a shaped line, each an outline from the left end of its own baseline, and where that stands. One that was drawn in the
+ * same letters of late is given again: of the lines that tell sheets and pieces apart nothing differs but a number, and running text
+ * has the same words over and over.
  */
-export function drawWords(run: ShapedRun, line: LineToDraw): readonly PathShape[] {
-  const { typeface } = line
+export function drawWords(run: ShapedRun, line: LineToDraw): readonly PlacedWord[] {
+  const { typeface, sizeMm } = line
   const kept = drawn.get(typeface) ?? keptOfLate(MANY_WORDS)
   drawn.set(typeface, kept)
+  const look = `${line.weight ?? 'regular'} ${line.color ?? '#000000'} ${sizeMm}`
   return glyphsOfWords(run).flatMap(glyphs => {
-    const key = [
-      run.text.slice(glyphs[0]!.start, glyphs.at(-1)!.end),
-      line.weight ?? 'regular',
-      line.color ?? '#000000',
-      line.sizeMm,
-      line.baselineMm,
-      line.xMm,
-      glyphs[0]!.xEm,
-    ].join(' ')
+    const key = `${run.text.slice(glyphs[0]!.start, glyphs.at(-1)!.end)} ${look}`
     const word = kept(key, () => drawWord(glyphs, line))
     // The word is shaped with its line: beside others its letters may come out otherwise.
-    const { shape } = areAlike(word.glyphs, glyphs) ? word : drawWord(glyphs, line)
-    return shape.d === '' ? [] : [shape]
+    const { outline } = areAlike(word.glyphs, glyphs) ? word : drawWord(glyphs, line)
+    if (outline.d === '') return []
+    return [{ outline, xMm: line.xMm + glyphs[0]!.xEm * sizeMm, yMm: line.baselineMm }]
   })
 }
 
-function drawWord(
-  glyphs: readonly ShapedGlyph[],
-  { sizeMm, color = '#000000', xMm, baselineMm }: LineToDraw,
-): DrawnWord {
-  const d = glyphs
+/** The outlines of the whole line where it stands, as path data. */
+export function lineOutline({ glyphs }: ShapedRun, { xMm, baselineMm, sizeMm }: LineToDraw): string {
+  return glyphs
     .map(({ outline, xEm, yEm }) =>
       pathTextAt(outline.commands, sizeMm, { xMm: xMm + xEm * sizeMm, yMm: baselineMm + yEm * sizeMm }),
     )
     .join('')
-  return { glyphs, shape: { kind: 'path', d, fill: color } }
+}
+
+function drawWord(glyphs: readonly ShapedGlyph[], { sizeMm, color = '#000000' }: LineToDraw): DrawnWord {
+  const d = glyphs
+    .map(({ outline, yEm }, index) =>
+      pathTextAt(outline.commands, sizeMm, { xMm: placeInWordEm(glyphs, index) * sizeMm, yMm: yEm * sizeMm }),
+    )
+    .join('')
+  return { glyphs, outline: { kind: 'path', d, fill: color } }
+}
+
+function placeInWordEm(glyphs: readonly ShapedGlyph[], index: number): number {
+  return Math.round((glyphs[index]!.xEm - glyphs[0]!.xEm) * PARTS_OF_EM) / PARTS_OF_EM
 }
 
 /** Glyphs between spaces; what a space itself draws, as a font may, goes with the word before it. */
@@ -73,9 +84,11 @@ function glyphsOfWords({ text, glyphs }: ShapedRun): readonly (readonly ShapedGl
 function areAlike(some: readonly ShapedGlyph[], others: readonly ShapedGlyph[]): boolean {
   return (
     some.length === others.length &&
-    some.every(({ outline, xEm, yEm }, index) => {
-      const other = others[index]!
-      return outline === other.outline && xEm === other.xEm && yEm === other.yEm
-    })
+    some.every(
+      ({ outline, yEm }, index) =>
+        outline === others[index]!.outline &&
+        yEm === others[index]!.yEm &&
+        placeInWordEm(some, index) === placeInWordEm(others, index),
+    )
   )
 }

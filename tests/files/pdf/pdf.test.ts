@@ -84,7 +84,12 @@ describe('a PDF', () => {
     const word: PathShape = { kind: 'path', d: 'M0 5Q1 0 2 5Z'.repeat(50), fill: '#000000' }
     const line = (number: number): Shape => {
       const last: PathShape = { kind: 'path', d: `M${number} 0L${number} 5L9 5Z`, fill: '#000000' }
-      return { kind: 'path', d: word.d + last.d, fill: '#000000', words: [word, last] }
+      return {
+        kind: 'path',
+        d: word.d + last.d,
+        fill: '#000000',
+        words: [word, last].map(outline => ({ outline, xMm: 0, yMm: 0 })),
+      }
     }
     const labelled = Array.from({ length: 20 }, (_, index) =>
       sheet({ pieces: [], furniture: [{ art: art([line(index)], 'Bingo'), xMm: 10, yMm: 280 }] }),

@@ -23,7 +23,7 @@ async function prepared(...shapes: readonly PathShape[]) {
 
 async function parts(...shapes: readonly PathShape[]): Promise<readonly number[]> {
   const page = await prepared(...shapes)
-  return page.drawings.flatMap(({ sprites }) => standApart(sprites).map(part => part.length))
+  return page.drawings.flatMap(sprites => standApart(sprites).map(part => part.length))
 }
 
 describe('what is coded together', () => {

@@ -63,7 +63,9 @@ describe('text whose words are defined once', () => {
     const [body, again] = [sheetBody(sheet, new Map(), before.idFor), sharedOutlines(undefined, lines.read)]
     const words = sheet.furniture
       .flatMap(({ art }) => art.shapes)
-      .flatMap(shape => (shape.kind === 'path' ? [...(shape.words ?? [shape])] : []))
+      .flatMap(shape =>
+        shape.kind === 'path' ? (shape.words?.map(({ outline }) => outline) ?? [shape]) : [],
+      )
       .flatMap(({ d }) => lines.read(d) ?? [])
     const written = words.map(word => word.written)
     expect(sheetBody(sheet, new Map(), again.idFor)).toBe(body)
