@@ -67,11 +67,11 @@ export function shapeMarkup(shape: Shape, outlines: OutlineIds = writtenOut): st
       ` height="${toDecimal(heightMm)}" href="data:${shape.mediaType};base64,${data}"/>`
     )
   }
-  const { d, fill, stroke } = shape
+  const { fill, stroke } = shape
   const outline = stroke === undefined ? outlines(shape) : undefined
   if (outline !== undefined) return `<use href="#${outline}" fill="${escapeXml(fill)}"/>`
-  // Path data holds letters and numbers alone.
-  return `<path d="${d}" fill="${escapeXml(fill)}"${stroke ? strokeAttributes(stroke) : ''}/>`
+  // Path data holds letters and numbers alone. A line of text puts its data together when it is asked, so it is asked here.
+  return `<path d="${shape.d}" fill="${escapeXml(fill)}"${stroke ? strokeAttributes(stroke) : ''}/>`
 }
 
 interface Stroke {

@@ -9,31 +9,60 @@ interface InkBounds {
   readonly bottom: number
 }
 
-/** From the sprite's origin. */
-const bounds = new WeakMap<Sprite, InkBounds | undefined>()
-
 /**
- * The sprites of an art, parted into those that come near to one another: the lines of a page of text stand apart, letters and the
+ * The sprites of an art, parted into those that come near to one another: the words of a page of text stand apart, letters and the
  * marks under them together. Each part keeps the order in which it is painted; what has no ink is in none.
  */
 export function standApart(sprites: PlacedSprites): readonly PlacedSprites[] {
   if (sprites.length === 1) return [sprites]
-  const parts: { readonly members: Set<number>; box: InkBounds }[] = []
+  const parts = partsInBoxes(sprites.length)
   for (const [index, placed] of sprites.entries()) {
     const own = boundsOnPage(placed)
-    if (own === undefined) continue
-    let part = { members: new Set([index]), box: own }
-    // What is joined reaches further, so it may come near to what was passed by.
-    for (let at = parts.length - 1; at >= 0; at--) {
-      const other = parts[at]!
-      if (!areNear(part.box, other.box)) continue
-      part = { members: new Set([...other.members, ...part.members]), box: around(part.box, other.box) }
-      parts.splice(at, 1)
-      at = parts.length
-    }
-    parts.push(part)
+    if (own !== undefined) parts.add(index, own)
   }
-  return parts.map(({ members }) => [...members].sort((a, b) => a - b).map(index => sprites[index]!))
+  return parts.members().map(members => members.map(index => sprites[index]!))
+}
+
+/** A page of text has hundreds of words, each held against all before it: so the edges of their boxes are plain numbers in a row. */
+function partsInBoxes(most: number) {
+  const edges = new Int32Array(4 * most)
+  let members: (readonly number[])[] = []
+  /** A row's codes are of what differs from the row above, so ink reaches one row further down. */
+  const lastNear = ({ left, top, right, bottom }: InkBounds): number => {
+    for (let part = members.length - 1; part >= 0; part--) {
+      const edge = 4 * part
+      if (
+        edges[edge]! < right &&
+        left < edges[edge + 2]! &&
+        edges[edge + 1]! <= bottom &&
+        top <= edges[edge + 3]!
+      )
+        return part
+    }
+    return -1
+  }
+  return {
+    add: (index: number, own: InkBounds): void => {
+      let box = own
+      let joined: readonly number[] = [index]
+      // What is joined reaches further, so it may come near to what was passed by.
+      for (let near = lastNear(box); near >= 0; near = lastNear(box)) {
+        const edge = 4 * near
+        box = {
+          left: Math.min(box.left, edges[edge]!),
+          top: Math.min(box.top, edges[edge + 1]!),
+          right: Math.max(box.right, edges[edge + 2]!),
+          bottom: Math.max(box.bottom, edges[edge + 3]!),
+        }
+        joined = [...members[near]!, ...joined]
+        edges.copyWithin(edge, edge + 4, 4 * members.length)
+        members = members.toSpliced(near, 1)
+      }
+      edges.set([box.left, box.top, box.right, box.bottom], 4 * members.length)
+      members.push(joined)
+    },
+    members: () => members.map(each => each.toSorted((a, b) => a - b)),
+  }
 }
 
 function boundsOnPage({ sprite, x, y }: PlacedSprite): InkBounds | undefined {
@@ -41,19 +70,8 @@ function boundsOnPage({ sprite, x, y }: PlacedSprite): InkBounds | undefined {
   return own && { left: own.left + x, top: own.top + y, right: own.right + x, bottom: own.bottom + y }
 }
 
-/** A row's codes are of what differs from the row above, so ink reaches one row further down. */
-function areNear(a: InkBounds, b: InkBounds): boolean {
-  return a.left < b.right && b.left < a.right && a.top <= b.bottom && b.top <= a.bottom
-}
-
-function around(a: InkBounds, b: InkBounds): InkBounds {
-  return {
-    left: Math.min(a.left, b.left),
-    top: Math.min(a.top, b.top),
-    right: Math.max(a.right, b.right),
-    bottom: Math.max(a.bottom, b.bottom),
-  }
-}
+/** From the sprite's origin. */
+const bounds = new WeakMap<Sprite, InkBounds | undefined>()
 
 function boundsOf(sprite: Sprite): InkBounds | undefined {
   if (!bounds.has(sprite)) bounds.set(sprite, measured(sprite))

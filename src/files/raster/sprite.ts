@@ -36,13 +36,20 @@ export const blankSprite: Sprite = {
   color: new Uint8Array(0),
 }
 
+/** Hundreds of words make a page: what is gathered of one is gathered into the same memory. */
+let keptPixels = new Int32Array(2 ** 14)
+let gatheredRuns = new Int32Array(2 ** 12)
+
 export function spriteFromPixels({ rgba, widthPx, heightPx, left, top }: DrawnPixels): Sprite {
   // Whole pixels can be read as words only from an address divisible by four.
   const aligned = rgba.byteOffset % 4 === 0 ? rgba : new Uint8Array(rgba)
   const words = new Uint32Array(aligned.buffer, aligned.byteOffset, aligned.length / 4)
-  const runs: number[] = []
-  const kept: number[] = []
-  for (let y = 0; y < heightPx; y++)
+  let [kept, runs] = [keptPixels, gatheredRuns]
+  let [keptEnd, runsEnd] = [0, 0]
+  for (let y = 0; y < heightPx; y++) {
+    // A row has no more runs than every other pixel.
+    kept = withRoom(kept, keptEnd, widthPx)
+    runs = withRoom(runs, runsEnd, (widthPx + 1) * runNumbers)
     for (let x = 0; x < widthPx; ) {
       const at = y * widthPx + x
       const length = words[at] === 0 ? blankLength(words, at, widthPx - x) : 0
@@ -52,33 +59,56 @@ export function spriteFromPixels({ rgba, widthPx, heightPx, left, top }: DrawnPi
       const same = sameLength(words, start, widthPx - x)
       const solid = same >= shortestSolid && aligned[start * 4 + 3] === 255
       const inked = solid ? same : mixedLength(words, aligned, start, widthPx - x)
-      runs.push(top + y, left + x, inked, kept.length, solid ? 1 : 0)
-      for (let pixel = start; pixel < start + (solid ? 1 : inked); pixel++) kept.push(pixel)
+      runs[runsEnd++] = top + y
+      runs[runsEnd++] = left + x
+      runs[runsEnd++] = inked
+      runs[runsEnd++] = keptEnd
+      runs[runsEnd++] = solid ? 1 : 0
+      for (let pixel = start; pixel < start + (solid ? 1 : inked); pixel++) kept[keptEnd++] = pixel
       x += inked
     }
-  return spriteOfPixels(aligned, kept, Int32Array.from(runs))
+  }
+  keptPixels = kept
+  gatheredRuns = runs
+  return spriteOfPixels(aligned, kept.subarray(0, keptEnd), runs.slice(0, runsEnd))
 }
 
-function spriteOfPixels(rgba: Uint8Array, kept: readonly number[], runs: Int32Array): Sprite {
+/** The same numbers up to `end`, with room for as many more. */
+function withRoom(numbers: Int32Array<ArrayBuffer>, end: number, more: number): Int32Array<ArrayBuffer> {
+  if (end + more <= numbers.length) return numbers
+  const larger = new Int32Array(2 * (end + more))
+  larger.set(numbers.subarray(0, end))
+  return larger
+}
+
+function spriteOfPixels(rgba: Uint8Array, kept: Int32Array, runs: Int32Array): Sprite {
   const opacity = new Uint8Array(kept.length)
-  const rgb = new Uint8Array(kept.length * 3)
   const grey = new Uint8Array(kept.length)
-  let channels: 1 | 3 = 1
+  let isGrey = true
+  for (let to = 0; to < kept.length; to++) {
+    const from = kept[to]! * 4
+    const opaque = rgba[from + 3]!
+    opacity[to] = opaque
+    // Never above its opacity: see below.
+    grey[to] = Math.min(opaque, rgba[from]!)
+    if (grey[to] !== Math.min(opaque, rgba[from + 1]!) || grey[to] !== Math.min(opaque, rgba[from + 2]!))
+      isGrey = false
+  }
+  return isGrey
+    ? { channels: 1, runs, opacity, color: grey }
+    : { channels: 3, runs, opacity, color: coloursOf(rgba, kept) }
+}
+
+function coloursOf(rgba: Uint8Array, kept: Int32Array): Uint8Array {
+  const colours = new Uint8Array(kept.length * 3)
   for (let to = 0; to < kept.length; to++) {
     const from = kept[to]! * 4
     const opaque = rgba[from + 3]!
     // Where resvg scales a picture, rounding leaves a colour one above its opacity: on white that would be 256, black.
-    const red = Math.min(opaque, rgba[from]!)
-    const green = Math.min(opaque, rgba[from + 1]!)
-    const blue = Math.min(opaque, rgba[from + 2]!)
-    opacity[to] = opaque
-    grey[to] = red
-    rgb[to * 3] = red
-    rgb[to * 3 + 1] = green
-    rgb[to * 3 + 2] = blue
-    if (red !== green || green !== blue) channels = 3
+    for (let channel = 0; channel < 3; channel++)
+      colours[to * 3 + channel] = Math.min(opaque, rgba[from + channel]!)
   }
-  return { channels, runs, opacity, color: channels === 1 ? grey : rgb }
+  return colours
 }
 
 /** Pixels wholly transparent are all noughts, their colour being premultiplied. */

@@ -15,6 +15,24 @@ export function pathTextAt(
   sizeMm: number,
   { xMm, yMm }: { readonly xMm: number; readonly yMm: number },
 ): string {
+  write(commands, sizeMm, xMm, yMm)
+  return writer.take()
+}
+
+/** An outline in em, and where its origin stands, in mm. */
+export interface OutlineInPlace {
+  readonly commands: readonly PathCommand[]
+  readonly xMm: number
+  readonly yMm: number
+}
+
+/** Several outlines, all enlarged to `sizeMm`, as one text. */
+export function pathTextOf(outlines: readonly OutlineInPlace[], sizeMm: number): string {
+  for (const { commands, xMm, yMm } of outlines) write(commands, sizeMm, xMm, yMm)
+  return writer.take()
+}
+
+function write(commands: readonly PathCommand[], sizeMm: number, xMm: number, yMm: number): void {
   for (const { type, values } of commands) {
     writer.character(type.charCodeAt(0))
     for (let index = 0; index < values.length; index++) {
@@ -22,7 +40,6 @@ export function pathTextAt(
       writer.number(values[index]! * sizeMm + (index % 2 === 0 ? xMm : yMm))
     }
   }
-  return writer.take()
 }
 
 /** A closed polygon. */

@@ -27,6 +27,7 @@ export function placeInk(
   const { xEm, yEm } = glyph
   // Glyphs moved up or down (accents set apart) shift by whole rows; half a row is 0.004 em.
   const shift = Math.round(yEm / rowHeightEm)
+  let rows: LetterInk['rows'] | undefined
   return {
     start: glyph.start,
     end: glyph.end,
@@ -34,7 +35,11 @@ export function placeInk(
     right: (xEm + ink.right) * sizeMm,
     top: (yEm + ink.top) * sizeMm,
     bottom: (yEm + ink.bottom) * sizeMm,
-    rows: ink.rows.map(row => ({ left: (xEm + row.left) * sizeMm, right: (xEm + row.right) * sizeMm })),
+    // Of a word that is tried in twenty sizes nobody asks for them but where something comes near to its letters.
+    get rows() {
+      rows ??= ink.rows.map(row => ({ left: (xEm + row.left) * sizeMm, right: (xEm + row.right) * sizeMm }))
+      return rows
+    },
     firstRow: ink.firstRow + shift,
     rowMm: rowHeightEm * sizeMm,
   }

@@ -1,5 +1,5 @@
 import { keptOfLate } from '../../kept-of-late.js'
-import { pathTextAt } from '../art/path-text.js'
+import { pathTextOf } from '../art/path-text.js'
 import type { PathShape, PlacedWord, TextRun } from '../piece.js'
 import type { ShapedGlyph, ShapedRun, Weight } from '../typeface/shaped-run.js'
 import type { Typeface } from '../typeface/typeface.js'
@@ -48,20 +48,21 @@ export function drawWords(run: ShapedRun, line: LineToDraw): readonly PlacedWord
 
 /** The outlines of the whole line where it stands, as path data. */
 export function lineOutline({ glyphs }: ShapedRun, { xMm, baselineMm, sizeMm }: LineToDraw): string {
-  return glyphs
-    .map(({ outline, xEm, yEm }) =>
-      pathTextAt(outline.commands, sizeMm, { xMm: xMm + xEm * sizeMm, yMm: baselineMm + yEm * sizeMm }),
-    )
-    .join('')
+  const outlines = glyphs.map(({ outline, xEm, yEm }) => ({
+    commands: outline.commands,
+    xMm: xMm + xEm * sizeMm,
+    yMm: baselineMm + yEm * sizeMm,
+  }))
+  return pathTextOf(outlines, sizeMm)
 }
 
 function drawWord(glyphs: readonly ShapedGlyph[], { sizeMm, color = '#000000' }: LineToDraw): DrawnWord {
-  const d = glyphs
-    .map(({ outline, yEm }, index) =>
-      pathTextAt(outline.commands, sizeMm, { xMm: placeInWordEm(glyphs, index) * sizeMm, yMm: yEm * sizeMm }),
-    )
-    .join('')
-  return { glyphs, outline: { kind: 'path', d, fill: color } }
+  const outlines = glyphs.map(({ outline, yEm }, index) => ({
+    commands: outline.commands,
+    xMm: placeInWordEm(glyphs, index) * sizeMm,
+    yMm: yEm * sizeMm,
+  }))
+  return { glyphs, outline: { kind: 'path', d: pathTextOf(outlines, sizeMm), fill: color } }
 }
 
 function placeInWordEm(glyphs: readonly ShapedGlyph[], index: number): number {
