@@ -5,7 +5,7 @@
  */
 import { type Generator, shuffle } from '../random.js'
 import { type Board, type BoardGrid, freeCell } from './board.js'
-import { goalsOf, type WinRule } from './win-rule.js'
+import { type Goals, goalsOf, type WinRule } from './win-rule.js'
 
 export interface RoundToHold {
   /** Every word, in the order of the calls. */
@@ -30,71 +30,101 @@ const triesPerBoard = 600
 
 /** The boards with as few exchanges as were found; undefined where a board has too few words that are called late. */
 export function arrangeForCalls(
-  wanted: ArrangementWanted,
+  { boards, grid, rule, rounds }: ArrangementWanted,
   generator: Generator,
 ): readonly Board[] | undefined {
+  const table = { grid, ...goalsOf(rule, grid), calledAt: rounds.map(({ callOrder }) => callsOf(callOrder)) }
   const arranged: Board[] = []
-  for (const [index, board] of wanted.boards.entries()) {
-    const found = arrangeBoard(board, index, wanted, generator)
+  for (const [index, board] of boards.entries()) {
+    const found = arrangeBoard(
+      board,
+      table,
+      rounds.map(round => limitsOf(round, index)),
+      generator,
+    )
     if (found === undefined) return undefined
     arranged.push(found)
   }
   return arranged
 }
 
+interface Table extends Goals {
+  readonly grid: BoardGrid
+  /** For each round the call of each word. */
+  readonly calledAt: readonly Int32Array[]
+}
+
 function arrangeBoard(
   board: Board,
-  index: number,
-  { grid, rule, rounds }: ArrangementWanted,
+  { grid, goals, needed, calledAt }: Table,
+  limits: readonly Limits[],
   generator: Generator,
 ): Board | undefined {
-  const { goals, needed } = goalsOf(rule, grid)
-  const limits = rounds.map(round => limitsOf(round, index))
   const cells = [...board.flat()]
   const free = freeCell(grid)
   const movable = [...cells.keys()].filter(cell => cell !== free)
-  const missOfAll = (): number =>
-    limits.reduce((sum, { calledAt, notBy, by }) => {
-      const filledAt = goals.map(goal => Math.max(...goal.map(cell => calledAtCell(calledAt, cells[cell]))))
-      const early = filledAt.filter(call => call <= notBy).length
-      const timely = filledAt.filter(call => call <= by).length
-      return sum + Math.max(0, early - (needed - 1)) + Math.max(0, by === 0 ? 0 : needed - timely)
-    }, 0)
+  // The free space is covered from the start.
+  const calls = calledAt.map(at => Int32Array.from(cells, word => (word === null ? 0 : at[word]!)))
+  const missOfAll = (): number => {
+    let miss = 0
+    for (let round = 0; round < limits.length; round++)
+      miss += missOf(goals, needed, calls[round]!, limits[round]!)
+    return miss
+  }
   let miss = missOfAll()
   for (let tries = 0; tries < triesPerBoard && miss > 0; tries++) {
-    const [one, other] = [
-      movable[generator.below(movable.length)]!,
-      movable[generator.below(movable.length)]!,
-    ]
+    const one = movable[generator.below(movable.length)]!
+    const other = movable[generator.below(movable.length)]!
     exchange(cells, one, other)
+    for (const at of calls) exchange(at, one, other)
     const now = missOfAll()
     if (now <= miss) miss = now
-    else exchange(cells, one, other)
+    else {
+      exchange(cells, one, other)
+      for (const at of calls) exchange(at, one, other)
+    }
   }
   return miss > 0 ? undefined : inRows(cells, grid)
 }
 
+/** How many goals are full too early, and how many too few in time. */
+function missOf(
+  goals: readonly (readonly number[])[],
+  needed: number,
+  calls: Int32Array,
+  { notBy, by }: Limits,
+): number {
+  let early = 0
+  let timely = 0
+  for (const goal of goals) {
+    let filledAt = 0
+    for (const cell of goal) if (calls[cell]! > filledAt) filledAt = calls[cell]!
+    if (filledAt <= notBy) early++
+    if (filledAt <= by) timely++
+  }
+  return Math.max(0, early - (needed - 1)) + Math.max(0, by === 0 ? 0 : needed - timely)
+}
+
 interface Limits {
-  readonly calledAt: ReadonlyMap<number, number>
   /** The last call by which the board must not have won. */
   readonly notBy: number
   /** The call by which it must have won; 0 where it need not. */
   readonly by: number
 }
 
-function limitsOf({ callOrder, call, gap, winner }: RoundToHold, board: number): Limits {
-  const calledAt = new Map(callOrder.map((word, index) => [word, index + 1]))
-  return board === winner
-    ? { calledAt, notBy: call - 1, by: call }
-    : { calledAt, notBy: call + gap - 1, by: 0 }
+function limitsOf({ call, gap, winner }: RoundToHold, board: number): Limits {
+  return board === winner ? { notBy: call - 1, by: call } : { notBy: call + gap - 1, by: 0 }
 }
 
-/** The free space is covered from the start. */
-function calledAtCell(calledAt: ReadonlyMap<number, number>, word: number | null | undefined): number {
-  return word === null || word === undefined ? 0 : calledAt.get(word)!
+function callsOf(callOrder: readonly number[]): Int32Array {
+  const calledAt = new Int32Array(callOrder.length)
+  callOrder.forEach((word, index) => {
+    calledAt[word] = index + 1
+  })
+  return calledAt
 }
 
-function exchange(cells: (number | null)[], one: number, other: number): void {
+function exchange<T>(cells: { [cell: number]: T }, one: number, other: number): void {
   ;[cells[one], cells[other]] = [cells[other]!, cells[one]!]
 }
 
@@ -131,8 +161,14 @@ export function roundByChance(
   let most = -1
   for (let draw = 0; draw < draws; draw++) {
     const order = shuffle(all, generator)
-    const late = new Set(order.slice(quiet))
-    const least = Math.min(...held.map(board => board.filter(word => late.has(word)).length))
+    const isLate = new Uint8Array(words)
+    for (const word of order.slice(quiet)) isLate[word] = 1
+    let least = Infinity
+    for (const board of held) {
+      let late = 0
+      for (const word of board) late += isLate[word]!
+      if (late < least) least = late
+    }
     if (least > most) [callOrder, most] = [order, least]
   }
   return { callOrder, call, gap, winner: open[generator.below(open.length)]! }

@@ -1,8 +1,8 @@
 /** Looks for an order of calls by which one board alone wins first, at the call that is wanted where that can be. */
 import { type Generator, generatorFor, shuffle } from '../random.js'
 import type { Board, BoardGrid } from './board.js'
-import { type FirstWin, fewestCalls, firstWin, type Game, gameOf, winsOf } from './first-wins.js'
-import { findWinner } from './late-winner.js'
+import { type FirstWin, fewestCalls, firstWinFinder, type Game, gameOf, winsOf } from './first-wins.js'
+import { findWinner, goalTable } from './late-winner.js'
 import type { WinRule } from './win-rule.js'
 
 export interface CallOrderWanted {
@@ -108,8 +108,9 @@ function searchCalls(
   generator: Generator,
 ): readonly number[] | undefined {
   const { words, winAt, gap, notAgain = new Set<number>() } = wanted
+  const table = goalTable(game)
   const at = (call: number): readonly number[] | undefined => {
-    const start = findWinner({ game, call, gap, notAgain, steps: stepsPerCall }, generator)
+    const start = findWinner({ table, call, gap, notAgain, steps: stepsPerCall }, generator)
     return start && [...start, ...shuffle(uncalled(words, start), generator)]
   }
   const nearest = (calls: readonly number[]): readonly number[] | undefined => {
@@ -133,11 +134,12 @@ function fewestWinners({ winAt }: CallOrderWanted, game: Game, generator: Genera
   const order = Array.from({ length: game.words }, (_, word) => word)
   const wantedCall = winAt ?? afterMiddle(game.words)
   const worth = ({ call, winners }: FirstWin): number => winners * 1000 + Math.abs(call - wantedCall)
+  const firstWin = firstWinFinder(game)
   let best = order
   let least = Infinity
   for (let tried = 0; tried < randomOrders; tried++) {
     const callOrder = shuffle(order, generator)
-    const value = worth(firstWin(game, callOrder))
+    const value = worth(firstWin(callOrder))
     if (value < least) [best, least] = [callOrder, value]
   }
   return best
@@ -145,7 +147,8 @@ function fewestWinners({ winAt }: CallOrderWanted, game: Game, generator: Genera
 
 function oddsOf(game: Game, generator: Generator): OrderOdds {
   const order = Array.from({ length: game.words }, (_, word) => word)
-  const tries = Array.from({ length: randomOrders }, () => firstWin(game, shuffle(order, generator)))
+  const firstWin = firstWinFinder(game)
+  const tries = Array.from({ length: randomOrders }, () => firstWin(shuffle(order, generator)))
   const calls = tries.map(({ call }) => call)
   return {
     orders: tries.length,

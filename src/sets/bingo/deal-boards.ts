@@ -137,17 +137,36 @@ function countUses(subsets: readonly (readonly number[])[], words: number): numb
   return uses
 }
 
-/** Of thousands of words there are millions of pairs, and few of them meet: only these are counted. */
+/** Of thousands of words there are millions of pairs, and few of them meet: then only these are counted. */
 function meetingsOf(subsets: readonly (readonly number[])[], words: number): Spread {
+  const inOrder = subsets.map(subset => subset.toSorted((a, b) => a - b))
+  return words > MANY_WORDS ? meetingsOfFew(inOrder, words) : meetingsOfAll(inOrder, words)
+}
+
+/** The table of their pairs takes a megabyte. */
+const MANY_WORDS = 500
+
+/** @param subsets each in ascending order */
+function meetingsOfAll(subsets: readonly (readonly number[])[], words: number): Spread {
+  const counts = new Int32Array(words * words)
+  for (const subset of subsets)
+    for (let first = 0; first < subset.length; first++)
+      for (let second = first + 1; second < subset.length; second++)
+        counts[subset[first]! * words + subset[second]!]!++
+  const ofPairs: number[] = []
+  for (let first = 0; first < words; first++)
+    for (let second = first + 1; second < words; second++) ofPairs.push(counts[first * words + second]!)
+  return spread(ofPairs)
+}
+
+function meetingsOfFew(subsets: readonly (readonly number[])[], words: number): Spread {
   const counts = new Map<number, number>()
-  for (const subset of subsets) {
-    const inOrder = subset.toSorted((a, b) => a - b)
-    for (const [at, first] of inOrder.entries())
-      for (const second of inOrder.slice(at + 1)) {
+  for (const subset of subsets)
+    for (const [at, first] of subset.entries())
+      for (const second of subset.slice(at + 1)) {
         const pair = first * words + second
         counts.set(pair, (counts.get(pair) ?? 0) + 1)
       }
-  }
   const met = spread([...counts.values()])
   return counts.size < (words * (words - 1)) / 2 ? { ...met, least: 0 } : met
 }

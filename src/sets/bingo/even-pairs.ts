@@ -109,7 +109,7 @@ function partTwins(holds: Held[], { words }: SubsetsWanted, generator: Generator
   const meetings = countMeetings(holds, words)
   for (let attempt = 0; attempt < 200; attempt++) {
     const keys = holds.map(held => held.join(''))
-    const twin = keys.findIndex((key, board) => keys.indexOf(key) < board)
+    const twin = firstTwin(keys)
     if (twin < 0) return
     const candidates = Array.from({ length: 60 }, () => pickExchange(holds, words, generator, twin))
       .filter(exchange => exchange !== null)
@@ -121,6 +121,12 @@ function partTwins(holds: Held[], { words }: SubsetsWanted, generator: Generator
       .sort((a, b) => a.cost - b.cost)
     if (candidates[0]) applyExchange(holds, meetings, words, candidates[0].exchange)
   }
+}
+
+/** The first board that is as one before it; below nought where none is. */
+function firstTwin(keys: readonly string[]): number {
+  const seen = new Set<string>()
+  return keys.findIndex(key => seen.size === seen.add(key).size)
 }
 
 /** The sum of squares when `total` meetings are spread over `pairs` as evenly as whole numbers allow. */

@@ -39,7 +39,17 @@ export function winsOf({ goals, needed, words }: Game, callOrder: readonly numbe
   return goals.map(boardGoals => winOf(boardGoals, needed, calledAt, Infinity))
 }
 
-export function firstWin({ goals, needed, words }: Game, callOrder: readonly number[]): FirstWin {
+/** Finds the first win of one order after another; what they have in common is laid out once. */
+export function firstWinFinder(game: Game): (callOrder: readonly number[]) => FirstWin {
+  return game.needed === 1 && game.words <= FEW_WORDS
+    ? firstFullGoalFinder(game)
+    : callOrder => firstWinOf(game, callOrder)
+}
+
+/** Going through all goals once for each word pays where there are no more: a goal of a longer list waits long and is left early. */
+const FEW_WORDS = 96
+
+function firstWinOf({ goals, needed, words }: Game, callOrder: readonly number[]): FirstWin {
   const calledAt = callsOfWords(words, callOrder)
   let call = Infinity
   let winners = 0
@@ -49,6 +59,49 @@ export function firstWin({ goals, needed, words }: Game, callOrder: readonly num
     else if (win === call) winners++
   }
   return { call, winners }
+}
+
+/**
+ * With all words called every goal is full. Taken back from the last one, a word empties its goals, 32 of them at a time; those
+ * that are left when the next word would empty all are the first to be full.
+ */
+function firstFullGoalFinder({ goals, words }: Game): (callOrder: readonly number[]) => FirstWin {
+  const boardOf = goals.flatMap((ofBoard, board) => ofBoard.map(() => board))
+  const length = Math.ceil(boardOf.length / 32)
+  const without = Array.from({ length: words }, () => new Int32Array(length).fill(-1))
+  goals.flat().forEach((goal, index) => {
+    for (const word of goal) without[word]![index >> 5]! &= ~(1 << (index & 31))
+  })
+  const all = Int32Array.from({ length }, (_, at) => {
+    const within = boardOf.length - at * 32
+    return within >= 32 ? -1 : (1 << within) - 1
+  })
+  let full = new Int32Array(length)
+  let next = new Int32Array(length)
+  return callOrder => {
+    full.set(all)
+    let call = words
+    for (; call > 0; call--) {
+      const stay = without[callOrder[call - 1]!]!
+      let some = 0
+      for (let at = 0; at < length; at++) some |= next[at] = full[at]! & stay[at]!
+      if (some === 0) break
+      ;[full, next] = [next, full]
+    }
+    return { call, winners: boardsWith(full, boardOf) }
+  }
+}
+
+/** How many boards have one of these goals; the goals lie board by board. */
+function boardsWith(goals: Int32Array, boardOf: readonly number[]): number {
+  let boards = 0
+  let last = -1
+  for (let goal = 0; goal < boardOf.length; goal++) {
+    if ((goals[goal >> 5]! & (1 << (goal & 31))) === 0 || boardOf[goal] === last) continue
+    last = boardOf[goal]!
+    boards++
+  }
+  return boards
 }
 
 function callsOfWords(words: number, callOrder: readonly number[]): Uint32Array {

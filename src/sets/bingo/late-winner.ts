@@ -10,7 +10,8 @@ import type { Generator } from '../random.js'
 import type { Game } from './first-wins.js'
 
 export interface WinnerWanted {
-  readonly game: Game
+  /** The goals of the game, as `goalTable` lays them out. */
+  readonly table: GoalTable
   /** The call, counted from 1, at which one board alone is to win. */
   readonly call: number
   /** How many calls later at the earliest the second board wins; 1 asks nothing more than a single winner. */
@@ -22,18 +23,19 @@ export interface WinnerWanted {
 
 /** The words called up to the first win and through the gap after it, in order; undefined where none were found. */
 export function findWinner(wanted: WinnerWanted, generator: Generator): readonly number[] | undefined {
-  const { game, call, gap, steps } = wanted
-  if (call < 1 || call + gap - 1 > game.words) return undefined
-  const state = new CalledWords(game)
-  const order = chooseSome(game.words, call - 1, generator)
+  const { table, call, gap, steps } = wanted
+  const { words } = table
+  if (call < 1 || call + gap - 1 > words) return undefined
+  const state = new CalledWords(table)
+  const order = chooseSome(words, call - 1, generator)
   for (const word of order) state.add(word)
-  const barredUntil = new Int32Array(game.words)
+  const barredUntil = new Int32Array(words)
   for (let step = 1; step <= steps; step++) {
     if (state.early === 0) {
       const ending = endingAfter(state, wanted, generator)
       if (ending !== undefined) return [...state.called(), ...ending]
     }
-    if (call === 1 || call > game.words) return undefined
+    if (call === 1 || call > words) return undefined
     const leaving = state.early > 0 ? state.wordOfEarlyBoard(generator) : pick(state.called(), generator)
     state.remove(leaving)
     const entering = state.leastFilling(leaving, word => barredUntil[word]! > step, generator)
@@ -76,50 +78,140 @@ function quietCalls(state: CalledWords, count: number): readonly number[] | unde
   return undefined
 }
 
-/** Words called so far, with what each goal still waits for; adding and removing a word costs its goals alone. */
+/** A goal's number holds how many words it waits for, times this, and the sum of those words: of one word alone, that word. */
+const ONE = 2 ** 20
+const TWO = 2 * ONE
+
+/** What does not change while a game's calls are looked for, laid out for the search. */
+export interface GoalTable {
+  readonly words: number
+  readonly boards: number
+  /** How many full goals a board may have without winning. */
+  readonly allowed: number
+  readonly wordsOf: readonly (readonly number[])[]
+  /** Board by board; where the goals of each begin, and at the end how many there are. */
+  readonly firstGoals: Int32Array
+  readonly boardOf: Int32Array
+  /** What each goal waits for where no word has been called. */
+  readonly waiting: Int32Array
+  readonly goalsWith: readonly Int32Array[]
+}
+
+export function goalTable(game: Game): GoalTable {
+  const wordsOf = game.goals.flat()
+  const goalsWith: number[][] = Array.from({ length: game.words }, () => [])
+  wordsOf.forEach((words, goal) => {
+    for (const word of words) goalsWith[word]!.push(goal)
+  })
+  const firstGoals = new Int32Array(game.goals.length + 1)
+  game.goals.forEach((goals, board) => {
+    firstGoals[board + 1] = firstGoals[board]! + goals.length
+  })
+  return {
+    words: game.words,
+    boards: game.goals.length,
+    allowed: game.needed - 1,
+    wordsOf,
+    firstGoals,
+    boardOf: Int32Array.from(game.goals.flatMap((goals, board) => goals.map(() => board))),
+    waiting: Int32Array.from(wordsOf, words => words.reduce((sum, word) => sum + word, words.length * ONE)),
+    goalsWith: goalsWith.map(goals => Int32Array.from(goals)),
+  }
+}
+
+/**
+ * Words called so far, with what each goal still waits for, and for each word how many boards would win too early by it. All of
+ * it is kept up with each word that is added or removed, which costs the goals of that word alone.
+ */
 class CalledWords {
   /** Goals that are full beyond what the boards may have without winning. */
   early = 0
   private readonly isCalled: Uint8Array
-  private readonly goalsWith: readonly Int32Array[]
   private readonly waiting: Int32Array
-  /** The sum of the words that a goal waits for: of one that waits for one word, that word. */
-  private readonly waitingFor: Int32Array
-  private readonly boardOf: Int32Array
   private readonly full: Int32Array
-  private readonly wordsOf: readonly (readonly number[])[]
-  private readonly allowed: number
+  /** Full goals of the boards that have won. */
+  private fullOfWinners = 0
+  /** For each word how many goals it would fill too early: those of boards that may have no other, which wait for it alone. */
+  private readonly fills: Int32Array
 
-  constructor(game: Game) {
-    this.allowed = game.needed - 1
-    this.isCalled = new Uint8Array(game.words)
-    this.wordsOf = game.goals.flat()
-    this.waiting = Int32Array.from(this.wordsOf, words => words.length)
-    this.waitingFor = Int32Array.from(this.wordsOf, words => words.reduce((sum, word) => sum + word, 0))
-    this.boardOf = Int32Array.from(game.goals.flatMap((goals, board) => goals.map(() => board)))
-    this.full = new Int32Array(game.goals.length)
-    const goalsWith: number[][] = Array.from({ length: game.words }, () => [])
-    this.wordsOf.forEach((words, goal) => {
-      for (const word of words) goalsWith[word]!.push(goal)
-    })
-    this.goalsWith = goalsWith.map(goals => Int32Array.from(goals))
+  constructor(private readonly table: GoalTable) {
+    this.isCalled = new Uint8Array(table.words)
+    this.waiting = table.waiting.slice()
+    this.full = new Int32Array(table.boards)
+    this.fills = new Int32Array(table.words)
+    if (table.allowed > 0) return
+    for (const waits of this.waiting) if (waits < TWO && waits >= ONE) this.fills[waits - ONE]!++
   }
 
   add(word: number): void {
     this.isCalled[word] = 1
-    for (const goal of this.goalsWith[word]!) {
-      this.waitingFor[goal]! -= word
-      if (--this.waiting[goal]! > 0) continue
-      if (++this.full[this.boardOf[goal]!]! > this.allowed) this.early++
+    const { waiting, full, fills } = this
+    const { boardOf, allowed, goalsWith } = this.table
+    const goals = goalsWith[word]!
+    const less = ONE + word
+    for (let index = 0; index < goals.length; index++) {
+      const goal = goals[index]!
+      const waits = (waiting[goal]! - less) | 0
+      waiting[goal] = waits
+      if (waits >= TWO) continue
+      if (waits >= ONE) {
+        if (allowed === 0 || full[boardOf[goal]!]! >= allowed) fills[waits - ONE]!++
+        continue
+      }
+      const board = boardOf[goal]!
+      if (full[board]! >= allowed) fills[word]!--
+      this.fill(board)
     }
   }
 
   remove(word: number): void {
     this.isCalled[word] = 0
-    for (const goal of this.goalsWith[word]!) {
-      this.waitingFor[goal]! += word
-      if (++this.waiting[goal]! > 1) continue
-      if (--this.full[this.boardOf[goal]!]! >= this.allowed) this.early--
+    const { waiting, full, fills } = this
+    const { boardOf, allowed, goalsWith } = this.table
+    const goals = goalsWith[word]!
+    const more = ONE + word
+    for (let index = 0; index < goals.length; index++) {
+      const goal = goals[index]!
+      const waited = waiting[goal]!
+      waiting[goal] = (waited + more) | 0
+      if (waited >= TWO) continue
+      if (waited >= ONE) {
+        if (allowed === 0 || full[boardOf[goal]!]! >= allowed) fills[waited - ONE]!--
+        continue
+      }
+      const board = boardOf[goal]!
+      // While it is taken out of the full ones, it is not yet among those that wait for one word.
+      waiting[goal] = 0
+      this.empty(board)
+      waiting[goal] = more
+      if (full[board]! >= allowed) fills[word]!++
+    }
+  }
+
+  private fill(board: number): void {
+    const { allowed } = this.table
+    const full = ++this.full[board]!
+    if (full > allowed) {
+      this.early++
+      this.fullOfWinners += full === allowed + 1 ? full : 1
+    } else if (full === allowed) this.countAlmostFull(board, 1)
+  }
+
+  private empty(board: number): void {
+    const { allowed } = this.table
+    const full = this.full[board]!--
+    if (full > allowed) {
+      this.early--
+      this.fullOfWinners -= full === allowed + 1 ? full : 1
+    } else if (full === allowed) this.countAlmostFull(board, -1)
+  }
+
+  /** A board's goals that wait for one word count as soon as the board may have no other full goal. */
+  private countAlmostFull(board: number, change: 1 | -1): void {
+    const { firstGoals } = this.table
+    for (let goal = firstGoals[board]!; goal < firstGoals[board + 1]!; goal++) {
+      const waits = this.waiting[goal]!
+      if (waits >= ONE && waits < TWO) this.fills[waits - ONE]! += change
     }
   }
 
@@ -133,46 +225,47 @@ class CalledWords {
 
   /** Boards that have not won and do by this word. */
   winnersBy(word: number): readonly number[] {
-    const before = this.full
+    const { full, waiting } = this
+    const { boardOf, allowed, goalsWith } = this.table
+    if (allowed === 0 && this.fills[word] === 0) return []
     const gained = new Map<number, number>()
-    for (const goal of this.goalsWith[word]!)
-      if (this.waiting[goal] === 1)
-        gained.set(this.boardOf[goal]!, (gained.get(this.boardOf[goal]!) ?? 0) + 1)
+    for (const goal of goalsWith[word]!)
+      if (waiting[goal] === ONE + word) gained.set(boardOf[goal]!, (gained.get(boardOf[goal]!) ?? 0) + 1)
     return [...gained]
-      .filter(([board, count]) => before[board]! <= this.allowed && before[board]! + count > this.allowed)
+      .filter(([board, count]) => full[board]! <= allowed && full[board]! + count > allowed)
       .map(([board]) => board)
   }
 
   /** A word of a full goal of a board that has won. */
   wordOfEarlyBoard(generator: Generator): number {
-    const goals: number[] = []
-    const { waiting, full, boardOf, allowed } = this
-    for (let goal = 0; goal < waiting.length; goal++)
-      if (waiting[goal] === 0 && full[boardOf[goal]!]! > allowed) goals.push(goal)
-    return pick(this.wordsOf[pick(goals, generator)]!, generator)
+    const { full, waiting } = this
+    const { firstGoals, wordsOf, allowed } = this.table
+    let before = generator.below(this.fullOfWinners)
+    let board = 0
+    for (; ; board++) {
+      if (full[board]! <= allowed) continue
+      if (before < full[board]!) break
+      before -= full[board]!
+    }
+    let goal = firstGoals[board]!
+    for (; ; goal++) if (waiting[goal] === 0 && before-- === 0) break
+    return pick(wordsOf[goal]!, generator)
   }
 
   /** The word to add by which the fewest boards win too early; not the one that has just gone, nor a barred one. */
   leastFilling(gone: number, isBarred: (word: number) => boolean, generator: Generator): number {
-    let best: number[] = []
+    const { isCalled, fills } = this
+    const best: number[] = []
     let least = Infinity
-    const filledBy = this.goalsFilledBy()
-    for (const word of this.notCalled()) {
-      if (word === gone || isBarred(word)) continue
-      const filled = filledBy[word]!
-      if (filled < least) [best, least] = [[word], filled]
-      else if (filled === least) best.push(word)
+    for (let word = 0; word < isCalled.length; word++) {
+      if (isCalled[word] === 1 || word === gone || isBarred(word)) continue
+      const filled = fills[word]!
+      if (filled > least) continue
+      if (filled < least) best.length = 0
+      least = filled
+      best.push(word)
     }
     return best.length === 0 ? gone : pick(best, generator)
-  }
-
-  /** For each word not called how many goals it would fill too early: each such goal waits for one word, so goals are gone through once. */
-  private goalsFilledBy(): Int32Array {
-    const filled = new Int32Array(this.isCalled.length)
-    const { waiting, waitingFor, full, boardOf, allowed } = this
-    for (let goal = 0; goal < waiting.length; goal++)
-      if (waiting[goal] === 1 && full[boardOf[goal]!]! >= allowed) filled[waitingFor[goal]!]!++
-    return filled
   }
 
   private withMark(mark: number): readonly number[] {

@@ -2,7 +2,7 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { dealBoards } from '../../../src/sets/bingo/deal-boards.js'
 import { gameOf } from '../../../src/sets/bingo/first-wins.js'
-import { findWinner } from '../../../src/sets/bingo/late-winner.js'
+import { findWinner, goalTable } from '../../../src/sets/bingo/late-winner.js'
 import { type WinRule, winRules } from '../../../src/sets/bingo/win-rule.js'
 import { generatorFor } from '../../../src/sets/random.js'
 import { playedThrough } from './played-through.js'
@@ -27,8 +27,8 @@ function search({ side, words, boards, rule }: Table, call: number, gap = 1, not
   })
   if (!dealt.ok) throw new Error('too few words')
   const { boards: dealtBoards, grid } = dealt.value
-  const game = gameOf({ boards: dealtBoards, grid, words, rule })
-  const start = findWinner({ game, call, gap, notAgain, steps: 3000 }, generatorFor(1, 'calls'))
+  const table = goalTable(gameOf({ boards: dealtBoards, grid, words, rule }))
+  const start = findWinner({ table, call, gap, notAgain, steps: 3000 }, generatorFor(1, 'calls'))
   if (start === undefined) return undefined
   const rest = Array.from({ length: words }, (_, word) => word).filter(word => !start.includes(word))
   return { start, wins: playedThrough(dealtBoards, grid, rule, [...start, ...rest]) }
