@@ -1,11 +1,11 @@
 import { blankPage, paintSprite } from '../raster/compose.js'
-import type { PlacedSprite, PreparedSheet } from '../raster/raster.js'
-import { runNumbers } from '../raster/sprite.js'
+import type { PreparedSheet } from '../raster/raster.js'
+import { runNumbers, type Sprite } from '../raster/sprite.js'
 import { type BitString, bitString } from './bit-string.js'
 import { codeRow, rowsOfBytes } from './code-row.js'
 import { ADLER, type CodedArt, standingNumbers, stretchNumbers } from './coded-art.js'
 import { rowBytes } from './pixels.js'
-import { putByte, putEnd, putHead, putRepeats } from './shared-code.js'
+import { putByte, putEnd, putHead, putNoughts } from './shared-code.js'
 
 /** An art in the codes of all pages, and where its origin stands, in pixels. */
 export interface PlacedCodes {
@@ -36,11 +36,6 @@ export function codePage(
   let sum = 1
   let sums = 0
   let y = 0
-  const zeros = (count: number): void => {
-    putByte(bits, 0)
-    if (count > 1) putRepeats(bits, 0, count - 1)
-    sums += count * sum
-  }
   while (y < heightPx) {
     let next = y
     while (next < heightPx && (next === 0 || meets[next] === 1)) next++
@@ -53,19 +48,24 @@ export function codePage(
     sum += FILTER_UP
     sums += sum
     let at = 0
-    for (let index = firsts[y]!; index < firsts[y + 1]!; index++) {
+    const end = firsts[y + 1]!
+    for (let index = firsts[y]!; index < end; index++) {
       const { art, x } = placed[arts[index]!]!
       const { stretches: numbers, words } = art
-      const place = places[index]! * stretchNumbers
+      const place = places[index]!
       const from = numbers[place + 2]! + x * channels
       const to = numbers[place + 3]! + x * channels
-      if (from > at) zeros(from - at)
+      if (from > at) putNoughts(bits, from - at)
       bits.append(words, numbers[place + 4]!, numbers[place + 5]!)
-      sums += (to - from) * sum + numbers[place + 7]!
+      // Noughts leave the sum as it is, and add it to the sum of sums each time.
+      sums += (to - at) * sum + numbers[place + 7]!
       sum += numbers[place + 6]!
       at = to
     }
-    if (rowLength > at) zeros(rowLength - at)
+    if (rowLength > at) {
+      putNoughts(bits, rowLength - at)
+      sums += (rowLength - at) * sum
+    }
     sum %= ADLER
     sums %= ADLER
     y++
@@ -77,11 +77,24 @@ export function codePage(
 /** Stretches of all arts by the row of the page, from left to right. */
 interface StretchesByRow {
   readonly firsts: Int32Array
-  /** Which of the arts, and which stretch of it. */
+  /** Which of the arts, and where in its `stretches` the numbers of this one begin. */
   readonly arts: Int32Array
   readonly places: Int32Array
   /** 1 for a row in which two arts meet. */
   readonly meets: Uint8Array
+}
+
+/** Used again from page to page; a page of a hundred words has ten thousand stretches. */
+let sorting = memoryFor(1 << 14)
+
+function memoryFor(stretches: number) {
+  return {
+    stretches,
+    arts: new Int32Array(stretches),
+    places: new Int32Array(stretches),
+    begins: new Int32Array(stretches),
+    ends: new Int32Array(stretches),
+  }
 }
 
 function stretchesByRow(
@@ -90,33 +103,41 @@ function stretchesByRow(
 ): StretchesByRow | undefined {
   const firsts = new Int32Array(heightPx + 2)
   for (const { art, y } of placed) {
-    const end = Math.min(art.rows, heightPx - y - art.top)
-    for (let row = Math.max(0, -y - art.top); row < end; row++)
-      firsts[y + art.top + row + 1]! += art.firsts[row + 1]! - art.firsts[row]!
+    const { firsts: ofArt } = art
+    const top = y + art.top
+    const end = Math.min(art.rows, heightPx - top)
+    for (let row = Math.max(0, -top); row < end; row++)
+      firsts[top + row + 1]! += ofArt[row + 1]! - ofArt[row]!
   }
   for (let row = 0; row < heightPx; row++) firsts[row + 1]! += firsts[row]!
   const count = firsts[heightPx]!
-  const arts = new Int32Array(count)
-  const places = new Int32Array(count)
-  const begins = new Int32Array(count)
-  const ends = new Int32Array(count)
+  if (count > sorting.stretches) sorting = memoryFor(2 * count)
+  const { arts, places, begins, ends } = sorting
   const next = firsts.slice()
   const meets = new Uint8Array(heightPx)
   const width = widthPx * channels
-  for (let which = 0; which < placed.length; which++) {
+  // From left to right, so that in a row most come after those that are there.
+  const byLeft = [...placed.keys()].sort(
+    (a, b) => leftOf(placed[a]!, channels) - leftOf(placed[b]!, channels),
+  )
+  for (const which of byLeft) {
     const { art, x, y } = placed[which]!
     const shift = x * channels
-    const { stretches } = art
-    const last = Math.min(art.rows, heightPx - y - art.top)
-    const first = Math.max(0, -y - art.top)
+    const { stretches, firsts: ofArt } = art
+    const top = y + art.top
+    const last = Math.min(art.rows, heightPx - top)
+    const first = Math.max(0, -top)
     if (art.left + shift < 0 || art.right + shift > width)
-      meets.fill(1, y + art.top + first, y + art.top + Math.max(first, last))
+      meets.fill(1, top + first, top + Math.max(first, last))
     for (let row = first; row < last; row++) {
-      const on = y + art.top + row
+      const on = top + row
       const low = firsts[on]!
-      for (let place = art.firsts[row]!; place < art.firsts[row + 1]!; place++) {
-        const begin = stretches[place * stretchNumbers]! + shift
-        let at = next[on]!++
+      const end = ofArt[row + 1]! * stretchNumbers
+      for (let place = ofArt[row]! * stretchNumbers; place < end; place += stretchNumbers) {
+        const begin = stretches[place]! + shift
+        const reach = stretches[place + 1]! + shift
+        const free = next[on]!++
+        let at = free
         while (at > low && begins[at - 1]! > begin) {
           arts[at] = arts[at - 1]!
           places[at] = places[at - 1]!
@@ -127,15 +148,10 @@ function stretchesByRow(
         arts[at] = which
         places[at] = place
         begins[at] = begin
-        ends[at] = stretches[place * stretchNumbers + 1]! + shift
+        ends[at] = reach
+        // Of two that overlap, the later one comes to stand beside the other, or beside one that overlaps it too.
+        if ((at > low && ends[at - 1]! > begin) || (at < free && begins[at + 1]! < reach)) meets[on] = 1
       }
-    }
-  }
-  for (let row = 0; row < heightPx; row++) {
-    let last = 0
-    for (let at = firsts[row]!; at < firsts[row + 1]!; at++) {
-      if (begins[at]! < last) meets[row] = 1
-      if (ends[at]! > last) last = ends[at]!
     }
   }
   meetStanding(placed, channels, meets)
@@ -144,28 +160,45 @@ function stretchesByRow(
   return met > heightPx / MOST_PAINTED ? undefined : { firsts, arts, places, meets }
 }
 
+function leftOf({ art, x }: PlacedCodes, channels: number): number {
+  return art.left + x * channels
+}
+
 /** Where more than one row in so many would be painted, all are. */
 const MOST_PAINTED = 3
 
 /** Tells the rows in which something stands within reach of what goes on from row to row in another art. */
 function meetStanding(placed: readonly PlacedCodes[], channels: number, meets: Uint8Array): void {
   for (const one of placed) {
-    const { standing } = one.art
-    const shift = one.x * channels
-    for (let at = 0; at < standing.length; at += standingNumbers) {
-      const left = standing[at]! + shift
-      const right = standing[at + 1]! + shift
-      const top = standing[at + 2]! + one.y
-      const bottom = standing[at + 3]! + one.y
-      for (const other of placed) {
-        if (other === one) continue
-        const { art, x, y } = other
-        if (art.left + x * channels >= right || art.right + x * channels <= left) continue
-        const from = Math.max(top, art.top + y)
-        const to = Math.min(bottom, art.top + art.rows + y)
-        if (from < to) meetWithin(other, channels, { left, right, from, to }, meets)
-      }
-    }
+    if (one.art.standing.length === 0) continue
+    for (const other of placed)
+      if (other !== one && comeNear(one, other, channels)) meetStandingOf(one, other, channels, meets)
+  }
+}
+
+/** Whether what the arts take, as wide and as high as they are, overlaps. */
+function comeNear(one: PlacedCodes, other: PlacedCodes, channels: number): boolean {
+  const [topOfOne, topOfOther] = [one.y + one.art.top, other.y + other.art.top]
+  if (topOfOne >= topOfOther + other.art.rows || topOfOther >= topOfOne + one.art.rows) return false
+  const [leftOfOne, leftOfOther] = [one.x * channels, other.x * channels]
+  return (
+    one.art.left + leftOfOne < other.art.right + leftOfOther &&
+    other.art.left + leftOfOther < one.art.right + leftOfOne
+  )
+}
+
+function meetStandingOf(one: PlacedCodes, other: PlacedCodes, channels: number, meets: Uint8Array): void {
+  const { standing } = one.art
+  const shift = one.x * channels
+  const { art, x, y } = other
+  const [from, to] = [art.top + y, art.top + art.rows + y]
+  for (let at = 0; at < standing.length; at += standingNumbers) {
+    const left = standing[at]! + shift
+    const right = standing[at + 1]! + shift
+    if (art.left + x * channels >= right || art.right + x * channels <= left) continue
+    const top = Math.max(standing[at + 2]! + one.y, from)
+    const bottom = Math.min(standing[at + 3]! + one.y, to)
+    if (top < bottom) meetWithin(other, channels, { left, right, from: top, to: bottom }, meets)
   }
 }
 
@@ -209,8 +242,10 @@ function paintedRows({ widthPx, channels, drawings }: PreparedSheet): PaintedRow
   return (bits, from, to, sumBefore, sumsBefore) => {
     const strip = blankPage(widthPx, to - from + 1, channels)
     for (const sprites of drawings)
-      for (const placed of sprites)
-        if (reaches(placed, from - 1, to)) paintSprite(strip, placed.sprite, placed.x, placed.y - from + 1)
+      for (const { sprite, x, y } of sprites) {
+        const runs = runsWithin(sprite, from - 1 - y, to - y)
+        if (runs.length > 0) paintSprite(strip, { ...sprite, runs }, x, y - from + 1)
+      }
     // What stands above the first row counts as noughts.
     if (from === 0) strip.bytes.fill(0, 0, stride)
     const rows = rowsOfBytes(strip.bytes, stride)
@@ -227,9 +262,25 @@ function paintedRows({ widthPx, channels, drawings }: PreparedSheet): PaintedRow
   }
 }
 
-/** Whether any of its runs lies in these rows. Runs come row by row. */
-function reaches({ sprite: { runs }, y }: PlacedSprite, from: number, to: number): boolean {
-  return runs.length > 0 && runs[0]! + y < to && runs[runs.length - runNumbers]! + y >= from
+/** The runs in these rows; they come row by row. */
+function runsWithin({ runs }: Sprite, from: number, to: number): Int32Array {
+  const count = runs.length / runNumbers
+  if (count === 0 || runs[0]! >= to || runs[(count - 1) * runNumbers]! < from) return noRuns
+  return runs.subarray(firstIn(runs, from) * runNumbers, firstIn(runs, to) * runNumbers)
+}
+
+const noRuns = new Int32Array(0)
+
+/** The first run of this row or a later one. */
+function firstIn(runs: Int32Array, row: number): number {
+  let low = 0
+  let high = runs.length / runNumbers
+  while (low < high) {
+    const middle = (low + high) >> 1
+    if (runs[middle * runNumbers]! < row) low = middle + 1
+    else high = middle
+  }
+  return low
 }
 
 /** Deflate with a window of 32 KB, packed fast (RFC 1950, §2.2). */
@@ -239,7 +290,7 @@ function zlibStream(bits: BitString, sum: number, sums: number): Buffer {
   const length = Math.ceil(bits.length() / 8)
   const words = bits.words()
   const bytes = Buffer.from(words.buffer, words.byteOffset, words.byteLength)
-  const stream = Buffer.alloc(HEAD.length + length + 4)
+  const stream = Buffer.allocUnsafe(HEAD.length + length + 4)
   stream.set(HEAD)
   bytes.copy(stream, HEAD.length, 0, length)
   stream.writeUInt32BE((sums * 65536 + sum) >>> 0, HEAD.length + length)

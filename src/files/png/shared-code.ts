@@ -1,4 +1,4 @@
-import type { BitString } from './bit-string.js'
+import { type BitString, bitString } from './bit-string.js'
 import { codesOf } from './prefix-code.js'
 import {
   END_OF_BLOCK,
@@ -25,6 +25,39 @@ const codes = codesOf(lengths)
 
 export function putByte(into: BitString, byte: number): void {
   into.put(codes[byte]!, lengths[byte]!)
+}
+
+/** So many noughts, the first of them as it is; what stands between two arts, so that the codes of most lengths are kept. */
+export function putNoughts(into: BitString, count: number): void {
+  if (count > MOST_KEPT) {
+    putByte(into, 0)
+    putRepeats(into, 0, count - 1)
+    return
+  }
+  if (noughtLengths[count] === 0) keepNoughts(count)
+  const length = noughtLengths[count]!
+  if (length <= 32) into.put(lowNoughts[count]!, length)
+  else {
+    into.put(lowNoughts[count]!, 32)
+    into.put(highNoughts[count]!, length - 32)
+  }
+}
+
+/** A row at 300 DPI has fewer; their codes have no more than 64 bits. */
+const MOST_KEPT = 4095
+const lowNoughts = new Uint32Array(MOST_KEPT + 1)
+const highNoughts = new Uint32Array(MOST_KEPT + 1)
+const noughtLengths = new Uint8Array(MOST_KEPT + 1)
+const noughts = bitString()
+
+function keepNoughts(count: number): void {
+  noughts.clear()
+  putByte(noughts, 0)
+  if (count > 1) putRepeats(noughts, 0, count - 1)
+  noughtLengths[count] = noughts.length()
+  const words = noughts.words()
+  lowNoughts[count] = words[0]!
+  highNoughts[count] = noughts.length() > 32 ? words[1]! : 0
 }
 
 /** The byte before, so many times more. */
