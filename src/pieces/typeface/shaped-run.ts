@@ -32,6 +32,32 @@ export interface ShapedGlyph {
   readonly end: number
 }
 
+/**
+ * A text in words, each with the space behind it: each is shaped alone and remembered, for most words of running text stand in it
+ * again. No font that comes with oaktag moves or swaps a letter for what stands before a space (a test holds all pairs of them); an
+ * accent or an unseen sign stays with what it stands after.
+ */
+export function wordsToShape(text: string): readonly string[] {
+  return text.includes(' ') ? text.split(BEFORE_WORD) : [text]
+}
+
+const BEFORE_WORD = /(?<= )(?=[^\s\p{M}\p{Sk}\p{Cf}])/u
+
+/** One run after the other. */
+export function joinRuns(runs: readonly ShapedRun[]): ShapedRun {
+  if (runs.length === 1) return runs[0]!
+  const glyphs: ShapedGlyph[] = []
+  let text = ''
+  let penEm = 0
+  for (const run of runs) {
+    for (const { outline, xEm, yEm, start, end } of run.glyphs)
+      glyphs.push({ outline, xEm: penEm + xEm, yEm, start: text.length + start, end: text.length + end })
+    text += run.text
+    penEm += run.widthEm
+  }
+  return { text, glyphs, widthEm: penEm }
+}
+
 /** Shapes `text` with the first of `fonts` that covers each character; characters that none covers are left out. */
 export function shapeText(fonts: readonly FontFile[], text: string, options: ShapeOptions): ShapedRun {
   const spacing = options.letterSpacingEm ?? 0

@@ -1,7 +1,14 @@
 import { keptOfLate } from '../../kept-of-late.js'
 import { type FontFile, openFontFile } from './font-file.js'
 import { faultOfLetters } from './font-letters.js'
-import { type ShapedRun, type ShapeOptions, shapeText, type Weight } from './shaped-run.js'
+import {
+  joinRuns,
+  type ShapedRun,
+  type ShapeOptions,
+  shapeText,
+  type Weight,
+  wordsToShape,
+} from './shaped-run.js'
 
 /** What a typeface is opened from: font files (TTF, OTF or WOFF). */
 export interface TypefaceFiles {
@@ -76,11 +83,20 @@ export function openTypeface(files: TypefaceFiles): Typeface | UnreadableFont {
   const widths = keptOfLate<string, number>(MANY_WIDTHS)
   // Every text of a plan is asked about for every item in which it may stand.
   const missing = keptOfLate<string, readonly string[]>(MANY_RUNS)
+  const words = keptOfLate<string, ShapedRun>(MANY_RUNS)
+  const shapeWord = (word: string, weight: Weight): ShapedRun =>
+    words(`${weight}|${word}`, () => shapeText(fontsFor(word, weight), word, { weight }))
   const shape = (text: string, options: ShapeOptions = {}): ShapedRun => {
     const { weight = 'regular', letterSpacingEm = 0, splitLigaturesAt = [] } = options
     const key = `${weight}|${letterSpacingEm}|${splitLigaturesAt.join(' ')}|${text}`
-    return runs(key, () => shapeText(fontsFor(text, weight), text, options))
+    return runs(key, () =>
+      letterSpacingEm === 0 && splitLigaturesAt.length === 0
+        ? joinRuns(wordsToShape(text).map(word => shapeWord(word, weight)))
+        : shapeText(fontsFor(text, weight), text, options),
+    )
   }
+  const widthOf = (text: string, weight: Weight): number =>
+    wordsToShape(text).reduce((sum, word) => sum + shapeWord(word, weight).widthEm, 0)
   return {
     name: files.name,
     family: files.family,
@@ -94,7 +110,7 @@ export function openTypeface(files: TypefaceFiles): Typeface | UnreadableFont {
         }),
       ),
     shape,
-    widthEm: (text, weight = 'regular') => widths(`${weight}|${text}`, () => shape(text, { weight }).widthEm),
+    widthEm: (text, weight = 'regular') => widths(`${weight}|${text}`, () => widthOf(text, weight)),
   }
 }
 

@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs'
 import { createRequire } from 'node:module'
 import { describe, expect, it } from 'vitest'
 import { drawTextLine } from '../../../src/pieces/text/text-line.js'
+import type { ShapedRun } from '../../../src/pieces/typeface/shaped-run.js'
 import { openTypeface, type Typeface } from '../../../src/pieces/typeface/typeface.js'
 import { unpackFont } from '../../../src/pieces/typeface/woff.js'
 import { drawWord } from '../../../src/pieces/word/word-art.js'
@@ -11,6 +12,25 @@ import { columnsOf, render, rowsOf } from '../pixels.js'
 const andika = bundledTypeface('andika')
 const lettersOf = (typeface: Typeface, text: string, splitLigaturesAt: readonly number[] = []) =>
   typeface.shape(text, { splitLigaturesAt }).glyphs.map(({ start, end }) => text.slice(start, end))
+
+/** Places are sums, added up in another order. */
+function alike(one: ShapedRun, other: ShapedRun): boolean {
+  return (
+    one.text === other.text &&
+    Math.abs(one.widthEm - other.widthEm) < 1e-9 &&
+    one.glyphs.length === other.glyphs.length &&
+    one.glyphs.every((glyph, index) => {
+      const { outline, xEm, yEm, start, end } = other.glyphs[index]!
+      return (
+        glyph.outline === outline &&
+        Math.abs(glyph.xEm - xEm) < 1e-9 &&
+        glyph.yEm === yEm &&
+        glyph.start === start &&
+        glyph.end === end
+      )
+    })
+  )
+}
 
 describe.each(bundledTypefaces)('$family', typeface => {
   it('has an x as high in pixels as its metrics say, within a pixel', () => {
@@ -49,6 +69,33 @@ describe.each(bundledTypefaces)('$family', typeface => {
       expect(glyph.xEm - split.glyphs[index]!.xEm).toBeCloseTo(0.1 * index, 6)
     })
     expect(wide.widthEm - split.widthEm).toBeCloseTo(0.5, 6)
+  })
+
+  it.each(['regular', 'bold'] as const)(
+    'has the same letters in a %s line whether words are shaped one by one or all at once',
+    weight => {
+      const characters = Array.from({ length: 0x2200 - 0x21 }, (_, index) =>
+        String.fromCodePoint(0x21 + index),
+      )
+      const has = characters.filter(each => typeface.missing(each).length === 0)
+      const lines = has.flatMap(each => [`x ${each}x`, `V${each} ${each}V`, `${each} 1 ${each}`])
+      // A split that no letter lies across changes nothing, but has the line shaped at once.
+      const differing = lines.filter(
+        line =>
+          !alike(
+            typeface.shape(line, { weight }),
+            typeface.shape(line, { weight, splitLigaturesAt: [line.length] }),
+          ),
+      )
+      expect(has.length).toBeGreaterThan(180)
+      expect(differing).toEqual([])
+    },
+  )
+
+  it('tells how wide a line is as it is shaped', () => {
+    const line = 'The heron waits, and 2 frogs leap into the mud.'
+    expect(typeface.widthEm(line)).toBe(typeface.shape(line).widthEm)
+    expect(typeface.widthEm(line, 'bold')).toBe(typeface.shape(line, { weight: 'bold' }).widthEm)
   })
 
   it('sets two blanks apart, so that they can be counted', () => {
