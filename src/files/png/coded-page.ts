@@ -169,22 +169,24 @@ const MOST_PAINTED = 3
 
 /** Tells the rows in which something stands within reach of what goes on from row to row in another art. */
 function meetStanding(placed: readonly PlacedCodes[], channels: number, meets: Uint8Array): void {
-  for (const one of placed) {
-    if (one.art.standing.length === 0) continue
-    for (const other of placed)
-      if (other !== one && comeNear(one, other, channels)) meetStandingOf(one, other, channels, meets)
+  // From the top down, so that each is held against those alone that begin before it ends.
+  const fromTop = placed.toSorted((one, other) => one.y + one.art.top - other.y - other.art.top)
+  for (const [index, one] of fromTop.entries()) {
+    const bottom = one.y + one.art.top + one.art.rows
+    for (let next = index + 1; next < fromTop.length; next++) {
+      const other = fromTop[next]!
+      if (other.y + other.art.top >= bottom) break
+      if (!overlapSideways(one, other, channels)) continue
+      meetStandingOf(one, other, channels, meets)
+      meetStandingOf(other, one, channels, meets)
+    }
   }
 }
 
-/** Whether what the arts take, as wide and as high as they are, overlaps. */
-function comeNear(one: PlacedCodes, other: PlacedCodes, channels: number): boolean {
-  const [topOfOne, topOfOther] = [one.y + one.art.top, other.y + other.art.top]
-  if (topOfOne >= topOfOther + other.art.rows || topOfOther >= topOfOne + one.art.rows) return false
-  const [leftOfOne, leftOfOther] = [one.x * channels, other.x * channels]
-  return (
-    one.art.left + leftOfOne < other.art.right + leftOfOther &&
-    other.art.left + leftOfOther < one.art.right + leftOfOne
-  )
+/** Whether their boxes do. */
+function overlapSideways(one: PlacedCodes, other: PlacedCodes, channels: number): boolean {
+  const [ofOne, ofOther] = [leftOf(one, channels), leftOf(other, channels)]
+  return ofOne < ofOther + other.art.right - other.art.left && ofOther < ofOne + one.art.right - one.art.left
 }
 
 function meetStandingOf(one: PlacedCodes, other: PlacedCodes, channels: number, meets: Uint8Array): void {

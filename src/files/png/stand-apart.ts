@@ -10,59 +10,57 @@ interface InkBounds {
 }
 
 /**
- * The sprites of an art, parted into those that come near to one another: the words of a page of text stand apart, letters and the
- * marks under them together. Each part keeps the order in which it is painted; what has no ink is in none.
+ * The sprites of an art, parted into those that come near to one another, or near to what comes near: the words of a page of text
+ * stand apart, and those in the cells of a table from its lines; letters and the marks under them stand together. Each part keeps the
+ * order in which it is painted; what has no ink is in none.
  */
 export function standApart(sprites: PlacedSprites): readonly PlacedSprites[] {
   if (sprites.length === 1) return [sprites]
-  const parts = partsInBoxes(sprites.length)
+  const first = firstsOfParts(sprites)
+  const parts = new Map<number, PlacedSprite[]>()
   for (const [index, placed] of sprites.entries()) {
-    const own = boundsOnPage(placed)
-    if (own !== undefined) parts.add(index, own)
+    const part = first[index]!
+    if (part < 0) continue
+    const members = parts.get(part) ?? []
+    if (members.length === 0) parts.set(part, members)
+    members.push(placed)
   }
-  return parts.members().map(members => members.map(index => sprites[index]!))
+  return [...parts.values()]
 }
 
-/** A page of text has hundreds of words, each held against all before it: so the edges of their boxes are plain numbers in a row. */
-function partsInBoxes(most: number) {
-  const edges = new Int32Array(4 * most)
-  let members: (readonly number[])[] = []
-  /** A row's codes are of what differs from the row above, so ink reaches one row further down. */
-  const lastNear = ({ left, top, right, bottom }: InkBounds): number => {
-    for (let part = members.length - 1; part >= 0; part--) {
-      const edge = 4 * part
-      if (
+/**
+ * For each sprite the first of its part; below nought for one that has no ink. A page of text has hundreds of words, each held
+ * against all before it: so the edges of their boxes are plain numbers in a row.
+ */
+function firstsOfParts(sprites: PlacedSprites): Int32Array {
+  const first = new Int32Array(sprites.length)
+  const edges = new Int32Array(4 * sprites.length)
+  const firstOf = (sprite: number): number => {
+    let at = sprite
+    while (first[at] !== at) at = first[at]!
+    return at
+  }
+  for (let index = 0; index < sprites.length; index++) {
+    const own = boundsOnPage(sprites[index]!)
+    first[index] = own === undefined ? -1 : index
+    if (own === undefined) continue
+    const { left, top, right, bottom } = own
+    edges.set([left, top, right, bottom], 4 * index)
+    for (let other = 0, edge = 0; other < index; other++, edge += 4) {
+      if (first[other]! < 0) continue
+      // A row's codes are of what differs from the row above, so ink reaches one row further down.
+      const isNear =
         edges[edge]! < right &&
         left < edges[edge + 2]! &&
         edges[edge + 1]! <= bottom &&
         top <= edges[edge + 3]!
-      )
-        return part
+      if (!isNear) continue
+      const [one, two] = [firstOf(other), firstOf(index)]
+      first[Math.max(one, two)] = Math.min(one, two)
     }
-    return -1
   }
-  return {
-    add: (index: number, own: InkBounds): void => {
-      let box = own
-      let joined: readonly number[] = [index]
-      // What is joined reaches further, so it may come near to what was passed by.
-      for (let near = lastNear(box); near >= 0; near = lastNear(box)) {
-        const edge = 4 * near
-        box = {
-          left: Math.min(box.left, edges[edge]!),
-          top: Math.min(box.top, edges[edge + 1]!),
-          right: Math.max(box.right, edges[edge + 2]!),
-          bottom: Math.max(box.bottom, edges[edge + 3]!),
-        }
-        joined = [...members[near]!, ...joined]
-        edges.copyWithin(edge, edge + 4, 4 * members.length)
-        members = members.toSpliced(near, 1)
-      }
-      edges.set([box.left, box.top, box.right, box.bottom], 4 * members.length)
-      members.push(joined)
-    },
-    members: () => members.map(each => each.toSorted((a, b) => a - b)),
-  }
+  for (let index = 0; index < first.length; index++) if (first[index]! >= 0) first[index] = firstOf(index)
+  return first
 }
 
 function boundsOnPage({ sprite, x, y }: PlacedSprite): InkBounds | undefined {

@@ -36,7 +36,12 @@ describe('what is coded together', () => {
   })
 
   it('is what is joined by something painted later', async () => {
-    expect(await parts(bar(0, 0), bar(0, 10), bar(0, 20), bar(4, 1, 4, 12))).toEqual([1, 3])
+    expect(await parts(bar(0, 0), bar(0, 10), bar(0, 20), bar(4, 1, 4, 12))).toEqual([3, 1])
+  })
+
+  it('are no words in the cells of a table and its lines', async () => {
+    const lines = [0, 20].flatMap(at => [bar(at, 0, 0.5, 20.5), bar(0, at, 20.5, 0.5)])
+    expect(await parts(...lines, bar(5, 5, 10), bar(5, 12, 10))).toEqual([4, 1, 1])
   })
 
   it('is a line that ends where the next begins, since the row below it is of its codes', async () => {
