@@ -44,9 +44,12 @@ export function sheetLooks(): SheetLooks {
 /** Paths, which are nearly all of it, are taken as they are. */
 function digestOfShapes({ shapes }: Art): string {
   const hash = createHash('sha1')
-  for (const shape of shapes) {
-    const [data, about] = shape.kind === 'image' ? pictureApart(shape) : pathApart(shape)
+  const tell = (data: string | Uint8Array, about: object) =>
     hash.update(`${JSON.stringify(about)} ${data.length} `).update(data)
+  for (const shape of shapes) {
+    if (shape.kind === 'image') tell(...pictureApart(shape))
+    else if (shape.words === undefined) tell(...pathApart(shape))
+    else for (const { outline, ...place } of shape.words) tell(outline.d, { ...pathApart(outline)[1], place })
   }
   return hash.digest('base64url')
 }
@@ -55,9 +58,8 @@ function pictureApart({ bytes, ...about }: ImageShape): readonly [Uint8Array, ob
   return [bytes, about]
 }
 
-/** The words of a line are told by the line, and where each stands by its place: a picture has it on whole pixels. */
-function pathApart({ d, words = [], ...about }: PathShape): readonly [string, object] {
-  return [d, { ...about, places: words.flatMap(({ xMm, yMm }) => [xMm, yMm]) }]
+function pathApart({ d, ...about }: PathShape): readonly [string, object] {
+  return [d, about]
 }
 
 function digestOf(told: unknown): string {

@@ -1,4 +1,4 @@
-import type { Art, PathShape, Shape } from '../../pieces/piece.js'
+import type { Art, PathShape, PlacedWord, Shape } from '../../pieces/piece.js'
 import type { CutLine, Sheet } from '../../sheets/sheet.js'
 import { toDecimal } from './decimal.js'
 import { type Drawing, type DrawingGroup, drawingGroups } from './drawing-order.js'
@@ -51,7 +51,7 @@ function groupMarkup({ words, drawings }: DrawingGroup, ids: ArtIds, outlines: O
 }
 
 function drawingMarkup({ art, xMm, yMm, turn }: Drawing, ids: ArtIds, outlines: OutlineIds): string {
-  const place = `translate(${toDecimal(xMm)} ${toDecimal(yMm)})${turn === 180 ? ' rotate(180)' : ''}`
+  const place = `${translation(xMm, yMm)}${turn === 180 ? ' rotate(180)' : ''}`
   const id = ids.get(art)
   return id === undefined
     ? `<g transform="${place}">${artMarkup(art, outlines)}</g>`
@@ -67,11 +67,21 @@ export function shapeMarkup(shape: Shape, outlines: OutlineIds = writtenOut): st
       ` height="${toDecimal(heightMm)}" href="data:${shape.mediaType};base64,${data}"/>`
     )
   }
-  const { fill, stroke } = shape
+  const { fill, stroke, words } = shape
   const outline = stroke === undefined ? outlines(shape) : undefined
   if (outline !== undefined) return `<use href="#${outline}" fill="${escapeXml(fill)}"/>`
-  // Path data holds letters and numbers alone. A line of text puts its data together when it is asked, so it is asked here.
+  if (words !== undefined) return words.map(wordMarkup).join('')
+  // Path data holds letters and numbers alone.
   return `<path d="${shape.d}" fill="${escapeXml(fill)}"${stroke ? strokeAttributes(stroke) : ''}/>`
+}
+
+/** A word's outline is the same text wherever it stands, and shorter than that of the whole line. */
+function wordMarkup({ outline, xMm, yMm }: PlacedWord): string {
+  return `<g transform="${translation(xMm, yMm)}">${shapeMarkup(outline)}</g>`
+}
+
+function translation(xMm: number, yMm: number): string {
+  return `translate(${toDecimal(xMm)} ${toDecimal(yMm)})`
 }
 
 interface Stroke {

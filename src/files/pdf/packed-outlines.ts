@@ -1,6 +1,6 @@
 import { deflateSync } from 'node:zlib'
 import type { Sheet } from '../../sheets/sheet.js'
-import { drawingOperators, pathOperators } from './pdf-operators.js'
+import { drawingOperators, shapeOperators } from './pdf-operators.js'
 
 const packed = new WeakMap<Sheet, Buffer>()
 
@@ -17,7 +17,7 @@ export function packedOutlines(sheet: Sheet): Buffer {
 function outlinesOf({ furniture }: Sheet): string {
   return furniture
     .map(({ art, xMm, yMm }) => {
-      const shapes = art.shapes.flatMap(shape => (shape.kind === 'path' ? [pathOperators(shape)] : []))
+      const shapes = art.shapes.flatMap(shape => (shape.kind === 'path' ? [shapeOperators(shape)] : []))
       return drawingOperators({ art, xMm, yMm, turn: 0 }, shapes.join('\n'))
     })
     .join('\n')

@@ -1,12 +1,12 @@
 import type { Box } from '../../geometry.js'
-import type { Art, ImageShape, PathShape, PlacedWord, Shape, TextRun } from '../../pieces/piece.js'
+import type { Art, ImageShape, PathShape, Shape, TextRun } from '../../pieces/piece.js'
 import type { Sheet } from '../../sheets/sheet.js'
 import { toDecimal } from '../page/decimal.js'
 import { inkBox, shapeInkBox } from '../page/ink-box.js'
 import { sharedArts } from '../page/shared-arts.js'
 import type { ArtIds } from '../page/svg-body.js'
 import { packedOutlines } from './packed-outlines.js'
-import { drawingOperators, pathOperators } from './pdf-operators.js'
+import { drawingOperators, shapeOperators } from './pdf-operators.js'
 import { addPicture, type PdfPicture } from './pdf-picture.js'
 import { createUnseenFont, type UnseenFont } from './pdf-unseen-font.js'
 
@@ -44,7 +44,7 @@ export function createArtStore(doc: PDFKit.PDFDocument): ArtStore {
     if (known) return known
     const box = inkBox(art) ?? { xMm: 0, yMm: 0, widthMm: 0, heightMm: 0 }
     const operators = artOperators(art, font, shape =>
-      shape.kind === 'path' ? pathOperators(shape) : (pictures.get(shape)?.operators ?? ''),
+      shape.kind === 'path' ? shapeOperators(shape) : (pictures.get(shape)?.operators ?? ''),
     )
     const form = formIn(box, operators)
     forms.set(art, form)
@@ -72,28 +72,23 @@ export function createArtStore(doc: PDFKit.PDFDocument): ArtStore {
   let wordCount = 0
 
   function wordOperators(word: PathShape): string {
+    if (word.d.length < LEAST_LENGTH) return shapeOperators(word)
     const known = words.get(word)
     const box = known && shapeInkBox(word)
     if (known === undefined || box === undefined) {
       words.set(word, { name: `Word${++wordCount}` })
-      return pathOperators(word)
+      return shapeOperators(word)
     }
-    known.form ??= formIn(box, pathOperators(word))
+    known.form ??= formIn(box, shapeOperators(word))
     doc.page.xobjects[known.name] = known.form
     return `/${known.name} Do`
-  }
-
-  function placedOperators({ outline, xMm, yMm }: PlacedWord): string {
-    const operators = outline.d.length < LEAST_LENGTH ? pathOperators(outline) : wordOperators(outline)
-    if (xMm === 0 && yMm === 0) return operators
-    return `q 1 0 0 1 ${toDecimal(xMm)} ${toDecimal(yMm)} cm\n${operators}\nQ`
   }
 
   function pageOperators(art: Art): string {
     usePictures(art)
     return artOperators(art, font, shape => {
       if (shape.kind === 'image') return pictures.get(shape)?.operators ?? ''
-      return (shape.words ?? [{ outline: shape, xMm: 0, yMm: 0 }]).map(placedOperators).join('\n')
+      return shapeOperators(shape, wordOperators)
     })
   }
 

@@ -11,7 +11,18 @@ export function drawingOperators({ xMm, yMm, turn }: Drawing, art: string): stri
   return `q ${sign} 0 0 ${sign} ${toDecimal(xMm)} ${toDecimal(yMm)} cm\n${art}\nQ`
 }
 
-export function pathOperators({ d, fill, stroke }: PathShape): string {
+/** The path, or a line of text word by word; what `ofWord` gives for a word's outline stands where the word does. */
+export function shapeOperators(
+  shape: PathShape,
+  ofWord: (outline: PathShape) => string = pathOperators,
+): string {
+  if (shape.words === undefined) return ofWord(shape)
+  return shape.words
+    .map(({ outline, xMm, yMm }) => `q 1 0 0 1 ${toDecimal(xMm)} ${toDecimal(yMm)} cm\n${ofWord(outline)}\nQ`)
+    .join('\n')
+}
+
+function pathOperators({ d, fill, stroke }: PathShape): string {
   if (fill === 'none' && stroke === undefined) return ''
   const setUp = [fill === 'none' ? '' : colorOperator(fill, 'rg')]
   if (stroke !== undefined) {

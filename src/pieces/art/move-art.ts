@@ -1,5 +1,6 @@
 import type { Size } from '../../geometry.js'
 import type { Art, PathShape, Shape } from '../piece.js'
+import { lineOfWords } from './line-of-words.js'
 import { changeLengths } from './path-numbers.js'
 
 /** The art moved by (`xMm`, `yMm`), now as large as `size`. */
@@ -15,13 +16,9 @@ export function moveArt(art: Art, xMm: number, yMm: number, size: Size): Art {
 function moveShape(shape: Shape, xMm: number, yMm: number): Shape {
   if (shape.kind === 'image')
     return { ...shape, box: { ...shape.box, xMm: shape.box.xMm + xMm, yMm: shape.box.yMm + yMm } }
-  const d = movePath(shape, xMm, yMm)
-  if (shape.words === undefined) return { ...shape, d }
-  return {
-    ...shape,
-    d,
-    words: shape.words.map(word => ({ ...word, xMm: word.xMm + xMm, yMm: word.yMm + yMm })),
-  }
+  if (shape.words === undefined) return { ...shape, d: movePath(shape, xMm, yMm) }
+  const words = shape.words.map(word => ({ ...word, xMm: word.xMm + xMm, yMm: word.yMm + yMm }))
+  return lineOfWords(words, () => movePath(shape, xMm, yMm))
 }
 
 /** Path data holds absolute M L Q C Z alone, so its numbers are x and y in turn. */

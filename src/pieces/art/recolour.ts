@@ -2,6 +2,7 @@ import type { Size } from '../../geometry.js'
 import type { Contrast } from '../../plan/plan.js'
 import { contrastRatio } from '../marks/contrast.js'
 import type { Art, PathShape, PlacedArt, Shape } from '../piece.js'
+import { lineOfWords } from './line-of-words.js'
 import { pathText, rectangle } from './path-text.js'
 
 const BLACK_ON_WHITE: Contrast = { ink: '#000000', ground: '#ffffff' }
@@ -33,9 +34,9 @@ export function recolourer(
   }
   const recolourShape = (shape: Shape): Shape => {
     if (shape.kind === 'image') return shape
-    const path = recolourPath(shape, { ink, ground })
-    if (shape.words === undefined) return path
-    return { ...path, words: shape.words.map(word => ({ ...word, outline: recolourWord(word.outline) })) }
+    if (shape.words === undefined) return recolourPath(shape, { ink, ground })
+    const words = shape.words.map(word => ({ ...word, outline: recolourWord(word.outline) }))
+    return lineOfWords(words, () => shape.d)
   }
   const recoloured = (art: Art): Art => {
     const made = known.get(art) ?? { ...art, shapes: art.shapes.map(recolourShape) }

@@ -1,5 +1,6 @@
 import type { Size } from '../../geometry.js'
-import type { Art, PathShape, PlacedWord, TextRun } from '../piece.js'
+import { lineOfWords } from '../art/line-of-words.js'
+import type { Art, TextRun } from '../piece.js'
 import type { ShapedRun, Weight } from '../typeface/shaped-run.js'
 import type { Typeface } from '../typeface/typeface.js'
 import { drawWords, lineOutline } from './words-of-line.js'
@@ -49,19 +50,7 @@ export function textLineShapes(
   const run = runOf(request)
   const line = { ...request, xMm, baselineMm }
   const words = drawWords(run, line)
-  return words.length === 0 ? [] : [lineOf(words, () => lineOutline(run, line))]
-}
-
-/** The outline of a whole line is put together each time somebody asks, and held by nobody: labels of a thousand sheets are. */
-function lineOf(words: readonly PlacedWord[], outline: () => string): PathShape {
-  return {
-    kind: 'path',
-    get d() {
-      return outline()
-    },
-    fill: words[0]!.outline.fill,
-    words,
-  }
+  return words.length === 0 ? [] : [lineOfWords(words, () => lineOutline(run, line))]
 }
 
 /** The same without its outlines. */
