@@ -81,7 +81,8 @@ export async function makePlan(request: MakeRequest): Promise<Outcome<MadePlan>>
   const { outFolder, formats, dpi, only, jobs = cpus().length, watching = {}, kept } = request
   const printed = printedPlan(onSheets.value)
   const of = printed.items.length
-  collectSoonerFor({ sheets: printed.items.reduce((sum, { sheets }) => sum + sheets.length, 0) })
+  if (!goesOn(kept))
+    collectSoonerFor({ sheets: printed.items.reduce((sum, { sheets }) => sum + sheets.length, 0) })
   const written = await writePlan({
     printed,
     outFolder,
@@ -95,6 +96,7 @@ export async function makePlan(request: MakeRequest): Promise<Outcome<MadePlan>>
     pageFonts: pageFonts(),
     kept: kept?.files,
     madeFrom: itemFingerprints(onSheets.value.plan),
+    beforeInPlace: watching.beforeInPlace,
     writtenOne: (item, done) =>
       tellAndTakeTurns(watching, { step: 'written', item, done: of + done, of: 2 * of }),
     ...(only === undefined ? {} : { only: printed.items.map(item => item.name) }),
@@ -131,7 +133,7 @@ export async function putEachOnSheets<T>(
     return failWith(inReadingOrder(problems, request.planFile))
   }
   const { plan } = studied.value
-  collectSoonerFor({ words: plan.words.length })
+  if (!goesOn(kept)) collectSoonerFor({ words: plan.words.length })
   const jobs = chooseJobs(plan, request.only)
   if (!jobs.ok) return failWith([...studied.problems, ...jobs.problems])
   const imposed = await putOnSheets(studied.value, jobs.value, { ...work, ...present({ soon }) }, take)
@@ -241,6 +243,11 @@ async function laterProblems(planFile: string, work: Work): Promise<readonly Pro
   const jobs = { wanted: itemJobs(studied.value.plan).jobs, told: [] }
   const { problems } = await putOnSheets(studied.value, jobs, work, () => undefined)
   return eachOnce(problems).filter(problem => problem.severity === 'error')
+}
+
+/** Whether the same plan will be made again: what is held for that is in use, and to go through it often finds no garbage. */
+function goesOn(kept: KeptWork | undefined): boolean {
+  return kept?.files !== undefined
 }
 
 /** A week may go without some of its parts, not without all of them. */

@@ -1,5 +1,5 @@
 import { join } from 'node:path'
-import type { Format, Making } from '../door/make.js'
+import type { Format, Making, Watching } from '../door/make.js'
 import { errorAt, hasErrors, type Problem } from '../door/problems.js'
 import { commaList } from './comma-list.js'
 import { type CommandResult, resultOf, wrongUsage } from './command-result.js'
@@ -77,13 +77,14 @@ export async function makeCommand(options: MakeOptions, around: MakeAround = {})
     else problems.push(fillsSameFolder(planFile, earlier))
   }
   const plans = [...stems.values()]
-  const makeOne = async (plan: string, more: Pick<Making, 'kept' | 'files'>): Promise<MadeOne> => {
+  const makeOne: MakeOne = async (plan, { watching, ...more }) => {
     const progress = options.quiet === true ? undefined : progressLine(stream)
     const making = () =>
       make({
         watching: {
           ...(signal === undefined ? {} : { signal }),
           ...(progress === undefined ? {} : { onProgress: progress.tell }),
+          ...watching,
         },
         plan,
         out: options.out,
@@ -121,10 +122,15 @@ interface MadeOne {
   readonly isStopped: boolean
 }
 
+type MakeOne = (
+  plan: string,
+  more: Pick<Making, 'kept' | 'files'> & { readonly watching?: Watching },
+) => Promise<MadeOne>
+
 interface ToWatch extends MakeAround {
   readonly out: string
   readonly stemOf: (plan: string) => string
-  readonly makeOne: (plan: string, more: Pick<Making, 'kept' | 'files'>) => Promise<MadeOne>
+  readonly makeOne: MakeOne
 }
 
 /** From one save to the next, until it is stopped. */
@@ -135,8 +141,8 @@ async function watch(
   const { watchPlans } = await import('./watch/watch-plans.js')
   return watchPlans({
     plans: plans.map(file => ({ file, stem: stemOf(file), folder: join(out, stemOf(file)) })),
-    make: async ({ file }, kept, files) => {
-      const { output, problems } = await makeOne(file, { kept, files })
+    make: async ({ file }, kept, files, watching) => {
+      const { output, problems } = await makeOne(file, { kept, files, watching })
       return resultOf(output.join('\n'), problems)
     },
     tell,

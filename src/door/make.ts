@@ -64,4 +64,4 @@ export async function check({
 
 export type { BackForReview } from '../pipeline/report/back-for-review.js'
 export type { ItemReport } from '../pipeline/report/item-report.js'
-export type { Format, MadePlan, PlanReport, Progress, ProposedGroup }
+export type { Format, MadePlan, PlanReport, Progress, ProposedGroup, Watching }

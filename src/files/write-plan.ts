@@ -44,6 +44,8 @@ export interface WriteRequest {
   readonly madeFrom?: ReadonlyMap<string, string>
   /** Told of each item that is written, and how many are. */
   readonly writtenOne?: (item: string, done: number) => Promise<void>
+  /** Awaited before the new set takes the place of the last one, which stays where this is rejected. */
+  readonly beforeInPlace?: (() => Promise<void>) | undefined
   /** The machine's own where left out. */
   readonly files?: FileSystem
   readonly host?: Host
@@ -118,6 +120,7 @@ async function writeAndSwap(
     const kept = whole ? null : previous.value
     const completed = await completeSet({ ...request, files, printed }, written, kept, folder, work)
     if (!completed.ok) return completed
+    await request.beforeInPlace?.()
     // A run that was stopped for so long that it was taken for dead no longer has the lock.
     if (!(await held.isOurs())) throw new AnotherRunIsWriting(folder)
     await swapIn(work, folder, files)

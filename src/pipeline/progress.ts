@@ -13,6 +13,8 @@ export interface Watching {
   readonly onProgress?: (progress: Progress) => void
   /** Aborted where the run is to stop and leave all as it was. */
   readonly signal?: AbortSignal
+  /** Awaited before what was made takes the place of the last set, which stays where this is rejected. */
+  readonly beforeInPlace?: () => Promise<void>
 }
 
 /** Tells of an item, and lets the rest of the program (a key that is pressed) have its turn. */

@@ -46,7 +46,11 @@ export async function watchedChanges(folder: string, whole: boolean): Promise<Wa
   }
   try {
     await until('Ctrl-C ends it')
-    const sheets = [...told.matchAll(/(\d+) pages?/g)].reduce((sum, [, pages]) => sum + Number(pages), 0)
+    // Of each item, not of all together.
+    const sheets = [...told.matchAll(/^ {2}\S+ +(\d+) pages?/gm)].reduce(
+      (sum, [, pages]) => sum + Number(pages),
+      0,
+    )
     const byWord: number[] = []
     for (const word of words) byWord.push(await saved(weekPlan({ word, whole })))
     const byColor: number[] = []

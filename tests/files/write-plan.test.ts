@@ -216,6 +216,18 @@ describe('a run that cannot be finished', () => {
     expect(await readdir(out)).toEqual(['marsh'])
   })
 
+  it('leaves the last set where it is told to stop before the new one takes its place', async () => {
+    await writePlan(request())
+    const before = await contentsOf(out)
+    const printed = plan({ items: [item({ name: 'cards' })] })
+    const beforeInPlace = async () => {
+      throw new Error('saved again')
+    }
+    await expect(writePlan(request({ printed, beforeInPlace }))).rejects.toThrow('saved again')
+    expect(await contentsOf(out)).toEqual(before)
+    expect(await readdir(out)).toEqual(['marsh'])
+  })
+
   it('takes back the folders that it made for --out', async () => {
     const printed = plan({ items: [item(), item()] })
     const outFolder = join(out, 'new/deep')

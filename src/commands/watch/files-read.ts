@@ -1,6 +1,7 @@
 /** Which files a run has read, and whether one of them is another by now. */
 import { type FSWatcher, watch } from 'node:fs'
 import { dirname, resolve } from 'node:path'
+import { setTimeout } from 'node:timers/promises'
 import type { FileAccess } from '../../door/plans.js'
 import { fileState } from '../../door/watch.js'
 
@@ -33,24 +34,25 @@ export function areChanged(read: FilesRead): boolean {
   return [...read].some(([path, state]) => fileState(path) !== state)
 }
 
-/** Not every disk tells of changes; one of the network often does not. */
-const LOOK_AGAIN_MS = 1000
-
 /** An editor may empty a file before it writes it, or write it in two goes. */
 const AT_REST_MS = 20
 
-/** Waits until one of the files is another, and at rest again; or until it is to stop. */
-export async function untilChanged(read: FilesRead, signal: AbortSignal): Promise<void> {
-  await firstChange(read, signal)
-  for (let before = ''; !signal.aborted; ) {
-    const now = [...read.keys()].map(fileState).join()
-    if (now === before) return
-    before = now
-    await new Promise(done => setTimeout(done, AT_REST_MS))
-  }
+/**
+ * Whether files are at rest: those that were read `before`, and those that are `read` by now, stay for a while as they are.
+ * What is made of them meanwhile is of use only then.
+ */
+export async function areAtRest(before: FilesRead, read: FilesRead): Promise<boolean> {
+  const states = () => [...before.keys()].map(fileState).join()
+  const first = states()
+  await setTimeout(AT_REST_MS)
+  return states() === first && !areChanged(read)
 }
 
-function firstChange(read: FilesRead, signal: AbortSignal): Promise<void> {
+/** Not every disk tells of changes; one of the network often does not. */
+const LOOK_AGAIN_MS = 1000
+
+/** Waits until one of the files is another; or until it is to stop. */
+export function untilChanged(read: FilesRead, signal: AbortSignal): Promise<void> {
   return new Promise(done => {
     const watchers: FSWatcher[] = []
     const end = (): void => {

@@ -1,9 +1,10 @@
 /** `oaktag make --watch`: plans are made again whenever they, or a file that they name, are saved. */
 import { resolve } from 'node:path'
+import type { Watching } from '../../door/make.js'
 import type { FileAccess } from '../../door/plans.js'
-import { disk, type KeptWork, keepWork } from '../../door/watch.js'
+import { collectSoonerWhileOpen, disk, type KeptWork, keepWork } from '../../door/watch.js'
 import type { CommandResult } from '../command-result.js'
-import { areChanged, type FilesRead, noted, untilChanged } from './files-read.js'
+import { areAtRest, areChanged, type FilesRead, noted, untilChanged } from './files-read.js'
 import { type ProofServer, serveProofs } from './proof-server.js'
 
 export interface PlanToWatch {
@@ -14,7 +15,12 @@ export interface PlanToWatch {
 }
 
 /** Makes a plan, with what is kept of the last time and a list of what is read. */
-export type MakeAgain = (plan: PlanToWatch, kept: KeptWork, files: FileAccess) => Promise<CommandResult>
+export type MakeAgain = (
+  plan: PlanToWatch,
+  kept: KeptWork,
+  files: FileAccess,
+  watching: Pick<Watching, 'signal' | 'beforeInPlace'>,
+) => Promise<CommandResult>
 
 export interface PlansToWatch {
   readonly plans: readonly PlanToWatch[]
@@ -27,11 +33,17 @@ export interface PlansToWatch {
 const endedWell: CommandResult = { output: 'Watching has ended.', problems: '', exitCode: 0 }
 
 export async function watchPlans({ plans, make, tell, signal }: PlansToWatch): Promise<CommandResult> {
+  collectSoonerWhileOpen()
   const server = await serveProofs()
+  const around = { make, tell, server, signal }
   try {
-    const watched = plans.map(plan => ({ plan, kept: keepWork(), read: noted(disk).read }))
-    for (const [index, each] of watched.entries()) {
-      watched[index] = { ...each, read: await makeOnce(each, { make, tell, server }) }
+    const watched = plans.map((plan): Watched => ({ plan, kept: keepWork(), read: undefined }))
+    const makeAgain = async (index: number): Promise<void> => {
+      const each = watched[index]!
+      watched[index] = { ...each, read: await makeOnce(each, around) }
+    }
+    for (const index of watched.keys()) {
+      await makeAgain(index)
       if (signal.aborted) return endedWell
     }
     const addresses = plans.map(({ stem }) => `  ${server.addressOf(stem)}`)
@@ -45,13 +57,12 @@ export async function watchPlans({ plans, make, tell, signal }: PlansToWatch): P
       exitCode: 0,
     })
     for (;;) {
-      await untilChanged(new Map(watched.flatMap(({ read }) => [...read])), signal)
-      if (signal.aborted) return endedWell
-      for (const [index, each] of watched.entries()) {
-        if (!areChanged(each.read)) continue
-        watched[index] = { ...each, read: await makeOnce(each, { make, tell, server }) }
+      await untilChanged(new Map(watched.flatMap(({ read = [] }) => [...read])), signal)
+      for (const [index, { read }] of watched.entries()) {
         if (signal.aborted) return endedWell
+        if (read !== undefined && areChanged(read)) await makeAgain(index)
       }
+      if (signal.aborted) return endedWell
     }
   } finally {
     server.close()
@@ -61,23 +72,42 @@ export async function watchPlans({ plans, make, tell, signal }: PlansToWatch): P
 interface Watched {
   readonly plan: PlanToWatch
   readonly kept: KeptWork
-  readonly read: FilesRead
+  /** Nothing before the first time. */
+  readonly read: FilesRead | undefined
 }
 
-/** A plan with an error leaves the last set as it was, and the page says so. */
+type Around = Omit<PlansToWatch, 'plans'> & { readonly server: ProofServer }
+
+/**
+ * A plan with an error leaves the last set as it was, and the page says so. What was saved is made at once, while it is seen
+ * whether its files are at rest: nothing is put in place or told before; where one changes again, it is made anew.
+ */
 async function makeOnce(
-  { plan, kept }: Watched,
-  { make, tell, server }: Pick<PlansToWatch, 'make' | 'tell'> & { readonly server: ProofServer },
+  { plan, kept, read: before }: Watched,
+  { make, tell, server, signal }: Around,
 ): Promise<FilesRead> {
-  const { files, read } = noted(disk)
-  const result = await make(plan, kept, files)
-  server.show(
-    plan.stem,
-    resolve(plan.folder),
-    result.exitCode === 0 ? undefined : `${LAST_GOOD}\n\n${result.problems}`,
-  )
-  await tell(result)
-  return read
+  for (;;) {
+    const { files, read } = noted(disk)
+    const moved = new AbortController()
+    const atRest = before === undefined ? Promise.resolve(true) : areAtRest(before, read)
+    const looked = atRest.then(isSo => {
+      if (!isSo) moved.abort()
+    })
+    const either = AbortSignal.any([signal, moved.signal])
+    const result = await make(plan, kept, files, {
+      signal: either,
+      beforeInPlace: async () => {
+        await looked
+        either.throwIfAborted()
+      },
+    })
+    if (signal.aborted) return read
+    if (!(await atRest)) continue
+    const trouble = result.exitCode === 0 ? undefined : `${LAST_GOOD}\n\n${result.problems}`
+    server.show(plan.stem, resolve(plan.folder), trouble)
+    await tell(result)
+    return read
+  }
 }
 
 const LAST_GOOD = 'The plan has a problem, so these are still the sheets from before:'

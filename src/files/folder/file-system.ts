@@ -1,19 +1,16 @@
 import {
-  copyFile,
-  link,
-  lstat,
-  mkdir,
-  open,
-  readdir,
-  readFile,
-  rename,
-  rm,
-  rmdir,
-  stat,
-  unlink,
-  utimes,
-  writeFile,
-} from 'node:fs/promises'
+  linkSync,
+  lstatSync,
+  mkdirSync,
+  readdirSync,
+  renameSync,
+  rmdirSync,
+  type Stats,
+  statSync,
+  unlinkSync,
+  utimesSync,
+} from 'node:fs'
+import { copyFile, open, readFile, rm, writeFile } from 'node:fs/promises'
 
 /** What writing a set asks of a disk: passed in, so that full disks, Windows and kills can be tried anywhere. */
 export interface FileSystem {
@@ -50,22 +47,25 @@ export interface Standing {
   readonly changedMs: number
 }
 
-/** The machine's own files. */
+/**
+ * The machine's own files. What is asked of names alone is over in less time than it takes to hand it to another thread and to
+ * hear of it: a set is put in place by hundreds of such steps. Contents are read and written beside the program.
+ */
 export const machineFiles: FileSystem = {
   kind: process.platform === 'win32' ? 'windows' : 'posix',
-  look: path => standing(lstat(path)),
-  lookThrough: path => standing(stat(path)),
-  makeFolder: path => mkdir(path),
-  list: folder => readdir(folder),
+  look: async path => standing(() => lstatSync(path, { throwIfNoEntry: false })),
+  lookThrough: async path => standing(() => statSync(path, { throwIfNoEntry: false })),
+  makeFolder: async path => mkdirSync(path),
+  list: async folder => readdirSync(folder),
   readText: path => readFile(path, 'utf8'),
   write: (path, contents) => writeFile(path, contents),
   settle: settleOnDisk,
   copy: (from, to) => copyFile(from, to),
-  link: (from, to) => link(from, to),
-  rename: (from, to) => rename(from, to),
-  touch: path => utimes(path, new Date(), new Date()),
-  removeFile: path => unlink(path),
-  removeEmptyFolder: path => rmdir(path),
+  link: async (from, to) => linkSync(from, to),
+  rename: async (from, to) => renameSync(from, to),
+  touch: async path => utimesSync(path, new Date(), new Date()),
+  removeFile: async path => unlinkSync(path),
+  removeEmptyFolder: async path => rmdirSync(path),
   removeFolder: path => rm(path, { recursive: true, force: true }),
 }
 
@@ -86,11 +86,12 @@ async function settleOnDisk(path: string): Promise<void> {
   }
 }
 
-async function standing(looking: ReturnType<typeof stat>): Promise<Standing | undefined> {
+function standing(look: () => Stats | undefined): Standing | undefined {
   try {
-    const found = await looking
+    const found = look()
+    if (found === undefined) return undefined
     const kind = found.isFile() ? 'file' : found.isDirectory() ? 'folder' : 'other'
-    return { kind, sizeBytes: Number(found.size), changedMs: Number(found.mtimeMs) }
+    return { kind, sizeBytes: found.size, changedMs: found.mtimeMs }
   } catch (error) {
     if (['ENOENT', 'ENOTDIR'].includes(systemCode(error) ?? '')) return undefined
     throw error
