@@ -1,7 +1,7 @@
 import type { Size } from '../../geometry.js'
 import { lineOfWords } from '../art/line-of-words.js'
 import type { Art, TextRun } from '../piece.js'
-import type { ShapedRun, Weight } from '../typeface/shaped-run.js'
+import type { Weight } from '../typeface/shaped-run.js'
 import type { Typeface } from '../typeface/typeface.js'
 import { drawWords, lineOutline } from './words-of-line.js'
 
@@ -47,10 +47,9 @@ export function textLineShapes(
   request: TextLineRequest,
   { xMm, baselineMm }: Pick<TextRun, 'xMm' | 'baselineMm'>,
 ): Art['shapes'] {
-  const run = runOf(request)
   const line = { ...request, xMm, baselineMm }
-  const words = drawWords(run, line)
-  return words.length === 0 ? [] : [lineOfWords(words, () => lineOutline(run, line))]
+  const words = drawWords(line)
+  return words.length === 0 ? [] : [lineOfWords(words, () => lineOutline(line))]
 }
 
 /** The same without its outlines. */
@@ -70,8 +69,4 @@ export function layTextLine(request: Omit<TextLineRequest, 'color'>): LaidTextLi
 /** Width in mm of `text` set on one line. */
 export function measureTextLine({ typeface, text, weight, sizeMm }: Omit<TextLineRequest, 'color'>): number {
   return typeface.widthEm(text, weight) * sizeMm
-}
-
-function runOf({ typeface, text, weight = 'regular' }: Omit<TextLineRequest, 'color'>): ShapedRun {
-  return typeface.shape(text, { weight })
 }

@@ -48,6 +48,11 @@ export interface Typeface {
   missing(text: string): readonly string[]
   /** Characters without a glyph leave nothing behind: ask `missing` first. */
   shape(text: string, options?: ShapeOptions): ShapedRun
+  /**
+   * A text's words, each with the space behind it, which stand one behind the other: put together they are what `shape` gives. A word
+   * is the same run wherever it stands, as long as it is remembered.
+   */
+  words(text: string, weight?: Weight): readonly ShapedRun[]
   /** How wide it would be, in em: remembered for many more texts than can be held shaped. */
   widthEm(text: string, weight?: Weight): number
 }
@@ -59,6 +64,9 @@ export interface UnreadableFont {
 
 /** How many are held at least, three kilobytes each: a week's plan has as many. */
 const MANY_RUNS = 1000
+
+/** Words of running text, a kilobyte each, and their outlines, two or three. */
+const MANY_WORDS = 500
 
 /** A width takes a hundred bytes; a set of thousands of cards asks for those of all its small texts, over and over. */
 const MANY_WIDTHS = 20_000
@@ -83,20 +91,18 @@ export function openTypeface(files: TypefaceFiles): Typeface | UnreadableFont {
   const widths = keptOfLate<string, number>(MANY_WIDTHS)
   // Every text of a plan is asked about for every item in which it may stand.
   const missing = keptOfLate<string, readonly string[]>(MANY_RUNS)
-  const words = keptOfLate<string, ShapedRun>(MANY_RUNS)
-  const shapeWord = (word: string, weight: Weight): ShapedRun =>
-    words(`${weight}|${word}`, () => shapeText(fontsFor(word, weight), word, { weight }))
+  const knownWords = keptOfLate<string, ShapedRun>(MANY_WORDS)
+  const words = (text: string, weight: Weight = 'regular'): readonly ShapedRun[] =>
+    wordsToShape(text).map(word =>
+      knownWords(`${weight}|${word}`, () => shapeText(fontsFor(word, weight), word, { weight })),
+    )
   const shape = (text: string, options: ShapeOptions = {}): ShapedRun => {
     const { weight = 'regular', letterSpacingEm = 0, splitLigaturesAt = [] } = options
+    // A line's words are kept; putting them in a row again is cheaper than to hold every line of a set.
+    if (letterSpacingEm === 0 && splitLigaturesAt.length === 0) return joinRuns(words(text, weight))
     const key = `${weight}|${letterSpacingEm}|${splitLigaturesAt.join(' ')}|${text}`
-    return runs(key, () =>
-      letterSpacingEm === 0 && splitLigaturesAt.length === 0
-        ? joinRuns(wordsToShape(text).map(word => shapeWord(word, weight)))
-        : shapeText(fontsFor(text, weight), text, options),
-    )
+    return runs(key, () => shapeText(fontsFor(text, weight), text, options))
   }
-  const widthOf = (text: string, weight: Weight): number =>
-    wordsToShape(text).reduce((sum, word) => sum + shapeWord(word, weight).widthEm, 0)
   return {
     name: files.name,
     family: files.family,
@@ -110,7 +116,9 @@ export function openTypeface(files: TypefaceFiles): Typeface | UnreadableFont {
         }),
       ),
     shape,
-    widthEm: (text, weight = 'regular') => widths(`${weight}|${text}`, () => widthOf(text, weight)),
+    words,
+    widthEm: (text, weight = 'regular') =>
+      widths(`${weight}|${text}`, () => words(text, weight).reduce((sum, word) => sum + word.widthEm, 0)),
   }
 }
 
