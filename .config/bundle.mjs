@@ -7,7 +7,7 @@ import { licencesOf } from './licences.mjs'
 import { isShaper, quickStarts } from './quick-starts.mjs'
 
 /** Native, or with data of their own beside them: these stay packages. */
-const keptApart = ['sharp', '@resvg/resvg-js', 'pdfkit']
+const keptApart = ['sharp', 'pdfkit']
 const shaper = 'shaper.cjs'
 
 export async function bundle({ root, build, folder }) {

@@ -34,9 +34,16 @@ const helpWhenAsked = changed('help-when-asked', id => /yargs[\\/]build[\\/]lib[
   ['yargs.getInternalMethods().getUsageInstance().cacheHelpMessage();', ''],
 ])
 
-/** Node's own `assert` opens the streams of the terminal when it is loaded: here, only where something is wrong. */
-const assertionsThatFail = changed(
-  'assertions-that-fail',
+/** yargs looks for a package from the folder of the chunk upwards, for its version; ours is told it. */
+const versionThatIsTold = changed(
+  'version-that-is-told',
+  id => /yargs[\\/]build[\\/]lib[\\/]yargs-factory\.js$/.test(id),
+  [['yargs.version();', "yargs.version('');"]],
+)
+
+/** Node's own `assert` and yargs open the streams of the terminal when they are loaded: here, only where they are used. */
+const streamsWhenUsed = changed(
+  'streams-when-used',
   id => /yargs[\\/]lib[\\/]platform-shims[\\/]esm\.mjs$/.test(id),
   [
     [
@@ -44,38 +51,61 @@ const assertionsThatFail = changed(
       `const notStrictEqual = (...args) => { if (Object.is(args[0], args[1])) process.getBuiltinModule('node:assert').notStrictEqual(...args); };
 const strictEqual = (...args) => { if (!Object.is(args[0], args[1])) process.getBuiltinModule('node:assert').strictEqual(...args); };`,
     ],
-  ],
-)
-
-/** satori's rules for breaking lines are unpacked when they are loaded; oaktag breaks its lines itself. */
-const lineRulesWhenAsked = changed(
-  'line-rules-when-asked',
-  id => /linebreak[\\/]dist[\\/]module\.mjs$/.test(id),
-  [
     [
-      /^const (\S+\$classTrie) = (new \S+\(\S+\));$/m,
-      'let lineRules;\nconst $1 = { get: point => (lineRules ??= $2).get(point) };',
+      "stdColumns: typeof process.stdout.columns !== 'undefined' ? process.stdout.columns : null",
+      'get stdColumns() { return process.stdout.columns ?? null }',
     ],
   ],
 )
 
-/** satori brings a HarfBuzz of its own and makes it ready at its start: it is of use only to who gives satori typefaces. */
-const shaperOfSatoriWhenAsked = changed(
-  'shaper-of-satori-when-asked',
-  id => /satori[\\/]dist[\\/]index\.js$/.test(id),
+/**
+ * satori is given no typeface and no text (`src/pieces/faces/lay-out-face.ts`): what reads typefaces, shapes letters and breaks
+ * lines stays out of the bundle; who needs it after all is told. Its engine, which it carries as text in its own source, is read
+ * from the file that lies beside it.
+ */
+const satoriOfBoxes = changed('satori-of-boxes', id => /satori[\\/]dist[\\/]index\.js$/.test(id), [
   [
-    [/\bvar (\w+)=(\$t\(Qr\(\),1\)),/, 'var $1={get default(){return $2.default}},'],
-    ['await Promise.all([dc(),ir()])', 'await Promise.all([dc(),g.fonts.length>0?ir():undefined])'],
+    /\bimport (\w+) from"@shuding\/opentype\.js";/,
+    `const leftOut = () => { throw new Error('satori has no typefaces here: see .config/quick-starts.mjs') };
+const $1 = { parse: leftOut, Glyph: leftOut };`,
   ],
-)
+  [/\bimport\{inflateSync as (\w+)\}from"fflate";/, 'const $1 = () => leftOut();'],
+  [/\bimport (\w+) from"linebreak";/, 'const $1 = function () { leftOut(); };'],
+  [/\bvar (\w+)=\$t\(Qr\(\),1\),/, 'var $1={get default(){return leftOut()}},'],
+  ['await Promise.all([dc(),ir()])', 'await Promise.all([dc(),g.fonts.length>0?ir():undefined])'],
+  // Its HarfBuzz.
+  [/\bw="AGFzbQ[\w+/=]{400000,}"/, 'w=leftOut()'],
+  [
+    /\bwc="AGFzbQ[\w+/=]{400000,}",ky=[^;]*?,lc=ky\}\);/,
+    `lc=readFileSync(createRequire(import.meta.url).resolve('satori/layout.wasm'))});`,
+  ],
+  [/^/, "import { readFileSync } from 'node:fs'\nimport { createRequire } from 'node:module'\n"],
+])
+
+/**
+ * resvg has Node write a whole report to learn which C library the system has; what tells of libraries, as a file, says it. The
+ * compiled part of it stays a package, found from where resvg itself lies.
+ */
+const resvgWithoutReport = changed('resvg-without-report', id => /resvg-js[\\/]js-binding\.js$/.test(id), [
+  [
+    /function isMusl\(\)\{(.*?)\}(?=switch\(platform\))/,
+    'function isMusl(){try{return readFileSync("/usr/bin/ldd","utf8").includes("musl")}catch{$1}}',
+  ],
+  [/\brequire\((?="(?:@resvg\/|\.\/resvgjs))/g, 'ofResvg('],
+  [
+    /^"use strict";/,
+    '"use strict";const {createRequire}=require("node:module"),ofResvg=createRequire(createRequire(__filename).resolve("@resvg/resvg-js"));',
+  ],
+])
 
 export const quickStarts = [
   shaperThatIsWaitedFor,
   widthsWithoutRules,
   helpWhenAsked,
-  assertionsThatFail,
-  lineRulesWhenAsked,
-  shaperOfSatoriWhenAsked,
+  versionThatIsTold,
+  streamsWhenUsed,
+  satoriOfBoxes,
+  resvgWithoutReport,
 ]
 
 /** @param changes what is found, what stands there instead, and where it may be missing, why */

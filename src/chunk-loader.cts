@@ -58,8 +58,11 @@ function chunkLoader(folder: string, scripts = new Map<string, vm.Script>()): Ch
     const body: ChunkBody = script.runInThisContext()
     const require = (asked: string): unknown =>
       asked.startsWith('./') ? required(asked.slice(2)) : ofPackages(asked)
-    const imported = (asked: string): Promise<unknown> =>
-      asked.startsWith('./') ? load(asked.slice(2)) : import(asked)
+    const imported = (asked: string): Promise<unknown> => {
+      if (asked.startsWith('./')) return load(asked.slice(2))
+      // What imports modules is not opened for Node's own.
+      return nodeModule.isBuiltin(asked) ? Promise.resolve(ofPackages(asked)) : import(asked)
+    }
     body(module.exports, require, module, filename, folder, imported)
     return module.exports
   }

@@ -1,7 +1,6 @@
 /** The plans that a command is given: paths, patterns that the shell left as they are, or standard input. */
 import { existsSync } from 'node:fs'
 import { isAbsolute, normalize } from 'node:path'
-import { glob, isDynamicPattern } from 'tinyglobby'
 import { type FileAccess, withFile } from '../door/plans.js'
 import { errorAt, type Problem } from '../door/problems.js'
 import { type Input, STANDARD_INPUT } from './standard-input.js'
@@ -41,7 +40,10 @@ function eachOnce(paths: readonly string[]): readonly string[] {
 async function matching(given: string): Promise<readonly string[]> {
   // There `\` parts folders; elsewhere it may stand before a sign that is meant as it is.
   const pattern = process.platform === 'win32' ? given.replaceAll('\\', '/') : given
-  if (given === STANDARD_INPUT || !isDynamicPattern(pattern) || existsSync(given)) return [given]
+  if (given === STANDARD_INPUT || existsSync(given)) return [given]
+  // Most plans are named as they are: what finds patterns is loaded where one is not.
+  const { glob, isDynamicPattern } = await import('tinyglobby')
+  if (!isDynamicPattern(pattern)) return [given]
   const found = await glob(pattern, { expandDirectories: false, absolute: isAbsolute(given) })
   return found.toSorted()
 }

@@ -113,6 +113,39 @@ describe('the bundled command', () => {
     const run = spawnSync(process.execPath, ['-e', program, ...names], { cwd: buildFolder, encoding: 'utf8' })
     expect([run.status, run.stdout, run.stderr]).toEqual([0, '', ''])
   })
+
+  it('opens what it needs of Node before V8 is told to compile later, for which Node has compiled nothing', () => {
+    const program = `
+      const v8 = require('node:v8')
+      const set = v8.setFlagsFromString
+      let opened
+      v8.setFlagsFromString = flag => {
+        opened ??= new Set(process.moduleLoadList)
+        set(flag)
+      }
+      process.on('exit', () => console.log(process.moduleLoadList.filter(name => !opened.has(name)).join('\\n')))
+      require(process.argv[1])`
+    for (const line of [
+      'make week.yaml --quiet --only key --dpi 72 --out late',
+      'study reed',
+      'list papers',
+    ]) {
+      const args = ['-e', program, commandFile, ...line.split(' ')]
+      const { stdout, stderr } = spawnSync(process.execPath, args, { cwd: folder, encoding: 'utf8' })
+      const late = stdout.match(/^NativeModule (?!internal\/).*$/gm) ?? []
+      // A bare getter for the process.
+      expect([late.filter(name => name !== 'NativeModule process'), stderr]).toEqual([[], ''])
+    }
+  })
+
+  it('ends when all that it prints is read, however late', () => {
+    const late = `"${process.execPath}" "${commandFile}" schema | (sleep 0.3; cat)`
+    const [read, whole] = [late, `"${process.execPath}" "${plainFile}" schema`].map(line =>
+      spawnSync(line, { shell: true, encoding: 'utf8' }),
+    )
+    expect(read!.stdout.length).toBeGreaterThan(70_000)
+    expect(read!.stdout).toBe(whole!.stdout)
+  })
 })
 
 describe('the loader of chunks', () => {
