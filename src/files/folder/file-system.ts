@@ -10,7 +10,8 @@ import {
   unlinkSync,
   utimesSync,
 } from 'node:fs'
-import { copyFile, open, readFile, rm, writeFile } from 'node:fs/promises'
+import { copyFile, open, readFile, rm } from 'node:fs/promises'
+import { fileWriter } from './write-file.js'
 
 /** What writing a set asks of a disk: passed in, so that full disks, Windows and kills can be tried anywhere. */
 export interface FileSystem {
@@ -49,7 +50,8 @@ export interface Standing {
 
 /**
  * The machine's own files. What is asked of names alone is over in less time than it takes to hand it to another thread and to
- * hear of it: a set is put in place by hundreds of such steps. Contents are read and written beside the program.
+ * hear of it: a set is put in place by hundreds of such steps. So are the contents of a page's file; others are read and written
+ * beside the program.
  */
 export const machineFiles: FileSystem = {
   kind: process.platform === 'win32' ? 'windows' : 'posix',
@@ -58,7 +60,7 @@ export const machineFiles: FileSystem = {
   makeFolder: async path => mkdirSync(path),
   list: async folder => readdirSync(folder),
   readText: path => readFile(path, 'utf8'),
-  write: (path, contents) => writeFile(path, contents),
+  write: fileWriter(),
   settle: settleOnDisk,
   copy: (from, to) => copyFile(from, to),
   link: async (from, to) => linkSync(from, to),

@@ -171,46 +171,70 @@ interface Spans {
   readonly ends: readonly number[]
 }
 
-/** A run's row, column and length in one number, so that sorting numbers sorts runs. */
-const [ROW, COLUMN, MIDDLE] = [2 ** 34, 2 ** 17, 2 ** 16]
-
 function spansOf(sprites: PlacedSprites): Spans | undefined {
-  const count = sprites.reduce((sum, { sprite }) => sum + sprite.runs.length, 0) / runNumbers
+  const rows = runsByRow(sprites)
+  if (rows === undefined) return undefined
+  const { top, firstRuns, begins, reaches } = rows
+  const height = firstRuns.length - 1
+  const firsts = new Int32Array(height + 1)
+  const ends: number[] = []
+  let left = Infinity
+  let right = -Infinity
+  for (let row = 0; row < height; row++) {
+    const first = ends.length
+    firsts[row] = first
+    for (let run = firstRuns[row]!; run < firstRuns[row + 1]!; run++) {
+      const from = begins[run]!
+      const to = reaches[run]!
+      const last = ends.length - 1
+      if (last > first && from <= ends[last]! + NEAR_PX) {
+        if (to > ends[last]!) ends[last] = to
+      } else ends.push(from, to)
+    }
+    if (ends.length === first) continue
+    if (ends[first]! < left) left = ends[first]!
+    if (ends[ends.length - 1]! > right) right = ends[ends.length - 1]!
+  }
+  firsts[height] = ends.length
+  return { left, right, top, bottom: top + height, firsts, ends }
+}
+
+/** The runs of all sprites by their rows, in a row from left to right; those of one sprite come so. */
+function runsByRow(sprites: PlacedSprites) {
+  let top = Infinity
+  let bottom = -Infinity
+  let count = 0
+  for (const { sprite, y } of sprites) {
+    const { runs } = sprite
+    if (runs.length === 0) continue
+    count += runs.length / runNumbers
+    top = Math.min(top, y + runs[0]!)
+    bottom = Math.max(bottom, y + runs[runs.length - runNumbers]! + 1)
+  }
   if (count === 0) return undefined
-  const keys = new Float64Array(count)
-  let end = 0
+  const firstRuns = new Int32Array(bottom - top + 1)
+  for (const { sprite, y } of sprites)
+    for (let run = 0; run < sprite.runs.length; run += runNumbers)
+      firstRuns[sprite.runs[run]! + y - top + 1]!++
+  for (let row = 0; row < bottom - top; row++) firstRuns[row + 1]! += firstRuns[row]!
+  const next = firstRuns.slice()
+  const begins = new Int32Array(count)
+  const reaches = new Int32Array(count)
   for (const { sprite, x, y } of sprites) {
     const { runs } = sprite
-    for (let run = 0; run < runs.length; run += runNumbers)
-      keys[end++] = (runs[run]! + y + MIDDLE) * ROW + (runs[run + 1]! + x + MIDDLE) * COLUMN + runs[run + 2]!
-  }
-  if (sprites.length > 1) keys.sort()
-  const rowOf = (key: number): number => Math.floor(key / ROW) - MIDDLE
-  const top = rowOf(keys[0]!)
-  const bottom = rowOf(keys[count - 1]!) + 1
-  const firsts = new Int32Array(bottom - top + 1)
-  const ends: number[] = []
-  let left = MIDDLE
-  let right = -MIDDLE
-  let row = -1
-  for (let index = 0; index < count; index++) {
-    const key = keys[index]!
-    const y = rowOf(key) - top
-    const inRow = key - (y + top + MIDDLE) * ROW
-    const column = Math.floor(inRow / COLUMN)
-    const from = column - MIDDLE
-    const to = from + inRow - column * COLUMN
-    if (from < left) left = from
-    if (to > right) right = to
-    if (y === row && from <= ends[ends.length - 1]! + NEAR_PX) {
-      if (to > ends[ends.length - 1]!) ends[ends.length - 1] = to
-      continue
+    for (let run = 0; run < runs.length; run += runNumbers) {
+      const row = runs[run]! + y - top
+      const from = runs[run + 1]! + x
+      let at = next[row]!++
+      for (; at > firstRuns[row]! && begins[at - 1]! > from; at--) {
+        begins[at] = begins[at - 1]!
+        reaches[at] = reaches[at - 1]!
+      }
+      begins[at] = from
+      reaches[at] = from + runs[run + 2]!
     }
-    while (row < y) firsts[++row] = ends.length
-    ends.push(from, to)
   }
-  while (row < bottom - top) firsts[++row] = ends.length
-  return { left, right, top, bottom, firsts, ends }
+  return { top, firstRuns, begins, reaches }
 }
 
 /** The spans of two rows as one list, put into `all`. */

@@ -18,13 +18,17 @@ export function pngFile({ widthPx, heightPx, channels }: PngSize, dpi: number, d
   header.writeUInt32BE(widthPx, 0)
   header.writeUInt32BE(heightPx, 4)
   header.set([8, channels === 1 ? 0 : 2, 0, 0, 0], 8)
-  return Buffer.concat([
-    signature,
-    chunk('IHDR', header),
-    chunk('pHYs', physicalSize(dpi)),
-    chunk('IDAT', data),
-    chunk('IEND', Buffer.alloc(0)),
-  ])
+  const chunks = [
+    ['IHDR', header],
+    ['pHYs', physicalSize(dpi)],
+    ['IDAT', data],
+    ['IEND', Buffer.alloc(0)],
+  ] as const
+  const length = chunks.reduce((sum, [, { length }]) => sum + CHUNK_BYTES + length, signature.length)
+  const file = Buffer.allocUnsafe(length)
+  let at = signature.copy(file)
+  for (const [name, contents] of chunks) at += putChunk(file, at, name, contents)
+  return file
 }
 
 /** Pixels per metre in both directions, rounded: 300 DPI are 11811 (300 / 0.0254). */
@@ -37,11 +41,15 @@ function physicalSize(dpi: number): Buffer {
   return data
 }
 
-function chunk(name: 'IHDR' | 'pHYs' | 'IDAT' | 'IEND', data: Buffer): Buffer {
-  const result = Buffer.alloc(12 + data.length)
-  result.writeUInt32BE(data.length, 0)
-  result.write(name, 4, 'latin1')
-  data.copy(result, 8)
-  result.writeUInt32BE(crc32(result.subarray(4, 8 + data.length)), 8 + data.length)
-  return result
+/** Its length, its name and its checksum. */
+const CHUNK_BYTES = 12
+
+/** Puts it into the file and gives how long it is. */
+function putChunk(file: Buffer, at: number, name: string, data: Buffer): number {
+  file.writeUInt32BE(data.length, at)
+  file.write(name, at + 4, 'latin1')
+  data.copy(file, at + 8)
+  const end = at + 8 + data.length
+  file.writeUInt32BE(crc32(file.subarray(at + 4, end)), end)
+  return CHUNK_BYTES + data.length
 }

@@ -1,0 +1,53 @@
+import { closeSync, openSync, writeSync } from 'node:fs'
+import { writeFile } from 'node:fs/promises'
+import { performance } from 'node:perf_hooks'
+import type { Contents } from './file-system.js'
+
+/** A file of a page is written in a tenth of this where nothing holds it up. */
+const SLOW_MS = 3
+/** One may have been slow by chance. */
+const MOST_SLOW = 5
+/** More is left to another thread: nobody is to wait for a set's largest files. */
+const MOST_BYTES = 2 ** 20
+
+/** Another file is begun as soon as one is written, so that one piece of memory is enough for the texts of all. */
+let memory: Buffer | undefined
+
+/**
+ * Writes files in the order of the calls. To hand a file to another thread and to hear of it three times takes longer than the
+ * system takes to take it over, so it is written here; but where a disk, a network or a guard against viruses keeps each file
+ * waiting, files are written beside the program, which draws on meanwhile.
+ */
+export function fileWriter(
+  now: () => number = () => performance.now(),
+): (path: string, contents: Contents) => Promise<void> {
+  let slow = 0
+  return async (path, contents) => {
+    const bytes = slow > MOST_SLOW ? undefined : bytesOf(contents)
+    if (bytes === undefined) return writeFile(path, contents)
+    const begin = now()
+    writeAtOnce(path, bytes)
+    if (now() - begin > SLOW_MS) slow++
+    // What waits for its turn, as to let go of what resvg drew or to keep a lock alive, has it between two files.
+    await new Promise(resolve => setImmediate(resolve))
+  }
+}
+
+/** As they are to stand in the file; undefined where they are too many to be written at once, or come one after another. */
+function bytesOf(contents: Contents): Uint8Array | undefined {
+  if (typeof contents !== 'string')
+    return contents instanceof Uint8Array && contents.length <= MOST_BYTES ? contents : undefined
+  // No character takes more than three bytes of UTF-8 for each of its two in the text.
+  if (contents.length * 3 > MOST_BYTES) return undefined
+  memory ??= Buffer.allocUnsafeSlow(MOST_BYTES)
+  return memory.subarray(0, memory.write(contents, 'utf8'))
+}
+
+function writeAtOnce(path: string, bytes: Uint8Array): void {
+  const file = openSync(path, 'w')
+  try {
+    for (let at = 0; at < bytes.length; ) at += writeSync(file, bytes, at)
+  } finally {
+    closeSync(file)
+  }
+}

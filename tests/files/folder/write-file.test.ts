@@ -1,0 +1,66 @@
+import { mkdtempSync, readFileSync, rmSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { systemCode } from '../../../src/files/folder/file-system.js'
+import { fileWriter } from '../../../src/files/folder/write-file.js'
+
+let folder = ''
+beforeAll(() => {
+  folder = mkdtempSync(join(tmpdir(), 'oaktag-write-'))
+})
+afterAll(() => rmSync(folder, { recursive: true, force: true, maxRetries: 5 }))
+
+/** Each look at it finds it so much later. */
+function clock(stepMs: number): () => number {
+  let now = 0
+  return () => {
+    now += stepMs
+    return now
+  }
+}
+
+const texts = ['reed', 'Rotkehlchen, größer als ein Zaunkönig', '芦苇 🌾', 'x'.repeat(2 ** 20), '']
+
+describe.each([
+  ['at once', 0],
+  ['a long time', 50],
+])('a file that the disk takes %s', (_, stepMs) => {
+  it('holds the text, or the bytes, that it was given', async () => {
+    const write = fileWriter(clock(stepMs))
+    for (let round = 0; round < 3; round++)
+      for (const [index, text] of texts.entries()) {
+        await write(join(folder, `${index}.txt`), text)
+        expect(readFileSync(join(folder, `${index}.txt`), 'utf8')).toBe(text)
+        await write(join(folder, `${index}.bin`), Buffer.from(text))
+        expect(readFileSync(join(folder, `${index}.bin`), 'utf8')).toBe(text)
+      }
+    await write(join(folder, 'page.html'), texts)
+    expect(readFileSync(join(folder, 'page.html'), 'utf8')).toBe(texts.join(''))
+  })
+
+  it('holds the newer of two, though it is shorter', async () => {
+    const write = fileWriter(clock(stepMs))
+    await write(join(folder, 'marsh.svg'), 'a long text')
+    await write(join(folder, 'marsh.svg'), 'short')
+    expect(readFileSync(join(folder, 'marsh.svg'), 'utf8')).toBe('short')
+  })
+
+  it('is refused as the system refuses it', async () => {
+    const write = fileWriter(clock(stepMs))
+    for (let file = 0; file < 8; file++) {
+      const refused = write(join(folder, 'no-such-folder', 'a.svg'), 'reed')
+      await expect(refused.catch(systemCode)).resolves.toBe('ENOENT')
+    }
+  })
+})
+
+it('what waits for its turn has it between two files', async () => {
+  const write = fileWriter(clock(0))
+  let turns = 0
+  const turn = setInterval(() => turns++, 0)
+  const until = performance.now() + 30
+  while (performance.now() < until) await write(join(folder, 'reed.svg'), 'reed')
+  clearInterval(turn)
+  expect(turns).toBeGreaterThan(0)
+})
