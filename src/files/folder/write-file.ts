@@ -24,13 +24,36 @@ export function fileWriter(
   let slow = 0
   return async (path, contents) => {
     const bytes = slow > MOST_SLOW ? undefined : bytesOf(contents)
-    if (bytes === undefined) return writeFile(path, contents)
+    if (bytes === undefined) return writeFile(path, inLargePieces(contents))
     const begin = now()
     writeAtOnce(path, bytes)
     if (now() - begin > SLOW_MS) slow++
     // What waits for its turn, as to let go of what resvg drew or to keep a lock alive, has it between two files.
     await new Promise(resolve => setImmediate(resolve))
   }
+}
+
+/** A proof page comes word by word, and each piece would be handed to another thread by itself. */
+const PIECE = 2 ** 18
+
+/** Texts that follow one another, put together to so many signs at a time. */
+function inLargePieces(contents: Contents): Contents {
+  if (typeof contents === 'string' || contents instanceof Uint8Array) return contents
+  return piecesOf(contents)
+}
+
+function* piecesOf(texts: Iterable<string>): Generator<string, void> {
+  let piece: string[] = []
+  let length = 0
+  for (const text of texts) {
+    piece.push(text)
+    length += text.length
+    if (length < PIECE) continue
+    yield piece.join('')
+    piece = []
+    length = 0
+  }
+  yield piece.join('')
 }
 
 /** As they are to stand in the file; undefined where they are too many to be written at once, or come one after another. */

@@ -1,0 +1,25 @@
+import { mkdtemp, readFile } from 'node:fs/promises'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import { describe, expect, it } from 'vitest'
+import { machineFiles } from '../../../src/files/folder/file-system.js'
+
+const path = async () => join(await mkdtemp(join(tmpdir(), 'oaktag-test-')), 'file')
+
+describe('a file', () => {
+  it('holds texts that follow one another, however many and in whatever letters', async () => {
+    const file = await path()
+    const texts = Array.from({ length: 30_000 }, (_, index) => `${index} heron · ₥ 🦆\n`)
+    await machineFiles.write(file, texts)
+    expect(await readFile(file, 'utf8')).toBe(texts.join(''))
+  })
+
+  it('holds nothing of what stood in it', async () => {
+    const file = await path()
+    await machineFiles.write(file, 'a long line')
+    await machineFiles.write(file, Uint8Array.of(1, 2))
+    expect([...(await readFile(file))]).toEqual([1, 2])
+    await machineFiles.write(file, '')
+    expect((await readFile(file)).length).toBe(0)
+  })
+})
