@@ -65,7 +65,10 @@ export function flowPages({
           page={pages.length > 1 ? `${index + 1} of ${pages.length}` : ''}
         />
         {page.map(row => (
-          <div style={{ display: 'flex', height: mm(row.heightMm), flexShrink: 0, width: '100%' }}>
+          <div
+            data-apart={{ widthMm: room.widthMm, heightMm: row.heightMm }}
+            style={{ display: 'flex', height: mm(row.heightMm), flexShrink: 0, width: '100%' }}
+          >
             {row.tree}
           </div>
         ))}

@@ -1,5 +1,6 @@
 import type { SatoriOptions } from 'satori'
-import type { Box } from '../../geometry.js'
+import type { JSXNode } from 'satori/jsx'
+import type { Box, Size } from '../../geometry.js'
 import type { Art } from '../piece.js'
 import type { LinesOfText } from '../text/lines.js'
 import { drawTextBlock, layTextBlock } from '../text/text-block.js'
@@ -8,6 +9,7 @@ import { type Face, type LaidOutFace, mm, UNITS_PER_MM } from './face.js'
 import { linesInBox, type TextInBox, withWidthsOfLines } from './lines-in-tree.js'
 import { plainTree } from './plain-tree.js'
 import { shapesOfSatoriSvg } from './satori-shapes.js'
+import { treesApart } from './trees-apart.js'
 
 type SatoriNode = Parameters<NonNullable<SatoriOptions['onNodeDetected']>>[0]
 
@@ -16,8 +18,10 @@ export type FaceLayOut = (face: Face, typeface: Typeface) => Promise<LaidOutFace
 
 export interface FaceLayouter {
   readonly layOut: FaceLayOut
-  /** How often satori has laid something out. */
+  /** How many faces were laid out, those of one shape once. */
   readonly laidOut: () => number
+  /** How often satori was asked: for a face without its rows, for a row. */
+  readonly treesLaidOut: () => number
   /** Where many are kept, lets go of those that nobody has asked for since it last did. */
   readonly letGo: () => void
 }
@@ -25,54 +29,142 @@ export interface FaceLayouter {
 /** A week's plan has some thirty shapes of faces and pages; that of a page of lists takes up to eighty kilobytes. */
 const MANY = 100
 
+/** Rows of pages take two or three kilobytes each, and a week's plan has some hundreds. */
+const MANY_TREES = 1000
+
 /**
  * Lays out faces with satori and keeps each layout: faces that differ only in what fills their slots (thirty
- * bingo boards) are laid out once.
+ * bingo boards) are laid out once. A row of a page is laid out by itself, so that of a page on which a row is another the rest is
+ * not laid out anew.
  */
 export function faceLayouter(): FaceLayouter {
-  let kept = new Map<string, Promise<LaidOutFace>>()
-  let asked = new Map<string, Promise<LaidOutFace>>()
-  let count = 0
+  const faces = layoutsKept<LaidOutFace>(MANY)
+  const trees = layoutsKept<LaidOutTree>(MANY_TREES)
+  let [laidOut, treesLaidOut] = [0, 0]
   const numbers = new Map<Typeface, number>()
+  const layOut: typeof layOutTree = (...given) => {
+    treesLaidOut += 1
+    return layOutTree(...given)
+  }
   return {
     layOut: (face, typeface) => {
       const tree = plainTree(face.tree)
       const number = numbers.get(typeface) ?? numbers.size
       numbers.set(typeface, number)
-      const key = `${number} ${face.widthMm}x${face.heightMm} ${JSON.stringify(tree)}`
-      const known = asked.get(key) ?? kept.get(key)
-      if (known === undefined) count += 1
-      const layout = known ?? layOutFace({ ...face, tree }, typeface)
+      const keyOf = ({ widthMm, heightMm }: Size, of: JSXNode) =>
+        `${number} ${widthMm}x${heightMm} ${JSON.stringify(of)}`
+      return faces.once(keyOf(face, tree), async () => {
+        laidOut += 1
+        const { rest, apart } = treesApart(tree)
+        const page = await trees.once(keyOf(face, rest), () => layOut(rest, face, typeface))
+        const parts: PlacedTree[] = [{ tree: page, left: 0, top: 0 }]
+        for (const [index, row] of apart.entries()) {
+          const laid = await trees.once(keyOf(row.size, row.tree), () => layOut(row.tree, row.size, typeface))
+          parts.push({ tree: laid, ...cornerOf(page.apart.get(index), row.size) })
+        }
+        return laidOutFace(face, parts, typeface)
+      })
+    },
+    laidOut: () => laidOut,
+    treesLaidOut: () => treesLaidOut,
+    letGo: () => {
+      faces.letGo()
+      trees.letGo()
+    },
+  }
+}
+
+interface LayoutsKept<T> {
+  readonly once: (key: string, make: () => Promise<T>) => Promise<T>
+  readonly letGo: () => void
+}
+
+/** Where many are kept, those that nobody has asked for since it last let go are let go. */
+function layoutsKept<T>(many: number): LayoutsKept<T> {
+  let kept = new Map<string, Promise<T>>()
+  let asked = new Map<string, Promise<T>>()
+  return {
+    once: (key, make) => {
+      const layout = asked.get(key) ?? kept.get(key) ?? make()
       asked.set(key, layout)
       return layout
     },
-    laidOut: () => count,
     letGo: () => {
-      if (asked.size < MANY) return
+      if (asked.size < many) return
       kept = asked
       asked = new Map()
     },
   }
 }
 
-async function layOutFace(face: Face, typeface: Typeface): Promise<LaidOutFace> {
+/** A box in the units of a face's tree. */
+interface UnitBox {
+  readonly left: number
+  readonly top: number
+  readonly width: number
+  readonly height: number
+}
+
+/** A tree of boxes as satori lays it out, from its own top left corner. */
+interface LaidOutTree {
+  readonly svg: string
+  readonly slots: ReadonlyMap<string, UnitBox>
+  readonly lines: readonly { readonly lines: LinesOfText; readonly box: UnitBox }[]
+  /** Where the trees stand that are laid out apart, by their numbers. */
+  readonly apart: ReadonlyMap<number, UnitBox>
+}
+
+async function layOutTree(
+  plain: JSXNode,
+  { widthMm, heightMm }: Size,
+  typeface: Typeface,
+): Promise<LaidOutTree> {
   // Loaded with the first face: layouts are named, and plans read, without it.
   const { default: satori } = await import('satori')
-  const slots = new Map<string, Box>()
-  const blocks: TextInBox[] = []
-  const tree = withWidthsOfLines(face.tree, typeface)
+  const slots = new Map<string, UnitBox>()
+  const lines: { lines: LinesOfText; box: UnitBox }[] = []
+  const apart = new Map<number, UnitBox>()
+  const tree = withWidthsOfLines(plain, typeface)
   const svg = await satori(tree as Parameters<typeof satori>[0], {
-    width: mm(face.widthMm),
-    height: mm(face.heightMm),
+    width: mm(widthMm),
+    height: mm(heightMm),
     // Whatever is read stands in boxes that are filled here: satori opens no typeface, and shapes and draws no letter.
     fonts: [],
-    onNodeDetected: node => {
-      const { 'data-slot': slot, 'data-lines': lines }: BoxToFill = node.props
-      if (slot !== undefined) slots.set(slot, boxOf(node))
-      if (lines !== undefined) blocks.push(linesInBox(lines, boxOf(node), typeface))
+    onNodeDetected: ({ left, top, width, height, props }: SatoriNode) => {
+      const box = { left, top, width, height }
+      const { 'data-slot': slot, 'data-lines': linesOf, 'data-apart': number }: BoxToFill = props
+      if (slot !== undefined) slots.set(slot, box)
+      if (linesOf !== undefined) lines.push({ lines: linesOf, box })
+      if (number !== undefined) apart.set(number, box)
     },
   })
-  const { widthMm, heightMm } = face
+  return { svg, slots, lines, apart }
+}
+
+/** A tree is laid out in its box's own size: a page that gives it another one would have it elsewhere. */
+function cornerOf(box: UnitBox | undefined, size: Size): Pick<UnitBox, 'left' | 'top'> {
+  if (box === undefined || box.width !== mm(size.widthMm) || box.height !== mm(size.heightMm))
+    throw new Error('what is laid out apart does not stand in a box of its size')
+  return { left: box.left, top: box.top }
+}
+
+interface PlacedTree {
+  readonly tree: LaidOutTree
+  readonly left: number
+  readonly top: number
+}
+
+/** The face that trees are when they stand where they do. */
+function laidOutFace(
+  { widthMm, heightMm }: Size,
+  parts: readonly PlacedTree[],
+  typeface: Typeface,
+): LaidOutFace {
+  const slots = new Map<string, Box>()
+  for (const { tree, ...at } of parts) for (const [name, box] of tree.slots) slots.set(name, boxOf(box, at))
+  const blocks = parts.flatMap(({ tree, ...at }): readonly TextInBox[] =>
+    tree.lines.map(({ lines, box }) => linesInBox(lines, boxOf(box, at), typeface)),
+  )
   const text = blocks.flatMap(({ block, at }) => layTextBlock(block, at))
   let art: Art | undefined
   return {
@@ -83,7 +175,9 @@ async function layOutFace(face: Face, typeface: Typeface): Promise<LaidOutFace> 
         widthMm,
         heightMm,
         shapes: [
-          ...shapesOfSatoriSvg(svg, UNITS_PER_MM),
+          ...parts.flatMap(({ tree: { svg }, left, top }) =>
+            shapesOfSatoriSvg(svg, UNITS_PER_MM, { left, top }),
+          ),
           ...blocks.flatMap(({ block, at }) => drawTextBlock(block, at).shapes),
         ],
         text,
@@ -96,13 +190,14 @@ async function layOutFace(face: Face, typeface: Typeface): Promise<LaidOutFace> 
 interface BoxToFill {
   readonly 'data-slot'?: string
   readonly 'data-lines'?: LinesOfText
+  readonly 'data-apart'?: number
 }
 
-function boxOf(node: SatoriNode): Box {
+function boxOf({ left, top, width, height }: UnitBox, at: Pick<UnitBox, 'left' | 'top'>): Box {
   return {
-    xMm: node.left / UNITS_PER_MM,
-    yMm: node.top / UNITS_PER_MM,
-    widthMm: node.width / UNITS_PER_MM,
-    heightMm: node.height / UNITS_PER_MM,
+    xMm: (left + at.left) / UNITS_PER_MM,
+    yMm: (top + at.top) / UNITS_PER_MM,
+    widthMm: width / UNITS_PER_MM,
+    heightMm: height / UNITS_PER_MM,
   }
 }

@@ -5,7 +5,11 @@ import type { PathShape } from '../piece.js'
  * The filled paths and rectangles of satori's SVG as shapes in mm. satori also writes masks and clips that cut
  * nothing at our faces (nothing in them overflows); they are left out. Anything else is an error in a layout.
  */
-export function shapesOfSatoriSvg(svg: string, unitsPerMm: number): PathShape[] {
+export function shapesOfSatoriSvg(
+  svg: string,
+  unitsPerMm: number,
+  at: Corner = { left: 0, top: 0 },
+): PathShape[] {
   const drawn = svg.replace(/<(mask|clipPath|defs)\b[^>]*>.*?<\/\1>/gs, '')
   const shapes: PathShape[] = []
   for (const [element, tag] of drawn.matchAll(/<(\w+)\b[^>]*>/g)) {
@@ -16,14 +20,14 @@ export function shapesOfSatoriSvg(svg: string, unitsPerMm: number): PathShape[] 
       case 'path':
         shapes.push({
           kind: 'path',
-          d: scalePath(attribute(element, 'd'), 1 / unitsPerMm),
+          d: placePath(attribute(element, 'd'), at, unitsPerMm),
           fill: color(element),
         })
         break
       case 'rect':
         shapes.push({
           kind: 'path',
-          d: scalePath(rectanglePath(element), 1 / unitsPerMm),
+          d: placePath(rectanglePath(element), at, unitsPerMm),
           fill: color(element),
         })
         break
@@ -34,9 +38,16 @@ export function shapesOfSatoriSvg(svg: string, unitsPerMm: number): PathShape[] 
   return shapes.filter(shape => shape.d !== '' && shape.fill !== 'none')
 }
 
-/** SVG path data with every coordinate multiplied by `factor`, rounded to 3 decimals (a micrometre). */
-export function scalePath(d: string, factor: number): string {
-  return changeLengths(d, value => value * factor)
+/** Where the SVG's own corner stands, in its units. */
+interface Corner {
+  readonly left: number
+  readonly top: number
+}
+
+/** SVG path data with x and y by turns, moved and then scaled, rounded to 3 decimals of a millimetre (a micrometre). */
+export function placePath(d: string, { left, top }: Corner, unitsPerMm: number): string {
+  const mmPerUnit = 1 / unitsPerMm
+  return changeLengths(d, (value, index) => (value + (index % 2 === 0 ? left : top)) * mmPerUnit)
 }
 
 function attribute(element: string, name: string): string {

@@ -43,6 +43,61 @@ describe('the layout of a face', () => {
   })
 })
 
+const border = { borderBottom: '3px solid #404040', alignItems: 'center', width: '100%' } as const
+
+/** A page of rows under a heading that takes what room they leave; each row stands apart, or in the page's own tree. */
+function rowsOf(texts: readonly string[], apart: boolean): Face {
+  const heightMm = 7.35
+  return {
+    ...face(
+      <div style={{ display: 'flex', flexDirection: 'column', width: '100%', height: '100%', gap: mm(0.4) }}>
+        <div style={{ display: 'flex', flexGrow: 1, backgroundColor: '#dddddd' }} />
+        {texts.map((text, index) => (
+          <div
+            {...(apart ? { 'data-apart': { widthMm: 40, heightMm } } : {})}
+            style={{ display: 'flex', height: mm(heightMm), flexShrink: 0, width: '100%' }}
+          >
+            <div style={{ display: 'flex', justifyContent: 'space-between', ...border }}>
+              <Said text={text} />
+              <div data-slot={`word ${index}`} style={{ display: 'flex', width: '33%', height: mm(3.3) }} />
+            </div>
+          </div>
+        ))}
+      </div>,
+    ),
+    heightMm: 40.15,
+  }
+}
+
+describe('rows that are laid out apart', () => {
+  const words = ['reed', 'marsh', 'wren']
+
+  it('stand and are drawn where they are in the tree of their page', async () => {
+    const { layOut } = faceLayouter()
+    const apart = await layOut(rowsOf(words, true), andika)
+    const whole = await layOut(rowsOf(words, false), andika)
+    expect(apart.text).toEqual(whole.text)
+    expect(apart.slots).toEqual(whole.slots)
+    const outlines = ({ drawArt }: typeof whole) =>
+      drawArt().shapes.map(shape => (shape.kind === 'path' ? [shape.d, shape.fill] : []))
+    expect(outlines(apart)).toEqual(outlines(whole))
+  })
+
+  it('are laid out once for all pages: where one is another, that one alone', async () => {
+    const { layOut, treesLaidOut } = faceLayouter()
+    await layOut(rowsOf(words, true), andika)
+    expect(treesLaidOut()).toBe(4)
+    await layOut(rowsOf(['reed', 'moth', 'wren'], true), andika)
+    expect(treesLaidOut()).toBe(4 + 1)
+  })
+
+  it('are refused where their page gives them another size than they say', async () => {
+    const { tree, ...page } = rowsOf(words, true)
+    const narrow = { ...page, tree: <div style={{ display: 'flex', width: '50%' }}>{tree}</div> }
+    await expect(faceLayouter().layOut(narrow, andika)).rejects.toThrow('a box of its size')
+  })
+})
+
 /** The one run of a text that fills a face in this way. */
 async function runIn(box: CSSProperties, style: TextStyle, widthOfParent: string): Promise<TextRun> {
   const tree = (

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { scalePath, shapesOfSatoriSvg } from '../../../src/pieces/faces/satori-shapes.js'
+import { placePath, shapesOfSatoriSvg } from '../../../src/pieces/faces/satori-shapes.js'
 
 describe('shapes of satori’s SVG', () => {
   it('keeps filled paths, in mm', () => {
@@ -22,6 +22,12 @@ describe('shapes of satori’s SVG', () => {
   })
 
   it('reads numbers with exponents, signs and no leading nought', () => {
-    expect(scalePath('M-.5 2e-1L1e1-4', 2)).toBe('M-1 0.4L20-8')
+    expect(placePath('M-.5 2e-1L1e1-4', { left: 0, top: 0 }, 0.5)).toBe('M-1 0.4L20-8')
+  })
+
+  it('places them where the corner of the SVG stands', () => {
+    const svg = '<svg><path d="M20 40L60 40.5Z"/><rect x="0" y="20" width="40" height="20"/></svg>'
+    const placed = shapesOfSatoriSvg(svg, 20, { left: 20, top: 200 })
+    expect(placed.map(({ d }) => d)).toEqual(['M2 12L4 12.025Z', 'M1 11L3 11L3 12L1 12Z'])
   })
 })
