@@ -11,7 +11,7 @@ import {
   utimesSync,
 } from 'node:fs'
 import { copyFile, open, readFile, rm } from 'node:fs/promises'
-import { fileWriter } from './write-file.js'
+import { type Contents, fileWriter } from './write-file.js'
 
 /** What writing a set asks of a disk: passed in, so that full disks, Windows and kills can be tried anywhere. */
 export interface FileSystem {
@@ -39,8 +39,7 @@ export interface FileSystem {
   readonly removeFolder: (path: string) => Promise<void>
 }
 
-/** Of a file; texts follow one another in it. */
-export type Contents = string | Uint8Array | Iterable<string>
+export type { Contents }
 
 export interface Standing {
   readonly kind: 'file' | 'folder' | 'other'

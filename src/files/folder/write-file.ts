@@ -1,7 +1,9 @@
 import { closeSync, openSync, writeSync } from 'node:fs'
 import { writeFile } from 'node:fs/promises'
 import { performance } from 'node:perf_hooks'
-import type { Contents } from './file-system.js'
+
+/** Of a file; texts follow one another in it. */
+export type Contents = string | Uint8Array | Iterable<string>
 
 /** A file of a page is written in a tenth of this where nothing holds it up. */
 const SLOW_MS = 3
