@@ -4,10 +4,11 @@ import type { FileSystem } from './folder/file-system.js'
 import { type FilesOfLastRun, filesOfLastRun } from './folder/files-of-last-run.js'
 import { runInTurn, type Task } from './folder/in-turn.js'
 import { type Format, sheetPath } from './folder/item-paths.js'
+import type { Contents } from './folder/write-file.js'
 import { type ManifestPage, manifestPage } from './manifest.js'
 import { dpiOf } from './page/dpi-of.js'
 import { type SheetLooks, sheetLooks } from './page/sheet-looks.js'
-import { sheetToSvg } from './page/svg.js'
+import { svgTexts } from './page/svg.js'
 import type { KeptPngs } from './png/kept-pngs.js'
 import { drawnSheet, type PrintedItem, type PrintedPlan, type PrintedSheet } from './printed-plan.js'
 import { type KeptLines, keptLines } from './proof/kept-lines.js'
@@ -70,14 +71,14 @@ export async function writeItems(writing: ItemWriting): Promise<WrittenItems> {
   /** Each task as soon as somebody is there to do it, so that the sheet of the next is not drawn before. */
   async function* tasks(): AsyncGenerator<Task> {
     const writes =
-      (path: string, make: () => Promise<string | Uint8Array>): Task =>
+      (path: string, make: () => Promise<Contents>): Task =>
       async () =>
         files.write(join(folder, path), await make())
     const pdf = ({ path, contents }: FinishedPdf): Task => writes(path, contents)
     const sheetFile = (
       path: string,
       looks: (of: SheetLooks) => string,
-      make: () => Promise<string | Uint8Array>,
+      make: () => Promise<Contents>,
     ): Task => (putAgain === undefined ? writes(path, make) : () => putAgain(path, looks, make))
     for (const item of printed.items) {
       const section = proof.begin(item)
@@ -95,7 +96,7 @@ export async function writeItems(writing: ItemWriting): Promise<WrittenItems> {
             sheetFile(
               sheetPath(item, page, 'svg'),
               looks => looks.svg(sheet),
-              async () => sheetToSvg(sheet),
+              async () => svgTexts(sheet),
             ),
           )
         if (pngOf !== undefined) {
@@ -127,7 +128,7 @@ export async function writeItems(writing: ItemWriting): Promise<WrittenItems> {
 function puttingAgain({ kept, before, folder, files }: ItemWriting) {
   if (kept === undefined || before === undefined) return undefined
   const put = kept.lastRun.into(before, folder, files)
-  return (path: string, looks: (of: SheetLooks) => string, make: () => Promise<string | Uint8Array>) =>
+  return (path: string, looks: (of: SheetLooks) => string, make: () => Promise<Contents>) =>
     put(path, looks(kept.looks), make)
 }
 

@@ -1,6 +1,7 @@
 import { join } from 'node:path'
 import type { FileSystem } from './file-system.js'
 import { linkOrCopy } from './link-or-copy.js'
+import type { Contents } from './write-file.js'
 
 /** How a file was left: what it was made from, and what the disk tells of it. */
 interface Left {
@@ -18,11 +19,7 @@ export interface FilesOfLastRun {
 }
 
 /** @param madeFrom all that its contents depend on, in short */
-export type PutFile = (
-  path: string,
-  madeFrom: string,
-  make: () => Promise<string | Uint8Array>,
-) => Promise<void>
+export type PutFile = (path: string, madeFrom: string, make: () => Promise<Contents>) => Promise<void>
 
 /** A file that would come out as it stands is linked: neither made nor written again. One that somebody changed is made anew. */
 export function filesOfLastRun(): FilesOfLastRun {

@@ -60,12 +60,24 @@ function* piecesOf(texts: Iterable<string>): Generator<string, void> {
 
 /** As they are to stand in the file; undefined where they are too many to be written at once, or come one after another. */
 function bytesOf(contents: Contents): Uint8Array | undefined {
-  if (typeof contents !== 'string')
-    return contents instanceof Uint8Array && contents.length <= MOST_BYTES ? contents : undefined
-  // No character takes more than three bytes of UTF-8 for each of its two in the text.
-  if (contents.length * 3 > MOST_BYTES) return undefined
+  if (contents instanceof Uint8Array) return contents.length <= MOST_BYTES ? contents : undefined
+  if (typeof contents === 'string') return encoded([contents])
+  return areAtHand(contents) ? encoded(contents) : undefined
+}
+
+/** Others are made while they are written. */
+function areAtHand(texts: Iterable<string>): texts is readonly string[] {
+  return Array.isArray(texts)
+}
+
+function encoded(texts: readonly string[]): Uint8Array | undefined {
+  const length = texts.reduce((sum, text) => sum + text.length, 0)
+  // A sign takes at most three bytes of UTF-8 for each of the one or two that it counts for in a text.
+  if (length * 3 > MOST_BYTES) return undefined
   memory ??= Buffer.allocUnsafeSlow(MOST_BYTES)
-  return memory.subarray(0, memory.write(contents, 'utf8'))
+  let end = 0
+  for (const text of texts) end += memory.write(text, end, 'utf8')
+  return memory.subarray(0, end)
 }
 
 function writeAtOnce(path: string, bytes: Uint8Array): void {

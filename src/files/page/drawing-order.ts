@@ -18,11 +18,20 @@ export interface DrawingGroup {
   readonly drawings: readonly Drawing[]
 }
 
+/** Each format asks for them, some twice. */
+const known = new WeakMap<Sheet, readonly DrawingGroup[]>()
+
 /**
  * The order in which every format paints a sheet: pieces, furniture, then (not listed here) cut lines on top,
  * so that a filled card cannot hide the line along its edge.
  */
 export function drawingGroups(sheet: Sheet): readonly DrawingGroup[] {
+  const groups = known.get(sheet) ?? groupsOf(sheet)
+  known.set(sheet, groups)
+  return groups
+}
+
+function groupsOf(sheet: Sheet): readonly DrawingGroup[] {
   const pieces = sheet.pieces.map(placed => ({
     piece: placed.piece,
     words: placed.piece.text.join(', '),

@@ -1,7 +1,7 @@
 import type { Art, PathShape, PlacedWord, Shape } from '../../pieces/piece.js'
 import type { CutLine, Sheet } from '../../sheets/sheet.js'
 import { toDecimal } from './decimal.js'
-import { type Drawing, type DrawingGroup, drawingGroups } from './drawing-order.js'
+import { type DrawingGroup, drawingGroups } from './drawing-order.js'
 import { escapeXml } from './xml.js'
 
 /** Ids of the arts that are defined once and referred to. */
@@ -35,9 +35,20 @@ export function artDefinition(
 }
 
 /** Everything on the sheet as SVG elements, in mm. */
-export function sheetBody(sheet: Sheet, ids: ArtIds, outlines: OutlineIds = writtenOut): string {
-  const groups = drawingGroups(sheet).map(group => groupMarkup(group, ids, outlines))
-  return [...groups, cutsMarkup(sheet.cuts)].filter(markup => markup !== '').join('\n')
+export function sheetBody(sheet: Sheet, ids: ArtIds, outlines?: OutlineIds): string {
+  return sheetTexts(sheet, ids, outlines).join('')
+}
+
+/**
+ * The same in texts that follow one another. An art that stands on many sheets is one of them, the same each time, so that a page is
+ * written without its words being put together and copied again.
+ */
+export function sheetTexts(sheet: Sheet, ids: ArtIds, outlines?: OutlineIds): readonly string[] {
+  const texts: string[] = []
+  for (const group of drawingGroups(sheet)) addGroup(texts, group, ids, outlines)
+  const cuts = cutsMarkup(sheet.cuts)
+  if (cuts !== '') texts.push(texts.length === 0 ? cuts : `\n${cuts}`)
+  return texts
 }
 
 /** The art's shapes as SVG elements, in mm from the art's origin. */
@@ -45,17 +56,38 @@ export function artMarkup(art: Art, outlines: OutlineIds = writtenOut): string {
   return art.shapes.map(shape => shapeMarkup(shape, outlines)).join('')
 }
 
-function groupMarkup({ words, drawings }: DrawingGroup, ids: ArtIds, outlines: OutlineIds): string {
-  const title = words === '' ? '' : `<title>${escapeXml(words)}</title>`
-  return `<g>${title}${drawings.map(drawing => drawingMarkup(drawing, ids, outlines)).join('')}</g>`
+/** Null for an art that was written out once: of a set of thousands of cards most are. */
+const known = new WeakMap<Art, string | null>()
+
+/** Kept from the second time on. */
+function writtenMarkup(art: Art): string {
+  const before = known.get(art)
+  const markup = before ?? artMarkup(art)
+  known.set(art, before === undefined ? null : markup)
+  return markup
 }
 
-function drawingMarkup({ art, xMm, yMm, turn }: Drawing, ids: ArtIds, outlines: OutlineIds): string {
-  const place = `${translation(xMm, yMm)}${turn === 180 ? ' rotate(180)' : ''}`
-  const id = ids.get(art)
-  return id === undefined
-    ? `<g transform="${place}">${artMarkup(art, outlines)}</g>`
-    : `<use href="#${id}" transform="${place}"/>`
+function addGroup(
+  texts: string[],
+  { words, drawings }: DrawingGroup,
+  ids: ArtIds,
+  outlines: OutlineIds | undefined,
+): void {
+  const title = words === '' ? '' : `<title>${escapeXml(words)}</title>`
+  let text = `${texts.length === 0 ? '' : '\n'}<g>${title}`
+  for (const { art, xMm, yMm, turn } of drawings) {
+    const place = `${translation(xMm, yMm)}${turn === 180 ? ' rotate(180)' : ''}`
+    const id = ids.get(art)
+    if (id !== undefined) text += `<use href="#${id}" transform="${place}"/>`
+    else {
+      texts.push(
+        `${text}<g transform="${place}">`,
+        outlines === undefined ? writtenMarkup(art) : artMarkup(art, outlines),
+      )
+      text = '</g>'
+    }
+  }
+  texts.push(`${text}</g>`)
 }
 
 export function shapeMarkup(shape: Shape, outlines: OutlineIds = writtenOut): string {

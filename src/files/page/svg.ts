@@ -1,6 +1,6 @@
 import type { Sheet } from '../../sheets/sheet.js'
 import { toDecimal } from './decimal.js'
-import { artDefinitions, sharedArtIds, sheetBody } from './svg-body.js'
+import { artDefinitions, sharedArtIds, sheetTexts } from './svg-body.js'
 import { escapeXml } from './xml.js'
 
 /**
@@ -10,17 +10,24 @@ import { escapeXml } from './xml.js'
  * §4) lets a browser that opens the file print it in true size; without it the browser shrinks it to its own margins.
  */
 export function sheetToSvg(sheet: Sheet): string {
+  return svgTexts(sheet).join('')
+}
+
+/** The same in texts that follow one another: a page is written faster than it is put together. */
+export function svgTexts(sheet: Sheet): readonly string[] {
   const ids = sharedArtIds([sheet], 'art-')
-  return `${[
+  const head = [
     `<svg xmlns="http://www.w3.org/2000/svg" ${svgSize(sheet)} role="img">`,
     `<title>${escapeXml(sheet.title)}</title>`,
     `<style>@page { size: ${toDecimal(sheet.widthMm)}mm ${toDecimal(sheet.heightMm)}mm; margin: 0 }</style>`,
     artDefinitions(ids),
-    sheetBody(sheet, ids),
-    '</svg>',
   ]
-    .filter(line => line !== '')
-    .join('\n')}\n`
+  const body = sheetTexts(sheet, ids)
+  return [
+    `${head.filter(line => line !== '').join('\n')}\n`,
+    ...body,
+    body.length === 0 ? '</svg>\n' : '\n</svg>\n',
+  ]
 }
 
 /** `width` and `height` in mm, and the `viewBox` that makes a user unit a millimetre. */

@@ -10,7 +10,11 @@ const entities: Readonly<Record<string, string>> = {
 // biome-ignore lint/suspicious/noControlCharactersInRegex: the control characters are the ones looked for
 const unwritable = /[\u0000-\u0008\u000b\u000c\u000e-\u001f\ufffe\uffff]|\p{Surrogate}/gu
 
+/** Most texts have nothing to be escaped. */
+const plain = /^[ !#-%(-;=?-~]*$/
+
 /** Text made safe for element content and quoted attributes, in XML as in HTML. */
 export function escapeXml(text: string): string {
+  if (plain.test(text)) return text
   return text.replace(/[&<>"']/g, sign => entities[sign]!).replace(unwritable, '\ufffd')
 }

@@ -1,4 +1,5 @@
-import { type Contents, type FileSystem, machineFiles } from '../../../src/files/folder/file-system.js'
+import { type FileSystem, machineFiles } from '../../../src/files/folder/file-system.js'
+import type { Contents } from '../../../src/files/folder/write-file.js'
 
 /** As Node's file system reports it. */
 export function systemError(code: string, syscall = 'write'): Error {
