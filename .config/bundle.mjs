@@ -1,10 +1,11 @@
 // Bundles the compiled command into chunks, each loaded when something of it is asked for: a command then opens a dozen
 // files instead of hundreds. `src/chunk-loader.cts` loads them. The licences of what went into them lie beside them.
-import { mkdirSync, rmSync, writeFileSync } from 'node:fs'
-import { join } from 'node:path'
+import { copyFileSync, mkdirSync, rmSync, writeFileSync } from 'node:fs'
+import { createRequire } from 'node:module'
+import { basename, join } from 'node:path'
 import { rolldown } from 'rolldown'
 import { licencesOf } from './licences.mjs'
-import { isShaper, quickStarts } from './quick-starts.mjs'
+import { beside, isShaper, quickStarts } from './quick-starts.mjs'
 
 /** Native, or with data of their own beside them: these stay packages. */
 const keptApart = ['sharp', 'pdfkit']
@@ -28,6 +29,8 @@ export async function bundle({ root, build, folder }) {
   rmSync(folder, { recursive: true, force: true })
   mkdirSync(folder, { recursive: true })
   for (const { fileName, code } of output) writeFileSync(join(folder, fileName), asChunk(code))
+  const { resolve } = createRequire(join(root, 'package.json'))
+  for (const file of beside) copyFileSync(resolve(file), join(folder, basename(file)))
   const holder = output.find(({ moduleIds }) => moduleIds.some(isShaper)).fileName
   const waiting = output.map(({ fileName }) => fileName).filter(name => reaches(holder, name, output))
   writeFileSync(join(folder, 'waiting.json'), JSON.stringify({ shaper, waiting }))

@@ -11,9 +11,8 @@ export const isShaper = id => /harfbuzzjs[\\/]dist[\\/]index\.mjs$/.test(id)
 const shaperThatIsWaitedFor = changed('shaper-that-is-waited-for', isShaper, [
   [
     'init(await createHarfBuzz());',
-    "export const ready = createHarfBuzz({ locateFile: () => createRequire(import.meta.url).resolve('harfbuzzjs/dist/harfbuzz.wasm') }).then(init);",
+    "export const ready = createHarfBuzz({ locateFile: name => import.meta.dirname + '/' + name }).then(init);",
   ],
-  [/^/, "import { createRequire } from 'node:module'\n"],
 ])
 
 /** The width of a text takes the rules of all scripts, a fifth of a start; plain ASCII, which is all our help, takes none. */
@@ -77,9 +76,9 @@ const $1 = { parse: leftOut, Glyph: leftOut };`,
   [/\bw="AGFzbQ[\w+/=]{400000,}"/, 'w=leftOut()'],
   [
     /\bwc="AGFzbQ[\w+/=]{400000,}",ky=[^;]*?,lc=ky\}\);/,
-    `lc=readFileSync(createRequire(import.meta.url).resolve('satori/layout.wasm'))});`,
+    "lc=readFileSync(import.meta.dirname + '/layout.wasm')});",
   ],
-  [/^/, "import { readFileSync } from 'node:fs'\nimport { createRequire } from 'node:module'\n"],
+  [/^/, "import { readFileSync } from 'node:fs'\n"],
 ])
 
 /**
@@ -97,6 +96,9 @@ const resvgWithoutReport = changed('resvg-without-report', id => /resvg-js[\\/]j
     '"use strict";const {createRequire}=require("node:module"),ofResvg=createRequire(createRequire(__filename).resolve("@resvg/resvg-js"));',
   ],
 ])
+
+/** WebAssembly that goes with what is bundled, and lies beside it. */
+export const beside = ['harfbuzzjs/dist/harfbuzz.wasm', 'satori/layout.wasm']
 
 export const quickStarts = [
   shaperThatIsWaitedFor,

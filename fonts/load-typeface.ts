@@ -1,5 +1,4 @@
 import { existsSync, readFileSync } from 'node:fs'
-import { createRequire } from 'node:module'
 import { basename, dirname, extname, isAbsolute, join, resolve } from 'node:path'
 import { closest } from 'fastest-levenshtein'
 import { fail, succeed } from '../src/outcomes.js'
@@ -9,6 +8,7 @@ import type { FileAccess } from '../src/plan/disk/file-access.js'
 import { errorAt, type Outcome, type Place, type Problem } from '../src/problems.js'
 import { droppedInFiles, droppedInFolder, droppedInTypefaces, fontEnding } from './dropped-in.js'
 import { bundledTypefaces } from './index.js'
+import { packageFile } from './package-file.js'
 
 export interface TypefaceRequest {
   /** A bundled typeface, a font file dropped into `fonts/` (with or without its ending), or a path. */
@@ -153,8 +153,7 @@ function contentsOf(path: string, files: FileAccess): Uint8Array | undefined {
 }
 
 function readBundled({ name, family }: { readonly name: string; readonly family: string }): TypefaceFiles {
-  const find = createRequire(import.meta.url).resolve
-  const regular = find(`@fontsource/${name}/files/${name}-latin-400-normal.woff`)
+  const regular = packageFile(`@fontsource/${name}`, `files/${name}-latin-400-normal.woff`)
   const file = (subset: string, weight: number): string =>
     join(dirname(regular), `${name}-${subset}-${weight}-normal.woff`)
   const optional = (path: string): Uint8Array | undefined =>

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs'
-import { createRequire } from 'node:module'
 import type { PageFonts } from '../src/files/proof/page-fonts.js'
 import { bundledTypefaces, defaultTypeface } from './index.js'
+import { packageFile } from './package-file.js'
 
 let read: PageFonts | undefined
 
@@ -12,12 +12,11 @@ export function pageFonts(): PageFonts {
 }
 
 function readFonts(): PageFonts {
-  const find = createRequire(import.meta.url).resolve
   const { family } = bundledTypefaces.find(({ name }) => name === defaultTypeface)!
   const faces = [400, 700].map(weight => ({
     weight,
     woff2: readFileSync(
-      find(`@fontsource/${defaultTypeface}/files/${defaultTypeface}-latin-${weight}-normal.woff2`),
+      packageFile(`@fontsource/${defaultTypeface}`, `files/${defaultTypeface}-latin-${weight}-normal.woff2`),
     ),
   }))
   return { family, faces }

@@ -30,6 +30,8 @@ describe('the published package', () => {
     const others = packed.filter(file => !modules.includes(file))
     expect(others.sort()).toEqual([
       '.build/command/LICENSES.txt',
+      '.build/command/harfbuzz.wasm',
+      '.build/command/layout.wasm',
       '.build/command/waiting.json',
       '.build/desk/LICENSES.txt',
       '.build/desk/page.css',

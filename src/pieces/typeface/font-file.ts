@@ -36,11 +36,14 @@ const joiningFeatures = ['liga', 'clig', 'dlig', 'rlig', 'calt', 'hlig']
 /** One for all texts: each of its own would have to be tracked until it is let go, which costs as much as shaping. */
 const buffer = new hb.Buffer()
 
-/** The font, or why it cannot be used, a clause. The shaper is shown nothing that is not whole. */
-export function openFontFile(packed: Uint8Array): FontFile | string {
+/**
+ * The font, or why it cannot be used, a clause. The shaper is shown nothing that is not whole; what comes with oaktag is packed,
+ * and unpacks as a whole or not at all.
+ */
+export function openFontFile(packed: Uint8Array, { bundled = false } = {}): FontFile | string {
   const bytes = unpackFont(packed)
   if (bytes === undefined) return 'the file is not a TTF, OTF or WOFF font'
-  const fault = faultOfTables(bytes)
+  const fault = bundled ? undefined : faultOfTables(bytes)
   if (fault !== undefined) return fault
   const face = new hb.Face(new hb.Blob(bytes))
   const covered = new Set(face.collectUnicodes())
@@ -93,10 +96,11 @@ export function openFontFile(packed: Uint8Array): FontFile | string {
 
 /** Spaces, and signs that are only ever to be seen by the shaper. */
 function isSpace(codePoint: number): boolean {
+  if (codePoint > 0x20 && codePoint < 0x7f) return false
   return /[\p{Z}\p{Cf}\p{Cc}\p{Mn}]/u.test(String.fromCodePoint(codePoint))
 }
 
 function hasInk(font: FontFile, codePoint: number): boolean {
   const shaped = font.shape(String.fromCodePoint(codePoint), [])
-  return shaped.some(({ glyph }) => glyph !== 0 && font.outline(glyph).ink !== undefined)
+  return shaped.some(({ glyph }) => glyph !== 0 && font.outline(glyph).hasInk)
 }

@@ -4,7 +4,8 @@
  */
 export interface GlyphOutline {
   readonly commands: readonly PathCommand[]
-  /** Undefined where the glyph has no ink (a space). */
+  readonly hasInk: boolean
+  /** Undefined where the glyph has none (a space). */
   readonly ink: GlyphInk | undefined
 }
 
@@ -37,10 +38,11 @@ export const rowHeightEm = 1 / 128
  * running text, which are most of a sheet, nobody asks, and of those that give a typeface its heights nobody asks for rows.
  */
 export function readOutline(commands: readonly PathCommand[]): GlyphOutline {
-  if (commands.every(({ type }) => type === 'M')) return { commands, ink: undefined }
+  if (commands.every(({ type }) => type === 'M')) return { commands, hasInk: false, ink: undefined }
   let ink: GlyphInk | undefined
   return {
     commands,
+    hasInk: true,
     get ink() {
       ink ??= inkOf(flatten(commands))
       return ink

@@ -38,10 +38,10 @@ export interface ShapedGlyph {
  * accent or an unseen sign stays with what it stands after.
  */
 export function wordsToShape(text: string): readonly string[] {
-  return text.includes(' ') ? text.split(BEFORE_WORD) : [text]
+  if (!text.includes(' ')) return [text]
+  // The same for plain signs, without going through the tables of all others.
+  return text.split(/^[ -~]*$/.test(text) ? /(?<= )(?=[^ ^`])/ : /(?<= )(?=[^\s\p{M}\p{Sk}\p{Cf}])/u)
 }
-
-const BEFORE_WORD = /(?<= )(?=[^\s\p{M}\p{Sk}\p{Cf}])/u
 
 /** One run after the other. */
 export function joinRuns(runs: readonly ShapedRun[]): ShapedRun {

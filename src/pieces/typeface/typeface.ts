@@ -124,7 +124,7 @@ export function openTypeface(files: TypefaceFiles): Typeface | UnreadableFont {
 
 /** A font that words are set in, or why they cannot be. */
 function openLetters(bytes: Uint8Array, { bundled }: TypefaceFiles): FontFile | string {
-  const font = openFontFile(bytes)
+  const font = openFontFile(bytes, { bundled: bundled === true })
   return typeof font === 'string' || bundled === true ? font : (faultOfLetters(font) ?? font)
 }
 

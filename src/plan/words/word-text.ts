@@ -9,8 +9,10 @@ export const longestWord = 30
 export const wordPattern = String.raw`^\s*[^\s\d]+\s*$`
 
 const letter = String.raw`(?=[\p{Lu}\p{Ll}\p{Lt}])\p{Script=Latin}\p{M}*`
-const wholeWord = new RegExp(`^(?:${letter})+(?:['-](?:${letter})+)*$`, 'u')
-const oneLetter = new RegExp(`^${letter}$`, 'u')
+/** Most words are plain, and to go through the tables of all scripts takes longer than to study one. */
+const plainWord = /^[A-Za-z]+(?:['-][A-Za-z]+)*$/
+const wholeWord = () => new RegExp(`^(?:${letter})+(?:['-](?:${letter})+)*$`, 'u')
+const oneLetter = () => new RegExp(`^${letter}$`, 'u')
 
 /**
  * As it will be printed: Unicode NFC, apostrophes and hyphens in their plain forms, without the invisible
@@ -38,7 +40,7 @@ export function lettersOf(text: string): string {
 }
 
 export function isWord(text: string): boolean {
-  return wholeWord.test(text) && [...text].length <= longestWord
+  return (plainWord.test(text) || wholeWord().test(text)) && [...text].length <= longestWord
 }
 
 /** A word from whatever was typed, straightened; or what keeps it from being one. */
@@ -70,7 +72,7 @@ function notAWord(text: string, place: Place): Problem {
   if (/\p{N}/u.test(text)) {
     return say(`"${shown}" has a digit in it`, 'Take the digit out, or write the number as a word: two.')
   }
-  const strange = characters.find(character => !/['\p{M}-]/u.test(character) && !oneLetter.test(character))
+  const strange = characters.find(character => !/['\p{M}-]/u.test(character) && !oneLetter().test(character))
   if (strange) return say(...foreignSign(shown, strange))
   if (characters.length > longestWord) {
     const advice = `A word may have up to ${longestWord} characters; check that no two words run together.`
