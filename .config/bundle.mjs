@@ -17,7 +17,8 @@ export async function bundle({ root, build, folder }) {
     cwd: root,
     platform: 'node',
     external: keptApart,
-    transform: { define: { 'import.meta.dirname': '__dirname' } },
+    // A path for an address: it is only ever asked for what lies beside or above it, and Node makes no address of it.
+    transform: { define: { 'import.meta.dirname': '__dirname', 'import.meta.url': '__filename' } },
     checks: { ineffectiveDynamicImport: false, emptyImportMeta: false },
     plugins: quickStarts,
   })

@@ -50,6 +50,8 @@ const streamsWhenUsed = changed(
       `const notStrictEqual = (...args) => { if (Object.is(args[0], args[1])) process.getBuiltinModule('node:assert').notStrictEqual(...args); };
 const strictEqual = (...args) => { if (!Object.is(args[0], args[1])) process.getBuiltinModule('node:assert').strictEqual(...args); };`,
     ],
+    // Which is a path in the bundle.
+    ['fileURLToPath(import.meta.url)', 'import.meta.url'],
     [
       "stdColumns: typeof process.stdout.columns !== 'undefined' ? process.stdout.columns : null",
       'get stdColumns() { return process.stdout.columns ?? null }',

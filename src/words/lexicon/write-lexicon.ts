@@ -7,6 +7,7 @@ import {
   type Section,
   sections,
   soundBytes,
+  wordsABlock,
 } from './file-format.js'
 
 const byteOfSound = new Map(soundBytes.map((sound, index) => [sound, index]))
@@ -16,16 +17,19 @@ export function writeLexicon(entries: readonly LexiconEntry[]): Buffer {
   const sorted = entries
     .map(entry => ({ entry, word: Buffer.from(entry.word) }))
     .sort((a, b) => Buffer.compare(a.word, b.word))
-  const records = sorted.map(({ entry }) => recordOf(entry))
   const order = sorted.map((_, index) => index)
   order.sort((a, b) => sorted[b]!.entry.familiarity - sorted[a]!.entry.familiarity || a - b)
+  const groups = Array.from({ length: Math.ceil(sorted.length / wordsABlock) }, (_, index) =>
+    sorted.slice(index * wordsABlock, (index + 1) * wordsABlock),
+  )
+  const firsts = groups.map(group => group[0]!.word)
+  const blocks = groups.map(group => blockOf(group))
   const content: Record<Section, Buffer> = {
-    wordEnds: numbers(runningEnds(sorted.map(({ word }) => word.length))),
-    recordEnds: numbers(runningEnds(records.map(record => record.length))),
-    familiarity: numbers(sorted.map(({ entry }) => entry.familiarity)),
+    firstEnds: numbers(runningEnds(firsts.map(word => word.length))),
+    firsts: Buffer.concat(firsts),
+    blockEnds: numbers(runningEnds(blocks.map(block => block.length))),
+    blocks: Buffer.concat(blocks),
     order: numbers(order),
-    words: Buffer.concat(sorted.map(({ word }) => word)),
-    records: Buffer.concat(records),
   }
   const ends = runningEnds(sections.map(section => content[section].length))
   const starts = [0, ...ends].map(offset => headerBytes + offset)
@@ -34,6 +38,18 @@ export function writeLexicon(entries: readonly LexiconEntry[]): Buffer {
     numbers([entries.length, ...starts]),
     ...sections.map(section => content[section]),
   ])
+}
+
+function blockOf(group: readonly { readonly entry: LexiconEntry; readonly word: Buffer }[]): Buffer {
+  const parts = group.map(({ entry, word }) =>
+    Buffer.concat([Buffer.of(word.length), word, numbers([entry.familiarity]), recordOf(entry)]),
+  )
+  const begins = Buffer.alloc(2 * parts.length)
+  runningEnds(parts.map(part => part.length)).forEach((end, index) => {
+    const begin = begins.length + end - parts[index]!.length
+    begins.writeUInt16LE(begin, 2 * index)
+  })
+  return Buffer.concat([begins, ...parts])
 }
 
 function recordOf(entry: LexiconEntry): Buffer {

@@ -64,6 +64,24 @@ describe('the lexicon file', () => {
     )
   })
 
+  test('finds words in every part of a long list, and none between them', () => {
+    const letters = [...'acegikmoqsuwy']
+    const words = letters.flatMap(one => letters.flatMap(two => letters.map(three => one + two + three)))
+    const lexicon = lexiconIn(
+      writeLexicon(words.map((word, familiarity) => ({ ...reed, word, familiarity }))),
+    )
+    expect(words.filter(word => lexicon.lookUp(word)?.word !== word)).toEqual([])
+    expect(words.filter(word => lexicon.lookUp(`${word}a`) !== undefined)).toEqual([])
+    expect(['aa', 'b', 'yyz', 'zz'].filter(word => lexicon.lookUp(word) !== undefined)).toEqual([])
+    expect([...lexicon.entries()].map(({ word }) => word)).toEqual(words.toReversed())
+  })
+
+  test('that breaks off says what to do', () => {
+    const whole = writeLexicon([reed])
+    const lexicon = lexiconIn(whole.subarray(0, whole.length - 12))
+    expect(() => lexicon.lookUp('reed')).toThrow(/Run "npm run build"/)
+  })
+
   test('a missing file says what to do', () => {
     expect(() => openLexicon('/nowhere/lexicon.bin')).toThrow(/Run "npm run build"/)
   })
