@@ -1,6 +1,6 @@
 /**
  * V8 compiles anew, to run faster, what has run for a while. Of a run that takes a second most of that never pays: it is a quarter
- * of the processor's time. So a function has to run three times as long before it is worth it, a function of WebAssembly ten times,
+ * of the processor's time. So a function has to run six times as long before it is worth it, a function of WebAssembly ten times,
  * and less of what it calls is compiled into it; a run of ten seconds loses nothing either. A regular expression is compiled when it
  * has run twenty times, not once: of the 160 of one sheet most run two or three times. These are flags of the whole process,
  * which no value depends on, and some are called otherwise in each V8; where V8 is not known, it does as it always does. They are
@@ -13,11 +13,16 @@ const littleInlined = ['--max-inlined-bytecode-size=150', '--max-inlined-bytecod
 const oftenRead = ['--regexp-tier-up-ticks=20']
 const calledOften = ['--invocation-count-for-turbofan=9000', '--wasm-tiering-budget=130000000']
 
+/** satori's layout is one function of twenty thousand bytes, which takes a tenth of a second to compile; ours have at most three. */
+const noneOfTheLargest = '--max-optimized-bytecode-size=8000'
+
+const always = [...littleInlined, ...oftenRead, noneOfTheLargest]
+
 /** By the first number of V8's version. */
 const flags: Readonly<Record<string, readonly string[]>> = {
-  11: ['--interrupt-budget=400000', '--wasm-tiering-budget=18000000', ...littleInlined, ...oftenRead],
-  12: [...calledOften, ...littleInlined, ...oftenRead],
-  13: [...calledOften, ...littleInlined, ...oftenRead],
+  11: ['--interrupt-budget=800000', '--wasm-tiering-budget=18000000', ...always],
+  12: [...calledOften, ...always],
+  13: [...calledOften, ...always],
 }
 
 function laterFlags(version = process.versions.v8): readonly string[] {

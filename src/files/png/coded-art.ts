@@ -196,7 +196,7 @@ function spansOf(sprites: PlacedSprites): Spans | undefined {
     if (ends[ends.length - 1]! > right) right = ends[ends.length - 1]!
   }
   firsts[height] = ends.length
-  return { left, right, top, bottom: top + height, firsts, ends }
+  return { left: left | 0, right: right | 0, top, bottom: top + height, firsts, ends }
 }
 
 /** The runs of all sprites by their rows, in a row from left to right; those of one sprite come so. */
@@ -234,7 +234,7 @@ function runsByRow(sprites: PlacedSprites) {
       reaches[at] = from + runs[run + 2]!
     }
   }
-  return { top, firstRuns, begins, reaches }
+  return { top: top | 0, firstRuns, begins, reaches }
 }
 
 /** The spans of two rows as one list, put into `all`. */

@@ -14,8 +14,8 @@ const KEPT_BYTES = 2 * 2 ** 20
 export function codedArts(keptBytes = KEPT_BYTES): (page: PreparedSheet) => readonly PlacedCodes[] {
   const numbers = new WeakMap<Sprite, number>()
   let count = 0
-  let late = new Map<string, CodedArt | undefined>()
-  let earlier = new Map<string, CodedArt | undefined>()
+  let late = new Map<string | number, CodedArt | undefined>()
+  let earlier = new Map<string | number, CodedArt | undefined>()
   let bytes = 0
 
   function numberOf(sprite: Sprite): number {
@@ -24,12 +24,20 @@ export function codedArts(keptBytes = KEPT_BYTES): (page: PreparedSheet) => read
     return known
   }
 
-  /** Of shapes each so far from the first of them. */
+  /** Equal for what is drawn alike. Most of what stands on a page is one shape alone, for which a number is enough. */
+  function keyOf(sprites: PlacedSprites, channels: 1 | 3): string | number {
+    const first = sprites[0]!
+    if (sprites.length === 1) return 4 * numberOf(first.sprite) + channels
+    const places = sprites.map(({ sprite, x, y }) => `${numberOf(sprite)} ${x - first.x} ${y - first.y}`)
+    return `${channels} ${places.join(' ')}`
+  }
+
+  /** Each shape so far from the first of them. */
   function codes(sprites: PlacedSprites, channels: 1 | 3): CodedArt | undefined {
-    const places = sprites.map(({ sprite, x, y }) => `${numberOf(sprite)} ${x} ${y}`)
-    const key = `${channels} ${places.join(' ')}`
-    if (late.has(key)) return late.get(key)
-    const art = earlier.has(key) ? earlier.get(key) : codeArt(sprites, channels)
+    const key = keyOf(sprites, channels)
+    const known = late.get(key)
+    if (known !== undefined || late.has(key)) return known
+    const art = earlier.has(key) ? earlier.get(key) : codeArt(fromFirst(sprites), channels)
     if (bytes > keptBytes) {
       earlier = late
       late = new Map()
@@ -37,18 +45,23 @@ export function codedArts(keptBytes = KEPT_BYTES): (page: PreparedSheet) => read
     }
     late.set(key, art)
     bytes +=
-      key.length +
+      (typeof key === 'number' ? 8 : key.length) +
       (art === undefined ? 0 : art.stretches.byteLength + art.firsts.byteLength + art.words.byteLength)
     return art
   }
 
-  return ({ drawings, channels }) =>
-    drawings.flatMap(sprites =>
-      standApart(sprites).flatMap(part => {
-        const { x, y } = part[0]!
-        const fromFirst = part.map(each => ({ sprite: each.sprite, x: each.x - x, y: each.y - y }))
-        const art = codes(fromFirst, channels)
-        return art === undefined ? [] : [{ art, x, y }]
-      }),
-    )
+  return ({ drawings, channels }) => {
+    const placed: PlacedCodes[] = []
+    for (const sprites of drawings)
+      for (const part of standApart(sprites)) {
+        const art = codes(part, channels)
+        if (art !== undefined) placed.push({ art, x: part[0]!.x, y: part[0]!.y })
+      }
+    return placed
+  }
+}
+
+function fromFirst(sprites: PlacedSprites): PlacedSprites {
+  const { x: left, y: top } = sprites[0]!
+  return sprites.map(({ sprite, x, y }) => ({ sprite, x: x - left, y: y - top }))
 }

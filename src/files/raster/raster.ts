@@ -46,7 +46,8 @@ export interface PlacedSprite {
 export function createRasterizer(dpi: number, keptBytes?: number): Rasterizer {
   const store = createSpriteStore(dpi, keptBytes)
   const rectangleSprite = rectangleSprites()
-  const toPixel = (mm: number): number => Math.round(mmToPixels(mm, dpi))
+  // Whole numbers of 32 bits, none of them minus nought: what takes them is compiled for numbers of one kind.
+  const toPixel = (mm: number): number => Math.round(mmToPixels(mm, dpi)) | 0
 
   async function prepare(sheet: Sheet): Promise<PreparedSheet> {
     const placed = [
@@ -59,16 +60,9 @@ export function createRasterizer(dpi: number, keptBytes?: number): Rasterizer {
     )
     await Promise.all(pictures.map(({ shape, turn }) => store.spriteOf(shape, turn)))
     const drawings: PlacedSprites[] = []
-    for (const { shapes, xMm, yMm, turn } of placed) {
-      const sign = turn === 0 ? 1 : -1
-      const sprites: PlacedSprite[] = []
-      for (const shape of shapes)
-        for (const part of partsOf(shape)) {
-          const sprite = await store.spriteOf(part.outline, turn)
-          const [x, y] = [xMm + sign * part.xMm, yMm + sign * part.yMm].map(toPixel) as [number, number]
-          sprites.push({ sprite, x, y })
-        }
-      drawings.push(sprites)
+    for (const each of placed) {
+      const sprites = spritesAtHand(each)
+      drawings.push(Array.isArray(sprites) ? sprites : await sprites)
     }
     const cuts = sheet.cuts.filter(cut => !isSlanting(cut)).map(cut => placedCut(cut, dpi, rectangleSprite))
     return {
@@ -80,6 +74,28 @@ export function createRasterizer(dpi: number, keptBytes?: number): Rasterizer {
     }
   }
 
+  /** Placed at once where all of them were drawn before, as nearly all are. */
+  function spritesAtHand(placed: PlacedShapes): PlacedSprites | Promise<PlacedSprites> {
+    const parts = partsOf(placed)
+    const sprites: PlacedSprite[] = []
+    for (const part of parts) {
+      const sprite = store.spriteOf(part.outline, placed.turn)
+      if (sprite instanceof Promise) return spritesDrawn(parts, placed.turn)
+      sprites.push(placedAt(sprite, part))
+    }
+    return sprites
+  }
+
+  async function spritesDrawn(parts: readonly PlacedPart[], turn: 0 | 180): Promise<PlacedSprites> {
+    const sprites: PlacedSprite[] = []
+    for (const part of parts) sprites.push(placedAt(await store.spriteOf(part.outline, turn), part))
+    return sprites
+  }
+
+  function placedAt(sprite: Sprite, { xMm, yMm }: PlacedPart): PlacedSprite {
+    return { sprite, x: toPixel(xMm), y: toPixel(yMm) }
+  }
+
   function paint({ widthPx, heightPx, channels, drawings }: PreparedSheet, memory?: Uint8Array): Pixels {
     const page = blankPage(widthPx, heightPx, channels, memory)
     for (const sprites of drawings) for (const { sprite, x, y } of sprites) paintSprite(page, sprite, x, y)
@@ -89,13 +105,23 @@ export function createRasterizer(dpi: number, keptBytes?: number): Rasterizer {
   return { prepare, paint, draw: async sheet => paint(await prepare(sheet)) }
 }
 
+/** A shape, or a word of one, and where its origin stands on the page. */
+interface PlacedPart {
+  readonly outline: Shape
+  readonly xMm: number
+  readonly yMm: number
+}
+
 /** A line of text is drawn word by word, for most of its words stand elsewhere too. */
-function partsOf(
-  shape: Shape,
-): readonly { readonly outline: Shape; readonly xMm: number; readonly yMm: number }[] {
-  return shape.kind === 'path' && shape.words !== undefined
-    ? shape.words
-    : [{ outline: shape, xMm: 0, yMm: 0 }]
+function partsOf({ shapes, xMm, yMm, turn }: PlacedShapes): readonly PlacedPart[] {
+  const sign = turn === 0 ? 1 : -1
+  const parts: PlacedPart[] = []
+  for (const shape of shapes)
+    if (shape.kind === 'image' || shape.words === undefined) parts.push({ outline: shape, xMm, yMm })
+    else
+      for (const word of shape.words)
+        parts.push({ outline: word.outline, xMm: xMm + sign * word.xMm, yMm: yMm + sign * word.yMm })
+  return parts
 }
 
 interface PlacedShapes {
@@ -137,8 +163,8 @@ function placedCut(
   const [x1, x2] = [cut.x1Mm, cut.x2Mm].map(pixels).sort((a, b) => a - b) as [number, number]
   const [y1, y2] = [cut.y1Mm, cut.y2Mm].map(pixels).sort((a, b) => a - b) as [number, number]
   const level = cut.y1Mm === cut.y2Mm
-  const x = Math.round(level ? x1 : x1 - thick / 2)
-  const y = Math.round(level ? y1 - thick / 2 : y1)
+  const x = Math.round(level ? x1 : x1 - thick / 2) | 0
+  const y = Math.round(level ? y1 - thick / 2 : y1) | 0
   const right = level ? Math.round(x2) : x + thick
   const bottom = level ? y + thick : Math.round(y2)
   return [{ sprite: rectangleSprite(right - x, bottom - y, cut.white ? 255 : 0), x, y }]

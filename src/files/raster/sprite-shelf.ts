@@ -3,13 +3,16 @@ import type { Sprite } from './sprite.js'
 
 export interface SpriteShelf {
   /** The sprite of a shape that looks the same, or a new one. */
-  readonly once: (shape: Shape, draw: () => Promise<Sprite>) => Promise<Sprite>
+  readonly once: (shape: Shape, draw: () => Promise<Sprite>) => DrawnOrDrawing
 }
+
+/** Most shapes of a page were drawn before, and are at hand without waiting. */
+export type DrawnOrDrawing = Sprite | Promise<Sprite>
 
 /** What was put on the shelf since it was last cleared. */
 interface Board {
-  readonly byShape: Map<Shape, Promise<Sprite>>
-  readonly byLook: Map<string, Promise<Sprite>>
+  readonly byShape: Map<Shape, DrawnOrDrawing>
+  readonly byLook: Map<string, DrawnOrDrawing>
   bytes: number
 }
 
@@ -20,20 +23,27 @@ interface Board {
 export function spriteShelf(keptBytes: number): SpriteShelf {
   let late = newBoard()
   let earlier = newBoard()
-  const keep = (shape: Shape, look: string | undefined, sprite: Promise<Sprite>): Promise<Sprite> => {
+  const keep = (shape: Shape, look: string | undefined, sprite: DrawnOrDrawing): DrawnOrDrawing => {
     const board = late
-    board.byShape.set(shape, sprite)
-    if (look !== undefined) board.byLook.set(look, sprite)
+    const put = (on: DrawnOrDrawing): void => {
+      board.byShape.set(shape, on)
+      if (look !== undefined) board.byLook.set(look, on)
+    }
+    const putDrawn = (drawn: Sprite): void => {
+      put(drawn)
+      const { runs, opacity, color } = drawn
+      board.bytes += runs.byteLength + opacity.byteLength + color.byteLength + (look?.length ?? 0)
+      if (board !== late || board.bytes <= keptBytes) return
+      earlier = late
+      late = newBoard()
+    }
+    if (!(sprite instanceof Promise)) {
+      putDrawn(sprite)
+      return sprite
+    }
+    put(sprite)
     // What fails is told to whoever asked for it.
-    sprite.then(
-      ({ runs, opacity, color }) => {
-        board.bytes += runs.byteLength + opacity.byteLength + color.byteLength + (look?.length ?? 0)
-        if (board !== late || board.bytes <= keptBytes) return
-        earlier = late
-        late = newBoard()
-      },
-      () => undefined,
-    )
+    sprite.then(putDrawn, () => undefined)
     return sprite
   }
   return {

@@ -2,11 +2,11 @@ import type { Shape } from '../../pieces/piece.js'
 import { fitPicture } from '../page/picture.js'
 import { drawShape } from './draw-shape.js'
 import { blankSprite, type Sprite, spriteFromPixels } from './sprite.js'
-import { spriteShelf } from './sprite-shelf.js'
+import { type DrawnOrDrawing, spriteShelf } from './sprite-shelf.js'
 
 export interface SpriteStore {
   /** The shape's pixels; drawn the first time it is asked for. */
-  spriteOf(shape: Shape, turn: 0 | 180): Promise<Sprite>
+  spriteOf(shape: Shape, turn: 0 | 180): DrawnOrDrawing
 }
 
 /** As much of what was drawn as is kept, twice: a page's own shapes take a few megabytes. */

@@ -163,13 +163,19 @@ export function roundByChance(
     const order = shuffle(all, generator)
     const isLate = new Uint8Array(words)
     for (const word of order.slice(quiet)) isLate[word] = 1
-    let least = Infinity
-    for (const board of held) {
-      let late = 0
-      for (const word of board) late += isLate[word]!
-      if (late < least) least = late
-    }
+    const least = fewestOf(held, isLate)
     if (least > most) [callOrder, most] = [order, least]
   }
   return { callOrder, call, gap, winner: open[generator.below(open.length)]! }
+}
+
+/** How many of these words the board has that has the fewest. */
+function fewestOf(boards: readonly (readonly number[])[], isOne: Uint8Array): number {
+  let fewest = Infinity
+  for (const board of boards) {
+    let count = 0
+    for (const word of board) count += isOne[word]!
+    if (count < fewest) fewest = count
+  }
+  return fewest
 }

@@ -55,8 +55,8 @@ function endingAfter(
   const start = generator.below(open.length)
   for (let index = 0; index < open.length; index++) {
     const word = open[(start + index) % open.length]!
-    const [winner, ...others] = state.winnersBy(word)
-    if (winner === undefined || others.length > 0 || notAgain.has(winner)) continue
+    const winner = state.winnerBy(word)
+    if (winner === NOBODY || winner === MANY || notAgain.has(winner)) continue
     state.add(word)
     const rest = quietCalls(state, gap - 1)
     state.remove(word)
@@ -69,7 +69,7 @@ function endingAfter(
 function quietCalls(state: CalledWords, count: number): readonly number[] | undefined {
   if (count === 0) return []
   for (const word of state.notCalled()) {
-    if (state.winnersBy(word).length > 0) continue
+    if (state.winnerBy(word) !== NOBODY) continue
     state.add(word)
     const rest = quietCalls(state, count - 1)
     state.remove(word)
@@ -81,6 +81,10 @@ function quietCalls(state: CalledWords, count: number): readonly number[] | unde
 /** A goal's number holds how many words it waits for, times this, and the sum of those words: of one word alone, that word. */
 const ONE = 2 ** 20
 const TWO = 2 * ONE
+
+/** In place of the one board that wins. */
+const NOBODY = -1
+const MANY = -2
 
 /** What does not change while a game's calls are looked for, laid out for the search. */
 export interface GoalTable {
@@ -223,17 +227,26 @@ class CalledWords {
     return this.withMark(0)
   }
 
-  /** Boards that have not won and do by this word. */
-  winnersBy(word: number): readonly number[] {
+  /** The board that has not won and does by this word, where it is one alone. */
+  winnerBy(word: number): number {
     const { full, waiting } = this
     const { boardOf, allowed, goalsWith } = this.table
-    if (allowed === 0 && this.fills[word] === 0) return []
-    const gained = new Map<number, number>()
-    for (const goal of goalsWith[word]!)
-      if (waiting[goal] === ONE + word) gained.set(boardOf[goal]!, (gained.get(boardOf[goal]!) ?? 0) + 1)
-    return [...gained]
-      .filter(([board, count]) => full[board]! <= allowed && full[board]! + count > allowed)
-      .map(([board]) => board)
+    if (allowed === 0 && this.fills[word] === 0) return NOBODY
+    const goals = goalsWith[word]!
+    let winner = NOBODY
+    let board = NOBODY
+    let gained = 0
+    // The goals of a board follow one another.
+    for (let index = 0; index < goals.length; index++) {
+      const goal = goals[index]!
+      if (waiting[goal] !== ONE + word) continue
+      gained = boardOf[goal] === board ? gained + 1 : 1
+      board = boardOf[goal]!
+      if (board === winner || full[board]! > allowed || full[board]! + gained <= allowed) continue
+      if (winner !== NOBODY) return MANY
+      winner = board
+    }
+    return winner
   }
 
   /** A word of a full goal of a board that has won. */
