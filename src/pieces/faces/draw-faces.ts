@@ -1,3 +1,4 @@
+import { hash } from 'node:crypto'
 import { type Box, moveBox } from '../../geometry.js'
 import { keptOfLate } from '../../kept-of-late.js'
 import { succeed } from '../../outcomes.js'
@@ -154,8 +155,10 @@ function wordDrawer({ typeface, type }: FaceDrawing) {
   const rules = wordRules(type)
   const keys = new Map<string, string>()
   return ({ word, spans, syllableBreaks, key }: SlotWord, sizeMm: number): WordArt => {
-    // What its own key says in short, told in full.
-    const shown = keys.get(key) ?? JSON.stringify([word, spans, syllableBreaks, rules], withoutPlaces)
+    // What its own key says in short, told in full, which is some thousand signs: as a digest it is soon looked up.
+    const shown =
+      keys.get(key) ??
+      hash('sha1', JSON.stringify([word, spans, syllableBreaks, rules], withoutPlaces), 'base64url')
     keys.set(key, shown)
     return kept(`${shown} ${sizeMm}`, () =>
       drawWord({ typeface, word, spans, syllableBreaks, sizeMm, ...rules }),

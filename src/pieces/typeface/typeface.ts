@@ -65,8 +65,11 @@ export interface UnreadableFont {
 /** How many are held at least, three kilobytes each: a week's plan has as many. */
 const MANY_RUNS = 1000
 
-/** Words of running text, a kilobyte each, and their outlines, two or three. */
-const MANY_WORDS = 500
+/**
+ * Words of running text, a kilobyte each, and their outlines, two or three. The whole week's set has seven hundred: of fewer that are
+ * held, half would be shaped and drawn again each time that it is made again.
+ */
+const MANY_WORDS = 800
 
 /** A width takes a hundred bytes; a set of thousands of cards asks for those of all its small texts, over and over. */
 const MANY_WIDTHS = 20_000
