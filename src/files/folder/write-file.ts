@@ -7,8 +7,10 @@ export type Contents = string | Uint8Array | Iterable<string>
 
 /** A file of a page is written in a tenth of this where nothing holds it up. */
 const SLOW_MS = 3
-/** One may have been slow by chance. */
-const MOST_SLOW = 5
+/** So many may have been slow by chance, and one more in so many: where a plan is watched, files are written all day. */
+const [MOST_SLOW, ONE_IN] = [5, 20]
+/** So many are left to another thread where files are slow; then it is seen whether they still are. */
+const FILES_BESIDE = 200
 /** More is left to another thread: nobody is to wait for a set's largest files. */
 const MOST_BYTES = 2 ** 20
 
@@ -24,12 +26,15 @@ export function fileWriter(
   now: () => number = () => performance.now(),
 ): (path: string, contents: Contents) => Promise<void> {
   let slow = 0
+  let beside = 0
   return async (path, contents) => {
-    const bytes = slow > MOST_SLOW ? undefined : bytesOf(contents)
+    const bytes = beside > 0 ? undefined : bytesOf(contents)
+    beside = Math.max(0, beside - 1)
     if (bytes === undefined) return writeFile(path, inLargePieces(contents))
     const begin = now()
     writeAtOnce(path, bytes)
-    if (now() - begin > SLOW_MS) slow++
+    slow = now() - begin > SLOW_MS ? slow + 1 : Math.max(0, slow - 1 / ONE_IN)
+    if (slow > MOST_SLOW) [slow, beside] = [0, FILES_BESIDE]
     // What waits for its turn, as to let go of what resvg drew or to keep a lock alive, has it between two files.
     await new Promise(resolve => setImmediate(resolve))
   }

@@ -55,6 +55,34 @@ describe.each([
   })
 })
 
+describe('files that are written all day', () => {
+  /** How many of so many files stand as soon as they are begun, where the disk takes so long for each. */
+  async function writtenAtOnce(files: number, tookMs: (file: number) => number): Promise<number> {
+    let [time, looks] = [0, 0]
+    const write = fileWriter(() => {
+      if (looks++ % 2 === 1) time += tookMs(Math.floor(looks / 2))
+      return time
+    })
+    let atOnce = 0
+    for (let file = 0; file < files; file++) {
+      const path = join(folder, `day-${file % 3}.txt`)
+      const writing = write(path, `${file}`)
+      if (readFileSync(path, { encoding: 'utf8', flag: 'a+' }) === `${file}`) atOnce++
+      await writing
+    }
+    return atOnce
+  }
+
+  it('are written at once though one is slow by chance now and then', async () => {
+    expect(await writtenAtOnce(600, file => (file % 30 === 0 ? 50 : 0))).toBe(600)
+  })
+
+  it('are left to another thread while the disk is slow, and tried again', async () => {
+    expect(await writtenAtOnce(250, () => 50)).toBeLessThan(20)
+    expect(await writtenAtOnce(600, file => (file < 10 ? 50 : 0))).toBeGreaterThan(300)
+  })
+})
+
 it('what waits for its turn has it between two files', async () => {
   const write = fileWriter(clock(0))
   let turns = 0
