@@ -43,7 +43,7 @@ export interface ReadWord {
 export function sharedOutlines(spool: TextSpool = textSpool(), read?: ReadLine): SharedOutlines {
   const readNow = read ?? readLine
   // By a digest of the path where nobody holds it: the paths of thousands of cards are longer than all the rest.
-  const keyOf = read === undefined ? digestOf : (d: string) => d
+  const keyOf = read === undefined ? digestOf : numbered()
   const definitions = new Map<string, SpooledText>()
   const digests = new Map<string, string>()
   const lines = new Map<string, string | undefined>()
@@ -74,18 +74,21 @@ export function sharedOutlines(spool: TextSpool = textSpool(), read?: ReadLine):
   }
 
   const line = (words: readonly WordInLine[]): string => {
-    const outlines = words.map(({ word }) => word.outline)
     const mmPerUnit = snapped(
-      sizeOf(outlines, known) ?? Math.max(...outlines.map(({ heightMm }) => heightMm)) / UNITS_HIGH,
+      sizeOf(words, known) ?? Math.max(...words.map(({ word }) => word.outline.heightMm)) / UNITS_HIGH,
     )
     const references = words.map(({ word, xMm, yMm }) => {
       const { shape } = word.outline
-      const { points, packedPoints, length, definition, digest } = writtenWord(word, mmPerUnit)
+      const written = writtenWord(word, mmPerUnit)
       const alike = known.get(shape) ?? []
-      const found = alike.find(each => isSame(each.points, points))
-      const id = found?.id ?? define('g', definition, digest())
-      if (found === undefined && packedPoints !== undefined)
-        known.set(shape, [...alike, { id, points: packedPoints, length }])
+      const found = alike.find(each => each.held?.written === written || isSame(each.points, written.points))
+      const id = found?.id ?? define('g', written.definition, written.digest())
+      const packedPoints = found === undefined ? packed(written.points) : undefined
+      if (packedPoints !== undefined)
+        known.set(shape, [
+          ...alike,
+          { id, points: packedPoints, length: written.length, held: read && { word, written } },
+        ])
       const [x, y] = [xMm, yMm].map(mm => Math.round(mm / mmPerUnit))
       return `<use href="#${id}" x="${x}" y="${y}"/>`
     })
@@ -172,7 +175,6 @@ export const readLine: ReadLine = d => {
 interface WrittenWord {
   readonly mmPerUnit: number
   readonly points: readonly number[]
-  readonly packedPoints: string | undefined
   /** The longer edge of its box. */
   readonly length: number
   readonly definition: (id: string) => string
@@ -188,7 +190,6 @@ function writtenWord(word: ReadWord, mmPerUnit: number): WrittenWord {
   word.written = {
     mmPerUnit,
     points,
-    packedPoints: packed(points),
     length: lengthOf(points),
     definition,
     digest: made(() => digestOf(definition(''))),
@@ -209,12 +210,24 @@ function digestOf(text: string): string {
   return hash('sha1', text, 'base64url')
 }
 
+/** Texts that are held, by numbers: what is put together of them is as short. */
+function numbered(): (text: string) => string {
+  const numbers = new Map<string, string>()
+  return text => {
+    const number = numbers.get(text) ?? `${numbers.size}`
+    numbers.set(text, number)
+    return number
+  }
+}
+
 interface KnownWord {
   readonly id: string
   /** In units, packed. */
   readonly points: string
   /** The longer edge of its box, in units. */
   readonly length: number
+  /** As it stood first, where that is held anyway: what is the same need not be compared. */
+  readonly held: { readonly word: ReadWord; readonly written: WrittenWord } | undefined
 }
 
 /** A sign of a string takes two bytes where a number in a list takes eight. */
@@ -237,15 +250,16 @@ function isClosed(commands: string): boolean {
 
 /** Millimetres a unit, as the words of this line that are known already say: the middle one of their answers. */
 function sizeOf(
-  words: readonly WordOutline[],
+  words: readonly WordInLine[],
   known: ReadonlyMap<string, readonly KnownWord[]>,
 ): number | undefined {
-  const found = words.flatMap(word =>
-    (known.get(word.shape) ?? []).flatMap(({ points, length }) => {
-      const size = word.lengthMm / length
-      return isSame(points, word.points, size) ? [size] : []
-    }),
-  )
+  const found: number[] = []
+  for (const { word } of words)
+    for (const each of known.get(word.outline.shape) ?? []) {
+      const size = word.outline.lengthMm / each.length
+      // In its own size no point of a word is further off than rounding puts it.
+      if (each.held?.word === word || isSame(each.points, word.outline.points, size)) found.push(size)
+    }
   return found.toSorted((a, b) => a - b)[Math.floor(found.length / 2)]
 }
 
