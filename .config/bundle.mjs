@@ -33,7 +33,11 @@ export async function bundle({ root, build, folder }) {
   const { resolve } = createRequire(join(root, 'package.json'))
   for (const file of beside) copyFileSync(resolve(file), join(folder, basename(file)))
   const holder = output.find(({ moduleIds }) => moduleIds.some(isShaper)).fileName
-  const waiting = output.map(({ fileName }) => fileName).filter(name => reaches(holder, name, output))
+  const waiting = Object.fromEntries(
+    output
+      .map(({ fileName }) => [fileName, reachedFrom(fileName, output)])
+      .filter(([, reached]) => reached.includes(holder)),
+  )
   writeFileSync(join(folder, 'waiting.json'), JSON.stringify({ shaper, waiting }))
   writeFileSync(join(folder, 'LICENSES.txt'), licencesOf(output))
 }
@@ -53,11 +57,12 @@ function inAscii(body) {
   return body.replaceAll(/[^\n -~\t\r]/g, sign => `\\u${sign.charCodeAt(0).toString(16).padStart(4, '0')}`)
 }
 
-/** Whether a chunk is another, or requires it, itself or through others. */
-function reaches(wanted, name, output, seen = new Set()) {
-  if (name === wanted) return true
-  if (seen.has(name)) return false
+/** A chunk and all that it requires, itself or through others, each behind what it requires. */
+function reachedFrom(name, output, reached = new Set(), seen = new Set()) {
+  if (seen.has(name)) return [...reached]
   seen.add(name)
   const chunk = output.find(({ fileName }) => fileName === name)
-  return chunk?.imports.some(each => reaches(wanted, each, output, seen)) ?? false
+  for (const each of chunk?.imports ?? []) reachedFrom(each, output, reached, seen)
+  if (chunk !== undefined) reached.add(name)
+  return [...reached]
 }

@@ -25,10 +25,10 @@ interface ChunkLoader {
   readonly load: (name: string) => Promise<unknown>
 }
 
-/** Chunks that wait for the shaper, by name: what the bundler tells beside them. */
+/** Chunks that wait for the shaper, by name, each with all that it requires: what the bundler tells beside them. */
 interface Waiting {
   readonly shaper: string
-  readonly waiting: readonly string[]
+  readonly waiting: Readonly<Record<string, readonly string[]>>
 }
 
 /** @param scripts those compiled before, where the same chunks are run again */
@@ -40,8 +40,11 @@ function chunkLoader(folder: string, scripts = new Map<string, vm.Script>()): Ch
   const load = async (name: string): Promise<unknown> => {
     // As for any import, what asks comes to its end first.
     await undefined
-    if (waiting.includes(name)) {
+    const needed = waiting[name]
+    if (needed !== undefined) {
       const opened: { readonly ready?: Promise<void> } = required(shaper)
+      // V8 looks through the shaper's WebAssembly beside this; meanwhile the chunks are read.
+      for (const each of needed) scriptOf(each)
       await opened.ready
     }
     return required(name)
@@ -53,9 +56,7 @@ function chunkLoader(folder: string, scripts = new Map<string, vm.Script>()): Ch
     const module = { exports: {} }
     modules.set(name, module)
     const filename = path.join(folder, name)
-    const script = scripts.get(name) ?? compiled(filename)
-    scripts.set(name, script)
-    const body: ChunkBody = script.runInThisContext()
+    const body: ChunkBody = scriptOf(name).runInThisContext()
     const require = (asked: string): unknown =>
       asked.startsWith('./') ? required(asked.slice(2)) : ofPackages(asked)
     const imported = (asked: string): Promise<unknown> => {
@@ -65,6 +66,12 @@ function chunkLoader(folder: string, scripts = new Map<string, vm.Script>()): Ch
     }
     body(module.exports, require, module, filename, folder, imported)
     return module.exports
+  }
+
+  function scriptOf(name: string): vm.Script {
+    const script = scripts.get(name) ?? compiled(path.join(folder, name))
+    scripts.set(name, script)
+    return script
   }
 
   return { load }
@@ -89,7 +96,11 @@ function cacheFile(filename: string): string {
  * one version of Node, it starts sooner from its second run on. Where nobody may write to the installation, nothing is said.
  */
 function keepCompiled(folder: string, scripts: ReadonlyMap<string, vm.Script>): void {
-  const missing = [...scripts].filter(([name]) => !fs.existsSync(cacheFile(path.join(folder, name))))
+  const missing = [...scripts].filter(
+    // It is said of those that came with one, taken or not.
+    ([name, { cachedDataRejected }]) =>
+      cachedDataRejected === undefined && !fs.existsSync(cacheFile(path.join(folder, name))),
+  )
   if (missing.length === 0) return
   // V8 takes cached data for the flags with which they were made: a long run has set one of its own (`collect-sooner.ts`).
   v8.setFlagsFromString('--heap-growing-percent=0')

@@ -155,7 +155,7 @@ describe('the loader of chunks', () => {
   const chunk = (body: string) =>
     `(function (exports, require, module, __filename, __dirname, importChunk) {${body}\n})`
   const chunks = {
-    'waiting.json': '{"shaper": "shaper.cjs", "waiting": ["sheet.cjs"]}',
+    'waiting.json': '{"shaper": "shaper.cjs", "waiting": {"sheet.cjs": ["shaper.cjs", "sheet.cjs"]}}',
     'shaper.cjs': chunk(
       'exports.ready = new Promise(done => setTimeout(() => { exports.open = true; done() }, 5))',
     ),
