@@ -1,4 +1,4 @@
-import { createHash } from 'node:crypto'
+import { createHash, hash } from 'node:crypto'
 import type { Art, ImageShape, PathShape } from '../../pieces/piece.js'
 import type { Sheet } from '../../sheets/sheet.js'
 import { drawingGroups } from './drawing-order.js'
@@ -11,20 +11,17 @@ export interface SheetLooks {
   readonly svg: (sheet: Sheet) => string
 }
 
-/** Each art is gone through once, however many sheets it stands on, and in however many runs. */
+/** Each art, and each word of a line, is gone through once, however many sheets it stands on, and in however many runs. */
 export function sheetLooks(): SheetLooks {
-  const looks = new WeakMap<Art, string>()
-  const lookOf = (art: Art): string => {
-    const known = looks.get(art) ?? digestOfShapes(art)
-    looks.set(art, known)
-    return known
-  }
+  const outlineLook = onceEach(lookOfOutline)
+  const lookOf = onceEach((art: Art) => digestOfShapes(art, outlineLook))
   return {
-    picture: sheet => {
+    // Whether it stands there, and whether it is kept, are two who ask.
+    picture: onceEach((sheet: Sheet) => {
       const drawings = drawingGroups(sheet).flatMap(group => group.drawings)
       const places = drawings.map(({ art, xMm, yMm, turn }) => [lookOf(art), xMm, yMm, turn])
       return digestOf([sheet.widthMm, sheet.heightMm, places, sheet.cuts])
-    },
+    }),
     svg: sheet => {
       const numbers = new Map<Art, number>()
       const numberOf = (art: Art): number => {
@@ -41,17 +38,34 @@ export function sheetLooks(): SheetLooks {
   }
 }
 
-/** Paths, which are nearly all of it, are taken as they are. */
-function digestOfShapes({ shapes }: Art): string {
-  const hash = createHash('sha1')
+function onceEach<T extends object>(tell: (of: T) => string): (of: T) => string {
+  const known = new WeakMap<T, string>()
+  return of => {
+    const told = known.get(of) ?? tell(of)
+    known.set(of, told)
+    return told
+  }
+}
+
+function lookOfOutline(outline: PathShape): string {
+  const [d, about] = pathApart(outline)
+  return hash('sha1', `${JSON.stringify(about)} ${d}`, 'base64url')
+}
+
+/** Paths are taken as they are, a line of text as its words. */
+function digestOfShapes({ shapes }: Art, outlineLook: (outline: PathShape) => string): string {
+  const digest = createHash('sha1')
   const tell = (data: string | Uint8Array, about: object) =>
-    hash.update(`${JSON.stringify(about)} ${data.length} `).update(data)
+    digest.update(`${JSON.stringify(about)} ${data.length} `).update(data)
   for (const shape of shapes) {
     if (shape.kind === 'image') tell(...pictureApart(shape))
     else if (shape.words === undefined) tell(...pathApart(shape))
-    else for (const { outline, ...place } of shape.words) tell(outline.d, { ...pathApart(outline)[1], place })
+    else {
+      const words = shape.words.map(({ outline, xMm, yMm }) => `${outlineLook(outline)} ${xMm} ${yMm}`)
+      tell(words.join(' '), { words: words.length })
+    }
   }
-  return hash.digest('base64url')
+  return digest.digest('base64url')
 }
 
 function pictureApart({ bytes, ...about }: ImageShape): readonly [Uint8Array, object] {

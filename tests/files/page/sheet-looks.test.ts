@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest'
 import { sheetLooks } from '../../../src/files/page/sheet-looks.js'
 import { sheetToSvg } from '../../../src/files/page/svg.js'
+import { lineOfWords } from '../../../src/pieces/art/line-of-words.js'
+import type { PathShape, PlacedWord } from '../../../src/pieces/piece.js'
 import type { Sheet } from '../../../src/sheets/sheet.js'
 import { art, card, marsh, reed, ring, sheet, triangle } from '../marsh-sheets.js'
 
@@ -55,4 +57,27 @@ describe('what a sheet looks like, in short', () => {
     const pictures = others.map(([, other]) => looks.picture(other) === looks.picture(plain))
     expect(pictures).toEqual([true, false, false, false, true, true, false, false, false, false, false])
   })
+
+  it('takes a line of text by its words: what they are, and where each stands', () => {
+    const looks = sheetLooks()
+    const [word, other] = [outline(), outline({ d: 'M0 0L5 0L5 -4Z' })]
+    const line = (...words: readonly PlacedWord[]) => two(art([lineOfWords(words, () => 'M0 0Z')], 'reed'))
+    const [first, second] = [
+      { outline: word, xMm: 2, yMm: 9 },
+      { outline: word, xMm: 12, yMm: 9 },
+    ]
+    const told = looks.picture(line(first, second))
+    expect(looks.picture(line(first, { ...second, outline: outline() }))).toBe(told)
+    const elsewhere = [
+      line(first),
+      line(first, { ...second, xMm: 12.5 }),
+      line(first, { ...second, outline: other }),
+      line(first, { ...second, outline: outline({ fill: '#00618a' }) }),
+    ]
+    expect(elsewhere.filter(sheet => looks.picture(sheet) === told)).toEqual([])
+  })
 })
+
+function outline(change: Partial<PathShape> = {}): PathShape {
+  return { kind: 'path', d: 'M0 0L5 0L5 -3Z', fill: '#000000', ...change }
+}
