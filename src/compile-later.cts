@@ -4,7 +4,8 @@
  * and less of what it calls is compiled into it; a run of ten seconds loses nothing either. A regular expression is compiled when it
  * has run twenty times, not once: of the 160 of one sheet most run two or three times. These are flags of the whole process,
  * which no value depends on, and some are called otherwise in each V8; where V8 is not known, it does as it always does. They are
- * set before anything is compiled, since cached data are taken for the flags with which they were made.
+ * set once, before anything is compiled: cached data are taken for the flags with which they were made, and V8 stops where what it
+ * may compile into a function is changed while it compiles one beside.
  */
 import v8 = require('node:v8')
 
