@@ -3,6 +3,7 @@ import {
   lstatSync,
   mkdirSync,
   readdirSync,
+  readFileSync,
   renameSync,
   rmdirSync,
   type Stats,
@@ -10,7 +11,8 @@ import {
   unlinkSync,
   utimesSync,
 } from 'node:fs'
-import { copyFile, open, readFile, rm } from 'node:fs/promises'
+import { copyFile, open, rm } from 'node:fs/promises'
+import { join } from 'node:path'
 import { type Contents, fileWriter } from './write-file.js'
 
 /** What writing a set asks of a disk: passed in, so that full disks, Windows and kills can be tried anywhere. */
@@ -49,8 +51,8 @@ export interface Standing {
 
 /**
  * The machine's own files. What is asked of names alone is over in less time than it takes to hand it to another thread and to
- * hear of it: a set is put in place by hundreds of such steps. So are the contents of a page's file; others are read and written
- * beside the program.
+ * hear of it: a set is put in place by hundreds of such steps. So are the contents of a page's file and of a manifest;
+ * larger ones are written beside the program.
  */
 export const machineFiles: FileSystem = {
   kind: process.platform === 'win32' ? 'windows' : 'posix',
@@ -58,7 +60,7 @@ export const machineFiles: FileSystem = {
   lookThrough: async path => standing(() => statSync(path, { throwIfNoEntry: false })),
   makeFolder: async path => mkdirSync(path),
   list: async folder => readdirSync(folder),
-  readText: path => readFile(path, 'utf8'),
+  readText: async path => readFileSync(path, 'utf8'),
   write: fileWriter(),
   settle: settleOnDisk,
   copy: (from, to) => copyFile(from, to),
@@ -67,7 +69,27 @@ export const machineFiles: FileSystem = {
   touch: async path => utimesSync(path, new Date(), new Date()),
   removeFile: async path => unlinkSync(path),
   removeEmptyFolder: async path => rmdirSync(path),
-  removeFolder: path => rm(path, { recursive: true, force: true }),
+  removeFolder,
+}
+
+/** What is there and gives way is removed step by step; what does not is left to Node, which knows what to try. */
+async function removeFolder(path: string): Promise<void> {
+  if (lstatSync(path, { throwIfNoEntry: false }) === undefined) return
+  try {
+    removeAll(path)
+  } catch (error) {
+    if (systemCode(error) === undefined) throw error
+    await rm(path, { recursive: true, force: true })
+  }
+}
+
+function removeAll(folder: string): void {
+  for (const entry of readdirSync(folder, { withFileTypes: true })) {
+    const path = join(folder, entry.name)
+    if (entry.isDirectory()) removeAll(path)
+    else unlinkSync(path)
+  }
+  rmdirSync(folder)
 }
 
 /** What a disk says that is full or broken; a system that cannot tell of folders, or at all, says something else. */

@@ -1,4 +1,4 @@
-import { mkdtemp, readFile } from 'node:fs/promises'
+import { mkdir, mkdtemp, readdir, readFile, symlink, writeFile } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { describe, expect, it } from 'vitest'
@@ -21,5 +21,22 @@ describe('a file', () => {
     expect([...(await readFile(file))]).toEqual([1, 2])
     await machineFiles.write(file, '')
     expect((await readFile(file)).length).toBe(0)
+  })
+})
+
+describe('a folder that is removed', () => {
+  it('is gone with all that is in it, and what a link in it leads to is not', async () => {
+    const folder = await mkdtemp(join(tmpdir(), 'oaktag-test-'))
+    await mkdir(join(folder, 'set/bingo'), { recursive: true })
+    await mkdir(join(folder, 'own'))
+    await writeFile(join(folder, 'set/bingo/bingo-01.svg'), 'reed')
+    await writeFile(join(folder, 'own/notes.txt'), 'marsh')
+    await symlink(join(folder, 'own'), join(folder, 'set/link'))
+    await machineFiles.removeFolder(join(folder, 'set'))
+    expect(await readdir(folder)).toEqual(['own'])
+    expect(await readFile(join(folder, 'own/notes.txt'), 'utf8')).toBe('marsh')
+    await machineFiles.removeFolder(join(folder, 'own/notes.txt'))
+    await machineFiles.removeFolder(join(folder, 'nothing', 'here'))
+    expect(await readdir(join(folder, 'own'))).toEqual([])
   })
 })
