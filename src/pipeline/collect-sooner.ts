@@ -1,4 +1,5 @@
 import { setFlagsFromString } from 'node:v8'
+import { runInNewContext } from 'node:vm'
 
 /** More than a week's plan has, or a hundred boards: up to there the process stays under 210 MB by itself. */
 const [MANY_WORDS, MANY_SHEETS] = [400, 150]
@@ -9,7 +10,17 @@ const [MANY_WORDS, MANY_SHEETS] = [400, 150]
  * the processor's time. A flag of the whole process, and no other value depends on it; a week's plan never comes here.
  */
 export function collectSoonerFor({ words = 0, sheets = 0 }: { words?: number; sheets?: number }): void {
-  if (words > MANY_WORDS || sheets > MANY_SHEETS) setFlagsFromString('--heap-growing-percent=25')
+  if (words <= MANY_WORDS && sheets <= MANY_SHEETS) return
+  setFlagsFromString('--heap-growing-percent=25')
+  collectNow()
+}
+
+/** V8 decides how much may lie when it has collected: without this what it decided before holds until that much lies. */
+function collectNow(): void {
+  setFlagsFromString('--expose-gc')
+  const collect: unknown = runInNewContext('gc')
+  setFlagsFromString('--no-expose-gc')
+  if (typeof collect === 'function') collect()
 }
 
 /**
