@@ -1,6 +1,6 @@
 /**
  * V8 compiles anew, to run faster, what has run for a while. Of a run that takes a second most of that never pays: it is a quarter
- * of the processor's time. So a function has to run six times as long before it is worth it, a function of WebAssembly ten times,
+ * of the processor's time. So a function has to run four times as long before it is worth it, a function of WebAssembly ten times,
  * and less of what it calls is compiled into it; a run of ten seconds loses nothing either. A regular expression is compiled when it
  * has run twenty times, not once: of the 160 of one sheet most run two or three times. These are flags of the whole process,
  * which no value depends on, and some are called otherwise in each V8; where V8 is not known, it does as it always does. They are
@@ -21,7 +21,7 @@ const always = [...littleInlined, ...oftenRead, noneOfTheLargest]
 
 /** By the first number of V8's version. */
 const flags: Readonly<Record<string, readonly string[]>> = {
-  11: ['--interrupt-budget=800000', '--wasm-tiering-budget=18000000', ...always],
+  11: ['--interrupt-budget=600000', '--wasm-tiering-budget=18000000', ...always],
   12: [...calledOften, ...always],
   13: [...calledOften, ...always],
 }

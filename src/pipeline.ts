@@ -82,7 +82,10 @@ export async function makePlan(request: MakeRequest): Promise<Outcome<MadePlan>>
   const printed = printedPlan(onSheets.value)
   const of = printed.items.length
   if (!goesOn(kept))
-    collectSoonerFor({ sheets: printed.items.reduce((sum, { sheets }) => sum + sheets.length, 0) })
+    collectSoonerFor({
+      words: onSheets.value.plan.words.length,
+      sheets: printed.items.reduce((sum, { sheets }) => sum + sheets.length, 0),
+    })
   const written = await writePlan({
     printed,
     outFolder,
