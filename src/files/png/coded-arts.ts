@@ -1,8 +1,8 @@
 import type { PlacedSprites, PreparedSheet } from '../raster/raster.js'
 import type { Sprite } from '../raster/sprite.js'
 import { type CodedArt, codeArt } from './coded-art.js'
-import type { PlacedCodes } from './coded-page.js'
 import { standApart } from './stand-apart.js'
+import type { PlacedCodes } from './stretches-by-row.js'
 
 /** As much as is kept, twice. */
 const KEPT_BYTES = 2 * 2 ** 20

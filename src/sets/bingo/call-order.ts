@@ -1,8 +1,9 @@
 /** Looks for an order of calls by which one board alone wins first, at the call that is wanted where that can be. */
 import { type Generator, generatorFor, shuffle } from '../random.js'
 import type { Board, BoardGrid } from './board.js'
+import { goalTable } from './called-words.js'
 import { type FirstWin, fewestCalls, firstWinFinder, type Game, gameOf, winsOf } from './first-wins.js'
-import { findWinner, goalTable } from './late-winner.js'
+import { findWinner } from './late-winner.js'
 import type { WinRule } from './win-rule.js'
 
 export interface CallOrderWanted {
