@@ -1,8 +1,8 @@
 import { blankPage, paintSprite } from '../raster/compose.js'
 import type { PlacedSprites } from '../raster/raster.js'
-import { runNumbers } from '../raster/sprite.js'
 import { type BitString, bitString } from './bit-string.js'
 import { codeRow, type RowsOfBytes, rowsOfBytes, sameUntil } from './code-row.js'
+import { joinSpans, spansOf } from './ink-spans.js'
 import { rowBytes } from './pixels.js'
 
 /** The modulus of Adler-32 (RFC 1950, §9). */
@@ -36,9 +36,6 @@ export const stretchNumbers = 8
 
 /** From where to where in bytes, from which row to which (the first that is no longer of it), all from the art's origin. */
 export const standingNumbers = 4
-
-/** Ink that is nearer than so many pixels is one stretch: between two there is then always room for a run. */
-const NEAR_PX = 16
 
 /** Hundreds of words make a page, each a few kilobytes: what they are painted and written in is used again. */
 const KEPT_MEMORY = 2 ** 20
@@ -158,102 +155,4 @@ interface Canvas {
   readonly channels: 1 | 3
   /** Where it lies from the art's origin. */
   readonly leftPx: number
-}
-
-/** For each row, from where to where there is ink, in pixels from the art's origin. */
-interface Spans {
-  readonly left: number
-  readonly right: number
-  readonly top: number
-  readonly bottom: number
-  readonly firsts: Int32Array
-  /** From and to by turns. */
-  readonly ends: readonly number[]
-}
-
-function spansOf(sprites: PlacedSprites): Spans | undefined {
-  const rows = runsByRow(sprites)
-  if (rows === undefined) return undefined
-  const { top, firstRuns, begins, reaches } = rows
-  const height = firstRuns.length - 1
-  const firsts = new Int32Array(height + 1)
-  const ends: number[] = []
-  let left = Infinity
-  let right = -Infinity
-  for (let row = 0; row < height; row++) {
-    const first = ends.length
-    firsts[row] = first
-    for (let run = firstRuns[row]!; run < firstRuns[row + 1]!; run++) {
-      const from = begins[run]!
-      const to = reaches[run]!
-      const last = ends.length - 1
-      if (last > first && from <= ends[last]! + NEAR_PX) {
-        if (to > ends[last]!) ends[last] = to
-      } else ends.push(from, to)
-    }
-    if (ends.length === first) continue
-    if (ends[first]! < left) left = ends[first]!
-    if (ends[ends.length - 1]! > right) right = ends[ends.length - 1]!
-  }
-  firsts[height] = ends.length
-  return { left: left | 0, right: right | 0, top, bottom: top + height, firsts, ends }
-}
-
-/** The runs of all sprites by their rows, in a row from left to right; those of one sprite come so. */
-function runsByRow(sprites: PlacedSprites) {
-  let top = Infinity
-  let bottom = -Infinity
-  let count = 0
-  for (const { sprite, y } of sprites) {
-    const { runs } = sprite
-    if (runs.length === 0) continue
-    count += runs.length / runNumbers
-    top = Math.min(top, y + runs[0]!)
-    bottom = Math.max(bottom, y + runs[runs.length - runNumbers]! + 1)
-  }
-  if (count === 0) return undefined
-  const firstRuns = new Int32Array(bottom - top + 1)
-  for (const { sprite, y } of sprites)
-    for (let run = 0; run < sprite.runs.length; run += runNumbers)
-      firstRuns[sprite.runs[run]! + y - top + 1]!++
-  for (let row = 0; row < bottom - top; row++) firstRuns[row + 1]! += firstRuns[row]!
-  const next = firstRuns.slice()
-  const begins = new Int32Array(count)
-  const reaches = new Int32Array(count)
-  for (const { sprite, x, y } of sprites) {
-    const { runs } = sprite
-    for (let run = 0; run < runs.length; run += runNumbers) {
-      const row = runs[run]! + y - top
-      const from = runs[run + 1]! + x
-      let at = next[row]!++
-      for (; at > firstRuns[row]! && begins[at - 1]! > from; at--) {
-        begins[at] = begins[at - 1]!
-        reaches[at] = reaches[at - 1]!
-      }
-      begins[at] = from
-      reaches[at] = from + runs[run + 2]!
-    }
-  }
-  return { top: top | 0, firstRuns, begins, reaches }
-}
-
-/** The spans of two rows as one list, put into `all`. */
-function joinSpans({ firsts, ends }: Spans, upper: number, lower: number, all: number[]): void {
-  all.length = 0
-  let a = firsts[Math.max(0, upper)]!
-  const aEnd = upper < 0 ? a : firsts[upper + 1]!
-  let b = firsts[Math.min(lower, firsts.length - 1)]!
-  const bEnd = lower >= firsts.length - 1 ? b : firsts[lower + 1]!
-  while (a < aEnd || b < bEnd) {
-    const isUpper = b >= bEnd || (a < aEnd && ends[a]! <= ends[b]!)
-    const at = isUpper ? a : b
-    if (isUpper) a += 2
-    else b += 2
-    const from = ends[at]!
-    const to = ends[at + 1]!
-    const last = all.length - 1
-    if (last > 0 && from <= all[last]! + NEAR_PX) {
-      if (to > all[last]!) all[last] = to
-    } else all.push(from, to)
-  }
 }
