@@ -7,17 +7,17 @@ const KEPT_BYTES = 64 * 2 ** 20
 /** PNG files of earlier runs: a sheet on which everything looks and lies as before gets its file again. */
 export interface KeptPngs {
   /** The same writer for the same resolution, so that it still has what it drew. */
-  readonly at: (dpi: number) => PngWriter
+  readonly at: (dpi: number) => Pick<PngWriter, 'write'>
   /** Lets go of files that nobody has asked for since the last call. */
   readonly letGo: () => void
 }
 
 export function keptPngs(looks: SheetLooks): KeptPngs {
-  const writers = new Map<number, PngWriter>()
+  const writers = new Map<number, Pick<PngWriter, 'write'>>()
   let kept = new Map<string, Promise<Buffer>>()
   let asked = new Map<string, Promise<Buffer>>()
 
-  function keeping(dpi: number): PngWriter {
+  function keeping(dpi: number): Pick<PngWriter, 'write'> {
     const writer = createPngWriter(dpi, KEPT_BYTES)
     return {
       write: sheet => {

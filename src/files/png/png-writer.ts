@@ -1,4 +1,5 @@
 import type { Sheet } from '../../sheets/sheet.js'
+import { type PageShapes, pageShapes } from '../page/page-shapes.js'
 import { createRasterizer, type PreparedSheet } from '../raster/raster.js'
 import { bitString } from './bit-string.js'
 import { codedArts } from './coded-arts.js'
@@ -9,6 +10,8 @@ import { runPacker } from './run-packer.js'
 export interface PngWriter {
   /** The sheet's PNG file; several may be under way at once. */
   write(sheet: Sheet): Promise<Buffer>
+  /** The same of a page that comes without its sheet. */
+  writeShapes(page: PageShapes): Promise<Buffer>
 }
 
 /**
@@ -31,12 +34,12 @@ export function createPngWriter(dpi: number, keptBytes?: number): PngWriter {
     return encodePng(page, dpi, packer)
   }
 
-  return {
-    async write(sheet) {
-      const prepared = await rasterizer.prepare(sheet)
-      // From here on nothing waits, so that no other page can come onto the canvas.
-      const rows = prepared.hasPictures ? undefined : codePage(prepared, codesOf(prepared), bits)
-      return rows === undefined ? painted(prepared) : pngFile(prepared, dpi, rows)
-    },
+  async function writeShapes(page: PageShapes): Promise<Buffer> {
+    const prepared = await rasterizer.prepare(page)
+    // From here on nothing waits, so that no other page can come onto the canvas.
+    const rows = prepared.hasPictures ? undefined : codePage(prepared, codesOf(prepared), bits)
+    return rows === undefined ? painted(prepared) : pngFile(prepared, dpi, rows)
   }
+
+  return { writeShapes, write: sheet => writeShapes(pageShapes(sheet)) }
 }

@@ -1,7 +1,7 @@
 import { mmToPixels } from '../../geometry.js'
 import type { Shape } from '../../pieces/piece.js'
 import type { CutLine, Sheet } from '../../sheets/sheet.js'
-import { type Drawing, drawingGroups } from '../page/drawing-order.js'
+import { type PageShapes, type PlacedShape, type PlacedShapes, pageShapes } from '../page/page-shapes.js'
 import type { Pixels } from '../png/pixels.js'
 import { blankPage, paintSprite } from './compose.js'
 import { rectangleSprites } from './rectangle-sprite.js'
@@ -9,8 +9,8 @@ import type { Sprite } from './sprite.js'
 import { createSpriteStore } from './sprite-store.js'
 
 export interface Rasterizer {
-  /** Draws the shapes of the sheet that have not been drawn before. */
-  prepare(sheet: Sheet): Promise<PreparedSheet>
+  /** Draws the shapes of the page that have not been drawn before. */
+  prepare(page: PageShapes): Promise<PreparedSheet>
   /** Paints a prepared sheet, in the memory given where that is large enough. */
   paint(prepared: PreparedSheet, memory?: Uint8Array): Pixels
   /** The sheet's pixels; the same whatever was drawn before. */
@@ -49,14 +49,11 @@ export function createRasterizer(dpi: number, keptBytes?: number): Rasterizer {
   // Whole numbers of 32 bits, none of them minus nought: what takes them is compiled for numbers of one kind.
   const toPixel = (mm: number): number => Math.round(mmToPixels(mm, dpi)) | 0
 
-  async function prepare(sheet: Sheet): Promise<PreparedSheet> {
-    const placed = [
-      ...drawingGroups(sheet).flatMap(({ drawings }) => drawings.map(shapesOf)),
-      ...slanting(sheet),
-    ]
+  async function prepare(page: PageShapes): Promise<PreparedSheet> {
+    const placed = [...page.drawings, ...slanting(page)]
     // Pictures are made ready beside one another; what is drawn here is drawn one by one.
     const pictures = placed.flatMap(({ shapes, turn }) =>
-      shapes.flatMap(shape => (shape.kind === 'image' ? [{ shape, turn }] : [])),
+      shapes.flatMap(({ shape }) => (shape.kind === 'image' ? [{ shape, turn }] : [])),
     )
     await Promise.all(pictures.map(({ shape, turn }) => store.spriteOf(shape, turn)))
     const drawings: PlacedSprites[] = []
@@ -64,10 +61,10 @@ export function createRasterizer(dpi: number, keptBytes?: number): Rasterizer {
       const sprites = spritesAtHand(each)
       drawings.push(Array.isArray(sprites) ? sprites : await sprites)
     }
-    const cuts = sheet.cuts.filter(cut => !isSlanting(cut)).map(cut => placedCut(cut, dpi, rectangleSprite))
+    const cuts = page.cuts.filter(cut => !isSlanting(cut)).map(cut => placedCut(cut, dpi, rectangleSprite))
     return {
-      widthPx: toPixel(sheet.widthMm),
-      heightPx: toPixel(sheet.heightMm),
+      widthPx: toPixel(page.widthMm),
+      heightPx: toPixel(page.heightMm),
       channels: drawings.some(sprites => sprites.some(({ sprite }) => sprite.channels === 3)) ? 3 : 1,
       hasPictures: pictures.length > 0,
       drawings: [...drawings, ...cuts],
@@ -75,24 +72,23 @@ export function createRasterizer(dpi: number, keptBytes?: number): Rasterizer {
   }
 
   /** Placed at once where all of them were drawn before, as nearly all are. */
-  function spritesAtHand(placed: PlacedShapes): PlacedSprites | Promise<PlacedSprites> {
-    const parts = partsOf(placed)
+  function spritesAtHand({ shapes, turn }: PlacedShapes): PlacedSprites | Promise<PlacedSprites> {
     const sprites: PlacedSprite[] = []
-    for (const part of parts) {
-      const sprite = store.spriteOf(part.outline, placed.turn)
-      if (sprite instanceof Promise) return spritesDrawn(parts, placed.turn)
-      sprites.push(placedAt(sprite, part))
+    for (const placed of shapes) {
+      const sprite = store.spriteOf(placed.shape, turn)
+      if (sprite instanceof Promise) return spritesDrawn({ shapes, turn })
+      sprites.push(placedAt(sprite, placed))
     }
     return sprites
   }
 
-  async function spritesDrawn(parts: readonly PlacedPart[], turn: 0 | 180): Promise<PlacedSprites> {
+  async function spritesDrawn({ shapes, turn }: PlacedShapes): Promise<PlacedSprites> {
     const sprites: PlacedSprite[] = []
-    for (const part of parts) sprites.push(placedAt(await store.spriteOf(part.outline, turn), part))
+    for (const placed of shapes) sprites.push(placedAt(await store.spriteOf(placed.shape, turn), placed))
     return sprites
   }
 
-  function placedAt(sprite: Sprite, { xMm, yMm }: PlacedPart): PlacedSprite {
+  function placedAt(sprite: Sprite, { xMm, yMm }: PlacedShape): PlacedSprite {
     return { sprite, x: toPixel(xMm), y: toPixel(yMm) }
   }
 
@@ -102,46 +98,14 @@ export function createRasterizer(dpi: number, keptBytes?: number): Rasterizer {
     return page
   }
 
-  return { prepare, paint, draw: async sheet => paint(await prepare(sheet)) }
-}
-
-/** A shape, or a word of one, and where its origin stands on the page. */
-interface PlacedPart {
-  readonly outline: Shape
-  readonly xMm: number
-  readonly yMm: number
-}
-
-/** A line of text is drawn word by word, for most of its words stand elsewhere too. */
-function partsOf({ shapes, xMm, yMm, turn }: PlacedShapes): readonly PlacedPart[] {
-  const sign = turn === 0 ? 1 : -1
-  const parts: PlacedPart[] = []
-  for (const shape of shapes)
-    if (shape.kind === 'image' || shape.words === undefined) parts.push({ outline: shape, xMm, yMm })
-    else
-      for (const word of shape.words)
-        parts.push({ outline: word.outline, xMm: xMm + sign * word.xMm, yMm: yMm + sign * word.yMm })
-  return parts
-}
-
-interface PlacedShapes {
-  readonly shapes: readonly Shape[]
-  readonly xMm: number
-  readonly yMm: number
-  readonly turn: 0 | 180
-}
-
-function shapesOf({ art, xMm, yMm, turn }: Drawing): PlacedShapes {
-  return { shapes: art.shapes, xMm, yMm, turn }
+  return { prepare, paint, draw: async sheet => paint(await prepare(pageShapes(sheet))) }
 }
 
 const isSlanting = (cut: CutLine): boolean => cut.x1Mm !== cut.x2Mm && cut.y1Mm !== cut.y2Mm
 
-function slanting({ cuts }: Sheet): readonly PlacedShapes[] {
+function slanting({ cuts }: PageShapes): readonly PlacedShapes[] {
   return cuts.filter(isSlanting).map(cut => ({
-    shapes: [shapeOfCut(cut)],
-    xMm: cut.x1Mm,
-    yMm: cut.y1Mm,
+    shapes: [{ shape: shapeOfCut(cut), xMm: cut.x1Mm, yMm: cut.y1Mm }],
     turn: 0,
   }))
 }

@@ -1,6 +1,7 @@
 import fc from 'fast-check'
 import { PNG } from 'pngjs'
 import { describe, expect, it } from 'vitest'
+import { pageShapes } from '../../../src/files/page/page-shapes.js'
 import { codedArts } from '../../../src/files/png/coded-arts.js'
 import { codePage } from '../../../src/files/png/coded-page.js'
 import { createPngWriter } from '../../../src/files/png/png-writer.js'
@@ -45,7 +46,7 @@ function inColours(bytes: Uint8Array, channels: 1 | 3 | 4): Buffer {
 }
 
 async function isPutTogether(page: Sheet): Promise<boolean> {
-  const prepared = await rasterizer.prepare(page)
+  const prepared = await rasterizer.prepare(pageShapes(page))
   return codePage(prepared, codedArts()(prepared)) !== undefined
 }
 

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest'
+import { pageShapes } from '../../../src/files/page/page-shapes.js'
 import { codedArts } from '../../../src/files/png/coded-arts.js'
 import { standApart } from '../../../src/files/png/stand-apart.js'
 import { createRasterizer } from '../../../src/files/raster/raster.js'
@@ -18,7 +19,7 @@ function bar(xMm: number, yMm: number, widthMm = 20, heightMm = 4): PathShape {
 
 async function prepared(...shapes: readonly PathShape[]) {
   const furniture = [{ art: art(shapes), xMm: 10, yMm: 10 }]
-  return rasterizer.prepare(sheet({ pieces: [], cuts: [], furniture }))
+  return rasterizer.prepare(pageShapes(sheet({ pieces: [], cuts: [], furniture })))
 }
 
 async function parts(...shapes: readonly PathShape[]): Promise<readonly number[]> {
