@@ -11,7 +11,6 @@ import { type SheetLooks, sheetLooks } from './page/sheet-looks.js'
 import { svgTexts } from './page/svg.js'
 import type { KeptPngs } from './png/kept-pngs.js'
 import { drawnSheet, type PrintedItem, type PrintedPlan, type PrintedSheet } from './printed-plan.js'
-import { type KeptLines, keptLines } from './proof/kept-lines.js'
 import { drawProof, type ProofParts } from './proof/proof-parts.js'
 import { type FinishedPdf, noPdfs, type PlanPdfs } from './write-pdfs.js'
 
@@ -38,7 +37,6 @@ export interface KeptFiles {
   readonly looks: SheetLooks
   readonly lastRun: FilesOfLastRun
   pngs?: KeptPngs
-  lines?: KeptLines
 }
 
 export function keptFiles(): KeptFiles {
@@ -62,8 +60,7 @@ export async function writeItems(writing: ItemWriting): Promise<WrittenItems> {
   for (const item of printed.items) await files.makeFolder(join(folder, item.name))
   const pngOf = formats.includes('png') ? await pngWriting(writing.kept) : undefined
   const pdfs = formats.includes('pdf') ? await pdfWriting(writing) : noPdfs
-  if (writing.kept !== undefined) writing.kept.lines ??= keptLines()
-  const proof = drawProof(writing.kept?.lines?.read)
+  const proof = drawProof()
   const pages = new Map<string, readonly ManifestPage[]>()
   const putAgain = puttingAgain(writing)
   const told = toldWhenWritten(writing)
@@ -119,7 +116,6 @@ export async function writeItems(writing: ItemWriting): Promise<WrittenItems> {
 
   await runInTurn(tasks(), jobs)
   writing.kept?.pngs?.letGo()
-  writing.kept?.lines?.letGo()
   writing.kept?.lastRun.letGo()
   return { pages, proof: proof.parts() }
 }

@@ -72,8 +72,9 @@ function pictureApart({ bytes, ...about }: ImageShape): readonly [Uint8Array, ob
   return [bytes, about]
 }
 
-function pathApart({ d, ...about }: PathShape): readonly [string, object] {
-  return [d, about]
+/** What letters were drawn from says no more than their outline. */
+function pathApart({ kind, d, fill, stroke }: PathShape): readonly [string, object] {
+  return [d, { kind, fill, stroke }]
 }
 
 function digestOf(told: unknown): string {

@@ -1,7 +1,7 @@
 import { drawnSheet, type PrintedItem, type PrintedSheet } from '../printed-plan.js'
 import { asOneOutline, countLines, linePlace, withLinesInPlace } from './lines-in-place.js'
 import { type ProofSection, proofSection, type SectionText } from './proof-section.js'
-import { type ReadLine, sharedOutlines } from './shared-outlines.js'
+import { sharedOutlines } from './shared-outlines.js'
 import { type SpooledText, textSpool } from './text-spool.js'
 
 /** What of a proof page belongs to its items, and is taken over where an item is not made anew. */
@@ -20,9 +20,8 @@ export interface ProofDrawing {
   readonly parts: () => ProofParts
 }
 
-/** @param read where lines were read in earlier runs */
-export function drawProof(read?: ReadLine): ProofDrawing {
-  const outlines = sharedOutlines(textSpool(), read)
+export function drawProof(): ProofDrawing {
+  const outlines = sharedOutlines()
   const spool = textSpool()
   const sections = new Map<string, ProofSection>()
   return {

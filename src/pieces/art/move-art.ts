@@ -16,7 +16,12 @@ export function moveArt(art: Art, xMm: number, yMm: number, size: Size): Art {
 function moveShape(shape: Shape, xMm: number, yMm: number): Shape {
   if (shape.kind === 'image')
     return { ...shape, box: { ...shape.box, xMm: shape.box.xMm + xMm, yMm: shape.box.yMm + yMm } }
-  if (shape.words === undefined) return { ...shape, d: movePath(shape, xMm, yMm) }
+  if (shape.words === undefined) {
+    const { letters, ...outline } = shape
+    const d = movePath(shape, xMm, yMm)
+    if (letters === undefined) return { ...outline, d }
+    return { ...outline, d, letters: { ...letters, xMm: letters.xMm + xMm, yMm: letters.yMm + yMm } }
+  }
   const words = shape.words.map(word => ({ ...word, xMm: word.xMm + xMm, yMm: word.yMm + yMm }))
   return lineOfWords(words, () => movePath(shape, xMm, yMm))
 }

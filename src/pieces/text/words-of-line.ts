@@ -54,7 +54,12 @@ function drawWord(run: ShapedRun, { sizeMm, color = '#000000' }: LineToDraw): Pa
   const looks = drawn.get(run) ?? new Map<string, PathShape>()
   drawn.set(run, looks)
   const look = `${color} ${sizeMm}`
-  const outline = looks.get(look) ?? { kind: 'path', d: outlineOf(run, sizeMm, 0, 0), fill: color }
+  const outline = looks.get(look) ?? {
+    kind: 'path',
+    d: outlineOf(run, sizeMm, 0, 0),
+    fill: color,
+    letters: { run, sizeMm, xMm: 0, yMm: 0 },
+  }
   looks.set(look, outline)
   return outline
 }

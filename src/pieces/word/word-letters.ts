@@ -123,12 +123,14 @@ export function drawLetters(drawing: LetterDrawing): readonly PathShape[] {
       yMm: origin.yMm + yEm * sizeMm,
     })
   const painted = run.glyphs
-    .map(glyph => ({ d: pathOf(glyph), paint: paintOf(glyph, spans) }))
+    .map(glyph => ({ glyph, d: pathOf(glyph), paint: paintOf(glyph, spans) }))
     .filter(({ d }) => d !== '')
   const plainLetters = painted.filter(({ paint }) => paint.kind === 'plain')
   const shapes: PathShape[] = []
-  if (plainLetters.length > 0)
-    shapes.push({ kind: 'path', d: plainLetters.map(({ d }) => d).join(''), fill: color })
+  if (plainLetters.length > 0) {
+    const letters = { run: { ...run, glyphs: plainLetters.map(({ glyph }) => glyph) }, sizeMm, ...origin }
+    shapes.push({ kind: 'path', d: plainLetters.map(({ d }) => d).join(''), fill: color, letters })
+  }
   for (const { d, paint } of painted) {
     if (paint.kind === 'plain') continue
     const ownColor = paint.color ?? color

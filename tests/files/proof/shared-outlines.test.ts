@@ -2,11 +2,12 @@ import { Resvg } from '@resvg/resvg-js'
 import { describe, expect, it } from 'vitest'
 import { svgSize } from '../../../src/files/page/svg.js'
 import { sheetBody } from '../../../src/files/page/svg-body.js'
-import { keptLines } from '../../../src/files/proof/kept-lines.js'
 import { type SharedOutlines, sharedOutlines } from '../../../src/files/proof/shared-outlines.js'
-import { aSheetWithText } from './sheet-with-text.js'
+import type { PathShape } from '../../../src/pieces/piece.js'
+import { drawWords } from '../../../src/pieces/text/words-of-line.js'
+import { aSheetWithText, theTypeface } from './sheet-with-text.js'
 
-const sheet = await aSheetWithText()
+const sheet = aSheetWithText()
 const { heightMm, widthMm } = sheet
 const outlines = sharedOutlines()
 const shared = sheetBody(sheet, new Map(), outlines.idFor)
@@ -41,37 +42,32 @@ describe('text whose words are defined once', () => {
     expect(differing / ink).toBeLessThan(0.002)
   })
 
-  it('has the same definitions whatever stood on pages before, as long as the sizes are the same', () => {
+  it('has the same definitions whatever stands on the page before', () => {
     const again = sharedOutlines()
-    sheetBody(sheet, new Map(), again.idFor)
-    expect(textOf(again)).toEqual(textOf(outlines))
+    sheetBody(aSheetWithText(0.93), new Map(), again.idFor)
+    const body = sheetBody(sheet, new Map(), again.idFor)
+    expect(body).toBe(shared)
+    expect(Object.fromEntries(textOf(again))).toMatchObject(Object.fromEntries(textOf(outlines)))
   })
 
-  it('leaves short paths, straight ones and open ones as they are', () => {
-    const { idFor: idForShape } = sharedOutlines()
-    const idFor = (d: string) => idForShape({ kind: 'path', d, fill: '#000000' })
-    const curve = 'Q10.123 20.456 30.789 40.123'
-    expect(idFor('M2 10L10 2L18 10Z')).toBeUndefined()
-    expect(idFor(`M0 0${'L10.123 20.456'.repeat(40)}Z`)).toBeUndefined()
-    expect(idFor(`M0 0${curve.repeat(20)}M1 1${curve.repeat(20)}`)).toBeUndefined()
-    expect(idFor(`M0 0${curve.repeat(20)}Z`)).toBeDefined()
+  it('has a word once, in whatever size it stands, and whatever is drawn of it', () => {
+    const { idFor, definitions } = sharedOutlines()
+    const typeface = theTypeface()
+    const word = (sizeMm: number): PathShape =>
+      drawWords({ typeface, text: 'quagmire', xMm: 3, baselineMm: 9, sizeMm })[0]!.outline
+    const ids = [4, 7.5, 40].map(sizeMm => idFor(word(sizeMm)))
+    expect(new Set(ids).size).toBe(3)
+    expect([...definitions().keys()].filter(id => id.startsWith('g'))).toHaveLength(1)
   })
 
-  it('is written once where its lines are kept from run to run', () => {
-    const lines = keptLines()
-    const before = sharedOutlines(undefined, lines.read)
-    const [body, again] = [sheetBody(sheet, new Map(), before.idFor), sharedOutlines(undefined, lines.read)]
-    const words = sheet.furniture
-      .flatMap(({ art }) => art.shapes)
-      .flatMap(shape =>
-        shape.kind === 'path' ? (shape.words?.map(({ outline }) => outline) ?? [shape]) : [],
-      )
-      .flatMap(({ d }) => lines.read(d) ?? [])
-    const written = words.map(word => word.written)
-    expect(sheetBody(sheet, new Map(), again.idFor)).toBe(body)
-    expect(words.length).toBeGreaterThan(50)
-    expect(words.every((word, index) => word.written !== undefined && word.written === written[index])).toBe(
-      true,
-    )
+  it('leaves what is no text, and a word of few strokes, as it is', () => {
+    const { idFor, definitions } = sharedOutlines()
+    const typeface = theTypeface()
+    const long = `M0 0${'Q10.123 20.456 30.789 40.123'.repeat(20)}Z`
+    expect(idFor({ kind: 'path', d: long, fill: '#000000' })).toBeUndefined()
+    expect(
+      idFor(drawWords({ typeface, text: 'l', xMm: 0, baselineMm: 9, sizeMm: 40 })[0]!.outline),
+    ).toBeUndefined()
+    expect(definitions().size).toBe(0)
   })
 })
