@@ -1,7 +1,6 @@
 /** What the pieces stage gives: a card's face, drawn once, as plain data in mm. */
 import type { Box, Size } from '../geometry.js'
 import type { CardKind } from '../sets/card-set.js'
-import type { ShapedRun } from './typeface/shaped-run.js'
 
 /** A filled outline, or a stroked one; `d` is SVG path data in mm (absolute M L Q C Z, at most 3 decimals). */
 export interface PathShape {
@@ -20,16 +19,6 @@ export interface PathShape {
    * draws lines can take it from there.
    */
   readonly words?: readonly PlacedWord[]
-  /** Of plain letters, what they were drawn from: by it they are known in every size. */
-  readonly letters?: PlacedLetters
-}
-
-/** Letters as they were shaped, how large an em is, and where their pen began on the baseline. */
-export interface PlacedLetters {
-  readonly run: ShapedRun
-  readonly sizeMm: number
-  readonly xMm: number
-  readonly yMm: number
 }
 
 /** A word of a line of text: its outline, and where the left end of its baseline stands, which is the outline's origin. */

@@ -2,6 +2,7 @@
 import { createHash } from 'node:crypto'
 import { layouts } from '../../layouts/index.js'
 import type { Plan } from '../plan/plan.js'
+import { withoutPlaces } from '../problems.js'
 import { type ItemJob, itemJobs } from './deal/item-jobs.js'
 
 /** By the item's name, for every item of the plan. */
@@ -31,10 +32,4 @@ function fingerprint(plan: Plan, job: ItemJob, jobs: readonly ItemJob[]): string
     told,
   ]
   return createHash('sha256').update(JSON.stringify(from, withoutPlaces)).digest('hex').slice(0, 16)
-}
-
-/** Where something stands in the plan's text changes nothing on paper. */
-function withoutPlaces(key: string, value: unknown): unknown {
-  const isPlace = key === 'overridePlaces' || (key === 'place' && typeof value === 'object')
-  return isPlace ? undefined : value
 }

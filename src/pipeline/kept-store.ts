@@ -3,7 +3,7 @@
  * What it was made from is compared by content; places in the plan's text are left out of that, since a line added
  * above moves every place below it. A value that names places (an outcome with problems) is kept for these alone.
  */
-import type { Outcome, Place } from '../problems.js'
+import { type Outcome, type Place, withoutPlaces } from '../problems.js'
 
 /** A value of an earlier stage, told apart from others by which object it is. */
 export class ByIdentity {
@@ -109,10 +109,8 @@ export function keptOutcomes<T>(identify: Identify): KeptStore<Outcome<T>> {
 type Keys = readonly [anywhere: string, here: string]
 
 function keysOf({ parts, places }: MadeFrom, identify: Identify): Keys {
-  const anywhere = JSON.stringify(parts, (key, value: unknown) => {
-    // Where in a word a mark stands is called its place too: a text, and no place in the plan.
-    if (key === 'overridePlaces' || (key === 'place' && typeof value === 'object')) return undefined
-    return value instanceof ByIdentity ? `object ${identify(value.object)}` : value
-  })
+  const anywhere = JSON.stringify(parts, (key, value: unknown) =>
+    value instanceof ByIdentity ? `object ${identify(value.object)}` : withoutPlaces(key, value),
+  )
   return [anywhere, `${anywhere} ${JSON.stringify(places)}`]
 }

@@ -72,9 +72,8 @@ function pictureApart({ bytes, ...about }: ImageShape): readonly [Uint8Array, ob
   return [bytes, about]
 }
 
-/** What letters were drawn from says no more than their outline. */
-function pathApart({ kind, d, fill, stroke }: PathShape): readonly [string, object] {
-  return [d, { kind, fill, stroke }]
+function pathApart({ d, ...about }: PathShape): readonly [string, object] {
+  return [d, about]
 }
 
 function digestOf(told: unknown): string {

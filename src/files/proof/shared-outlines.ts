@@ -4,7 +4,8 @@
  * same wherever it stands, and is called by a digest of it: what is on the page beside it makes no difference.
  */
 import { hash } from 'node:crypto'
-import type { PathShape, PlacedLetters } from '../../pieces/piece.js'
+import { lettersOf, type PlacedLetters } from '../../pieces/art/placed-letters.js'
+import type { PathShape } from '../../pieces/piece.js'
 import type { ShapedRun } from '../../pieces/typeface/shaped-run.js'
 import type { OutlineIds } from '../page/svg-body.js'
 import { runOutline, UNITS_PER_EM } from './run-outline.js'
@@ -60,21 +61,20 @@ const knownWords = new WeakMap<ShapedRun, Definition>()
 function lineOf(shape: PathShape): LineOfText | undefined {
   const known = knownLines.get(shape)
   if (known !== undefined) return known ?? undefined
-  const letters = lettersOf(shape)
+  const letters = lettersOfLine(shape)
   const line = letters === undefined ? undefined : lineOfLetters(letters)
   knownLines.set(shape, line ?? null)
   return line
 }
 
 /** Word by word; undefined where one of them is not plain letters. */
-function lettersOf(shape: PathShape): readonly PlacedLetters[] | undefined {
-  if (shape.words === undefined) return shape.letters && [shape.letters]
-  const letters = shape.words.flatMap(({ outline, xMm, yMm }) =>
-    outline.letters === undefined
-      ? []
-      : { ...outline.letters, xMm: xMm + outline.letters.xMm, yMm: yMm + outline.letters.yMm },
-  )
-  return letters.length === shape.words.length ? letters : undefined
+function lettersOfLine(shape: PathShape): readonly PlacedLetters[] | undefined {
+  const words = shape.words ?? [{ outline: shape, xMm: 0, yMm: 0 }]
+  const placed = words.flatMap(({ outline, xMm, yMm }) => {
+    const letters = lettersOf(outline)
+    return letters === undefined ? [] : { ...letters, xMm: xMm + letters.xMm, yMm: yMm + letters.yMm }
+  })
+  return placed.length === words.length ? placed : undefined
 }
 
 /** Undefined where it is short, or no line: letters of several sizes. */

@@ -2,6 +2,7 @@ import type { Size } from '../../geometry.js'
 import type { Art, PathShape, Shape } from '../piece.js'
 import { lineOfWords } from './line-of-words.js'
 import { changeLengths } from './path-numbers.js'
+import { withLettersOf } from './placed-letters.js'
 
 /** The art moved by (`xMm`, `yMm`), now as large as `size`. */
 export function moveArt(art: Art, xMm: number, yMm: number, size: Size): Art {
@@ -16,12 +17,8 @@ export function moveArt(art: Art, xMm: number, yMm: number, size: Size): Art {
 function moveShape(shape: Shape, xMm: number, yMm: number): Shape {
   if (shape.kind === 'image')
     return { ...shape, box: { ...shape.box, xMm: shape.box.xMm + xMm, yMm: shape.box.yMm + yMm } }
-  if (shape.words === undefined) {
-    const { letters, ...outline } = shape
-    const d = movePath(shape, xMm, yMm)
-    if (letters === undefined) return { ...outline, d }
-    return { ...outline, d, letters: { ...letters, xMm: letters.xMm + xMm, yMm: letters.yMm + yMm } }
-  }
+  if (shape.words === undefined)
+    return withLettersOf(shape, { ...shape, d: movePath(shape, xMm, yMm) }, xMm, yMm)
   const words = shape.words.map(word => ({ ...word, xMm: word.xMm + xMm, yMm: word.yMm + yMm }))
   return lineOfWords(words, () => movePath(shape, xMm, yMm))
 }

@@ -4,6 +4,7 @@ import { contrastRatio } from '../marks/contrast.js'
 import type { Art, PathShape, PlacedArt, Shape } from '../piece.js'
 import { lineOfWords } from './line-of-words.js'
 import { pathText, rectangle } from './path-text.js'
+import { withLettersOf } from './placed-letters.js'
 
 const BLACK_ON_WHITE: Contrast = { ink: '#000000', ground: '#ffffff' }
 
@@ -62,7 +63,7 @@ function groundArt({ widthMm, heightMm }: Size, ground: string): Art {
 
 function recolourPath(shape: PathShape, contrast: Contrast): PathShape {
   const fill = shape.fill === 'none' ? 'none' : recolour(shape.fill, contrast)
-  if (shape.stroke === undefined) return { ...shape, fill }
+  if (shape.stroke === undefined) return withLettersOf(shape, { ...shape, fill })
   return { ...shape, fill, stroke: { ...shape.stroke, color: recolour(shape.stroke.color, contrast) } }
 }
 

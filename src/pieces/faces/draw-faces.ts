@@ -3,7 +3,7 @@ import { type Box, moveBox } from '../../geometry.js'
 import { keptOfLate } from '../../kept-of-late.js'
 import { succeed } from '../../outcomes.js'
 import type { Contrast } from '../../plan/plan.js'
-import type { Outcome } from '../../problems.js'
+import { type Outcome, withoutPlaces } from '../../problems.js'
 import { recolourer } from '../art/recolour.js'
 import type { PlacedArt, PlacedMark } from '../piece.js'
 import { wordRules } from '../text/type-scale.js'
@@ -164,11 +164,6 @@ function wordDrawer({ typeface, type }: FaceDrawing) {
       drawWord({ typeface, word, spans, syllableBreaks, sizeMm, ...rules }),
     )
   }
-}
-
-/** On which line of the plan a mark stands changes nothing in what it looks like. */
-function withoutPlaces(key: string, value: unknown): unknown {
-  return key === 'place' && typeof value === 'object' ? undefined : value
 }
 
 /** How many words have their tags held at least. */

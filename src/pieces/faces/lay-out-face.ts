@@ -1,7 +1,7 @@
 import type { SatoriOptions } from 'satori'
 import type { JSXNode } from 'satori/jsx'
 import type { Box, Size } from '../../geometry.js'
-import type { Art } from '../piece.js'
+import type { Art, Shape, TextRun } from '../piece.js'
 import type { LinesOfText } from '../text/lines.js'
 import { drawTextBlock, layTextBlock } from '../text/text-block.js'
 import type { Typeface } from '../typeface/typeface.js'
@@ -142,16 +142,16 @@ async function layOutTree(
 }
 
 /** A tree is laid out in its box's own size: a page that gives it another one would have it elsewhere. */
-function cornerOf(box: UnitBox | undefined, size: Size): Pick<UnitBox, 'left' | 'top'> {
+function cornerOf(box: UnitBox | undefined, size: Size): Corner {
   if (box === undefined || box.width !== mm(size.widthMm) || box.height !== mm(size.heightMm))
     throw new Error('what is laid out apart does not stand in a box of its size')
   return { left: box.left, top: box.top }
 }
 
-interface PlacedTree {
+type Corner = Pick<UnitBox, 'left' | 'top'>
+
+interface PlacedTree extends Corner {
   readonly tree: LaidOutTree
-  readonly left: number
-  readonly top: number
 }
 
 /** The face that trees are when they stand where they do. */
@@ -160,30 +160,67 @@ function laidOutFace(
   parts: readonly PlacedTree[],
   typeface: Typeface,
 ): LaidOutFace {
-  const slots = new Map<string, Box>()
-  for (const { tree, ...at } of parts) for (const [name, box] of tree.slots) slots.set(name, boxOf(box, at))
-  const blocks = parts.flatMap(({ tree, ...at }): readonly TextInBox[] =>
-    tree.lines.map(({ lines, box }) => linesInBox(lines, boxOf(box, at), typeface)),
-  )
-  const text = blocks.flatMap(({ block, at }) => layTextBlock(block, at))
+  const standing = parts.map(part => standingTree(part, typeface))
+  const text = standing.flatMap(part => part.text)
   let art: Art | undefined
   return {
     text,
-    slots,
+    slots: new Map(standing.flatMap(({ slots }) => slots)),
     drawArt: () => {
       art ??= {
         widthMm,
         heightMm,
         shapes: [
-          ...parts.flatMap(({ tree: { svg }, left, top }) =>
-            shapesOfSatoriSvg(svg, UNITS_PER_MM, { left, top }),
-          ),
-          ...blocks.flatMap(({ block, at }) => drawTextBlock(block, at).shapes),
+          ...standing.flatMap(({ drawBoxes }) => drawBoxes()),
+          ...standing.flatMap(({ drawText }) => drawText()),
         ],
         text,
       }
       return art
     },
+  }
+}
+
+/** A tree where it stands, in mm from the corner of its face. */
+interface StandingTree {
+  readonly slots: readonly (readonly [name: string, box: Box])[]
+  readonly text: readonly TextRun[]
+  /** Each the same shapes every time. */
+  readonly drawBoxes: () => readonly Shape[]
+  readonly drawText: () => readonly Shape[]
+}
+
+/** By where it stands; of a page on which a row is another, most other rows stand where they did. */
+const known = new WeakMap<LaidOutTree, Map<string, StandingTree>>()
+
+/** A row stands in few places: more were those of other weeks. */
+const MOST_PLACES = 20
+
+function standingTree({ tree, ...at }: PlacedTree, typeface: Typeface): StandingTree {
+  const places = known.get(tree) ?? new Map<string, StandingTree>()
+  known.set(tree, places)
+  const place = `${at.left} ${at.top}`
+  const standing = places.get(place) ?? treeAt(tree, at, typeface)
+  if (places.size > MOST_PLACES) places.clear()
+  places.set(place, standing)
+  return standing
+}
+
+function treeAt(tree: LaidOutTree, at: Corner, typeface: Typeface): StandingTree {
+  const blocks = tree.lines.map(({ lines, box }): TextInBox => linesInBox(lines, boxOf(box, at), typeface))
+  return {
+    slots: [...tree.slots].map(([name, box]) => [name, boxOf(box, at)] as const),
+    text: blocks.flatMap(({ block, at: top }) => layTextBlock(block, top)),
+    drawBoxes: drawnOnce(() => shapesOfSatoriSvg(tree.svg, UNITS_PER_MM, at)),
+    drawText: drawnOnce(() => blocks.flatMap(({ block, at: top }) => drawTextBlock(block, top).shapes)),
+  }
+}
+
+function drawnOnce(draw: () => readonly Shape[]): () => readonly Shape[] {
+  let shapes: readonly Shape[] | undefined
+  return () => {
+    shapes ??= draw()
+    return shapes
   }
 }
 
@@ -193,7 +230,7 @@ interface BoxToFill {
   readonly 'data-apart'?: number
 }
 
-function boxOf({ left, top, width, height }: UnitBox, at: Pick<UnitBox, 'left' | 'top'>): Box {
+function boxOf({ left, top, width, height }: UnitBox, at: Corner): Box {
   return {
     xMm: (left + at.left) / UNITS_PER_MM,
     yMm: (top + at.top) / UNITS_PER_MM,

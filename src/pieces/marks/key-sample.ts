@@ -1,4 +1,6 @@
 import type { Size } from '../../geometry.js'
+import { keptOfLate } from '../../kept-of-late.js'
+import { withoutPlaces } from '../../problems.js'
 import { silentInTeam } from '../../words/patterns/silent-letters.js'
 import { moveArt } from '../art/move-art.js'
 import { pathText, rectangle } from '../art/path-text.js'
@@ -100,7 +102,21 @@ function inRoom(art: Art, { room, at = 'left' }: KeySampleRequest): Art {
   return moveArt(art, left, (room.heightMm - art.heightMm) / 2, room)
 }
 
+/** A plan has a dozen marks, and shows each in a few sizes. */
+const SAMPLES_HELD = 100
+
+const samplesDrawn = new WeakMap<Typeface, (key: string, make: () => WordArt) => WordArt>()
+
+/** Every page that has a key shows the same samples, and shows them again when a word is another. */
 function drawSample(request: KeySampleRequest, sizeMm: number): WordArt {
+  const { typeface, mark, letters, color, large, leastTextMm } = request
+  const kept = samplesDrawn.get(typeface) ?? keptOfLate(SAMPLES_HELD)
+  samplesDrawn.set(typeface, kept)
+  const key = JSON.stringify([mark, letters, sizeMm, color, large, leastTextMm], withoutPlaces)
+  return kept(key, () => sampleInSize(request, sizeMm))
+}
+
+function sampleInSize(request: KeySampleRequest, sizeMm: number): WordArt {
   const { typeface, mark, letters, color, large, leastTextMm } = request
   const { word, ranges } = sampleOf(letters, typeface)
   const struck = struckInSample(letters, word)

@@ -1,4 +1,5 @@
 import { pathTextOf } from '../art/path-text.js'
+import { fromLetters } from '../art/placed-letters.js'
 import type { PathShape, PlacedWord, TextRun } from '../piece.js'
 import type { ShapedRun, Weight } from '../typeface/shaped-run.js'
 import type { Typeface } from '../typeface/typeface.js'
@@ -54,12 +55,12 @@ function drawWord(run: ShapedRun, { sizeMm, color = '#000000' }: LineToDraw): Pa
   const looks = drawn.get(run) ?? new Map<string, PathShape>()
   drawn.set(run, looks)
   const look = `${color} ${sizeMm}`
-  const outline = looks.get(look) ?? {
-    kind: 'path',
-    d: outlineOf(run, sizeMm, 0, 0),
-    fill: color,
-    letters: { run, sizeMm, xMm: 0, yMm: 0 },
-  }
+  const outline =
+    looks.get(look) ??
+    fromLetters(
+      { kind: 'path', d: outlineOf(run, sizeMm, 0, 0), fill: color },
+      { run, sizeMm, xMm: 0, yMm: 0 },
+    )
   looks.set(look, outline)
   return outline
 }

@@ -1,4 +1,5 @@
 import { pathTextAt } from '../art/path-text.js'
+import { fromLetters } from '../art/placed-letters.js'
 import type { InkRules } from '../marks/ink-rules.js'
 import { type LetterInk, placeInk } from '../marks/letter-ink.js'
 import type { MarkSpan } from '../marks/styled-mark.js'
@@ -129,7 +130,9 @@ export function drawLetters(drawing: LetterDrawing): readonly PathShape[] {
   const shapes: PathShape[] = []
   if (plainLetters.length > 0) {
     const letters = { run: { ...run, glyphs: plainLetters.map(({ glyph }) => glyph) }, sizeMm, ...origin }
-    shapes.push({ kind: 'path', d: plainLetters.map(({ d }) => d).join(''), fill: color, letters })
+    shapes.push(
+      fromLetters({ kind: 'path', d: plainLetters.map(({ d }) => d).join(''), fill: color }, letters),
+    )
   }
   for (const { d, paint } of painted) {
     if (paint.kind === 'plain') continue

@@ -53,8 +53,17 @@ function likeList(
     const familiarity = (word: string) => lexicon.lookUp(word)?.familiarity ?? 0
     const { isOfItsLevel } = likePlan({ words, marks: [], familiarity })
     const wishes = { patterns: [...shown] }
-    const isPlain = ({ findings }: OfferedWord) =>
-      findings.every(({ pattern }) => shown.has(pattern) || !added.test(pattern))
-    return offered.filter(word => isCandidate(word, wishes) && isOfItsLevel(word) && isPlain(word))
+    const isPlain = (word: OfferedWord) => addedTo(word).every(pattern => shown.has(pattern))
+    return offered.filter(word => isOfItsLevel(word) && isCandidate(word, wishes) && isPlain(word))
   })
+}
+
+const knownAdded = new WeakMap<OfferedWord, readonly string[]>()
+
+/** What a word shows is read from afar, and a week's list is gone through anew for each word that changes. */
+function addedTo(word: OfferedWord): readonly string[] {
+  const patterns =
+    knownAdded.get(word) ?? word.findings.map(({ pattern }) => pattern).filter(pattern => added.test(pattern))
+  knownAdded.set(word, patterns)
+  return patterns
 }

@@ -2,8 +2,11 @@ import { describe, expect, it } from 'vitest'
 import { pathBox } from '../../../src/files/page/path-data.js'
 import { moveArt } from '../../../src/pieces/art/move-art.js'
 import { pathTextAt } from '../../../src/pieces/art/path-text.js'
+import { lettersOf, type PlacedLetters } from '../../../src/pieces/art/placed-letters.js'
+import { recolourer } from '../../../src/pieces/art/recolour.js'
 import type { MarkSpan } from '../../../src/pieces/marks/styled-mark.js'
-import type { Art, PlacedLetters } from '../../../src/pieces/piece.js'
+import type { Art, Shape } from '../../../src/pieces/piece.js'
+import { drawTextLine } from '../../../src/pieces/text/text-line.js'
 import { drawWords } from '../../../src/pieces/text/words-of-line.js'
 import { drawWord } from '../../../src/pieces/word/word-art.js'
 import { bundledTypeface } from '../bundled-typefaces.js'
@@ -18,8 +21,18 @@ function outlineOf({ run, sizeMm, xMm, yMm }: PlacedLetters): string {
     .join('')
 }
 
-function drawnLetters({ shapes }: Art) {
-  return shapes.flatMap(shape => (shape.kind === 'path' && shape.letters !== undefined ? [shape] : []))
+function drawnLetters({ shapes }: { readonly shapes: readonly Shape[] }) {
+  return shapes.flatMap(shape => {
+    const letters = shape.kind === 'path' ? lettersOf(shape) : undefined
+    return shape.kind === 'path' && letters !== undefined ? [{ shape, letters }] : []
+  })
+}
+
+function lettersIn({ shapes }: Art): readonly PlacedLetters[] {
+  const outlines = shapes.flatMap(shape =>
+    shape.kind === 'path' ? (shape.words?.map(({ outline }) => outline) ?? [shape]) : [],
+  )
+  return drawnLetters({ shapes: outlines }).map(({ letters }) => letters)
 }
 
 function word(text: string, looks: object = {}): Art {
@@ -51,20 +64,31 @@ describe('the letters that a shape was drawn from', () => {
   ])('draw its outline again: %s', (_, art) => {
     const shapes = drawnLetters(art)
     expect(shapes).toHaveLength(1)
-    for (const { d, letters } of shapes) expect(outlineOf(letters!)).toBe(d)
+    for (const { shape, letters } of shapes) expect(outlineOf(letters)).toBe(shape.d)
   })
 
   it('move with it', () => {
     const moved = moveArt(word('heron'), 12.5, 7.25, { widthMm: 60, heightMm: 30 })
-    const [shape] = drawnLetters(moved)
-    const [box, again] = [pathBox(shape!.d)!, pathBox(outlineOf(shape!.letters!))!]
+    const [drawn] = drawnLetters(moved)
+    const [box, again] = [pathBox(drawn!.shape.d)!, pathBox(outlineOf(drawn!.letters))!]
     expect(again.xMm).toBeCloseTo(box.xMm, 2)
     expect(again.yMm).toBeCloseTo(box.yMm, 2)
   })
 
+  it('stay the same in other colours, in a line of text too', () => {
+    const size = { widthMm: 60, heightMm: 30 }
+    const recolour = recolourer({ ink: '#ffffff', ground: '#000000' })
+    const line = drawTextLine({ typeface, text: 'heron and reed', sizeMm: 4 }).art
+    for (const art of [word('heron'), line]) {
+      const [, placed] = recolour([{ art, xMm: 0, yMm: 0 }], size)
+      expect(lettersIn(placed!.art)).toEqual(lettersIn(art))
+      expect(lettersIn(art).length).toBeGreaterThan(0)
+    }
+  })
+
   it('are none of a hollow letter’s', () => {
     const hollow = word('heron', { outline: 'hollow' })
-    const letters = drawnLetters(hollow)[0]!.letters!.run.glyphs.map(({ start }) => start)
+    const letters = drawnLetters(hollow)[0]!.letters.run.glyphs.map(({ start }) => start)
     expect(letters).toEqual([0, 3, 4])
   })
 })
