@@ -1,3 +1,4 @@
+export { openDiskThread } from '../files/folder/open-disk-thread.js'
 export { pageOfTrouble, type Renewing, renewingPage } from '../files/proof/renewing-page.js'
 export { collectSoonerWhileOpen } from '../pipeline/collect-sooner.js'
 export { type KeptWork, keepWork } from '../pipeline/kept-work.js'

@@ -1,9 +1,12 @@
 import { join } from 'node:path'
+import type { Problem } from '../problems.js'
 import type { Sheet } from '../sheets/sheet.js'
+import type { DiskThread } from './folder/disk-thread.js'
 import type { FileSystem } from './folder/file-system.js'
 import { type FilesOfLastRun, filesOfLastRun } from './folder/files-of-last-run.js'
 import { runInTurn, type Task } from './folder/in-turn.js'
 import { type Format, sheetPath } from './folder/item-paths.js'
+import type { SetFiles } from './folder/set-files.js'
 import type { Contents } from './folder/write-file.js'
 import { type ManifestPage, manifestPage } from './manifest.js'
 import { dpiOf } from './page/dpi-of.js'
@@ -25,7 +28,9 @@ export interface ItemWriting {
   readonly dpi: number
   /** How many files may be under way at once. */
   readonly jobs: number
-  readonly files: FileSystem
+  readonly files: Pick<FileSystem, 'look'>
+  /** How what is written comes into the folder. */
+  readonly setFiles: SetFiles
   /** From run to run, for a program that writes the same plan again. */
   readonly kept?: KeptFiles | undefined
   /** Told of each item whose files are all written, and how many are. */
@@ -36,11 +41,15 @@ export interface ItemWriting {
 export interface KeptFiles {
   readonly looks: SheetLooks
   readonly lastRun: FilesOfLastRun
+  /** Does the disk's work where it is ready. */
+  readonly disk: DiskThread | undefined
   pngs?: KeptPngs
+  /** The set that the last run replaced is being removed: gives what the next run is to tell of that. */
+  removing?: Promise<readonly Problem[]>
 }
 
-export function keptFiles(): KeptFiles {
-  return { looks: sheetLooks(), lastRun: filesOfLastRun() }
+export function keptFiles(disk?: DiskThread): KeptFiles {
+  return { looks: sheetLooks(), lastRun: filesOfLastRun(), disk }
 }
 
 /** What is known of the sheets that were written, when they are no longer held. */
@@ -56,8 +65,8 @@ export interface WrittenItems {
  * no more sheets are held at once than files are under way. The code of PNG and PDF is loaded only for them.
  */
 export async function writeItems(writing: ItemWriting): Promise<WrittenItems> {
-  const { printed, folder, formats, jobs, files, dpi } = writing
-  for (const item of printed.items) await files.makeFolder(join(folder, item.name))
+  const { printed, folder, formats, jobs, setFiles, dpi } = writing
+  for (const item of printed.items) await setFiles.makeFolder(join(folder, item.name))
   const pngOf = formats.includes('png') ? await pngWriting(writing.kept) : undefined
   const pdfs = formats.includes('pdf') ? await pdfWriting(writing) : noPdfs
   const proof = drawProof()
@@ -70,7 +79,7 @@ export async function writeItems(writing: ItemWriting): Promise<WrittenItems> {
     const writes =
       (path: string, make: () => Promise<Contents>): Task =>
       async () =>
-        files.write(join(folder, path), await make())
+        setFiles.write(join(folder, path), await make())
     const pdf = ({ path, contents }: FinishedPdf): Task => writes(path, contents)
     const sheetFile = (
       path: string,
@@ -116,14 +125,13 @@ export async function writeItems(writing: ItemWriting): Promise<WrittenItems> {
 
   await runInTurn(tasks(), jobs)
   writing.kept?.pngs?.letGo()
-  writing.kept?.lastRun.letGo()
   return { pages, proof: proof.parts() }
 }
 
 /** For a program that writes the same plan again: what would come out as it stands is not made. */
-function puttingAgain({ kept, before, folder, files }: ItemWriting) {
+function puttingAgain({ kept, before, folder, files, setFiles }: ItemWriting) {
   if (kept === undefined || before === undefined) return undefined
-  const put = kept.lastRun.into(before, folder, files)
+  const put = kept.lastRun.into(before, folder, files, setFiles)
   return (path: string, looks: (of: SheetLooks) => string, make: () => Promise<Contents>) =>
     put(path, looks(kept.looks), make)
 }

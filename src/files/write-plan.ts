@@ -1,8 +1,10 @@
 import { join } from 'node:path'
 import { fail, failWith, succeed } from '../outcomes.js'
-import { hasErrors, type Outcome, type Problem, warningAt } from '../problems.js'
+import { hasErrors, type Outcome, type Problem } from '../problems.js'
+import { discardReplaced, stillThere } from './discard-replaced.js'
 import { anotherPlanWarning, type GoneFromSet, goneFromSet } from './folder/another-plan.js'
 import { carryOver } from './folder/carry-over.js'
+import { type DiskThread, DiskThreadEnded } from './folder/disk-thread.js'
 import { AnotherRunIsWriting, fileProblem } from './folder/file-problem.js'
 import { type FileSystem, machineFiles, systemCode } from './folder/file-system.js'
 import { type LockTimes, usualTimes } from './folder/folder-lock.js'
@@ -13,6 +15,7 @@ import { mergedItemNames } from './folder/merge-items.js'
 import { patientFiles } from './folder/patient-files.js'
 import { readPreviousSet } from './folder/previous-set.js'
 import { type Host, thisHost } from './folder/running-process.js'
+import { type SetFiles, setFilesAtOnce } from './folder/set-files.js'
 import { swapIn } from './folder/swap-in.js'
 import { openWorkFolder, type WorkFolder } from './folder/work-folder.js'
 import { type Manifest, manifestItem, manifestPrint, manifestText } from './manifest.js'
@@ -69,19 +72,36 @@ export interface WrittenPlan {
  * go, so that a run which fails or is interrupted leaves the last good set as it was.
  */
 export async function writePlan(request: WriteRequest): Promise<Outcome<WrittenPlan>> {
+  const disk = request.kept?.disk
+  if (disk?.isReady())
+    try {
+      return await writeOnce(request, disk)
+    } catch (error) {
+      // What it has done is not known, and all that was made for it is still at hand.
+      if (!(error instanceof DiskThreadEnded)) throw error
+    }
+  return writeOnce(request)
+}
+
+/** @param disk to do the disk's work beside this thread */
+async function writeOnce(request: WriteRequest, disk?: DiskThread): Promise<Outcome<WrittenPlan>> {
   const folder = join(request.outFolder, request.printed.stem)
   const { outFolder, files = machineFiles, host = thisHost, lockTimes = usualTimes } = request
   const { stem } = request.printed
   const problems = itemNameProblems(request.printed, folder, files.kind)
   if (hasErrors(problems)) return failWith(problems)
   const patient = patientFiles(files, request.wait)
+  const setFiles = disk?.setFiles() ?? setFilesAtOnce(patient)
   let work: WorkFolder | undefined
+  await request.kept?.removing
   try {
     work = await openWorkFolder({ outFolder, stem, host, files, patient, lockTimes })
-    return await writeAndSwap(request, folder, work, patient)
+    return await writeAndSwap({ ...request, folder, work, files: patient, setFiles, disk })
   } catch (error) {
     return fail(fileProblem(error, folder, files.kind))
   } finally {
+    // What is under way still would come into a folder that is removed.
+    await setFiles.done().catch(() => undefined)
     await removeQuietly(work)
   }
 }
@@ -95,12 +115,16 @@ async function removeQuietly(work: WorkFolder | undefined): Promise<void> {
   }
 }
 
-async function writeAndSwap(
-  request: WriteRequest,
-  folder: string,
-  work: WorkFolder,
-  files: FileSystem,
-): Promise<Outcome<WrittenPlan>> {
+interface Writing extends WriteRequest {
+  readonly folder: string
+  readonly work: WorkFolder
+  readonly files: FileSystem
+  readonly setFiles: SetFiles
+  readonly disk: DiskThread | undefined
+}
+
+async function writeAndSwap(request: Writing): Promise<Outcome<WrittenPlan>> {
+  const { folder, work, files } = request
   const printed = itemsToMake(request)
   // A folder that is not ours is refused before any work is done.
   const first = await work.alone(() => readPreviousSet(folder, files))
@@ -112,24 +136,24 @@ async function writeAndSwap(
     whole,
     before: folder,
     folder: work.building,
-    files,
   })
   return work.alone(async held => {
     const previous = await readPreviousSet(folder, files)
     if (!previous.ok) return previous
     const kept = whole ? null : previous.value
-    const completed = await completeSet({ ...request, files, printed }, written, kept, folder, work)
+    const completed = await completeSet({ ...request, printed }, written, kept)
     if (!completed.ok) return completed
     await request.beforeInPlace?.()
     // A run that was stopped for so long that it was taken for dead no longer has the lock.
     if (!(await held.isOurs())) throw new AnotherRunIsWriting(folder)
     await swapIn(work, folder, files)
     const warnings = [
+      ...(await stillThere(request.kept, files)),
       ...(previous.value === null
         ? []
         : anotherPlanWarning(previous.value, request.printed, { folder, whole })),
       ...longPathWarning(completed.value, folder, files.kind),
-      ...(await discardReplaced(work, files)),
+      ...(await discardReplaced(request)),
     ]
     const manifest = completed.value
     const older = olderItems(manifest, printed, request.madeFrom)
@@ -154,13 +178,11 @@ function olderItems(
 
 /** Adds to the new items what is kept of the last set, the proof page and the manifest. */
 async function completeSet(
-  request: WriteRequest & { readonly files: FileSystem },
+  request: Writing,
   { pages, proof }: WrittenItems,
   previous: Manifest | null,
-  folder: string,
-  work: WorkFolder,
 ): Promise<Outcome<Manifest>> {
-  const { files, printed } = request
+  const { files, printed, folder, work, setFiles } = request
   const made = printed.items.map(item => item.name)
   const kept = (previous?.items ?? []).filter(item => !made.includes(item.name))
   const problems: Problem[] = []
@@ -190,43 +212,21 @@ async function completeSet(
     }),
     items: names.map(name => entries.get(name)!),
   }
+  const manifestPath = join(work.building, 'manifest.json')
+  await setFiles.write(manifestPath, manifestText(manifest))
+  // A name may reach the disk before what it stands for: after a power cut the plan's folder would hold an empty manifest.
+  await setFiles.settle(manifestPath)
   const { warnings = [], pageFonts } = request
   const parts = joinedParts(await keptParts(kept, folder, files), proof)
   const page = proofPageText({ manifest, parts, warnings, pageFonts })
-  await files.write(join(work.building, 'index.html'), page)
-  const manifestPath = join(work.building, 'manifest.json')
-  await files.write(manifestPath, manifestText(manifest))
-  // A name may reach the disk before what it stands for: after a power cut the plan's folder would hold an empty manifest.
-  await files.settle(manifestPath)
-  await files.settle(work.building)
+  await setFiles.write(join(work.building, 'index.html'), page)
+  await setFiles.settle(work.building)
+  await setFiles.done()
+  request.kept?.lastRun.letGo()
   return succeed(manifest, problems)
 }
 
 function itemsToMake({ printed, only }: WriteRequest): PrintedPlan<PrintedSheet> {
   if (only === undefined) return printed
   return { ...printed, items: printed.items.filter(item => only.includes(item.name)) }
-}
-
-/** The new set is in place by now: an old one that cannot be removed is no failure, and the next run clears it up. */
-async function discardReplaced(work: WorkFolder, files: FileSystem): Promise<readonly Problem[]> {
-  try {
-    return (await work.discardReplaced()).map(otherFileWarning)
-  } catch (error) {
-    const { message } = fileProblem(error, work.replaced, files.kind)
-    return [
-      warningAt(
-        { file: work.replaced },
-        `the set that was replaced could not be removed: ${message}`,
-        'The new set is in place. The next run tries again to remove the old one.',
-      ),
-    ]
-  }
-}
-
-function otherFileWarning(path: string): Problem {
-  return warningAt(
-    { file: path },
-    'this file was in the plan’s folder and was moved here',
-    'The plan’s folder holds only what the newest run made; keep your own files outside it.',
-  )
 }

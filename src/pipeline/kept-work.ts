@@ -1,4 +1,5 @@
 import type { PageFace } from '../../layouts/layout.js'
+import type { DiskThread } from '../files/folder/disk-thread.js'
 import type { DecodedPicture } from '../files/page/decode-picture.js'
 import type { PlacedItem } from '../files/printed-plan.js'
 import { type KeptFiles, keptFiles } from '../files/write-items.js'
@@ -51,8 +52,9 @@ export interface KeptWork extends WordStudying, Settling, Imposing {
   readonly endRun: () => void
 }
 
-export function keepWork(): KeptWork {
-  return workThat({ keepsWhatIsDrawn: true })
+/** @param disk does the disk's work of the runs, when it is ready */
+export function keepWork(disk?: DiskThread): KeptWork {
+  return workThat({ keepsWhatIsDrawn: true, disk })
 }
 
 /** For a run that nobody goes on with: what is drawn is the most of a plan, and is not held. */
@@ -60,7 +62,13 @@ export function workOfOneRun(): KeptWork {
   return workThat({ keepsWhatIsDrawn: false })
 }
 
-function workThat({ keepsWhatIsDrawn }: { readonly keepsWhatIsDrawn: boolean }): KeptWork {
+function workThat({
+  keepsWhatIsDrawn,
+  disk,
+}: {
+  readonly keepsWhatIsDrawn: boolean
+  readonly disk?: DiskThread | undefined
+}): KeptWork {
   const identify = identities()
   const layouter = faceLayouter()
   const words = keptOutcomes<Word>(identify)
@@ -76,7 +84,7 @@ function workThat({ keepsWhatIsDrawn }: { readonly keepsWhatIsDrawn: boolean }):
     layOut: layouter.layOut,
     measureWord: wordMeasurer(),
     knownPictures: new Map(),
-    ...(keepsWhatIsDrawn ? { files: keptFiles() } : {}),
+    ...(keepsWhatIsDrawn ? { files: keptFiles(disk) } : {}),
     words,
     sets,
     pieces,

@@ -4,6 +4,7 @@ import { join } from 'node:path'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { type FileSystem, machineFiles } from '../../src/files/folder/file-system.js'
 import type { Format } from '../../src/files/folder/item-paths.js'
+import { setFilesAtOnce } from '../../src/files/folder/set-files.js'
 import type { PlacedItem } from '../../src/files/printed-plan.js'
 import { writeItems } from '../../src/files/write-items.js'
 import { asToDraw } from '../../src/sheets/sheet.js'
@@ -43,7 +44,16 @@ async function sheetsUnderWay(formats: readonly Format[], jobs: number) {
     },
   }
   const printed = { stem: 'x', title: 'x', className: '', seed: 1, itemNames: [], items }
-  await writeItems({ printed, whole: true, folder, formats, dpi: 72, jobs, files })
+  await writeItems({
+    printed,
+    whole: true,
+    folder,
+    formats,
+    dpi: 72,
+    jobs,
+    files,
+    setFiles: setFilesAtOnce(files),
+  })
   return { drawn, most }
 }
 

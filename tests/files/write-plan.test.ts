@@ -79,7 +79,7 @@ describe('a plan’s folder', () => {
     ])
   })
 
-  it('is on the disk itself before it takes its place, its manifest last', async () => {
+  it('is on the disk itself before it takes its place, its manifest too', async () => {
     const told: string[] = []
     const files: FileSystem = {
       ...machineFiles,
@@ -97,9 +97,10 @@ describe('a plan’s folder', () => {
       },
     }
     await writePlan(request({ files }))
-    expect(told.slice(-4)).toEqual([
+    expect(told.slice(-5)).toEqual([
       'write manifest.json',
       'settle manifest.json',
+      'write index.html',
       'settle folder',
       'take its place',
     ])

@@ -16,14 +16,22 @@ test.each([
   ['help', 'src/commands/help.js', drawing],
   ['what the shell asks at the tab key', 'src/commands/complete-command.js', [...drawing, 'yaml']],
   ['check and make, before the first face', 'src/commands/make-parts.js', rendering],
+  ['make without --watch', 'src/commands/make-parts.js', ['node:worker_threads']],
 ])('%s loads none of what it does not need', (_, start, unneeded) => {
   const loaded = packagesLoadedBy(join(installationFolder, '.build', start))
   expect(unneeded.filter(name => loaded.has(name))).toEqual([])
 })
 
-test('what writes PNG files loads what draws them: the check can fail', () => {
-  const loaded = packagesLoadedBy(join(installationFolder, '.build/src/files/png/png-writer.js'))
-  expect([...loaded]).toContain('@resvg/resvg-js')
+test.each([
+  ['what writes PNG files loads what draws them', 'src/files/png/png-writer.js', '@resvg/resvg-js'],
+  [
+    'make with --watch loads what starts a thread',
+    'src/commands/watch/watch-plans.js',
+    'node:worker_threads',
+  ],
+])('%s: the check can fail', (_, start, needed) => {
+  const loaded = packagesLoadedBy(join(installationFolder, '.build', start))
+  expect([...loaded]).toContain(needed)
 })
 
 /** By imports at the head of a module; those in the middle are made when they are come to. */

@@ -76,11 +76,12 @@ describe('the published package', () => {
   })
 })
 
-/** The command, the chunks that its loader is given by name, and the script of the desk's page. */
+/** The command, the chunks that its loader is given by name, what runs in a thread, and the script of the desk's page. */
 const started = [
   '.build/src/start.cjs',
   '.build/command/cli.cjs',
   '.build/command/shaper.cjs',
+  '.build/src/files/folder/disk-worker.js',
   '.build/desk/page.js',
 ]
 

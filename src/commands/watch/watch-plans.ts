@@ -2,7 +2,7 @@
 import { resolve } from 'node:path'
 import type { Watching } from '../../door/make.js'
 import type { FileAccess } from '../../door/plans.js'
-import { collectSoonerWhileOpen, disk, type KeptWork, keepWork } from '../../door/watch.js'
+import { collectSoonerWhileOpen, disk, type KeptWork, keepWork, openDiskThread } from '../../door/watch.js'
 import type { CommandResult } from '../command-result.js'
 import { areAtRest, areChanged, type FilesRead, noted, untilChanged } from './files-read.js'
 import { type ProofServer, serveProofs } from './proof-server.js'
@@ -35,9 +35,10 @@ const endedWell: CommandResult = { output: 'Watching has ended.', problems: '', 
 export async function watchPlans({ plans, make, tell, signal }: PlansToWatch): Promise<CommandResult> {
   collectSoonerWhileOpen()
   const server = await serveProofs()
+  const diskThread = openDiskThread()
   const around = { make, tell, server, signal }
   try {
-    const watched = plans.map((plan): Watched => ({ plan, kept: keepWork(), read: undefined }))
+    const watched = plans.map((plan): Watched => ({ plan, kept: keepWork(diskThread), read: undefined }))
     const makeAgain = async (index: number): Promise<void> => {
       const each = watched[index]!
       watched[index] = { ...each, read: await makeOnce(each, around) }
@@ -56,6 +57,7 @@ export async function watchPlans({ plans, make, tell, signal }: PlansToWatch): P
       problems: '',
       exitCode: 0,
     })
+    diskThread.start()
     for (;;) {
       await untilChanged(new Map(watched.flatMap(({ read = [] }) => [...read])), signal)
       for (const [index, { read }] of watched.entries()) {
@@ -66,6 +68,7 @@ export async function watchPlans({ plans, make, tell, signal }: PlansToWatch): P
     }
   } finally {
     server.close()
+    await diskThread.end()
   }
 }
 

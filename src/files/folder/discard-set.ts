@@ -17,6 +17,13 @@ export interface Discarding {
  * paths returned. Does nothing where the folder is not there.
  */
 export async function discardSet(discarding: Discarding, files: FileSystem): Promise<readonly string[]> {
+  const kept = await setAside(discarding, files)
+  await files.removeFolder(discarding.gone)
+  return kept
+}
+
+/** The same up to the set's name that says that it is of no use: from then on it may be removed at any time, by any run. */
+export async function setAside(discarding: Discarding, files: FileSystem): Promise<readonly string[]> {
   const { folder, gone, keepIn } = discarding
   if ((await files.look(folder)) === undefined) return []
   const kept: string[] = []
@@ -27,7 +34,6 @@ export async function discardSet(discarding: Discarding, files: FileSystem): Pro
     kept.push(target)
   }
   await files.rename(folder, gone)
-  await files.removeFolder(gone)
   return kept
 }
 

@@ -1,6 +1,6 @@
 import { join } from 'node:path'
 import type { FileSystem } from './file-system.js'
-import { linkOrCopy } from './link-or-copy.js'
+import type { LeftFile, SetFiles } from './set-files.js'
 import type { Contents } from './write-file.js'
 
 /** How a file was left: what it was made from, and what the disk tells of it. */
@@ -13,8 +13,13 @@ interface Left {
 /** What the last run of a program that writes the same plan again left where. */
 export interface FilesOfLastRun {
   /** @param before the set as it stands, and @param folder the one that is being made */
-  readonly into: (before: string, folder: string, files: FileSystem) => PutFile
-  /** The run has ended: the files that it put are the last run's now. */
+  readonly into: (
+    before: string,
+    folder: string,
+    files: Pick<FileSystem, 'look'>,
+    setFiles: SetFiles,
+  ) => PutFile
+  /** The run has ended, and all its files are there: those that it put are the last run's now. */
   readonly letGo: () => void
 }
 
@@ -26,17 +31,16 @@ export function filesOfLastRun(): FilesOfLastRun {
   let last: ReadonlyMap<string, Left> = new Map()
   let now = new Map<string, Left>()
   return {
-    into: (before, folder, files) => async (path, madeFrom, make) => {
+    into: (before, folder, files, setFiles) => async (path, madeFrom, make) => {
       const [from, to] = [join(before, path), join(folder, path)]
       const left = last.get(path)
-      if (left !== undefined && (await isAsLeft(from, left, madeFrom, files))) {
-        if ((await linkOrCopy(from, to, files)) === 'linked') {
-          now.set(path, left)
-          return
-        }
-      } else await files.write(to, await make())
-      const standing = await files.look(to)
-      if (standing !== undefined) now.set(path, { madeFrom, ...standing })
+      const asItStands = left !== undefined && (await isAsLeft(from, left, madeFrom, files))
+      const whenLeft = ({ linked, standing }: LeftFile): void => {
+        if (linked && left !== undefined) now.set(path, left)
+        else if (standing !== undefined) now.set(path, { madeFrom, ...standing })
+      }
+      if (asItStands) await setFiles.link(from, to, whenLeft)
+      else await setFiles.write(to, await make(), whenLeft)
     },
     letGo: () => {
       last = now
@@ -45,7 +49,12 @@ export function filesOfLastRun(): FilesOfLastRun {
   }
 }
 
-async function isAsLeft(path: string, left: Left, madeFrom: string, files: FileSystem): Promise<boolean> {
+async function isAsLeft(
+  path: string,
+  left: Left,
+  madeFrom: string,
+  files: Pick<FileSystem, 'look'>,
+): Promise<boolean> {
   if (left.madeFrom !== madeFrom) return false
   const found = await files.look(path)
   return found?.kind === 'file' && found.sizeBytes === left.sizeBytes && found.changedMs === left.changedMs

@@ -1,6 +1,6 @@
 import { dirname, join } from 'node:path'
 import { clearAfterEndedRuns } from './clear-after-ended-runs.js'
-import { discardSet } from './discard-set.js'
+import type { Discarding } from './discard-set.js'
 import { type FileSystem, systemCode } from './file-system.js'
 import { type HeldLock, type LockTimes, withLock } from './folder-lock.js'
 import { makeFolders } from './make-folders.js'
@@ -11,10 +11,10 @@ import { beginRun, type Host } from './running-process.js'
 export interface WorkFolder {
   readonly building: string
   readonly replaced: string
+  /** How the set that was replaced goes. */
+  readonly discarding: Discarding
   /** Runs the task while no other run of the plan reads or replaces its set. */
   alone<T>(task: (held: HeldLock) => Promise<T>): Promise<T>
-  /** Removes the set that was replaced; returns the new paths of files in it that were not ours. */
-  discardReplaced(): Promise<readonly string[]>
   /** Removes whatever is left. */
   remove(): Promise<void>
 }
@@ -63,17 +63,14 @@ async function openOnce({
     files,
     times: lockTimes,
   }
-  const building = place('new')
+  const [building, replaced] = [place('new'), place('old')]
+  const keepIn = join(outFolder, `${stem}-other-files`)
   let made = false
   const work: WorkFolder = {
     building,
-    replaced: place('old'),
+    replaced,
+    discarding: { folder: replaced, gone: place('gone'), keepIn },
     alone: task => withLock(lock, task),
-    discardReplaced: () =>
-      discardSet(
-        { folder: place('old'), gone: place('gone'), keepIn: otherFilesFolder(outFolder, stem) },
-        patient,
-      ),
     async remove() {
       try {
         if (made) await patient.removeFolder(building)
@@ -85,7 +82,6 @@ async function openOnce({
   }
   try {
     await work.alone(async () => {
-      const keepIn = otherFilesFolder(outFolder, stem)
       await clearAfterEndedRuns({ outFolder, stem, keepIn, host, files: patient })
       await files.makeFolder(building)
       made = true
@@ -95,10 +91,6 @@ async function openOnce({
     await work.remove()
     throw error
   }
-}
-
-function otherFilesFolder(outFolder: string, stem: string): string {
-  return join(outFolder, `${stem}-other-files`)
 }
 
 /** Takes back the folders made for `--out`, from the inside outwards, as far as they are empty. */

@@ -14,6 +14,9 @@ const FILES_BESIDE = 200
 /** More is left to another thread: nobody is to wait for a set's largest files. */
 const MOST_BYTES = 2 ** 20
 
+/** Of UTF-8, for each of the one or two signs that a character counts for in a text. */
+export const MOST_BYTES_OF_SIGN = 3
+
 /** Another file is begun as soon as one is written, so that one piece of memory is enough for the texts of all. */
 let memory: Buffer | undefined
 
@@ -77,16 +80,16 @@ function areAtHand(texts: Iterable<string>): texts is readonly string[] {
 
 function encoded(texts: readonly string[]): Uint8Array | undefined {
   const length = texts.reduce((sum, text) => sum + text.length, 0)
-  // A sign takes at most three bytes of UTF-8 for each of the one or two that it counts for in a text.
-  if (length * 3 > MOST_BYTES) return undefined
+  if (length * MOST_BYTES_OF_SIGN > MOST_BYTES) return undefined
   memory ??= Buffer.allocUnsafeSlow(MOST_BYTES)
   let end = 0
   for (const text of texts) end += memory.write(text, end, 'utf8')
   return memory.subarray(0, end)
 }
 
-function writeAtOnce(path: string, bytes: Uint8Array): void {
-  const file = openSync(path, 'w')
+/** @param how `a` adds to what stands in the file */
+export function writeAtOnce(path: string, bytes: Uint8Array, how: 'w' | 'a' = 'w'): void {
+  const file = openSync(path, how)
   try {
     for (let at = 0; at < bytes.length; ) at += writeSync(file, bytes, at)
   } finally {

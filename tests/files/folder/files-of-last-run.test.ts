@@ -4,6 +4,7 @@ import { join } from 'node:path'
 import { expect, it, onTestFinished } from 'vitest'
 import { type FileSystem, machineFiles } from '../../../src/files/folder/file-system.js'
 import { filesOfLastRun } from '../../../src/files/folder/files-of-last-run.js'
+import { setFilesAtOnce } from '../../../src/files/folder/set-files.js'
 
 /** Runs that each make a folder of one file, and what was made for it. */
 function runs(files: FileSystem = machineFiles) {
@@ -20,7 +21,7 @@ function runs(files: FileSystem = machineFiles) {
       made.push(madeFrom)
       return `<svg>${madeFrom}</svg>`
     }
-    await last.into(before, now, files)('sheet.svg', madeFrom, make)
+    await last.into(before, now, files, setFilesAtOnce(files))('sheet.svg', madeFrom, make)
     last.letGo()
   }
   return { run, made, pathOf }

@@ -1,0 +1,25 @@
+import type { Discarding } from './discard-set.js'
+import type { SetFiles } from './set-files.js'
+
+/**
+ * Another thread that does a disk's work for a program that writes sets again and again: files that come to be, come over
+ * and go. A step by itself takes less than to hand it over and to hear of it, so steps are handed over some at a time, and
+ * nobody waits for each. A run that ends with its first set has no time to start a thread.
+ */
+export interface DiskThread {
+  /** Starts it, in a moment in which nobody waits. */
+  readonly start: () => void
+  /** Until it is ready, and when it has ended, whoever has work for the disk does it. */
+  readonly isReady: () => boolean
+  /** For the files of one run. */
+  readonly setFiles: () => SetFiles
+  /** As `setAside`. */
+  readonly setAside: (discarding: Discarding) => Promise<readonly string[]>
+  /** As `removeFolder` of the file system. */
+  readonly removeFolder: (path: string) => Promise<void>
+  /** Ends it when all is done that was asked for. */
+  readonly end: () => Promise<void>
+}
+
+/** The thread is gone, and it is not known what it has done. */
+export class DiskThreadEnded extends Error {}

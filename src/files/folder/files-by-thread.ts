@@ -1,0 +1,118 @@
+import type { DiskChannel } from './disk-channel.js'
+import type { DiskStep, StepResult } from './disk-steps.js'
+import type { SetFiles, WhenLeft } from './set-files.js'
+import { bytesOfPart, PART_BYTES } from './shared-parts.js'
+import { type Contents, MOST_BYTES_OF_SIGN } from './write-file.js'
+
+/** As soon as so many steps are there, they are handed over. */
+const STEPS_AT_ONCE = 8
+
+export interface HandingOver {
+  readonly channel: DiskChannel
+  readonly run: number
+  /** What is written is put here, in parts, and read from here by the thread. */
+  readonly memory: SharedArrayBuffer
+  /** Parts that hold nothing, by number; the last is used next. */
+  readonly freeParts: number[]
+}
+
+interface StepToTake {
+  readonly step: DiskStep
+  readonly whenLeft?: WhenLeft | undefined
+}
+
+/** The files of one run, put where they belong by the thread at the other end. */
+export function filesByThread({ channel, run, memory, freeParts }: HandingOver): SetFiles {
+  let steps: StepToTake[] = []
+  let failure: unknown
+  let last: Promise<void> = Promise.resolve()
+
+  function handOver(): void {
+    if (steps.length === 0) return
+    const handed = steps
+    steps = []
+    const whenTaken = ({ left }: StepResult, index: number): void => {
+      if (left !== undefined) handed[index]?.whenLeft?.(left)
+    }
+    last = channel
+      .post({ run, steps: handed.map(({ step }) => step) }, whenTaken)
+      .catch((error: unknown) => {
+        failure ??= error
+      })
+      .then(() => {
+        for (const { step } of handed) if (step.kind === 'write') freeParts.push(step.part)
+      })
+  }
+
+  async function ask(step: DiskStep, whenLeft?: WhenLeft): Promise<void> {
+    steps.push({ step, whenLeft })
+    if (steps.length < STEPS_AT_ONCE) return
+    handOver()
+    // What waits for its turn has it here: answers, and all that has its turn between two files written at once.
+    await new Promise(resolve => setImmediate(resolve))
+    if (failure !== undefined) throw failure
+  }
+
+  async function freePart(): Promise<number> {
+    for (;;) {
+      const part = freeParts.pop()
+      if (part !== undefined) return part
+      handOver()
+      await (channel.isAnswerDue() ? channel.nextAnswer() : last)
+      if (failure !== undefined) throw failure
+    }
+  }
+
+  async function write(path: string, contents: Contents, whenLeft?: WhenLeft): Promise<void> {
+    let part = await freePart()
+    let bytes = bytesOfPart(memory, part)
+    let [length, goesOn] = [0, false]
+    for (const each of inPieces(contents)) {
+      if (length + mostBytesOf(each) > PART_BYTES) {
+        await ask({ kind: 'write', path, part, length, goesOn })
+        part = await freePart()
+        bytes = bytesOfPart(memory, part)
+        ;[length, goesOn] = [0, true]
+      }
+      if (typeof each === 'string') length += bytes.write(each, length, 'utf8')
+      else {
+        bytes.set(each, length)
+        length += each.length
+      }
+    }
+    await ask({ kind: 'write', path, part, length, goesOn }, whenLeft)
+  }
+
+  return {
+    makeFolder: path => ask({ kind: 'make folder', path }),
+    write,
+    link: (from, to, whenLeft) => ask({ kind: 'link', from, to }, whenLeft),
+    settle: async path => {
+      await ask({ kind: 'settle', path })
+      // It takes long, and other things may be made meanwhile.
+      handOver()
+    },
+    done: async () => {
+      handOver()
+      await last
+      if (failure !== undefined) throw failure
+    },
+  }
+}
+
+function mostBytesOf(piece: string | Uint8Array): number {
+  return typeof piece === 'string' ? piece.length * MOST_BYTES_OF_SIGN : piece.length
+}
+
+/** Texts, and bytes, each of which fits into a part. */
+function* inPieces(contents: Contents): Generator<string | Uint8Array, void> {
+  if (contents instanceof Uint8Array) yield* inParts(contents)
+  else
+    for (const text of typeof contents === 'string' ? [contents] : contents)
+      if (mostBytesOf(text) <= PART_BYTES) yield text
+      else yield* inParts(Buffer.from(text))
+}
+
+function* inParts(bytes: Uint8Array): Generator<Uint8Array, void> {
+  for (let at = 0; at < bytes.length; at += PART_BYTES) yield bytes.subarray(at, at + PART_BYTES)
+}

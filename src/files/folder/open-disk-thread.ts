@@ -1,0 +1,46 @@
+import { join } from 'node:path'
+import { buildFolder } from '../../installation.js'
+import { diskChannel } from './disk-channel.js'
+import type { DiskStep, StepResult } from './disk-steps.js'
+import type { DiskThread } from './disk-thread.js'
+import { filesByThread } from './files-by-thread.js'
+import { PART_BYTES } from './shared-parts.js'
+
+export interface DiskThreadRequest {
+  /** The module that runs in it: the compiled one, which stands beside the bundled command too. */
+  readonly module?: string
+  /** So many parts of files may wait for the disk; more do not come to be before. */
+  readonly partCount?: number
+}
+
+const usualModule = join(buildFolder, 'src/files/folder/disk-worker.js')
+
+/** 8 MB, of which no more is taken than ever waits at once: the parts used last are used next. */
+const PARTS = 64
+
+export function openDiskThread({
+  module = usualModule,
+  partCount = PARTS,
+}: DiskThreadRequest = {}): DiskThread {
+  const memory = new SharedArrayBuffer(partCount * PART_BYTES)
+  const freeParts = Array.from({ length: partCount }, (_, part) => partCount - 1 - part)
+  const channel = diskChannel(module, memory)
+  let runs = 0
+
+  async function taken(step: DiskStep): Promise<StepResult> {
+    let given: StepResult = {}
+    await channel.post({ run: ++runs, steps: [step] }, result => {
+      given = result
+    })
+    return given
+  }
+
+  return {
+    start: channel.start,
+    isReady: channel.isReady,
+    setFiles: () => filesByThread({ channel, run: ++runs, memory, freeParts }),
+    setAside: async discarding => (await taken({ kind: 'set aside', discarding })).moved ?? [],
+    removeFolder: async path => void (await taken({ kind: 'remove folder', path })),
+    end: channel.end,
+  }
+}

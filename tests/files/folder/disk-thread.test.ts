@@ -1,0 +1,211 @@
+import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import { afterAll, beforeAll, describe, expect, it, onTestFinished } from 'vitest'
+import { type DiskThread, DiskThreadEnded } from '../../../src/files/folder/disk-thread.js'
+import { fileProblem } from '../../../src/files/folder/file-problem.js'
+import { machineFiles, systemCode } from '../../../src/files/folder/file-system.js'
+import { openDiskThread } from '../../../src/files/folder/open-disk-thread.js'
+import { type LeftFile, type SetFiles, setFilesAtOnce } from '../../../src/files/folder/set-files.js'
+import { PART_BYTES } from '../../../src/files/folder/shared-parts.js'
+import type { Contents } from '../../../src/files/folder/write-file.js'
+import { threadThat } from './disk-thread-that.js'
+
+let thread: DiskThread
+beforeAll(async () => {
+  thread = openDiskThread({ partCount: 3 })
+  thread.start()
+  await ready(thread)
+})
+afterAll(() => thread.end())
+
+async function ready({ isReady }: DiskThread): Promise<void> {
+  while (!isReady()) await new Promise(done => setTimeout(done, 1))
+}
+
+function emptyFolder(): string {
+  const folder = mkdtempSync(join(tmpdir(), 'oaktag-thread-'))
+  onTestFinished(() => rmSync(folder, { recursive: true, force: true }))
+  return folder
+}
+
+const settled = (doing: Promise<unknown>): Promise<unknown> => doing.catch((error: unknown) => error)
+
+function contentsOf(folder: string): Readonly<Record<string, string>> {
+  const entries = readdirSync(folder, { recursive: true, withFileTypes: true }).filter(each => each.isFile())
+  const paths = entries.map(({ parentPath, name }) => join(parentPath, name)).sort()
+  return Object.fromEntries(paths.map(path => [path.slice(folder.length), readFileSync(path, 'latin1')]))
+}
+
+describe('files that another thread writes', () => {
+  const long = 'größer als ein Zaunkönig 芦苇 🌾 '.repeat(PART_BYTES / 16)
+  const contents: readonly Contents[] = [
+    '',
+    'reed',
+    Uint8Array.of(0, 255, 10),
+    new Uint8Array(5 * PART_BYTES + 3).map((_, at) => at % 251),
+    long,
+    [],
+    ['reed ', 'marsh ', '🌾'],
+    Array.from({ length: 40_000 }, (_, at) => `word ${at} `),
+    ['before ', long, ' behind'],
+  ]
+  function* wordByWord(): Generator<string, void> {
+    for (let at = 0; at < 60_000; at++) yield `wörd ${at} `
+  }
+
+  async function written(files: SetFiles): Promise<Readonly<Record<string, string>>> {
+    const folder = emptyFolder()
+    await files.makeFolder(join(folder, 'cards'))
+    for (const [index, each] of [...contents, wordByWord()].entries())
+      await files.write(join(folder, 'cards', `${index}`), each)
+    await files.settle(folder)
+    await files.done()
+    return contentsOf(folder)
+  }
+
+  it('hold what they hold where each is written at once, however long they are', async () => {
+    const atOnce = await written(setFilesAtOnce(machineFiles))
+    expect(Object.keys(atOnce)).toHaveLength(contents.length + 1)
+    expect(await written(thread.setFiles())).toEqual(atOnce)
+  })
+
+  it('come in the order in which they are asked for', async () => {
+    const [folder, files] = [emptyFolder(), thread.setFiles()]
+    // The folder and the file that is linked come to be just before they are needed; what is written last holds.
+    for (let round = 0; round < 50; round++) {
+      const [cards, page] = [join(folder, `${round}`), join(folder, `${round}`, 'page.svg')]
+      await files.makeFolder(cards)
+      await files.write(page, `a long text ${round}`)
+      await files.write(page, `${round}`)
+      await files.link(page, join(cards, 'again.svg'), () => {})
+    }
+    await files.done()
+    const texts = Object.values(contentsOf(folder))
+    expect(texts.sort()).toEqual(Array.from({ length: 100 }, (_, at) => `${Math.floor(at / 2)}`).sort())
+  })
+
+  it('are told of as the disk has them', async () => {
+    const [folder, files] = [emptyFolder(), thread.setFiles()]
+    const [made, again] = [join(folder, 'reed.svg'), join(folder, 'again.svg')]
+    const told: LeftFile[] = []
+    await files.write(made, [long, long], left => told.push(left))
+    await files.link(made, again, left => told.push(left))
+    await files.done()
+    const { size, mtimeMs } = statSync(made)
+    expect(told).toEqual([
+      { linked: false, standing: { kind: 'file', sizeBytes: size, changedMs: mtimeMs } },
+      { linked: true, standing: undefined },
+    ])
+    expect(statSync(again).ino).toBe(statSync(made).ino)
+  })
+
+  it('of several hands at a time share the room that there is', async () => {
+    const [folder, files] = [emptyFolder(), thread.setFiles()]
+    const hands = Array.from({ length: 8 }, async (_, hand) => {
+      for (let file = 0; file < 5; file++)
+        await files.write(join(folder, `${hand}-${file}`), `${hand}`.repeat(2 * PART_BYTES))
+    })
+    await Promise.all(hands)
+    await files.done()
+    const found = Object.entries(contentsOf(folder))
+    expect(found).toHaveLength(40)
+    for (const [path, text] of found) expect(text).toBe(path[1]!.repeat(2 * PART_BYTES))
+  })
+})
+
+describe('what the disk refuses', () => {
+  it.each<[string, (files: SetFiles, folder: string) => Promise<void>]>([
+    ['a folder', (files, folder) => files.makeFolder(join(folder, 'no', 'such'))],
+    ['a folder that is there', (files, folder) => files.makeFolder(folder)],
+    ['a file', (files, folder) => files.write(join(folder, 'no', 'reed.svg'), 'reed')],
+    ['a file below a file', (files, folder) => files.write(join(folder, 'notes.txt', 'reed.svg'), 'reed')],
+    ['a link', (files, folder) => files.link(join(folder, 'none'), join(folder, 'reed.svg'), () => {})],
+  ])('is told as where it is asked at once: %s', async (_, ask) => {
+    const folder = emptyFolder()
+    writeFileSync(join(folder, 'notes.txt'), 'mine')
+    const refusals = [setFilesAtOnce(machineFiles), thread.setFiles()].map(files =>
+      settled(ask(files, folder).then(files.done)),
+    )
+    const [here, there] = await Promise.all(refusals)
+    expect(here).toMatchObject({ code: expect.any(String), syscall: expect.any(String) })
+    const { code, syscall, message } = Object(here)
+    expect(there).toMatchObject({ code, syscall, message })
+    expect(fileProblem(there, folder, 'posix')).toEqual(fileProblem(here, folder, 'posix'))
+  })
+
+  it.runIf(process.platform === 'linux')('may be that it is full', async () => {
+    const files = thread.setFiles()
+    await files.write('/dev/full', 'reed')
+    expect(systemCode(await settled(files.done()))).toBe('ENOSPC')
+  })
+
+  it('ends the run: nothing comes behind it, those who go on asking are told, and the next run is as any', async () => {
+    const [folder, files] = [emptyFolder(), thread.setFiles()]
+    await files.write(join(folder, 'first.svg'), 'reed')
+    await files.makeFolder(join(folder, 'no', 'such'))
+    await files.write(join(folder, 'second.svg'), 'marsh')
+    const asking = async () => {
+      for (;;) await files.write(join(folder, 'third.svg'), 'wren')
+    }
+    expect(systemCode(await settled(asking()))).toBe('ENOENT')
+    expect(systemCode(await settled(files.done()))).toBe('ENOENT')
+    expect(readdirSync(folder)).toEqual(['first.svg'])
+    const next = thread.setFiles()
+    await next.write(join(folder, 'next.svg'), 'leaf')
+    await next.done()
+    expect(readdirSync(folder)).toEqual(['first.svg', 'next.svg'])
+  })
+})
+
+describe('a disk that is slower than what makes files', () => {
+  it('is waited for when the room for what waits is full', async () => {
+    // It says that it is there, never answers, and goes when it is told to.
+    const goes = join(emptyFolder(), 'goes')
+    const slow = await threadThat(
+      `import { existsSync } from 'node:fs'
+      setInterval(() => existsSync(${JSON.stringify(goes)}) && process.exit(), 5)`,
+    )
+    const files = slow.setFiles()
+    let begun = 0
+    const writing = (async () => {
+      for (; ; begun++) await files.write('/nowhere/reed.svg', 'x'.repeat(PART_BYTES / 4))
+    })()
+    await new Promise(done => setTimeout(done, 20))
+    expect(begun).toBe(2)
+    writeFileSync(goes, '')
+    await expect(writing).rejects.toThrow(DiskThreadEnded)
+  })
+})
+
+describe('a thread that is gone', () => {
+  it('is not ready, and whoever waits for it is told', async () => {
+    const dying = await threadThat("parentPort.on('message', () => process.exit())")
+    const files = dying.setFiles()
+    await files.write('/nowhere/reed.svg', 'reed')
+    await expect(files.done()).rejects.toThrow(DiskThreadEnded)
+    expect(dying.isReady()).toBe(false)
+    await expect(dying.removeFolder('/nowhere')).rejects.toThrow(DiskThreadEnded)
+    await dying.end()
+  })
+
+  it('or cannot be started is never ready', async () => {
+    const none = openDiskThread({ module: join(emptyFolder(), 'no-such-module.js') })
+    none.start()
+    await new Promise(done => setTimeout(done, 100))
+    expect(none.isReady()).toBe(false)
+    await none.end()
+  })
+})
+
+it('a set is put aside and removed as by this thread, files that are not ours being kept', async () => {
+  const folder = emptyFolder()
+  const place = (name: string) => join(folder, name)
+  mkdirSync(place('old'))
+  writeFileSync(place('old/notes.txt'), 'mine')
+  const discarding = { folder: place('old'), gone: place('gone'), keepIn: place('week-other-files') }
+  expect(await thread.setAside(discarding)).toEqual([place('week-other-files/notes.txt')])
+  expect(readdirSync(folder).sort()).toEqual(['gone', 'week-other-files'])
+  await thread.removeFolder(place('gone'))
+  expect(readdirSync(folder)).toEqual(['week-other-files'])
+})
