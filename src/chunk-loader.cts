@@ -86,6 +86,8 @@ function textOf(bytes: Buffer): string {
   return bytes.toString(buffer.isAscii(bytes) ? 'latin1' : 'utf8')
 }
 
+const asV8HasThem = ['--heap-growing-percent=0', '--semi-space-growth-factor=2']
+
 /** Where what this V8 compiles of a chunk is kept. */
 function cacheFile(filename: string): string {
   return `${filename}.${process.versions.v8}-${process.arch}.cache`
@@ -94,16 +96,22 @@ function cacheFile(filename: string): string {
 /**
  * Writes what this V8 has compiled of chunks of which nothing is kept yet: where oaktag came as a package, which is made with
  * one version of Node, it starts sooner from its second run on. Where nobody may write to the installation, nothing is said.
+ *
+ * @param begunWith V8's flags as each run sets them at its beginning
  */
-function keepCompiled(folder: string, scripts: ReadonlyMap<string, vm.Script>): void {
+function keepCompiled(
+  folder: string,
+  scripts: ReadonlyMap<string, vm.Script>,
+  begunWith: readonly string[] = [],
+): void {
   const missing = [...scripts].filter(
     // It is said of those that came with one, taken or not.
     ([name, { cachedDataRejected }]) =>
       cachedDataRejected === undefined && !fs.existsSync(cacheFile(path.join(folder, name))),
   )
   if (missing.length === 0) return
-  // V8 takes cached data for the flags with which they were made: a long run has set one of its own (`collect-sooner.ts`).
-  v8.setFlagsFromString('--heap-growing-percent=0')
+  // V8 takes cached data for the flags with which they were made: a long run has set some of its own (`collect-sooner.ts`).
+  for (const flag of [...asV8HasThem, ...begunWith]) v8.setFlagsFromString(flag)
   try {
     fs.accessSync(folder, fs.constants.W_OK)
     for (const [name, script] of missing) {

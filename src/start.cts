@@ -27,7 +27,7 @@ function startBundle(): void {
   openWhatIsNeeded()
   later.compileLater()
   const scripts = new Map<string, vm.Script>()
-  process.on('exit', () => chunks.keepCompiled(folder, scripts))
+  process.on('exit', () => chunks.keepCompiled(folder, scripts, later.laterFlags()))
   // Nothing is left to be waited for, and all is written: Node would take its memory apart, page for page, before it ends.
   process.on('beforeExit', () => process.exit())
   void chunks.chunkLoader(folder, scripts).load('cli.cjs')

@@ -196,13 +196,17 @@ describe('the loader of chunks', () => {
   it('keeps it so that a plain run takes it, after a long one that collects garbage sooner', async () => {
     const folder = folderWith(chunks)
     const scripts = new Map()
+    const begunWith = '--semi-space-growth-factor=1'
+    setFlagsFromString(begunWith)
     await chunkLoader(folder, scripts).load('word.cjs')
     collectSoonerFor({ sheets: 1000 })
-    keepCompiled(folder, scripts)
-    // As another process has it.
-    setFlagsFromString('--heap-growing-percent=0')
+    keepCompiled(folder, scripts, [begunWith])
+    // As another process has them.
+    for (const flag of ['--heap-growing-percent=0', begunWith]) setFlagsFromString(flag)
     const cachedData = readFileSync(cacheFile(join(folder, 'word.cjs')))
-    expect(new Script(chunks['word.cjs'], { cachedData }).cachedDataRejected).toBe(false)
+    const { cachedDataRejected } = new Script(chunks['word.cjs'], { cachedData })
+    setFlagsFromString('--semi-space-growth-factor=2')
+    expect(cachedDataRejected).toBe(false)
   })
 
   it('says nothing where nobody may write', async () => {

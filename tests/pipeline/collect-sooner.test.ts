@@ -1,4 +1,7 @@
+import { spawnSync } from 'node:child_process'
+import { pathToFileURL } from 'node:url'
 import { expect, it } from 'vitest'
+import { buildFolder } from '../../src/installation.js'
 import { collectSoonerFor } from '../../src/pipeline/collect-sooner.js'
 
 it('collects garbage at once where much is made, and leaves nothing of it about', () => {
@@ -11,4 +14,25 @@ it('collects garbage at once where much is made, and leaves nothing of it about'
   collectSoonerFor({ sheets: 1000 })
   expect(process.memoryUsage().heapUsed).toBeLessThan(full - 20 * 2 ** 20)
   expect(globalThis.gc).toBe(undefined)
+})
+
+it('leaves what is new a megabyte for thirty boards, and gives it more where there are hundreds', () => {
+  const module = pathToFileURL(`${buildFolder}/src/pipeline/collect-sooner.js`)
+  const room = (sheets: number): number => {
+    const program = `
+      import { getHeapSpaceStatistics, setFlagsFromString } from 'node:v8'
+      import { collectSoonerFor } from '${module}'
+      setFlagsFromString('--semi-space-growth-factor=1')
+      collectSoonerFor({ sheets: ${sheets} })
+      const held = []
+      for (let index = 0; index < 300_000; index++) held.push({ index })
+      const { space_size } = getHeapSpaceStatistics().find(({ space_name }) => space_name === 'new_space')
+      console.log(space_size / 2 ** 20, held.length)`
+    const { stdout } = spawnSync(process.execPath, ['--input-type=module', '-e', program], {
+      encoding: 'utf8',
+    })
+    return Number(stdout.split(' ')[0])
+  }
+  expect(room(30)).toBeLessThanOrEqual(2)
+  expect(room(100)).toBeGreaterThan(4)
 })
