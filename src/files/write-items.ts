@@ -3,13 +3,13 @@ import type { Problem } from '../problems.js'
 import type { Sheet } from '../sheets/sheet.js'
 import type { DiskThread } from './folder/disk-thread.js'
 import type { FileSystem } from './folder/file-system.js'
-import { type FilesOfLastRun, filesOfLastRun } from './folder/files-of-last-run.js'
+import { type FilesOfLastRun, filesOfLastRun, type WriteFile } from './folder/files-of-last-run.js'
 import { runInTurn, type Task } from './folder/in-turn.js'
 import { type Format, sheetPath } from './folder/item-paths.js'
-import type { SetFiles } from './folder/set-files.js'
-import type { Contents } from './folder/write-file.js'
+import type { SetFiles, WhenLeft } from './folder/set-files.js'
 import { type ManifestPage, manifestPage } from './manifest.js'
 import { dpiOf } from './page/dpi-of.js'
+import { pageShapes } from './page/page-shapes.js'
 import { type SheetLooks, sheetLooks } from './page/sheet-looks.js'
 import { svgTexts } from './page/svg.js'
 import type { KeptPngs } from './png/kept-pngs.js'
@@ -67,7 +67,7 @@ export interface WrittenItems {
 export async function writeItems(writing: ItemWriting): Promise<WrittenItems> {
   const { printed, folder, formats, jobs, setFiles, dpi } = writing
   for (const item of printed.items) await setFiles.makeFolder(join(folder, item.name))
-  const pngOf = formats.includes('png') ? await pngWriting(writing.kept) : undefined
+  const writePng = formats.includes('png') ? await pngWriting(writing) : undefined
   const pdfs = formats.includes('pdf') ? await pdfWriting(writing) : noPdfs
   const proof = drawProof()
   const pages = new Map<string, readonly ManifestPage[]>()
@@ -76,16 +76,14 @@ export async function writeItems(writing: ItemWriting): Promise<WrittenItems> {
 
   /** Each task as soon as somebody is there to do it, so that the sheet of the next is not drawn before. */
   async function* tasks(): AsyncGenerator<Task> {
-    const writes =
-      (path: string, make: () => Promise<Contents>): Task =>
+    const pdf =
+      ({ path, contents }: FinishedPdf): Task =>
       async () =>
-        setFiles.write(join(folder, path), await make())
-    const pdf = ({ path, contents }: FinishedPdf): Task => writes(path, contents)
-    const sheetFile = (
-      path: string,
-      looks: (of: SheetLooks) => string,
-      make: () => Promise<Contents>,
-    ): Task => (putAgain === undefined ? writes(path, make) : () => putAgain(path, looks, make))
+        setFiles.write(join(folder, path), await contents())
+    const sheetFile =
+      (path: string, looks: (of: SheetLooks) => string, write: WriteFile): Task =>
+      () =>
+        putAgain === undefined ? write(join(folder, path)) : putAgain(path, looks, write)
     for (const item of printed.items) {
       const section = proof.begin(item)
       const written: ManifestPage[] = []
@@ -102,17 +100,17 @@ export async function writeItems(writing: ItemWriting): Promise<WrittenItems> {
             sheetFile(
               sheetPath(item, page, 'svg'),
               looks => looks.svg(sheet),
-              async () => svgTexts(sheet),
+              (to, whenLeft) => setFiles.write(to, svgTexts(sheet), whenLeft),
             ),
           )
-        if (pngOf !== undefined) {
+        if (writePng !== undefined) {
           const fineness = dpiOf(item.paper, dpi)
           yield told(
             item,
             sheetFile(
               sheetPath(item, page, 'png'),
               looks => `${fineness} ${looks.picture(sheet)}`,
-              () => pngOf(sheet, fineness),
+              (to, whenLeft) => writePng(sheet, fineness, to, whenLeft),
             ),
           )
         }
@@ -132,15 +130,28 @@ export async function writeItems(writing: ItemWriting): Promise<WrittenItems> {
 function puttingAgain({ kept, before, folder, files, setFiles }: ItemWriting) {
   if (kept === undefined || before === undefined) return undefined
   const put = kept.lastRun.into(before, folder, files, setFiles)
-  return (path: string, looks: (of: SheetLooks) => string, make: () => Promise<Contents>) =>
-    put(path, looks(kept.looks), make)
+  return (path: string, looks: (of: SheetLooks) => string, write: WriteFile) =>
+    put(path, looks(kept.looks), write)
 }
 
-async function pngWriting(kept?: KeptFiles): Promise<(sheet: Sheet, dpi: number) => Promise<Uint8Array>> {
+type WritePng = (sheet: Sheet, dpi: number, path: string, whenLeft?: WhenLeft) => Promise<void>
+
+async function pngWriting({ kept, setFiles }: ItemWriting): Promise<WritePng> {
+  const { draw } = setFiles
+  if (kept !== undefined && draw !== undefined) {
+    const { looks } = kept
+    return (sheet, dpi, path, whenLeft) =>
+      draw(path, { dpi, look: looks.picture(sheet), page: pageShapes(sheet) }, whenLeft)
+  }
+  const pngOf = await pngDrawing(kept)
+  return async (sheet, dpi, path, whenLeft) => setFiles.write(path, await pngOf(sheet, dpi), whenLeft)
+}
+
+async function pngDrawing(kept?: KeptFiles): Promise<(sheet: Sheet, dpi: number) => Promise<Uint8Array>> {
   if (kept !== undefined) {
-    kept.pngs ??= (await import('./png/kept-pngs.js')).keptPngs(kept.looks)
-    const { at } = kept.pngs
-    return (sheet, dpi) => at(dpi).write(sheet)
+    kept.pngs ??= (await import('./png/kept-pngs.js')).keptPngs()
+    const { pngs, looks } = kept
+    return (sheet, dpi) => pngs.at(dpi)(looks.picture(sheet), () => pageShapes(sheet))
   }
   const { createPngWriter } = await import('./png/png-writer.js')
   const writers = new Map<number, ReturnType<typeof createPngWriter>>()

@@ -223,6 +223,7 @@ async function completeSet(
   await setFiles.settle(work.building)
   await setFiles.done()
   request.kept?.lastRun.letGo()
+  request.disk?.letGo()
   return succeed(manifest, problems)
 }
 

@@ -36,6 +36,7 @@ export async function watchPlans({ plans, make, tell, signal }: PlansToWatch): P
   collectSoonerWhileOpen()
   const server = await serveProofs()
   const diskThread = openDiskThread()
+  diskThread.start()
   const around = { make, tell, server, signal }
   try {
     const watched = plans.map((plan): Watched => ({ plan, kept: keepWork(diskThread), read: undefined }))
@@ -57,7 +58,6 @@ export async function watchPlans({ plans, make, tell, signal }: PlansToWatch): P
       problems: '',
       exitCode: 0,
     })
-    diskThread.start()
     for (;;) {
       await untilChanged(new Map(watched.flatMap(({ read = [] }) => [...read])), signal)
       for (const [index, { read }] of watched.entries()) {

@@ -1,6 +1,7 @@
 import { Worker } from 'node:worker_threads'
-import { type DiskAnswer, type DiskSteps, errorOf, type StepResult } from './disk-steps.js'
+import type { DiskAnswer, DiskStep, DiskSteps, StepResult } from './disk-steps.js'
 import { DiskThreadEnded } from './disk-thread.js'
+import { errorOf } from './step-failure.js'
 
 /** How steps reach the thread that takes them, and how its answers come back. */
 export interface DiskChannel {
@@ -82,7 +83,7 @@ export function diskChannel(module: string, memory: SharedArrayBuffer): DiskChan
           },
           ended: () => failed(new DiskThreadEnded()),
         })
-        worker.postMessage(steps)
+        worker.postMessage(steps, steps.steps.flatMap(memoryOf))
       }),
     isAnswerDue,
     nextAnswer,
@@ -92,4 +93,9 @@ export function diskChannel(module: string, memory: SharedArrayBuffer): DiskChan
       await worker?.terminate()
     },
   }
+}
+
+/** It goes over as it is, and is not copied. */
+function memoryOf(step: DiskStep): readonly ArrayBuffer[] {
+  return step.kind === 'draw' ? [step.page.drawings.buffer] : []
 }

@@ -1,10 +1,13 @@
 /** What is asked of the thread that does a disk's work, and what it answers: plain data, which threads can pass on. */
+import { type PackedPage, type PageUnpacking, pageUnpacking } from '../page/packed-page.js'
+import type { PageShapes } from '../page/page-shapes.js'
+import { type KeptPngs, keptPngs } from '../png/kept-pngs.js'
 import { type Discarding, setAside } from './discard-set.js'
-import { type FileSystem, machineFiles, systemCode } from './file-system.js'
-import { LinkToNothing } from './make-folders.js'
+import { type FileSystem, machineFiles } from './file-system.js'
 import { patientFiles } from './patient-files.js'
 import { type LeftFile, setFilesAtOnce } from './set-files.js'
 import { bytesOfPart } from './shared-parts.js'
+import { failureOf, type StepFailure } from './step-failure.js'
 import { writeAtOnce } from './write-file.js'
 
 export type DiskStep =
@@ -18,6 +21,15 @@ export type DiskStep =
       /** Whether it follows what stands in the file. */
       readonly goesOn: boolean
     }
+  | {
+      readonly kind: 'draw'
+      readonly path: string
+      readonly dpi: number
+      readonly look: string
+      readonly page: PackedPage
+    }
+  /** A run has ended: what is no longer held of its pages. */
+  | { readonly kind: 'let go'; readonly shapes: readonly number[] }
   | { readonly kind: 'link'; readonly from: string; readonly to: string }
   | { readonly kind: 'settle'; readonly path: string }
   | { readonly kind: 'set aside'; readonly discarding: Discarding }
@@ -44,30 +56,28 @@ export interface DiskAnswer {
   readonly failure?: StepFailure
 }
 
-/** An error loses what it has beside its message when it is passed to another thread. */
-export interface StepFailure {
-  readonly message: string
-  readonly system?: { readonly code: string; readonly syscall: string }
-  readonly isLinkToNothing?: boolean
-}
-
 /** Takes steps in their order, each when the one before is done. */
 export function stepTaker(
   memory: SharedArrayBuffer,
   files: FileSystem = machineFiles,
 ): (steps: DiskSteps) => Promise<DiskAnswer> {
-  const patient = patientFiles(files)
+  const taking = { memory, files, patient: patientFiles(files), pages: pageUnpacking(), pngs: keptPngs() }
   let failed: number | undefined
   return async ({ run, steps }) => {
     const results: StepResult[] = []
-    if (run === failed) return { results }
-    try {
-      for (const step of steps) results.push(await taken(step, { memory, files, patient }))
-      return { results }
-    } catch (error) {
-      failed = run
-      return { results, failure: failureOf(error) }
+    let failure: StepFailure | undefined
+    for (const step of steps) {
+      // Those of a run that failed too: later pages speak of what is on them.
+      const unpacked = step.kind === 'draw' ? { ...step, page: taking.pages.unpack(step.page) } : step
+      if (run === failed) continue
+      try {
+        results.push(await taken(unpacked, taking))
+      } catch (error) {
+        failed = run
+        failure = failureOf(error)
+      }
     }
+    return failure === undefined ? { results } : { results, failure }
   }
 }
 
@@ -75,9 +85,18 @@ interface Taking {
   readonly memory: SharedArrayBuffer
   readonly files: FileSystem
   readonly patient: FileSystem
+  readonly pages: PageUnpacking
+  readonly pngs: KeptPngs
 }
 
-async function taken(step: DiskStep, { memory, files, patient }: Taking): Promise<StepResult> {
+type UnpackedStep =
+  | Exclude<DiskStep, { readonly kind: 'draw' }>
+  | (Omit<Extract<DiskStep, { readonly kind: 'draw' }>, 'page'> & { readonly page: PageShapes })
+
+async function taken(
+  step: UnpackedStep,
+  { memory, files, patient, pages, pngs }: Taking,
+): Promise<StepResult> {
   switch (step.kind) {
     case 'make folder':
       await files.makeFolder(step.path)
@@ -85,6 +104,15 @@ async function taken(step: DiskStep, { memory, files, patient }: Taking): Promis
     case 'write':
       writeAtOnce(step.path, bytesOfPart(memory, step.part).subarray(0, step.length), step.goesOn ? 'a' : 'w')
       return { left: { linked: false, standing: await files.look(step.path) } }
+    case 'draw': {
+      const { path, dpi, look, page } = step
+      writeAtOnce(path, await pngs.at(dpi)(look, () => page), 'w')
+      return { left: { linked: false, standing: await files.look(path) } }
+    }
+    case 'let go':
+      pages.forget(step.shapes)
+      pngs.letGo()
+      return {}
     case 'link': {
       let left: LeftFile | undefined
       await setFilesAtOnce(files).link(step.from, step.to, it => {
@@ -101,19 +129,4 @@ async function taken(step: DiskStep, { memory, files, patient }: Taking): Promis
       await patient.removeFolder(step.path)
       return {}
   }
-}
-
-function failureOf(error: unknown): StepFailure {
-  if (!(error instanceof Error)) return { message: String(error) }
-  const code = systemCode(error)
-  if (code !== undefined && 'syscall' in error)
-    return { message: error.message, system: { code, syscall: String(error.syscall) } }
-  if (error instanceof LinkToNothing) return { message: error.message, isLinkToNothing: true }
-  return { message: error.stack ?? error.message }
-}
-
-/** The error again, as whoever asked for the step would have met it. */
-export function errorOf({ message, system, isLinkToNothing }: StepFailure): Error {
-  if (isLinkToNothing === true) return new LinkToNothing(message)
-  return Object.assign(new Error(message), system)
 }

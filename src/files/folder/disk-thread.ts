@@ -13,6 +13,8 @@ export interface DiskThread {
   readonly isReady: () => boolean
   /** For the files of one run. */
   readonly setFiles: () => SetFiles
+  /** A run has ended well: what was drawn or coded for earlier ones alone is held no longer. */
+  readonly letGo: () => void
   /** As `setAside`. */
   readonly setAside: (discarding: Discarding) => Promise<readonly string[]>
   /** As `removeFolder` of the file system. */

@@ -1,11 +1,14 @@
+import type { PagePacking } from '../page/packed-page.js'
 import type { DiskChannel } from './disk-channel.js'
 import type { DiskStep, StepResult } from './disk-steps.js'
-import type { SetFiles, WhenLeft } from './set-files.js'
+import type { PictureToDraw, SetFiles, WhenLeft } from './set-files.js'
 import { bytesOfPart, PART_BYTES } from './shared-parts.js'
 import { type Contents, MOST_BYTES_OF_SIGN } from './write-file.js'
 
 /** As soon as so many steps are there, they are handed over. */
 const STEPS_AT_ONCE = 8
+/** So many pages may wait to be drawn: what has to be known of each takes some kilobytes. */
+const MOST_PAGES = 64
 
 export interface HandingOver {
   readonly channel: DiskChannel
@@ -14,6 +17,7 @@ export interface HandingOver {
   readonly memory: SharedArrayBuffer
   /** Parts that hold nothing, by number; the last is used next. */
   readonly freeParts: number[]
+  readonly packing: PagePacking
 }
 
 interface StepToTake {
@@ -22,8 +26,9 @@ interface StepToTake {
 }
 
 /** The files of one run, put where they belong by the thread at the other end. */
-export function filesByThread({ channel, run, memory, freeParts }: HandingOver): SetFiles {
+export function filesByThread({ channel, run, memory, freeParts, packing }: HandingOver): SetFiles {
   let steps: StepToTake[] = []
+  let pages = 0
   let failure: unknown
   let last: Promise<void> = Promise.resolve()
 
@@ -40,8 +45,16 @@ export function filesByThread({ channel, run, memory, freeParts }: HandingOver):
         failure ??= error
       })
       .then(() => {
-        for (const { step } of handed) if (step.kind === 'write') freeParts.push(step.part)
+        for (const { step } of handed)
+          if (step.kind === 'write') freeParts.push(step.part)
+          else if (step.kind === 'draw') pages -= 1
       })
+  }
+
+  async function handedOver(): Promise<void> {
+    handOver()
+    await (channel.isAnswerDue() ? channel.nextAnswer() : last)
+    if (failure !== undefined) throw failure
   }
 
   async function ask(step: DiskStep, whenLeft?: WhenLeft): Promise<void> {
@@ -57,9 +70,7 @@ export function filesByThread({ channel, run, memory, freeParts }: HandingOver):
     for (;;) {
       const part = freeParts.pop()
       if (part !== undefined) return part
-      handOver()
-      await (channel.isAnswerDue() ? channel.nextAnswer() : last)
-      if (failure !== undefined) throw failure
+      await handedOver()
     }
   }
 
@@ -83,9 +94,16 @@ export function filesByThread({ channel, run, memory, freeParts }: HandingOver):
     await ask({ kind: 'write', path, part, length, goesOn }, whenLeft)
   }
 
+  async function draw(path: string, { dpi, look, page }: PictureToDraw, whenLeft?: WhenLeft): Promise<void> {
+    while (pages >= MOST_PAGES) await handedOver()
+    pages += 1
+    await ask({ kind: 'draw', path, dpi, look, page: packing.pack(page) }, whenLeft)
+  }
+
   return {
     makeFolder: path => ask({ kind: 'make folder', path }),
     write,
+    draw,
     link: (from, to, whenLeft) => ask({ kind: 'link', from, to }, whenLeft),
     settle: async path => {
       await ask({ kind: 'settle', path })

@@ -1,7 +1,6 @@
 import { join } from 'node:path'
 import type { FileSystem } from './file-system.js'
-import type { LeftFile, SetFiles } from './set-files.js'
-import type { Contents } from './write-file.js'
+import type { LeftFile, SetFiles, WhenLeft } from './set-files.js'
 
 /** How a file was left: what it was made from, and what the disk tells of it. */
 interface Left {
@@ -17,21 +16,26 @@ export interface FilesOfLastRun {
     before: string,
     folder: string,
     files: Pick<FileSystem, 'look'>,
-    setFiles: SetFiles,
+    setFiles: Pick<SetFiles, 'link'>,
   ) => PutFile
   /** The run has ended, and all its files are there: those that it put are the last run's now. */
   readonly letGo: () => void
 }
 
-/** @param madeFrom all that its contents depend on, in short */
-export type PutFile = (path: string, madeFrom: string, make: () => Promise<Contents>) => Promise<void>
+/**
+ * @param madeFrom all that its contents depend on, in short
+ * @param write brings the file there where it has to be made
+ */
+export type PutFile = (path: string, madeFrom: string, write: WriteFile) => Promise<void>
+
+export type WriteFile = (path: string, whenLeft?: WhenLeft) => Promise<void>
 
 /** A file that would come out as it stands is linked: neither made nor written again. One that somebody changed is made anew. */
 export function filesOfLastRun(): FilesOfLastRun {
   let last: ReadonlyMap<string, Left> = new Map()
   let now = new Map<string, Left>()
   return {
-    into: (before, folder, files, setFiles) => async (path, madeFrom, make) => {
+    into: (before, folder, files, setFiles) => async (path, madeFrom, write) => {
       const [from, to] = [join(before, path), join(folder, path)]
       const left = last.get(path)
       const asItStands = left !== undefined && (await isAsLeft(from, left, madeFrom, files))
@@ -40,7 +44,7 @@ export function filesOfLastRun(): FilesOfLastRun {
         else if (standing !== undefined) now.set(path, { madeFrom, ...standing })
       }
       if (asItStands) await setFiles.link(from, to, whenLeft)
-      else await setFiles.write(to, await make(), whenLeft)
+      else await write(to, whenLeft)
     },
     letGo: () => {
       last = now

@@ -1,5 +1,6 @@
 import { join } from 'node:path'
 import { buildFolder } from '../../installation.js'
+import { pagePacking } from '../page/packed-page.js'
 import { diskChannel } from './disk-channel.js'
 import type { DiskStep, StepResult } from './disk-steps.js'
 import type { DiskThread } from './disk-thread.js'
@@ -25,6 +26,7 @@ export function openDiskThread({
   const memory = new SharedArrayBuffer(partCount * PART_BYTES)
   const freeParts = Array.from({ length: partCount }, (_, part) => partCount - 1 - part)
   const channel = diskChannel(module, memory)
+  const packing = pagePacking()
   let runs = 0
 
   async function taken(step: DiskStep): Promise<StepResult> {
@@ -38,7 +40,11 @@ export function openDiskThread({
   return {
     start: channel.start,
     isReady: channel.isReady,
-    setFiles: () => filesByThread({ channel, run: ++runs, memory, freeParts }),
+    setFiles: () => filesByThread({ channel, run: ++runs, memory, freeParts, packing }),
+    letGo: () => {
+      // Where the thread has ended nothing is held in it.
+      taken({ kind: 'let go', shapes: packing.letGo() }).catch(() => undefined)
+    },
     setAside: async discarding => (await taken({ kind: 'set aside', discarding })).moved ?? [],
     removeFolder: async path => void (await taken({ kind: 'remove folder', path })),
     end: channel.end,

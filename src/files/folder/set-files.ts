@@ -1,3 +1,4 @@
+import type { PageShapes } from '../page/page-shapes.js'
 import type { Contents, FileSystem, Standing } from './file-system.js'
 import { linkOrCopy } from './link-or-copy.js'
 
@@ -10,6 +11,13 @@ export interface LeftFile {
   readonly standing: Standing | undefined
 }
 
+/** A page at one resolution, with all that its picture depends on in short. */
+export interface PictureToDraw {
+  readonly dpi: number
+  readonly look: string
+  readonly page: PageShapes
+}
+
 /**
  * How the files of a set come into the folder that it is built in: in the order of the calls. Each call returns when the next
  * may follow; what goes wrong is told by one of those, or by `done` at the latest.
@@ -17,6 +25,8 @@ export interface LeftFile {
 export interface SetFiles {
   readonly makeFolder: (path: string) => Promise<void>
   readonly write: (path: string, contents: Contents, whenLeft?: WhenLeft) => Promise<void>
+  /** Draws a page's PNG file where it is written; left out where that is not beside whoever asks for it. */
+  readonly draw?: (path: string, picture: PictureToDraw, whenLeft?: WhenLeft) => Promise<void>
   /** A file of the last set as it is; copied where the disk cannot link. */
   readonly link: (from: string, to: string, whenLeft: WhenLeft) => Promise<void>
   /** As `settle` of the file system. */

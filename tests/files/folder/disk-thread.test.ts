@@ -1,14 +1,24 @@
 import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
+import sharp from 'sharp'
 import { afterAll, beforeAll, describe, expect, it, onTestFinished } from 'vitest'
 import { type DiskThread, DiskThreadEnded } from '../../../src/files/folder/disk-thread.js'
-import { fileProblem } from '../../../src/files/folder/file-problem.js'
+import { fileProblem, UnreadablePicture } from '../../../src/files/folder/file-problem.js'
 import { machineFiles, systemCode } from '../../../src/files/folder/file-system.js'
 import { openDiskThread } from '../../../src/files/folder/open-disk-thread.js'
-import { type LeftFile, type SetFiles, setFilesAtOnce } from '../../../src/files/folder/set-files.js'
+import {
+  type LeftFile,
+  type PictureToDraw,
+  type SetFiles,
+  setFilesAtOnce,
+} from '../../../src/files/folder/set-files.js'
 import { PART_BYTES } from '../../../src/files/folder/shared-parts.js'
 import type { Contents } from '../../../src/files/folder/write-file.js'
+import { type PageShapes, pageShapes } from '../../../src/files/page/page-shapes.js'
+import { createPngWriter } from '../../../src/files/png/png-writer.js'
+import type { ImageShape } from '../../../src/pieces/piece.js'
+import { art, sheet } from '../marsh-sheets.js'
 import { threadThat } from './disk-thread-that.js'
 
 let thread: DiskThread
@@ -111,6 +121,105 @@ describe('files that another thread writes', () => {
     const found = Object.entries(contentsOf(folder))
     expect(found).toHaveLength(40)
     for (const [path, text] of found) expect(text).toBe(path[1]!.repeat(2 * PART_BYTES))
+  })
+})
+
+describe('pages that another thread draws', async () => {
+  const photograph: ImageShape = {
+    kind: 'image',
+    bytes: await sharp({ create: { width: 12, height: 12, channels: 3, background: '#336699' } })
+      .png()
+      .toBuffer(),
+    mediaType: 'image/png',
+    box: { xMm: 5, yMm: 5, widthMm: 20, heightMm: 20 },
+    description: 'a heron',
+  }
+  const first = pageShapes(sheet())
+  const pages: readonly PageShapes[] = [
+    first,
+    pageShapes(sheet({ furniture: [{ art: art([photograph]), xMm: 40, yMm: 200 }] })),
+    { ...first, drawings: first.drawings.slice(1) },
+    { ...first, drawings: [] },
+  ]
+  const picture = (page: PageShapes, look: string): PictureToDraw => ({ dpi: 50, look, page })
+
+  async function expectDrawn(files: SetFiles, about: string): Promise<void> {
+    const folder = emptyFolder()
+    const told: LeftFile[] = []
+    for (const [index, page] of pages.entries())
+      await files.draw!(join(folder, `${index}.png`), picture(page, `${about} ${index}`), left =>
+        told.push(left),
+      )
+    await files.done()
+    const writer = createPngWriter(50)
+    for (const [index, page] of pages.entries()) {
+      const file = readFileSync(join(folder, `${index}.png`))
+      expect(file.equals(await writer.writeShapes(page))).toBe(true)
+      expect(told[index]).toMatchObject({ linked: false, standing: { sizeBytes: file.length } })
+    }
+  }
+
+  it('are, byte for byte, those that are drawn here, in run after run', async () => {
+    for (const run of ['one', 'two', 'three', 'four']) {
+      await expectDrawn(thread.setFiles(), run)
+      thread.letGo()
+    }
+  })
+
+  it('are drawn with shapes that stood first on pages of a run that failed', async () => {
+    const other = openDiskThread()
+    onTestFinished(() => other.end())
+    other.start()
+    await ready(other)
+    const [failing, folder] = [other.setFiles(), emptyFolder()]
+    await failing.makeFolder(join(folder, 'no', 'such'))
+    for (const page of pages) await failing.draw!(join(folder, 'page.png'), picture(page, 'failing'))
+    expect(systemCode(await settled(failing.done()))).toBe('ENOENT')
+    expect(readdirSync(folder)).toEqual([])
+    await expectDrawn(other.setFiles(), 'after it')
+  })
+
+  it('are not drawn twice where they look the same, and are when that was let go', async () => {
+    const folder = emptyFolder()
+    const drawn = async (page: PageShapes): Promise<Buffer> => {
+      const files = thread.setFiles()
+      await files.draw!(join(folder, 'page.png'), picture(page, 'one look'))
+      await files.done()
+      return readFileSync(join(folder, 'page.png'))
+    }
+    const [before, other] = [await drawn(pages[0]!), pages[3]!]
+    expect((await drawn(other)).equals(before)).toBe(true)
+    thread.letGo()
+    thread.letGo()
+    expect((await drawn(other)).equals(before)).toBe(false)
+  })
+
+  it('wait for one another where they are many', async () => {
+    const goes = join(emptyFolder(), 'goes')
+    const slow = await threadThat(
+      `import { existsSync } from 'node:fs'
+      setInterval(() => existsSync(${JSON.stringify(goes)}) && process.exit(), 5)`,
+    )
+    const files = slow.setFiles()
+    let begun = 0
+    const drawing = (async () => {
+      for (; ; begun++) await files.draw!('/nowhere/page.png', picture(first, 'one'))
+    })()
+    await new Promise(done => setTimeout(done, 50))
+    expect(begun).toBe(64)
+    writeFileSync(goes, '')
+    await expect(drawing).rejects.toThrow(DiskThreadEnded)
+  })
+
+  it('tell of a picture that cannot be read as it is told here', async () => {
+    const broken = art([{ ...photograph, bytes: Uint8Array.of(1, 2, 3) }])
+    const page = pageShapes(sheet({ furniture: [{ art: broken, xMm: 40, yMm: 200 }] }))
+    const files = thread.setFiles()
+    await files.draw!(join(emptyFolder(), 'page.png'), picture(page, 'broken'))
+    const there = await settled(files.done())
+    const here = await settled(createPngWriter(50).writeShapes(page))
+    expect(here).toBeInstanceOf(UnreadablePicture)
+    expect(fileProblem(there, '/out', 'posix')).toEqual(fileProblem(here, '/out', 'posix'))
   })
 })
 

@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { expect, it, onTestFinished } from 'vitest'
 import { type FileSystem, machineFiles } from '../../../src/files/folder/file-system.js'
-import { filesOfLastRun } from '../../../src/files/folder/files-of-last-run.js'
+import { filesOfLastRun, type WriteFile } from '../../../src/files/folder/files-of-last-run.js'
 import { setFilesAtOnce } from '../../../src/files/folder/set-files.js'
 
 /** Runs that each make a folder of one file, and what was made for it. */
@@ -17,11 +17,12 @@ function runs(files: FileSystem = machineFiles) {
   const run = async (madeFrom: string): Promise<void> => {
     const [before, now] = [join(folder, `${count}`), join(folder, `${++count}`)]
     mkdirSync(now)
-    const make = async () => {
+    const setFiles = setFilesAtOnce(files)
+    const write: WriteFile = (path, whenLeft) => {
       made.push(madeFrom)
-      return `<svg>${madeFrom}</svg>`
+      return setFiles.write(path, `<svg>${madeFrom}</svg>`, whenLeft)
     }
-    await last.into(before, now, files, setFilesAtOnce(files))('sheet.svg', madeFrom, make)
+    await last.into(before, now, files, setFiles)('sheet.svg', madeFrom, write)
     last.letGo()
   }
   return { run, made, pathOf }
