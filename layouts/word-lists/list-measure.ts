@@ -7,7 +7,7 @@ import type { StyledMark } from '../../src/pieces/marks/styled-mark.js'
 import { type TypeScale, wordRules } from '../../src/pieces/text/type-scale.js'
 import type { Typeface } from '../../src/pieces/typeface/typeface.js'
 import { cornerRoom } from '../../src/pieces/word/corner-tags.js'
-import { measureWord } from '../../src/pieces/word/word-art.js'
+import { wordMeasurer } from '../../src/pieces/word/word-measurer.js'
 import type { Word } from '../../src/words/word.js'
 
 export interface ListedWords {
@@ -40,13 +40,16 @@ const WORD_PADDING_MM = 1
 /** Of the list's width, at most, for the words: beside them there is more to say, or room to write. */
 const MOST_FOR_WORDS = 0.6
 
+/** The same words stand in lists of several items, and most of them again when one is another. */
+const measured = wordMeasurer(500)
+
 /** What the words need with their marks at the smallest size that may be printed, on one baseline. */
 export function leastRoom({ words, marks, typeface, type }: ListedWords): Size {
   const show = slotWordFinder(marks)
   const measures = words.map(word => {
     const slot = listSlot(word, true)
     const shown = show(slot)
-    const measure = measureWord({ typeface, sizeMm: type.wordMinimumMm, ...shown, ...wordRules(type) })
+    const measure = measured({ typeface, sizeMm: type.wordMinimumMm, ...shown, ...wordRules(type) })
     const tags = cornerRoom(cornerTagsOf(shown, slot, LEAST_ROW_MM, { typeface, type }))
     return { ...measure, widthMm: measure.widthMm + (tags?.widthMm ?? 0) }
   })

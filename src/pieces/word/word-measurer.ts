@@ -8,7 +8,8 @@ export type WordMeasurer = (request: WordRequest) => WordMeasure
 /** Some ten megabytes; a week's plan takes a tenth of it. */
 const MANY = 50_000
 
-export function wordMeasurer(): WordMeasurer {
+/** @param most so many measures are held; then it begins anew */
+export function wordMeasurer(most = MANY): WordMeasurer {
   const known = new Map<string, WordMeasure>()
   // Marks by number: told in full they are longer than all the rest of a key. Their colours take no room.
   const spanNumbers = new WeakMap<readonly MarkSpan[], number>()
@@ -20,7 +21,7 @@ export function wordMeasurer(): WordMeasurer {
     if (known !== undefined) return known
     const key = JSON.stringify(spans, withoutColour)
     const number = numbers.get(key) ?? ++count
-    if (numbers.size >= MANY) numbers.clear()
+    if (numbers.size >= most) numbers.clear()
     numbers.set(key, number)
     spanNumbers.set(spans, number)
     return number
@@ -31,7 +32,7 @@ export function wordMeasurer(): WordMeasurer {
     typefaces.set(typeface, face)
     const key = `${face} ${word} ${sizeMm} ${large} ${leastTextMm} ${syllableBreaks.join()} ${numberOf(spans)}`
     const found = known.get(key) ?? measureWord(request)
-    if (known.size >= MANY) known.clear()
+    if (known.size >= most) known.clear()
     known.set(key, found)
     return found
   }

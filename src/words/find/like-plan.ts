@@ -19,28 +19,44 @@ export interface PlanLikeness {
   readonly isOfItsLevel: (word: OfferedWord) => boolean
 }
 
+/** From the least to the most. */
+export interface PlanLevel {
+  readonly syllables: Range
+  readonly sounds: Range
+  readonly familiarity: Range
+}
+
+type Range = readonly [least: number, most: number]
+
 /**
  * The same level: as many syllables and sounds as the plan's words have, from the fewest to the most; no more familiar
  * than the most familiar of them, and no less than three quarters of them are. (Our own bounds.)
  */
-export function likePlan({ words, marks, familiarity }: PlanToMatch): PlanLikeness {
+export function likePlan({
+  words,
+  marks,
+  familiarity,
+}: PlanToMatch): PlanLikeness & { readonly level: PlanLevel } {
   const own = new Set(words.map(({ text }) => text.toLowerCase()))
-  const syllables = rangeOf(words.map(word => word.syllables.length))
-  const sounds = rangeOf(words.map(word => word.soundCount))
   const heard = words.map(({ text }) => familiarity(text)).filter(count => count > 0)
   const sorted = heard.toSorted((a, b) => a - b)
-  const [least, most] = [
-    sorted[Math.floor(sorted.length / 4)] ?? 0,
-    sorted.at(-1) ?? Number.POSITIVE_INFINITY,
-  ]
-  return {
-    marks,
-    isOfItsLevel: word =>
-      within(word.syllableCount, syllables) &&
-      within(word.soundCount, sounds) &&
-      within(word.familiarity, [least, most]) &&
-      !own.has(word.text),
+  const level = {
+    syllables: rangeOf(words.map(word => word.syllables.length)),
+    sounds: rangeOf(words.map(word => word.soundCount)),
+    familiarity: [
+      sorted[Math.floor(sorted.length / 4)] ?? 0,
+      sorted.at(-1) ?? Number.POSITIVE_INFINITY,
+    ] as const,
   }
+  return { marks, level, isOfItsLevel: word => isOfLevel(word, level) && !own.has(word.text) }
+}
+
+export function isOfLevel(word: OfferedWord, { syllables, sounds, familiarity }: PlanLevel): boolean {
+  return (
+    within(word.familiarity, familiarity) &&
+    within(word.syllableCount, syllables) &&
+    within(word.soundCount, sounds)
+  )
 }
 
 /** A plan that marks nothing asks for its level alone. */
@@ -75,10 +91,10 @@ export function shows(word: OfferedWord, target: LetterTarget): boolean {
   return inside.some(finding => place === undefined || finding.place === place)
 }
 
-function rangeOf(numbers: readonly number[]): readonly [least: number, most: number] {
+function rangeOf(numbers: readonly number[]): Range {
   return [Math.min(...numbers), Math.max(...numbers)]
 }
 
-function within(number: number, [least, most]: readonly [number, number]): boolean {
+function within(number: number, [least, most]: Range): boolean {
   return number >= least && number <= most
 }

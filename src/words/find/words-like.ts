@@ -3,7 +3,7 @@ import { keptOfLate } from '../../kept-of-late.js'
 import type { Lexicon } from '../lexicon/entry.js'
 import type { SortableWord } from '../sortable-word.js'
 import { isCandidate } from './find-words.js'
-import { likePlan } from './like-plan.js'
+import { isOfLevel, likePlan } from './like-plan.js'
 import type { OfferedWord } from './offered-word.js'
 
 export interface WordsLikeTask {
@@ -25,42 +25,67 @@ export function wordsLike({
   lexicon,
   readable,
 }: WordsLikeTask): () => Iterable<SortableWord> {
-  let fitting: readonly OfferedWord[] | undefined
+  let fitting: Iterable<OfferedWord> | undefined
   return function* () {
-    fitting ??= likeList(words, offered(), lexicon).filter(word => readable?.(word) !== false)
-    for (const { sortable } of fitting) yield sortable
+    fitting ??= likeList(words, offered(), lexicon)
+    for (const word of fitting) if (readable?.(word) !== false) yield word.sortable
   }
 }
 
-/** A list is gone through for several things of a week, and again while only marks change. */
-const LISTS_HELD = 3
+/** Lists of one level: of a list in which a word is another, most others are as easy and as hard as its words were. */
+const LEVELS_HELD = 3
 
 const chosenOfLate = new WeakMap<
   readonly OfferedWord[],
-  (list: string, choose: () => readonly OfferedWord[]) => readonly OfferedWord[]
+  (level: string, choose: () => Iterable<OfferedWord>) => Iterable<OfferedWord>
 >()
 
 function likeList(
   words: readonly SortableWord[],
   offered: readonly OfferedWord[],
   lexicon: Lexicon,
-): readonly OfferedWord[] {
-  const kept = chosenOfLate.get(offered) ?? keptOfLate(LISTS_HELD)
+): Iterable<OfferedWord> {
+  const kept = chosenOfLate.get(offered) ?? keptOfLate(LEVELS_HELD)
   chosenOfLate.set(offered, kept)
-  const shown = new Set(words.flatMap(word => word.patterns.map(({ pattern }) => pattern)))
-  const list = words.map(({ text, syllables, soundCount }) => [text, syllables.length, soundCount])
-  return kept(JSON.stringify([list, [...shown]]), () => {
-    const familiarity = (word: string) => lexicon.lookUp(word)?.familiarity ?? 0
-    const { isOfItsLevel } = likePlan({ words, marks: [], familiarity })
-    const wishes = { patterns: [...shown] }
-    const isPlain = (word: OfferedWord) => addedTo(word).every(pattern => shown.has(pattern))
-    return offered.filter(word => isOfItsLevel(word) && isCandidate(word, wishes) && isPlain(word))
-  })
+  const patterns = [...new Set(words.flatMap(word => word.patterns.map(({ pattern }) => pattern)))].sort()
+  const familiarity = (word: string) => lexicon.lookUp(word)?.familiarity ?? 0
+  const { level, isOfItsLevel } = likePlan({ words, marks: [], familiarity })
+  const shown = new Set(patterns)
+  const isPlain = (word: OfferedWord) => addedTo(word).every(pattern => shown.has(pattern))
+  const ofLevel = kept(JSON.stringify([level, patterns]), () =>
+    readAsFar(() =>
+      only(offered, word => isOfLevel(word, level) && isCandidate(word, { patterns }) && isPlain(word)),
+    ),
+  )
+  return { [Symbol.iterator]: () => only(ofLevel, isOfItsLevel) }
+}
+
+function* only<T>(all: Iterable<T>, fits: (one: T) => boolean): Generator<T, void> {
+  for (const one of all) if (fits(one)) yield one
+}
+
+/** Found only as far as somebody has read, and held so far: most who want words of twenty thousand want ten. */
+function readAsFar<T>(find: () => Iterator<T>): Iterable<T> {
+  const found: T[] = []
+  let finding: Iterator<T> | undefined
+  return {
+    *[Symbol.iterator]() {
+      for (let at = 0; ; at++) {
+        if (at === found.length) {
+          finding ??= find()
+          const next = finding.next()
+          if (next.done === true) return
+          found.push(next.value)
+        }
+        yield found[at]!
+      }
+    },
+  }
 }
 
 const knownAdded = new WeakMap<OfferedWord, readonly string[]>()
 
-/** What a word shows is read from afar, and a week's list is gone through anew for each word that changes. */
+/** What a word shows is read from afar, and a week's list is gone through anew for a word that changes its level. */
 function addedTo(word: OfferedWord): readonly string[] {
   const patterns =
     knownAdded.get(word) ?? word.findings.map(({ pattern }) => pattern).filter(pattern => added.test(pattern))
