@@ -1,5 +1,5 @@
-export { openDiskThread } from '../files/folder/open-disk-thread.js'
 export { pageOfTrouble, type Renewing, renewingPage } from '../files/proof/renewing-page.js'
+export { openWritingThread } from '../files/thread/open-writing-thread.js'
 export { collectSoonerWhileOpen } from '../pipeline/collect-sooner.js'
 export { type KeptWork, keepWork } from '../pipeline/kept-work.js'
 export { disk } from '../plan/disk/disk.js'

@@ -1,15 +1,15 @@
 import { type Problem, warningAt } from '../problems.js'
 import { type Discarding, discardSet } from './folder/discard-set.js'
-import { type DiskThread, DiskThreadEnded } from './folder/disk-thread.js'
 import { fileProblem } from './folder/file-problem.js'
 import type { FileSystem } from './folder/file-system.js'
 import type { WorkFolder } from './folder/work-folder.js'
+import { type WritingThread, WritingThreadEnded } from './thread/writing-thread.js'
 import type { KeptFiles } from './write-items.js'
 
 export interface Replaced {
   readonly work: Pick<WorkFolder, 'discarding'>
   readonly files: FileSystem
-  readonly disk: DiskThread | undefined
+  readonly thread: WritingThread | undefined
   readonly kept?: KeptFiles | undefined
 }
 
@@ -17,13 +17,13 @@ export interface Replaced {
 export async function discardReplaced({
   work: { discarding },
   files,
-  disk,
+  thread,
   kept,
 }: Replaced): Promise<readonly Problem[]> {
   try {
-    const moved = await (disk === undefined || kept === undefined
+    const moved = await (thread === undefined || kept === undefined
       ? discardSet(discarding, files)
-      : discardBeside(discarding, { disk, files, kept }))
+      : discardBeside(discarding, { thread, files, kept }))
     return moved.map(otherFileWarning)
   } catch (error) {
     return [notRemoved(error, discarding.folder, files)]
@@ -43,18 +43,22 @@ export async function stillThere(
 /** Nobody waits until the last file of the old set is removed, but the next run. */
 async function discardBeside(
   discarding: Discarding,
-  { disk, files, kept }: Pick<Replaced, 'files'> & { readonly disk: DiskThread; readonly kept: KeptFiles },
+  {
+    thread,
+    files,
+    kept,
+  }: Pick<Replaced, 'files'> & { readonly thread: WritingThread; readonly kept: KeptFiles },
 ): Promise<readonly string[]> {
   try {
-    const moved = await disk.setAside(discarding)
-    kept.removing = disk.removeFolder(discarding.gone).then(
+    const moved = await thread.setAside(discarding)
+    kept.removing = thread.removeFolder(discarding.gone).then(
       () => [],
       (error: unknown) =>
-        error instanceof DiskThreadEnded ? [] : [notRemoved(error, discarding.gone, files)],
+        error instanceof WritingThreadEnded ? [] : [notRemoved(error, discarding.gone, files)],
     )
     return moved
   } catch (error) {
-    if (!(error instanceof DiskThreadEnded)) throw error
+    if (!(error instanceof WritingThreadEnded)) throw error
     return discardSet(discarding, files)
   }
 }

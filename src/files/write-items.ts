@@ -1,7 +1,6 @@
 import { join } from 'node:path'
 import type { Problem } from '../problems.js'
 import type { Sheet } from '../sheets/sheet.js'
-import type { DiskThread } from './folder/disk-thread.js'
 import type { FileSystem } from './folder/file-system.js'
 import { type FilesOfLastRun, filesOfLastRun, type WriteFile } from './folder/files-of-last-run.js'
 import { runInTurn, type Task } from './folder/in-turn.js'
@@ -15,6 +14,7 @@ import { svgTexts } from './page/svg.js'
 import type { KeptPngs } from './png/kept-pngs.js'
 import { drawnSheet, type PrintedItem, type PrintedPlan, type PrintedSheet } from './printed-plan.js'
 import { drawProof, type ProofParts } from './proof/proof-parts.js'
+import type { WritingThread } from './thread/writing-thread.js'
 import { type FinishedPdf, noPdfs, type PlanPdfs } from './write-pdfs.js'
 
 export interface ItemWriting {
@@ -41,15 +41,15 @@ export interface ItemWriting {
 export interface KeptFiles {
   readonly looks: SheetLooks
   readonly lastRun: FilesOfLastRun
-  /** Does the disk's work where it is ready. */
-  readonly disk: DiskThread | undefined
+  /** Draws and writes files where it is ready. */
+  readonly thread: WritingThread | undefined
   pngs?: KeptPngs
   /** The set that the last run replaced is being removed: gives what the next run is to tell of that. */
   removing?: Promise<readonly Problem[]>
 }
 
-export function keptFiles(disk?: DiskThread): KeptFiles {
-  return { looks: sheetLooks(), lastRun: filesOfLastRun(), disk }
+export function keptFiles(thread?: WritingThread): KeptFiles {
+  return { looks: sheetLooks(), lastRun: filesOfLastRun(), thread }
 }
 
 /** What is known of the sheets that were written, when they are no longer held. */

@@ -4,7 +4,6 @@ import { hasErrors, type Outcome, type Problem } from '../problems.js'
 import { discardReplaced, stillThere } from './discard-replaced.js'
 import { anotherPlanWarning, type GoneFromSet, goneFromSet } from './folder/another-plan.js'
 import { carryOver } from './folder/carry-over.js'
-import { type DiskThread, DiskThreadEnded } from './folder/disk-thread.js'
 import { AnotherRunIsWriting, fileProblem } from './folder/file-problem.js'
 import { type FileSystem, machineFiles, systemCode } from './folder/file-system.js'
 import { type LockTimes, usualTimes } from './folder/folder-lock.js'
@@ -25,6 +24,7 @@ import { keptParts } from './proof/kept-parts.js'
 import type { PageFonts } from './proof/page-fonts.js'
 import { proofPageText } from './proof/proof-page.js'
 import { joinedParts } from './proof/proof-parts.js'
+import { type WritingThread, WritingThreadEnded } from './thread/writing-thread.js'
 import { type KeptFiles, type WrittenItems, writeItems } from './write-items.js'
 
 export interface WriteRequest {
@@ -72,31 +72,31 @@ export interface WrittenPlan {
  * go, so that a run which fails or is interrupted leaves the last good set as it was.
  */
 export async function writePlan(request: WriteRequest): Promise<Outcome<WrittenPlan>> {
-  const disk = request.kept?.disk
-  if (disk?.isReady())
+  const thread = request.kept?.thread
+  if (thread?.isReady())
     try {
-      return await writeOnce(request, disk)
+      return await writeOnce(request, thread)
     } catch (error) {
       // What it has done is not known, and all that was made for it is still at hand.
-      if (!(error instanceof DiskThreadEnded)) throw error
+      if (!(error instanceof WritingThreadEnded)) throw error
     }
   return writeOnce(request)
 }
 
-/** @param disk to do the disk's work beside this thread */
-async function writeOnce(request: WriteRequest, disk?: DiskThread): Promise<Outcome<WrittenPlan>> {
+/** @param thread to draw and write files beside this one */
+async function writeOnce(request: WriteRequest, thread?: WritingThread): Promise<Outcome<WrittenPlan>> {
   const folder = join(request.outFolder, request.printed.stem)
   const { outFolder, files = machineFiles, host = thisHost, lockTimes = usualTimes } = request
   const { stem } = request.printed
   const problems = itemNameProblems(request.printed, folder, files.kind)
   if (hasErrors(problems)) return failWith(problems)
   const patient = patientFiles(files, request.wait)
-  const setFiles = disk?.setFiles() ?? setFilesAtOnce(patient)
+  const setFiles = thread?.setFiles() ?? setFilesAtOnce(patient)
   let work: WorkFolder | undefined
   await request.kept?.removing
   try {
     work = await openWorkFolder({ outFolder, stem, host, files, patient, lockTimes })
-    return await writeAndSwap({ ...request, folder, work, files: patient, setFiles, disk })
+    return await writeAndSwap({ ...request, folder, work, files: patient, setFiles, thread })
   } catch (error) {
     return fail(fileProblem(error, folder, files.kind))
   } finally {
@@ -120,7 +120,7 @@ interface Writing extends WriteRequest {
   readonly work: WorkFolder
   readonly files: FileSystem
   readonly setFiles: SetFiles
-  readonly disk: DiskThread | undefined
+  readonly thread: WritingThread | undefined
 }
 
 async function writeAndSwap(request: Writing): Promise<Outcome<WrittenPlan>> {
@@ -223,7 +223,7 @@ async function completeSet(
   await setFiles.settle(work.building)
   await setFiles.done()
   request.kept?.lastRun.letGo()
-  request.disk?.letGo()
+  request.thread?.letGo()
   return succeed(manifest, problems)
 }
 

@@ -1,7 +1,7 @@
 import type { PageFace } from '../../layouts/layout.js'
-import type { DiskThread } from '../files/folder/disk-thread.js'
 import type { DecodedPicture } from '../files/page/decode-picture.js'
 import type { PlacedItem } from '../files/printed-plan.js'
+import type { WritingThread } from '../files/thread/writing-thread.js'
 import { type KeptFiles, keptFiles } from '../files/write-items.js'
 import type { FittedFaces } from '../pieces/faces/fit-faces.js'
 import { faceLayouter } from '../pieces/faces/lay-out-face.js'
@@ -52,9 +52,9 @@ export interface KeptWork extends WordStudying, Settling, Imposing {
   readonly endRun: () => void
 }
 
-/** @param disk does the disk's work of the runs, when it is ready */
-export function keepWork(disk?: DiskThread): KeptWork {
-  return workThat({ keepsWhatIsDrawn: true, disk })
+/** @param thread draws and writes the files of the runs, when it is ready */
+export function keepWork(thread?: WritingThread): KeptWork {
+  return workThat({ keepsWhatIsDrawn: true, thread })
 }
 
 /** For a run that nobody goes on with: what is drawn is the most of a plan, and is not held. */
@@ -64,10 +64,10 @@ export function workOfOneRun(): KeptWork {
 
 function workThat({
   keepsWhatIsDrawn,
-  disk,
+  thread,
 }: {
   readonly keepsWhatIsDrawn: boolean
-  readonly disk?: DiskThread | undefined
+  readonly thread?: WritingThread | undefined
 }): KeptWork {
   const identify = identities()
   const layouter = faceLayouter()
@@ -84,7 +84,7 @@ function workThat({
     layOut: layouter.layOut,
     measureWord: wordMeasurer(),
     knownPictures: new Map(),
-    ...(keepsWhatIsDrawn ? { files: keptFiles(disk) } : {}),
+    ...(keepsWhatIsDrawn ? { files: keptFiles(thread) } : {}),
     words,
     sets,
     pieces,

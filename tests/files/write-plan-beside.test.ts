@@ -2,15 +2,15 @@
 import { mkdirSync, readdirSync, readFileSync, statSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
-import type { DiskThread } from '../../src/files/folder/disk-thread.js'
-import { openDiskThread } from '../../src/files/folder/open-disk-thread.js'
+import { openWritingThread } from '../../src/files/thread/open-writing-thread.js'
+import type { WritingThread } from '../../src/files/thread/writing-thread.js'
 import { keptFiles } from '../../src/files/write-items.js'
 import { type WriteRequest, writePlan } from '../../src/files/write-plan.js'
 import { buildFolder } from '../../src/installation.js'
 import { folderWith } from '../pipeline/plan-folder.js'
-import { threadThat } from './folder/disk-thread-that.js'
 import { systemError, troubledFiles } from './folder/troubled-files.js'
 import { item, plan, sheet } from './marsh-sheets.js'
+import { threadThat } from './thread/thread-that.js'
 
 const blank = { pieces: [], cuts: [], furniture: [] }
 /** Two items, of which one is the same in every set. */
@@ -46,9 +46,9 @@ async function madeApart(title: string): Promise<Readonly<Record<string, string>
   return contentsOf(join(out, 'marsh'))
 }
 
-let thread: DiskThread
+let thread: WritingThread
 beforeAll(async () => {
-  thread = openDiskThread()
+  thread = openWritingThread()
   thread.start()
   while (!thread.isReady()) await new Promise(done => setTimeout(done, 1))
 })
@@ -111,7 +111,7 @@ describe('an old set that cannot be removed', () => {
     const holding = (path: string): void => {
       if (path.endsWith('.gone') && isHeld(run)) throw systemError('EBUSY', 'rmdir')
     }
-    const held: DiskThread = {
+    const held: WritingThread = {
       ...thread,
       removeFolder: async path => {
         holding(path)
@@ -149,7 +149,7 @@ describe('a thread that ends', () => {
     for (let tasks = 0, dies = true; dies; tasks++) {
       const out = folderWith({})
       const dying = await threadThat(
-        `await import(${JSON.stringify(join(buildFolder, 'src/files/folder/disk-worker.js'))})
+        `await import(${JSON.stringify(join(buildFolder, 'src/files/thread/thread-worker.js'))})
         let left = ${tasks}
         parentPort.on('message', () => left-- > 0 || process.exit())`,
       )

@@ -81,7 +81,7 @@ const started = [
   '.build/src/start.cjs',
   '.build/command/cli.cjs',
   '.build/command/shaper.cjs',
-  '.build/src/files/folder/disk-worker.js',
+  '.build/src/files/thread/thread-worker.js',
   '.build/desk/page.js',
 ]
 

@@ -2,7 +2,7 @@
 import { resolve } from 'node:path'
 import type { Watching } from '../../door/make.js'
 import type { FileAccess } from '../../door/plans.js'
-import { collectSoonerWhileOpen, disk, type KeptWork, keepWork, openDiskThread } from '../../door/watch.js'
+import { collectSoonerWhileOpen, disk, type KeptWork, keepWork, openWritingThread } from '../../door/watch.js'
 import type { CommandResult } from '../command-result.js'
 import { areAtRest, areChanged, type FilesRead, noted, untilChanged } from './files-read.js'
 import { type ProofServer, serveProofs } from './proof-server.js'
@@ -35,11 +35,11 @@ const endedWell: CommandResult = { output: 'Watching has ended.', problems: '', 
 export async function watchPlans({ plans, make, tell, signal }: PlansToWatch): Promise<CommandResult> {
   collectSoonerWhileOpen()
   const server = await serveProofs()
-  const diskThread = openDiskThread()
-  diskThread.start()
+  const writingThread = openWritingThread()
+  writingThread.start()
   const around = { make, tell, server, signal }
   try {
-    const watched = plans.map((plan): Watched => ({ plan, kept: keepWork(diskThread), read: undefined }))
+    const watched = plans.map((plan): Watched => ({ plan, kept: keepWork(writingThread), read: undefined }))
     const makeAgain = async (index: number): Promise<void> => {
       const each = watched[index]!
       watched[index] = { ...each, read: await makeOnce(each, around) }
@@ -68,7 +68,7 @@ export async function watchPlans({ plans, make, tell, signal }: PlansToWatch): P
     }
   } finally {
     server.close()
-    await diskThread.end()
+    await writingThread.end()
   }
 }
 

@@ -1,17 +1,17 @@
 import { Worker } from 'node:worker_threads'
-import type { DiskAnswer, DiskStep, DiskSteps, StepResult } from './disk-steps.js'
-import { DiskThreadEnded } from './disk-thread.js'
 import { errorOf } from './step-failure.js'
+import type { StepResult, WritingAnswer, WritingStep, WritingSteps } from './writing-steps.js'
+import { WritingThreadEnded } from './writing-thread.js'
 
 /** How steps reach the thread that takes them, and how its answers come back. */
-export interface DiskChannel {
+export interface ThreadChannel {
   readonly start: () => void
   readonly isReady: () => boolean
   /**
    * Resolved when the steps are taken; rejected with what went wrong with one, behind which none is taken.
    * @param each told what each gave, by its place among them
    */
-  readonly post: (steps: DiskSteps, each: (result: StepResult, index: number) => void) => Promise<void>
+  readonly post: (steps: WritingSteps, each: (result: StepResult, index: number) => void) => Promise<void>
   readonly isAnswerDue: () => boolean
   /** Resolved when the next answer is there, or none will come. */
   readonly nextAnswer: () => Promise<void>
@@ -21,19 +21,19 @@ export interface DiskChannel {
 
 /** Steps that were handed over. */
 interface Posted {
-  readonly answered: (answer: DiskAnswer) => void
+  readonly answered: (answer: WritingAnswer) => void
   readonly ended: () => void
 }
 
 /** @param module what runs in the thread, and @param memory what both threads share */
-export function diskChannel(module: string, memory: SharedArrayBuffer): DiskChannel {
+export function threadChannel(module: string, memory: SharedArrayBuffer): ThreadChannel {
   let worker: Worker | undefined
   let state: 'not started' | 'starting' | 'ready' | 'ended' = 'not started'
   /** They are answered in their order. */
   const posted: Posted[] = []
   let waiting: (() => void)[] = []
 
-  function heard(answer: DiskAnswer | 'ready'): void {
+  function heard(answer: WritingAnswer | 'ready'): void {
     if (answer === 'ready') state = 'ready'
     else {
       posted.shift()?.answered(answer)
@@ -72,7 +72,7 @@ export function diskChannel(module: string, memory: SharedArrayBuffer): DiskChan
     isReady: () => state === 'ready',
     post: (steps, each) =>
       new Promise((done, failed) => {
-        if (state !== 'ready' || worker === undefined) return failed(new DiskThreadEnded())
+        if (state !== 'ready' || worker === undefined) return failed(new WritingThreadEnded())
         // The program goes on as long as something is under way here, and no longer.
         if (posted.length === 0) worker.ref()
         posted.push({
@@ -81,7 +81,7 @@ export function diskChannel(module: string, memory: SharedArrayBuffer): DiskChan
             if (failure === undefined) done()
             else failed(errorOf(failure))
           },
-          ended: () => failed(new DiskThreadEnded()),
+          ended: () => failed(new WritingThreadEnded()),
         })
         worker.postMessage(steps, steps.steps.flatMap(memoryOf))
       }),
@@ -96,6 +96,6 @@ export function diskChannel(module: string, memory: SharedArrayBuffer): DiskChan
 }
 
 /** It goes over as it is, and is not copied. */
-function memoryOf(step: DiskStep): readonly ArrayBuffer[] {
+function memoryOf(step: WritingStep): readonly ArrayBuffer[] {
   return step.kind === 'draw' ? [step.page.drawings.buffer] : []
 }

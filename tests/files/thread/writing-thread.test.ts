@@ -3,33 +3,33 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import sharp from 'sharp'
 import { afterAll, beforeAll, describe, expect, it, onTestFinished } from 'vitest'
-import { type DiskThread, DiskThreadEnded } from '../../../src/files/folder/disk-thread.js'
 import { fileProblem, UnreadablePicture } from '../../../src/files/folder/file-problem.js'
 import { machineFiles, systemCode } from '../../../src/files/folder/file-system.js'
-import { openDiskThread } from '../../../src/files/folder/open-disk-thread.js'
 import {
   type LeftFile,
   type PictureToDraw,
   type SetFiles,
   setFilesAtOnce,
 } from '../../../src/files/folder/set-files.js'
-import { PART_BYTES } from '../../../src/files/folder/shared-parts.js'
 import type { Contents } from '../../../src/files/folder/write-file.js'
 import { type PageShapes, pageShapes } from '../../../src/files/page/page-shapes.js'
 import { createPngWriter } from '../../../src/files/png/png-writer.js'
+import { openWritingThread } from '../../../src/files/thread/open-writing-thread.js'
+import { PART_BYTES } from '../../../src/files/thread/shared-parts.js'
+import { type WritingThread, WritingThreadEnded } from '../../../src/files/thread/writing-thread.js'
 import type { ImageShape } from '../../../src/pieces/piece.js'
 import { art, sheet } from '../marsh-sheets.js'
-import { threadThat } from './disk-thread-that.js'
+import { threadThat } from './thread-that.js'
 
-let thread: DiskThread
+let thread: WritingThread
 beforeAll(async () => {
-  thread = openDiskThread({ partCount: 3 })
+  thread = openWritingThread({ partCount: 3 })
   thread.start()
   await ready(thread)
 })
 afterAll(() => thread.end())
 
-async function ready({ isReady }: DiskThread): Promise<void> {
+async function ready({ isReady }: WritingThread): Promise<void> {
   while (!isReady()) await new Promise(done => setTimeout(done, 1))
 }
 
@@ -167,7 +167,7 @@ describe('pages that another thread draws', async () => {
   })
 
   it('are drawn with shapes that stood first on pages of a run that failed', async () => {
-    const other = openDiskThread()
+    const other = openWritingThread()
     onTestFinished(() => other.end())
     other.start()
     await ready(other)
@@ -208,7 +208,7 @@ describe('pages that another thread draws', async () => {
     await new Promise(done => setTimeout(done, 50))
     expect(begun).toBe(64)
     writeFileSync(goes, '')
-    await expect(drawing).rejects.toThrow(DiskThreadEnded)
+    await expect(drawing).rejects.toThrow(WritingThreadEnded)
   })
 
   it('tell of a picture that cannot be read as it is told here', async () => {
@@ -283,7 +283,7 @@ describe('a disk that is slower than what makes files', () => {
     await new Promise(done => setTimeout(done, 20))
     expect(begun).toBe(2)
     writeFileSync(goes, '')
-    await expect(writing).rejects.toThrow(DiskThreadEnded)
+    await expect(writing).rejects.toThrow(WritingThreadEnded)
   })
 })
 
@@ -292,14 +292,14 @@ describe('a thread that is gone', () => {
     const dying = await threadThat("parentPort.on('message', () => process.exit())")
     const files = dying.setFiles()
     await files.write('/nowhere/reed.svg', 'reed')
-    await expect(files.done()).rejects.toThrow(DiskThreadEnded)
+    await expect(files.done()).rejects.toThrow(WritingThreadEnded)
     expect(dying.isReady()).toBe(false)
-    await expect(dying.removeFolder('/nowhere')).rejects.toThrow(DiskThreadEnded)
+    await expect(dying.removeFolder('/nowhere')).rejects.toThrow(WritingThreadEnded)
     await dying.end()
   })
 
   it('or cannot be started is never ready', async () => {
-    const none = openDiskThread({ module: join(emptyFolder(), 'no-such-module.js') })
+    const none = openWritingThread({ module: join(emptyFolder(), 'no-such-module.js') })
     none.start()
     await new Promise(done => setTimeout(done, 100))
     expect(none.isReady()).toBe(false)

@@ -1,16 +1,17 @@
 /** What is asked of the thread that does a disk's work, and what it answers: plain data, which threads can pass on. */
+
+import { type Discarding, setAside } from '../folder/discard-set.js'
+import { type FileSystem, machineFiles } from '../folder/file-system.js'
+import { patientFiles } from '../folder/patient-files.js'
+import { type LeftFile, setFilesAtOnce } from '../folder/set-files.js'
+import { writeAtOnce } from '../folder/write-file.js'
 import { type PackedPage, type PageUnpacking, pageUnpacking } from '../page/packed-page.js'
 import type { PageShapes } from '../page/page-shapes.js'
 import { type KeptPngs, keptPngs } from '../png/kept-pngs.js'
-import { type Discarding, setAside } from './discard-set.js'
-import { type FileSystem, machineFiles } from './file-system.js'
-import { patientFiles } from './patient-files.js'
-import { type LeftFile, setFilesAtOnce } from './set-files.js'
 import { bytesOfPart } from './shared-parts.js'
 import { failureOf, type StepFailure } from './step-failure.js'
-import { writeAtOnce } from './write-file.js'
 
-export type DiskStep =
+export type WritingStep =
   | { readonly kind: 'make folder'; readonly path: string }
   | {
       readonly kind: 'write'
@@ -36,10 +37,10 @@ export type DiskStep =
   | { readonly kind: 'remove folder'; readonly path: string }
 
 /** Steps that follow one another. */
-export interface DiskSteps {
+export interface WritingSteps {
   /** After a step that failed no other of the same run is taken. */
   readonly run: number
-  readonly steps: readonly DiskStep[]
+  readonly steps: readonly WritingStep[]
 }
 
 /** What a step gives. */
@@ -49,7 +50,7 @@ export interface StepResult {
   readonly moved?: readonly string[]
 }
 
-export interface DiskAnswer {
+export interface WritingAnswer {
   /** Of the steps that were taken, in their order. */
   readonly results: readonly StepResult[]
   /** Of the step behind those. */
@@ -60,7 +61,7 @@ export interface DiskAnswer {
 export function stepTaker(
   memory: SharedArrayBuffer,
   files: FileSystem = machineFiles,
-): (steps: DiskSteps) => Promise<DiskAnswer> {
+): (steps: WritingSteps) => Promise<WritingAnswer> {
   const taking = { memory, files, patient: patientFiles(files), pages: pageUnpacking(), pngs: keptPngs() }
   let failed: number | undefined
   return async ({ run, steps }) => {
@@ -90,8 +91,8 @@ interface Taking {
 }
 
 type UnpackedStep =
-  | Exclude<DiskStep, { readonly kind: 'draw' }>
-  | (Omit<Extract<DiskStep, { readonly kind: 'draw' }>, 'page'> & { readonly page: PageShapes })
+  | Exclude<WritingStep, { readonly kind: 'draw' }>
+  | (Omit<Extract<WritingStep, { readonly kind: 'draw' }>, 'page'> & { readonly page: PageShapes })
 
 async function taken(
   step: UnpackedStep,

@@ -1,9 +1,9 @@
+import type { PictureToDraw, SetFiles, WhenLeft } from '../folder/set-files.js'
+import { type Contents, MOST_BYTES_OF_SIGN } from '../folder/write-file.js'
 import type { PagePacking } from '../page/packed-page.js'
-import type { DiskChannel } from './disk-channel.js'
-import type { DiskStep, StepResult } from './disk-steps.js'
-import type { PictureToDraw, SetFiles, WhenLeft } from './set-files.js'
 import { bytesOfPart, PART_BYTES } from './shared-parts.js'
-import { type Contents, MOST_BYTES_OF_SIGN } from './write-file.js'
+import type { ThreadChannel } from './thread-channel.js'
+import type { StepResult, WritingStep } from './writing-steps.js'
 
 /** As soon as so many steps are there, they are handed over. */
 const STEPS_AT_ONCE = 8
@@ -11,7 +11,7 @@ const STEPS_AT_ONCE = 8
 const MOST_PAGES = 64
 
 export interface HandingOver {
-  readonly channel: DiskChannel
+  readonly channel: ThreadChannel
   readonly run: number
   /** What is written is put here, in parts, and read from here by the thread. */
   readonly memory: SharedArrayBuffer
@@ -21,7 +21,7 @@ export interface HandingOver {
 }
 
 interface StepToTake {
-  readonly step: DiskStep
+  readonly step: WritingStep
   readonly whenLeft?: WhenLeft | undefined
 }
 
@@ -57,7 +57,7 @@ export function filesByThread({ channel, run, memory, freeParts, packing }: Hand
     if (failure !== undefined) throw failure
   }
 
-  async function ask(step: DiskStep, whenLeft?: WhenLeft): Promise<void> {
+  async function ask(step: WritingStep, whenLeft?: WhenLeft): Promise<void> {
     steps.push({ step, whenLeft })
     if (steps.length < STEPS_AT_ONCE) return
     handOver()

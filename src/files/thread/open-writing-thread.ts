@@ -1,35 +1,35 @@
 import { join } from 'node:path'
 import { buildFolder } from '../../installation.js'
 import { pagePacking } from '../page/packed-page.js'
-import { diskChannel } from './disk-channel.js'
-import type { DiskStep, StepResult } from './disk-steps.js'
-import type { DiskThread } from './disk-thread.js'
 import { filesByThread } from './files-by-thread.js'
 import { PART_BYTES } from './shared-parts.js'
+import { threadChannel } from './thread-channel.js'
+import type { StepResult, WritingStep } from './writing-steps.js'
+import type { WritingThread } from './writing-thread.js'
 
-export interface DiskThreadRequest {
+export interface WritingThreadRequest {
   /** The module that runs in it: the compiled one, which stands beside the bundled command too. */
   readonly module?: string
   /** So many parts of files may wait for the disk; more do not come to be before. */
   readonly partCount?: number
 }
 
-const usualModule = join(buildFolder, 'src/files/folder/disk-worker.js')
+const usualModule = join(buildFolder, 'src/files/thread/thread-worker.js')
 
 /** 8 MB, of which no more is taken than ever waits at once: the parts used last are used next. */
 const PARTS = 64
 
-export function openDiskThread({
+export function openWritingThread({
   module = usualModule,
   partCount = PARTS,
-}: DiskThreadRequest = {}): DiskThread {
+}: WritingThreadRequest = {}): WritingThread {
   const memory = new SharedArrayBuffer(partCount * PART_BYTES)
   const freeParts = Array.from({ length: partCount }, (_, part) => partCount - 1 - part)
-  const channel = diskChannel(module, memory)
+  const channel = threadChannel(module, memory)
   const packing = pagePacking()
   let runs = 0
 
-  async function taken(step: DiskStep): Promise<StepResult> {
+  async function taken(step: WritingStep): Promise<StepResult> {
     let given: StepResult = {}
     await channel.post({ run: ++runs, steps: [step] }, result => {
       given = result

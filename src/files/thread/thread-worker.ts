@@ -1,11 +1,11 @@
-/** What runs in the thread that does a disk's work: `disk-channel.ts` starts it. */
+/** What runs in the thread that draws and writes files: `thread-channel.ts` starts it. */
 import { parentPort, workerData } from 'node:worker_threads'
-import { type DiskSteps, stepTaker } from './disk-steps.js'
+import { stepTaker, type WritingSteps } from './writing-steps.js'
 
 const take = stepTaker(workerData)
 let before = Promise.resolve()
 
-parentPort?.on('message', (steps: DiskSteps) => {
+parentPort?.on('message', (steps: WritingSteps) => {
   before = before.then(async () => parentPort?.postMessage(await take(steps)))
 })
 parentPort?.postMessage('ready')
