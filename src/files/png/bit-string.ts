@@ -3,25 +3,25 @@ export interface BitString {
   /** At most 32 bits, in the lowest ones of a number that has no others. */
   readonly put: (bits: number, count: number) => void
   /** Bits that lie in words, from the lowest of the first one on; none stand behind the last. */
-  readonly append: (words: Uint32Array, from: number, count: number) => void
+  readonly append: (words: Int32Array, from: number, count: number) => void
   /** Goes on with the next whole word, and tells which one that is. */
   readonly nextWord: () => number
   /** How many were put since the beginning, the rest of whole words among them. */
   readonly length: () => number
-  /** The words so far; they are of this string, and others once it goes on. */
-  readonly words: () => Uint32Array
+  /** The words so far; they are of this string, and others once it goes on. With a sign they are numbers that need no memory of their own. */
+  readonly words: () => Int32Array
   readonly clear: () => void
 }
 
 export function bitString(): BitString {
-  let words = new Uint32Array(1 << 12)
+  let words = new Int32Array(1 << 12)
   let at = 0
   let held = 0
   let filled = 0
 
   function makeRoom(more: number): void {
     if (at + more < words.length) return
-    const larger = new Uint32Array(Math.max(words.length * 2, at + more + 1))
+    const larger = new Int32Array(Math.max(words.length * 2, at + more + 1))
     larger.set(words)
     words = larger
   }
@@ -38,7 +38,7 @@ export function bitString(): BitString {
     filled += count - 32
   }
 
-  function append(from: Uint32Array, start: number, count: number): void {
+  function append(from: Int32Array, start: number, count: number): void {
     makeRoom((count >> 5) + 2)
     const whole = start + (count >> 5)
     const into = words

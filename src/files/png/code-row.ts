@@ -4,13 +4,13 @@ import { putByte, putRepeats } from './shared-code.js'
 /** Rows of pixels, of which each begins at a multiple of four bytes. */
 export interface RowsOfBytes {
   readonly bytes: Uint8Array
-  /** The same memory, four bytes at a time. */
-  readonly words: Uint32Array
+  /** The same memory, four bytes at a time: numbers that need no memory of their own, which four white pixels read without a sign would. */
+  readonly words: Int32Array
   readonly stride: number
 }
 
 export function rowsOfBytes(bytes: Uint8Array, stride: number): RowsOfBytes {
-  return { bytes, words: new Uint32Array(bytes.buffer, bytes.byteOffset, bytes.byteLength >> 2), stride }
+  return { bytes, words: new Int32Array(bytes.buffer, bytes.byteOffset, bytes.byteLength >> 2), stride }
 }
 
 /**
@@ -27,7 +27,8 @@ export function codeRow(
   to: number,
   sums: Float64Array,
 ): void {
-  let [sum, ofSums] = [sums[0]!, sums[1]!]
+  let sum = sums[0]!
+  let ofSums = sums[1]!
   const end = row + to
   for (let at = row + from; at < end; ) {
     const begin = at
@@ -47,7 +48,7 @@ export function codeRow(
 /** Where the row is first another than the one above. */
 export function sameUntil(
   bytes: Uint8Array,
-  words: Uint32Array,
+  words: Int32Array,
   from: number,
   end: number,
   stride: number,

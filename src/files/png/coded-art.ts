@@ -1,5 +1,6 @@
 import { blankPage, paintSprite } from '../raster/compose.js'
-import type { PlacedSprites } from '../raster/raster.js'
+import type { PlacedSprite, PlacedSprites } from '../raster/raster.js'
+import { runNumbers } from '../raster/sprite.js'
 import { type BitString, bitString } from './bit-string.js'
 import { codeRow, type RowsOfBytes, rowsOfBytes, sameUntil } from './code-row.js'
 import { joinSpans, spansOf } from './ink-spans.js'
@@ -23,7 +24,7 @@ export interface CodedArt {
   readonly firsts: Int32Array
   /** `stretchNumbers` for each. */
   readonly stretches: Int32Array
-  readonly words: Uint32Array
+  readonly words: Int32Array
   /** What is taken by ink that goes on as it was in the row above, as an upright line does: `standingNumbers` for each. */
   readonly standing: Int32Array
 }
@@ -44,6 +45,26 @@ let memory: Uint8Array = new Uint8Array(0)
 
 /** Shapes painted one over the other, each so far from the art's origin; undefined where none has ink. */
 export function codeArt(sprites: PlacedSprites, channels: 1 | 3): CodedArt | undefined {
+  const first = sprites[0]!
+  const isUpright =
+    sprites.length === 1 && first.sprite.rowsAlike === true && first.sprite.runs.length > 2 * runNumbers
+  return isUpright ? codeUpright(first, channels) : codeSprites(sprites, channels)
+}
+
+/** It is coded as two rows: the second is as all below it are. */
+function codeUpright({ sprite, x, y }: PlacedSprite, channels: 1 | 3): CodedArt | undefined {
+  const twoRows = { ...sprite, runs: sprite.runs.subarray(0, 2 * runNumbers) }
+  const low = codeSprites([{ sprite: twoRows, x, y }], channels)
+  if (low === undefined) return undefined
+  const more = sprite.runs.length / runNumbers - 2
+  const firsts = new Int32Array(low.firsts.length + more).fill(low.firsts[1]!, 1)
+  firsts[firsts.length - 1] = low.firsts.at(-1)!
+  const standing = low.standing.slice()
+  standing[standing.length - 1]! += more
+  return { ...low, rows: low.rows + more, firsts, standing }
+}
+
+function codeSprites(sprites: PlacedSprites, channels: 1 | 3): CodedArt | undefined {
   const spans = spansOf(sprites)
   if (spans === undefined) return undefined
   const { left, right, top, bottom } = spans

@@ -12,7 +12,7 @@ export function packRows({ bytes, widthPx, heightPx, channels }: Pixels, packer:
   const rowLength = widthPx * channels
   const stride = rowBytes(widthPx, channels)
   const rows = Buffer.from(bytes.buffer, bytes.byteOffset, bytes.byteLength)
-  const words = new Uint32Array(bytes.buffer, bytes.byteOffset, bytes.byteLength / 4)
+  const words = new Int32Array(bytes.buffer, bytes.byteOffset, bytes.byteLength / 4)
   for (let y = 0; y < heightPx; y++) {
     const row = y * stride
     let value = filterTypeUp

@@ -45,8 +45,8 @@ export function putNoughts(into: BitString, count: number): void {
 
 /** A row at 300 DPI has fewer; their codes have no more than 64 bits. */
 const MOST_KEPT = 4095
-const lowNoughts = new Uint32Array(MOST_KEPT + 1)
-const highNoughts = new Uint32Array(MOST_KEPT + 1)
+const lowNoughts = new Int32Array(MOST_KEPT + 1)
+const highNoughts = new Int32Array(MOST_KEPT + 1)
 const noughtLengths = new Uint8Array(MOST_KEPT + 1)
 const noughts = bitString()
 
@@ -73,7 +73,7 @@ export function putRepeats(into: BitString, byte: number, times: number): void {
 }
 
 /** For each length of a repeat all its bits, that of its distance among them, which is a nought. */
-const repeatCodes = new Uint32Array(LONGEST_REPEAT + 1)
+const repeatCodes = new Int32Array(LONGEST_REPEAT + 1)
 const repeatLengths = new Uint8Array(LONGEST_REPEAT + 1)
 for (let times = SHORTEST_REPEAT; times <= LONGEST_REPEAT; times++) {
   const symbol = repeatSymbols[times]!
@@ -83,7 +83,7 @@ for (let times = SHORTEST_REPEAT; times <= LONGEST_REPEAT; times++) {
 
 /** A white row is ten of the longest repeats, one after the other: as many as 32 bits hold are put at once. */
 const MOST_AT_ONCE = Math.floor(32 / repeatLengths[LONGEST_REPEAT]!)
-const wholeCodes = new Uint32Array(MOST_AT_ONCE + 1)
+const wholeCodes = new Int32Array(MOST_AT_ONCE + 1)
 for (let count = 1; count <= MOST_AT_ONCE; count++)
   wholeCodes[count] =
     (wholeCodes[count - 1]! << repeatLengths[LONGEST_REPEAT]!) | repeatCodes[LONGEST_REPEAT]!

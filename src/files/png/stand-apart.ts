@@ -77,13 +77,16 @@ function boundsOf(sprite: Sprite): InkBounds | undefined {
 }
 
 /** Runs come row by row, and in a row from left to right. */
-function measured({ runs }: Sprite): InkBounds | undefined {
+function measured({ runs, rowsAlike }: Sprite): InkBounds | undefined {
   if (runs.length === 0) return undefined
+  const top = runs[0]!
+  const bottom = runs[runs.length - runNumbers]! + 1
+  if (rowsAlike === true) return { left: runs[1]!, top, right: runs[1]! + runs[2]!, bottom }
   let left = Infinity
   let right = -Infinity
   for (let run = 0; run < runs.length; run += runNumbers) {
     if (runs[run + 1]! < left) left = runs[run + 1]!
     if (runs[run + 1]! + runs[run + 2]! > right) right = runs[run + 1]! + runs[run + 2]!
   }
-  return { left, top: runs[0]!, right, bottom: runs[runs.length - runNumbers]! + 1 }
+  return { left, top, right, bottom }
 }

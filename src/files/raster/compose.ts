@@ -42,8 +42,8 @@ function paintGreyRun(
 ): void {
   if (solid) page.fill(color[from]!, to, to + length)
   else
-    for (let index = 0; index < length; index++)
-      page[to + index] = color[from + index]! + seenThrough(page[to + index]!, opacity[from + index]!)
+    for (let at = to, pixel = from; at < to + length; at++, pixel++)
+      page[at] = color[pixel]! + seenThrough(page[at]!, opacity[pixel]!)
 }
 
 function paintColorRun(

@@ -14,6 +14,10 @@ export function rectangleSprites(): (widthPx: number, heightPx: number, grey: nu
 function rectangleSprite(widthPx: number, heightPx: number, grey: number): Sprite {
   const rows = widthPx > 0 ? Math.max(0, heightPx) : 0
   const runs = new Int32Array(rows * runNumbers)
-  for (let row = 0; row < rows; row++) runs.set([row, 0, widthPx, 0, 1], row * runNumbers)
-  return { channels: 1, runs, opacity: Uint8Array.of(255), color: Uint8Array.of(grey) }
+  for (let row = 0, run = 0; row < rows; row++, run += runNumbers) {
+    runs[run] = row
+    runs[run + 2] = widthPx
+    runs[run + 4] = 1
+  }
+  return { channels: 1, runs, opacity: Uint8Array.of(255), color: Uint8Array.of(grey), rowsAlike: true }
 }

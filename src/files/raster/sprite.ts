@@ -14,6 +14,8 @@ export interface Sprite {
   readonly opacity: Uint8Array
   /** Colour of the pixels that are kept, `channels` bytes each. */
   readonly color: Uint8Array
+  /** Where each row has one run, which is the same as that of the row above: an upright line is thousands of rows high. */
+  readonly rowsAlike?: boolean
 }
 
 export const runNumbers = 5
@@ -43,9 +45,12 @@ let gatheredRuns = new Int32Array(2 ** 12)
 export function spriteFromPixels({ rgba, widthPx, heightPx, left, top }: DrawnPixels): Sprite {
   // Whole pixels can be read as words only from an address divisible by four.
   const aligned = rgba.byteOffset % 4 === 0 ? rgba : new Uint8Array(rgba)
-  const words = new Uint32Array(aligned.buffer, aligned.byteOffset, aligned.length / 4)
-  let [kept, runs] = [keptPixels, gatheredRuns]
-  let [keptEnd, runsEnd] = [0, 0]
+  // With a sign: numbers that need no memory of their own.
+  const words = new Int32Array(aligned.buffer, aligned.byteOffset, aligned.length / 4)
+  let kept = keptPixels
+  let runs = gatheredRuns
+  let keptEnd = 0
+  let runsEnd = 0
   for (let y = 0; y < heightPx; y++) {
     // A row has no more runs than every other pixel.
     kept = withRoom(kept, keptEnd, widthPx)
@@ -88,10 +93,14 @@ function spriteOfPixels(rgba: Uint8Array, kept: Int32Array, runs: Int32Array): S
   for (let to = 0; to < kept.length; to++) {
     const from = kept[to]! * 4
     const opaque = rgba[from + 3]!
+    const red = rgba[from]!
     opacity[to] = opaque
     // Never above its opacity: see below.
-    grey[to] = Math.min(opaque, rgba[from]!)
-    if (grey[to] !== Math.min(opaque, rgba[from + 1]!) || grey[to] !== Math.min(opaque, rgba[from + 2]!))
+    grey[to] = Math.min(opaque, red)
+    if (
+      (rgba[from + 1] !== red || rgba[from + 2] !== red) &&
+      (grey[to] !== Math.min(opaque, rgba[from + 1]!) || grey[to] !== Math.min(opaque, rgba[from + 2]!))
+    )
       isGrey = false
   }
   return isGrey
@@ -112,20 +121,24 @@ function coloursOf(rgba: Uint8Array, kept: Int32Array): Uint8Array {
 }
 
 /** Pixels wholly transparent are all noughts, their colour being premultiplied. */
-function blankLength(words: Uint32Array, from: number, most: number): number {
-  let length = 0
-  while (length < most && words[from + length] === 0) length++
-  return length
+function blankLength(words: Int32Array, from: number, most: number): number {
+  let at = from
+  const end = from + most
+  while (at + 3 < end && (words[at]! | words[at + 1]! | words[at + 2]! | words[at + 3]!) === 0) at += 4
+  while (at < end && words[at] === 0) at++
+  return at - from
 }
 
-function sameLength(words: Uint32Array, from: number, most: number): number {
-  let length = 1
-  while (length < most && words[from + length] === words[from]) length++
-  return length
+function sameLength(words: Int32Array, from: number, most: number): number {
+  let at = from + 1
+  const end = from + most
+  const word = words[from]
+  while (at < end && words[at] === word) at++
+  return at - from
 }
 
 /** To the end of the ink, or to where a long run of one opaque colour begins. */
-function mixedLength(words: Uint32Array, rgba: Uint8Array, from: number, most: number): number {
+function mixedLength(words: Int32Array, rgba: Uint8Array, from: number, most: number): number {
   let length = 1
   while (length < most && words[from + length] !== 0) {
     const same = sameLength(words, from + length, most - length)
