@@ -7,6 +7,8 @@ export interface PlacedLetters {
   readonly sizeMm: number
   readonly xMm: number
   readonly yMm: number
+  /** Where the outline was written before it was moved: its numbers, which were rounded then, were rounded again. */
+  readonly moved?: true
 }
 
 /**
@@ -29,5 +31,7 @@ export function lettersOf(shape: PathShape): PlacedLetters | undefined {
 export function withLettersOf(other: PathShape, shape: PathShape, xMm = 0, yMm = 0): PathShape {
   const letters = lettersOf(other)
   if (letters === undefined) return shape
-  return fromLetters(shape, { ...letters, xMm: letters.xMm + xMm, yMm: letters.yMm + yMm })
+  const isMoved = xMm !== 0 || yMm !== 0
+  const moved = { ...letters, xMm: letters.xMm + xMm, yMm: letters.yMm + yMm }
+  return fromLetters(shape, isMoved ? { ...moved, moved: true } : moved)
 }
