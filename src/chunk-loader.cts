@@ -86,7 +86,7 @@ function textOf(bytes: Buffer): string {
   return bytes.toString(buffer.isAscii(bytes) ? 'latin1' : 'utf8')
 }
 
-const asV8HasThem = ['--heap-growing-percent=0', '--semi-space-growth-factor=2']
+const asV8HasThem = ['--heap-growing-percent=0', '--semi-space-growth-factor=2', '--parallel-scavenge']
 
 /** Where what this V8 compiles of a chunk is kept. */
 function cacheFile(filename: string): string {

@@ -19,10 +19,10 @@ const calledOften = ['--invocation-count-for-turbofan=9000', '--wasm-tiering-bud
 /** satori's layout is one function of twenty thousand bytes, which takes a tenth of a second to compile; ours have at most three. */
 const noneOfTheLargest = '--max-optimized-bytecode-size=8000'
 
-/** Until much is made (`collect-sooner.ts`). */
-const littleThatIsNew = '--semi-space-growth-factor=1'
+/** Until much is made (`collect-sooner.ts`). A megabyte is looked through before another thread is awake to help. */
+const littleThatIsNew = ['--semi-space-growth-factor=1', '--no-parallel-scavenge']
 
-const always = [...littleInlined, ...oftenRead, noneOfTheLargest, littleThatIsNew]
+const always = [...littleInlined, ...oftenRead, noneOfTheLargest, ...littleThatIsNew]
 
 /** By the first number of V8's version. */
 const flags: Readonly<Record<string, readonly string[]>> = {

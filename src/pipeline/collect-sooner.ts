@@ -19,9 +19,10 @@ export function collectSoonerFor({ words = 0, sheets = 0 }: { words?: number; sh
   collectNow()
 }
 
-/** As V8 does by itself: twice as much each time that most of it is in use. */
+/** As V8 does by itself: twice as much each time that most of it is in use, which several threads look through. */
 function giveRoomToNew(): void {
   setFlagsFromString('--semi-space-growth-factor=2')
+  setFlagsFromString('--parallel-scavenge')
 }
 
 /** V8 decides how much may lie when it has collected: without this what it decided before holds until that much lies. */
