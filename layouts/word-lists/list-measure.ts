@@ -49,7 +49,10 @@ export function leastRoom({ words, marks, typeface, type }: ListedWords): Size {
   const measures = words.map(word => {
     const slot = listSlot(word, true)
     const shown = show(slot)
-    const measure = measured({ typeface, sizeMm: type.wordMinimumMm, ...shown, ...wordRules(type) })
+    const { word: text, spans, syllableBreaks } = shown
+    const measure = measured({ typeface, word: text, spans, syllableBreaks, ...wordRules(type) }).at(
+      type.wordMinimumMm,
+    )
     const tags = cornerRoom(cornerTagsOf(shown, slot, LEAST_ROW_MM, { typeface, type }))
     return { ...measure, widthMm: measure.widthMm + (tags?.widthMm ?? 0) }
   })

@@ -26,8 +26,8 @@ export function widenedWords<F extends Face>(
       const { sizeMm } = fits.get(slot.sizeGroup)!
       const name = `${key} ${sizeMm}`
       if (spans.length === 0 || added.has(name)) continue
-      const request = { typeface, word, spans, syllableBreaks, sizeMm, ...wordRules(type) }
-      added.set(name, { word, addedMm: measureWord(request).widenedEm * sizeMm })
+      const { at } = measureWord({ typeface, word, spans, syllableBreaks, ...wordRules(type) })
+      added.set(name, { word, addedMm: at(sizeMm).widenedEm * sizeMm })
     }
   const widened = [...added.values()].filter(({ addedMm }) => addedMm > 0)
   return [...new Map(widened.map(each => [each.word, each])).values()]

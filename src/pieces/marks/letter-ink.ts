@@ -1,4 +1,4 @@
-import { type GlyphInk, rowHeightEm } from '../typeface/glyph-outline.js'
+import { type GlyphInk, type InkRow, rowHeightEm } from '../typeface/glyph-outline.js'
 
 /** A rectangle by its edges: mm from the pen's start (x) and from the baseline (y, downwards). */
 export interface Extent {
@@ -13,8 +13,10 @@ export interface LetterInk extends Extent {
   /** Text indices. */
   readonly start: number
   readonly end: number
-  /** Ink by rows, `rowMm` high, mm. */
-  readonly rows: readonly { readonly left: number; readonly right: number }[]
+  /** How many rows there are, `rowMm` high, from `firstRow` down. */
+  readonly rowCount: number
+  /** Ink of one of them, counted from 0, in mm: of most letters nobody asks, of the others for a few. */
+  readonly rowAt: (index: number) => InkRow
   readonly firstRow: number
   readonly rowMm: number
 }
@@ -27,7 +29,6 @@ export function placeInk(
   const { xEm, yEm } = glyph
   // Glyphs moved up or down (accents set apart) shift by whole rows; half a row is 0.004 em.
   const shift = Math.round(yEm / rowHeightEm)
-  let rows: LetterInk['rows'] | undefined
   return {
     start: glyph.start,
     end: glyph.end,
@@ -35,10 +36,10 @@ export function placeInk(
     right: (xEm + ink.right) * sizeMm,
     top: (yEm + ink.top) * sizeMm,
     bottom: (yEm + ink.bottom) * sizeMm,
-    // Of a word that is tried in twenty sizes nobody asks for them but where something comes near to its letters.
-    get rows() {
-      rows ??= ink.rows.map(row => ({ left: (xEm + row.left) * sizeMm, right: (xEm + row.right) * sizeMm }))
-      return rows
+    rowCount: ink.rowCount,
+    rowAt: index => {
+      const row = ink.rows[index]!
+      return { left: (xEm + row.left) * sizeMm, right: (xEm + row.right) * sizeMm }
     },
     firstRow: ink.firstRow + shift,
     rowMm: rowHeightEm * sizeMm,
@@ -53,24 +54,30 @@ export function inkBetween(
 ): { readonly left: number; readonly right: number } | undefined {
   let [left, right] = [Infinity, -Infinity]
   const from = Math.max(0, Math.floor(topMm / letter.rowMm) - letter.firstRow)
-  const to = Math.min(letter.rows.length - 1, Math.floor(bottomMm / letter.rowMm) - letter.firstRow)
+  const to = Math.min(letter.rowCount - 1, Math.floor(bottomMm / letter.rowMm) - letter.firstRow)
   for (let index = from; index <= to; index++) {
-    left = Math.min(left, letter.rows[index]!.left)
-    right = Math.max(right, letter.rows[index]!.right)
+    const row = letter.rowAt(index)
+    left = Math.min(left, row.left)
+    right = Math.max(right, row.right)
   }
   return left <= right ? { left, right } : undefined
 }
 
+/** More than rows, which are reckoned for themselves, reach beyond the whole letter. */
+const ROUNDING_MM = 1e-9
+
 /** Whether a letter's ink comes nearer than `gapMm` to the rectangle. */
 export function comesNear(letter: LetterInk, area: Extent, gapMm: number): boolean {
+  const awayMm = gapMm + ROUNDING_MM
+  if (letter.left > area.right + awayMm || letter.right < area.left - awayMm) return false
   const ink = inkBetween(letter, area.top - gapMm, area.bottom + gapMm)
   return ink !== undefined && ink.left < area.right + gapMm && ink.right > area.left - gapMm
 }
 
 /** Height of the lowest ink between two x positions; -Infinity where there is none. */
 export function lowestInk(letter: LetterInk, leftMm: number, rightMm: number): number {
-  for (let index = letter.rows.length - 1; index >= 0; index--) {
-    const row = letter.rows[index]!
+  for (let index = letter.rowCount - 1; index >= 0; index--) {
+    const row = letter.rowAt(index)
     if (row.left < rightMm && row.right > leftMm)
       return Math.min(letter.bottom, (letter.firstRow + index + 1) * letter.rowMm)
   }

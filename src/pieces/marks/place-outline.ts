@@ -103,10 +103,11 @@ function slicesOf({ letters, marks }: Enclosed, sizeMm: number): readonly Slice[
       right: Math.max(right, known?.right ?? -Infinity),
     })
   }
-  for (const { rows, firstRow, rowMm } of letters)
-    rows.forEach((row, index) => {
-      if (row.left <= row.right) add((firstRow + index + 0.5) * rowMm, row.left, row.right)
-    })
+  for (const { rowCount, rowAt, firstRow, rowMm } of letters)
+    for (let index = 0; index < rowCount; index++) {
+      const { left, right } = rowAt(index)
+      if (left <= right) add((firstRow + index + 0.5) * rowMm, left, right)
+    }
   for (const mark of marks) for (const y of [mark.top, mark.bottom]) add(y, mark.left, mark.right)
   return [...slices.values()]
 }
@@ -166,15 +167,17 @@ function spaceNeeded(
     const between = before ? enclosed.start - letter.end : letter.start - enclosed.end
     // Letters farther off than the next two cannot reach so far.
     if (between > 1) continue
-    letter.rows.forEach((row, index) => {
+    for (let index = 0; index < letter.rowCount; index++) {
       const y = (letter.firstRow + index + 0.5) * letter.rowMm
-      if (row.left > row.right || y < frame.top - reach || y > frame.bottom + reach) return
+      if (y < frame.top - reach || y > frame.bottom + reach) continue
+      const row = letter.rowAt(index)
+      if (row.left > row.right) continue
       const insetMm = leastInset(inset, frame, y, reach)
       need(
         before,
         before ? row.right + reach - (frame.left + insetMm) : frame.right - insetMm - (row.left - reach),
       )
-    })
+    }
   }
   for (const mark of marks) {
     const markReach = mark.awayMm + ink.strokeMm / 2 + 0.01

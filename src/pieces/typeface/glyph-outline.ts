@@ -21,6 +21,8 @@ export interface GlyphInk {
   readonly bottom: number
   /** From `firstRow` down, each `rowHeightEm` high: leftmost and rightmost ink that touches the row. */
   readonly rows: readonly InkRow[]
+  /** How many they are, known without them. */
+  readonly rowCount: number
   /** Index of the first row; row n spans from n · `rowHeightEm` to (n + 1) · `rowHeightEm`. */
   readonly firstRow: number
 }
@@ -59,7 +61,7 @@ function inkOf(segments: readonly Segment[]): GlyphInk {
     bottom = Math.max(bottom, y1, y2)
   }
   const firstRow = Math.floor(top / rowHeightEm)
-  const count = Math.floor(bottom / rowHeightEm) - firstRow + 1
+  const rowCount = Math.floor(bottom / rowHeightEm) - firstRow + 1
   let rows: readonly InkRow[] | undefined
   return {
     left,
@@ -67,8 +69,9 @@ function inkOf(segments: readonly Segment[]): GlyphInk {
     top,
     bottom,
     firstRow,
+    rowCount,
     get rows() {
-      rows ??= rowsOf(segments, firstRow, count)
+      rows ??= rowsOf(segments, firstRow, rowCount)
       return rows
     },
   }

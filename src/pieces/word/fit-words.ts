@@ -2,8 +2,8 @@ import { MM_PER_POINT, type Size } from '../../geometry.js'
 import type { MarkSpan } from '../marks/styled-mark.js'
 import type { Typeface } from '../typeface/typeface.js'
 import type { CornerRoom } from './corner-tags.js'
-import { measureWord, type WordMeasure } from './word-art.js'
-import type { WordMeasurer } from './word-measurer.js'
+import type { WordMeasure } from './word-art.js'
+import { type MeasuredWord, type WordMeasurer, wordMeasurer } from './word-measurer.js'
 
 /** A word that has to fit its room. */
 export interface WordInRoom {
@@ -70,39 +70,58 @@ const STEP_MM = MM_PER_POINT / 4
  * set. Bisection over quarter points, because marks do not shrink in proportion.
  */
 export function fitWords(request: FitRequest): Fit | NoFit {
-  const { minimumMm, maximumMm, words } = request
-  const sizeMm = largestFit(request, words, minimumMm, maximumMm)
-  if (sizeMm === undefined) return { tooLong: () => tooLong(request) }
+  const { minimumMm, maximumMm } = request
+  const words = wordsToFit(request)
+  const sizeMm = largestFit(words, minimumMm, maximumMm)
+  if (sizeMm === undefined) return { tooLong: () => tooLong(words, minimumMm) }
   let found: { readonly decider: Decider | undefined } | undefined
   return {
     sizeMm,
-    ...bodyOf(request, words, sizeMm),
+    ...bodyOf(words, sizeMm),
     decider: () => {
-      found ??= { decider: sizeMm >= maximumMm - 1e-9 ? undefined : deciderOf(request, sizeMm) }
+      found ??= { decider: sizeMm >= maximumMm - 1e-9 ? undefined : deciderOf(words, sizeMm, request) }
       return found.decider
     },
   }
 }
 
-function deciderOf(request: FitRequest, sizeMm: number): Decider | undefined {
-  const { minimumMm, maximumMm, words } = request
-  const first = words.find(word => !fits(request, [word], sizeMm + STEP_MM))
-  const decider = (first ?? widest(request, sizeMm))?.word
+interface WordToFit extends Pick<WordInRoom, 'word' | 'room' | 'corner'> {
+  readonly measured: MeasuredWord
+}
+
+function wordsToFit(request: FitRequest): readonly WordToFit[] {
+  const { measure = wordMeasurer(), typeface, large, leastTextMm } = request
+  const rules = { typeface, large, ...(leastTextMm === undefined ? {} : { leastTextMm }) }
+  return request.words.map(({ room, corner, ...word }) => ({
+    word: word.word,
+    room,
+    ...(corner === undefined ? {} : { corner }),
+    measured: measure({ ...rules, ...word }),
+  }))
+}
+
+function deciderOf(
+  words: readonly WordToFit[],
+  sizeMm: number,
+  { minimumMm, maximumMm }: FitRequest,
+): Decider | undefined {
+  const first = words.find(word => !fits([word], sizeMm + STEP_MM))
+  const decider = (first ?? widest(words, sizeMm))?.word
   if (decider === undefined) return undefined
   const others = words.filter(({ word }) => word !== decider)
-  const without = others.length === 0 ? undefined : largestFit(request, others, minimumMm, maximumMm)
+  const without = others.length === 0 ? undefined : largestFit(others, minimumMm, maximumMm)
   return { word: decider, ...(without === undefined ? {} : { sizeWithoutMm: without }) }
 }
 
-function tooLong(request: FitRequest): TooLong {
-  const failing = request.words.filter(word => !fits(request, [word], request.minimumMm))
-  const sizes = (failing.length > 0 ? failing : request.words).map(word => ({
+function tooLong(words: readonly WordToFit[], minimumMm: number): TooLong {
+  const failing = words.filter(word => !fits([word], minimumMm))
+  const sizes = (failing.length > 0 ? failing : words).map(word => ({
     word,
-    sizeMm: largestFit(request, [word], STEP_MM * 4, request.minimumMm) ?? 0,
+    sizeMm: largestFit([word], STEP_MM * 4, minimumMm) ?? 0,
   }))
   const worst = sizes.reduce((least, other) => (other.sizeMm < least.sizeMm ? other : least))
   // Words that fit one by one may still need more height together, sharing a baseline.
-  const together = largestFit(request, request.words, STEP_MM * 4, request.minimumMm) ?? 0
+  const together = largestFit(words, STEP_MM * 4, minimumMm) ?? 0
   return {
     word: worst.word.word,
     wouldFitMm: Math.min(worst.sizeMm, together),
@@ -112,12 +131,12 @@ function tooLong(request: FitRequest): TooLong {
 
 /** Whether `fitWords` would find a size: sooner known than the size itself. */
 export function canFitWords(request: FitRequest): boolean {
-  const words = longestFirst(request.words)
-  return fits(request, words, request.maximumMm) || fits(request, words, request.minimumMm)
+  const words = longestFirst(wordsToFit(request))
+  return fits(words, request.maximumMm) || fits(words, request.minimumMm)
 }
 
 /** A size is refused by its longest words: met first, they save measuring the others. */
-function longestFirst(words: readonly WordInRoom[]): readonly WordInRoom[] {
+function longestFirst(words: readonly WordToFit[]): readonly WordToFit[] {
   return [...words].sort((a, b) => b.word.length - a.word.length)
 }
 
@@ -127,17 +146,16 @@ function longestFirst(words: readonly WordInRoom[]): readonly WordInRoom[] {
  * sizes only where it decides.
  */
 function largestFit(
-  request: FitRequest,
-  unsorted: readonly WordInRoom[],
+  unsorted: readonly WordToFit[],
   minimumMm: number,
   maximumMm: number,
 ): number | undefined {
   const words = longestFirst(unsorted)
-  if (fits(request, words, maximumMm)) return maximumMm
+  if (fits(words, maximumMm)) return maximumMm
   const sizeAt = (step: number) => minimumMm + step * STEP_MM
   let step: number | undefined = Math.max(0, Math.ceil((maximumMm - minimumMm) / STEP_MM) - 1)
-  for (const word of words) step = lastFitting(step, at => fits(request, [word], sizeAt(at)))
-  step = lastFitting(step, at => fits(request, words, sizeAt(at)))
+  for (const word of words) step = lastFitting(step, at => fits([word], sizeAt(at)))
+  step = lastFitting(step, at => fits(words, sizeAt(at)))
   return step === undefined ? undefined : sizeAt(step)
 }
 
@@ -155,13 +173,18 @@ function lastFitting(from: number | undefined, passes: (step: number) => boolean
   return low
 }
 
-function fits(request: FitRequest, words: readonly WordInRoom[], sizeMm: number): boolean {
+/** Letters alone are wider than their word with its marks by what is lost in rounding at most. */
+const ROUNDING_MM = 1e-9
+
+function fits(words: readonly WordToFit[], sizeMm: number): boolean {
   let aboveMm = 0
   let belowMm = 0
   let heightMm = Number.POSITIVE_INFINITY
   for (const word of words) {
-    const { room } = word
-    const measure = measureInRoom(request, word, sizeMm)
+    const { room, measured } = word
+    // Most sizes are refused by this, before any mark is placed.
+    if (measured.lettersWidthMm(sizeMm) > room.widthMm + ROUNDING_MM) return false
+    const measure = measureInRoom(word, sizeMm)
     if (measure.widthMm > room.widthMm) return false
     aboveMm = Math.max(aboveMm, measure.aboveMm)
     belowMm = Math.max(belowMm, measure.belowMm)
@@ -171,25 +194,17 @@ function fits(request: FitRequest, words: readonly WordInRoom[], sizeMm: number)
 }
 
 /** A word so wide that it would reach under the tags in the corner stands below them. */
-function measureInRoom(
-  request: FitRequest,
-  { room, corner, ...word }: WordInRoom,
-  sizeMm: number,
-): WordMeasure {
-  const measure = measuring(request)({ ...request, ...word, sizeMm })
+function measureInRoom({ room, corner, measured }: WordToFit, sizeMm: number): WordMeasure {
+  const measure = measured.at(sizeMm)
   if (corner === undefined) return measure
   if (corner.besides) return { ...measure, widthMm: measure.widthMm + corner.widthMm }
   if (measure.widthMm + 2 * corner.widthMm <= room.widthMm) return measure
   return { ...measure, aboveMm: measure.aboveMm + corner.heightMm }
 }
 
-function measuring({ measure = measureWord }: FitRequest): WordMeasurer {
-  return measure
-}
-
 /** Space above and below the shared baseline. */
-function bodyOf(request: FitRequest, words: readonly WordInRoom[], sizeMm: number) {
-  const measures = words.map(word => measureInRoom(request, word, sizeMm))
+function bodyOf(words: readonly WordToFit[], sizeMm: number) {
+  const measures = words.map(word => measureInRoom(word, sizeMm))
   return { ...furthest(measures), letters: furthest(measures.map(measure => measure.letters)) }
 }
 
@@ -200,9 +215,9 @@ function furthest(reaches: readonly { readonly aboveMm: number; readonly belowMm
   }
 }
 
-function widest(request: FitRequest, sizeMm: number): WordInRoom | undefined {
-  const widthOf = (word: WordInRoom) => measuring(request)({ ...request, ...word, sizeMm }).widthMm
-  return request.words.reduce<WordInRoom | undefined>(
+function widest(words: readonly WordToFit[], sizeMm: number): WordToFit | undefined {
+  const widthOf = ({ measured }: WordToFit) => measured.at(sizeMm).widthMm
+  return words.reduce<WordToFit | undefined>(
     (most, word) => (most === undefined || widthOf(word) > widthOf(most) ? word : most),
     undefined,
   )

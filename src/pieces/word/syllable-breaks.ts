@@ -61,10 +61,10 @@ export function openSyllables(
 function dotAt(x: number, y: number, radius: number, at: number, sizeMm: number): LetterInk {
   const rowMm = rowHeightEm * sizeMm
   const firstRow = Math.floor((y - radius) / rowMm)
-  const count = Math.floor((y + radius) / rowMm) - firstRow + 1
-  const rows = Array.from({ length: count }, () => ({ left: x - radius, right: x + radius }))
+  const rowCount = Math.floor((y + radius) / rowMm) - firstRow + 1
+  const rowAt = () => ({ left: x - radius, right: x + radius })
   const [left, right, top, bottom] = [x - radius, x + radius, y - radius, y + radius]
-  return { start: at, end: at, left, right, top, bottom, rows, firstRow, rowMm }
+  return { start: at, end: at, left, right, top, bottom, rowCount, rowAt, firstRow, rowMm }
 }
 
 export function dotOf({ left, right, top, bottom }: LetterInk): readonly PathCommand[] {

@@ -104,11 +104,50 @@ export function drawWord(request: WordRequest): WordArt {
 }
 
 export function measureWord(request: WordRequest): WordMeasure {
+  const { spans, syllableBreaks = [] } = request
+  if (spans.length === 0 && syllableBreaks.length === 0) return measureLetters(request)
   const { letters, marks, tags, widenedEm } = compose(request)
   const ink = around([...letters, ...marks, ...tags])
   const ofLetters = reachOf(around(letters))
   if (ink === undefined) return { widthMm: 0, ...ofLetters, letters: ofLetters, widenedEm }
   return { widthMm: ink.right - ink.left, ...reachOf(ink), letters: ofLetters, widenedEm }
+}
+
+/** Of a word without marks, which is as large as its letters. */
+function measureLetters(request: WordRequest): WordMeasure {
+  const { sizeMm } = request
+  const em = inkOfLettersEm(request)
+  const ink = em && {
+    left: em.left * sizeMm,
+    right: em.right * sizeMm,
+    top: em.top * sizeMm,
+    bottom: em.bottom * sizeMm,
+  }
+  const reach = reachOf(ink)
+  return { widthMm: ink === undefined ? 0 : ink.right - ink.left, ...reach, letters: reach, widenedEm: 0 }
+}
+
+/** The ink of a word's letters as they stand before marks open it or make them heavier, in em. */
+export function inkOfLettersEm(word: Omit<WordRequest, 'sizeMm'>): Extent | undefined {
+  const extents = shaped(word).glyphs.flatMap(({ outline: { ink }, xEm, yEm }) =>
+    ink === undefined
+      ? []
+      : [{ left: xEm + ink.left, right: xEm + ink.right, top: yEm + ink.top, bottom: yEm + ink.bottom }],
+  )
+  return around(extents)
+}
+
+/** As one run, with no ligature over the edge of a mark or a syllable. */
+function shaped({
+  typeface,
+  word,
+  spans,
+  large = false,
+  syllableBreaks = [],
+}: Omit<WordRequest, 'sizeMm'>): ShapedRun {
+  const edges = spans.flatMap(span => span.ranges.flatMap(({ start, end }) => [start, end]))
+  const splitLigaturesAt = [...new Set([...edges, ...syllableBreaks])].sort((a, b) => a - b)
+  return typeface.shape(word, { letterSpacingEm: large ? largeSpacingEm : 0, splitLigaturesAt })
 }
 
 function reachOf(ink: Extent | undefined): { readonly aboveMm: number; readonly belowMm: number } {
@@ -128,17 +167,14 @@ interface Composition {
 
 /** Shapes the word and places its marks, opening it at the edges of outlines until they keep off their neighbours. */
 function compose(request: WordRequest): Composition {
-  const { typeface, word, spans, sizeMm, large = false, syllableBreaks = [] } = request
-  const edges = spans.flatMap(span => span.ranges.flatMap(({ start, end }) => [start, end]))
-  const splitLigaturesAt = [...new Set([...edges, ...syllableBreaks])].sort((a, b) => a - b)
+  const { typeface, spans, sizeMm, large = false, syllableBreaks = [] } = request
   const ink = inkRulesFor(sizeMm, large)
-  const asked = large ? largeSpacingEm : 0
   const descenderMm = typeface.metrics.descender * sizeMm
   const outlined = spans.flatMap(({ mark, ranges }) => (mark.outline === undefined ? [] : ranges))
-  const shaped = typeface.shape(word, { letterSpacingEm: asked, splitLigaturesAt })
+  const unopened = shaped(request)
   let openings: Openings = new Map()
   for (let tries = 0; ; tries++) {
-    const { run, breaks } = openSyllables(openedRun(shaped, openings), syllableBreaks, {
+    const { run, breaks } = openSyllables(openedRun(unopened, openings), syllableBreaks, {
       ink,
       sizeMm,
       xHeightEm: typeface.metrics.xHeight,

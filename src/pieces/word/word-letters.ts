@@ -5,6 +5,7 @@ import { type LetterInk, placeInk } from '../marks/letter-ink.js'
 import type { MarkSpan } from '../marks/styled-mark.js'
 import { outlineStyle } from '../marks/styles.js'
 import type { PathShape } from '../piece.js'
+import type { InkRow } from '../typeface/glyph-outline.js'
 import type { ShapedGlyph, ShapedRun } from '../typeface/shaped-run.js'
 
 /** How letters are drawn; hollow and heavy ones carry a mark's colour. */
@@ -58,25 +59,35 @@ export function inkOfLetters(
 
 function grow(letter: LetterInk, mm: number): LetterInk {
   const more = Math.ceil(mm / letter.rowMm)
-  const { length } = letter.rows
-  const rows = Array.from({ length: length + 2 * more }, (_, index) => {
-    let [left, right] = [Infinity, -Infinity]
-    for (let near = Math.max(0, index - 2 * more); near <= index && near < length; near++) {
-      const row = letter.rows[near]!
-      if (row.left < left) left = row.left
-      if (row.right > right) right = row.right
-    }
-    return { left: left - mm, right: right + mm }
-  })
+  const { rowCount } = letter
+  let grown: readonly InkRow[] | undefined
   return {
     ...letter,
     left: letter.left - mm,
     right: letter.right + mm,
     top: letter.top - mm,
     bottom: letter.bottom + mm,
-    rows,
+    rowCount: rowCount + 2 * more,
+    rowAt: index => {
+      grown ??= grownRows(letter, mm, more)
+      return grown[index]!
+    },
     firstRow: letter.firstRow - more,
   }
+}
+
+/** Each row as wide as the widest of those within `more` rows of it, and by the stroke. */
+function grownRows({ rowCount, rowAt }: LetterInk, mm: number, more: number): readonly InkRow[] {
+  const rows = Array.from({ length: rowCount }, (_, index) => rowAt(index))
+  return Array.from({ length: rowCount + 2 * more }, (_, index) => {
+    let [left, right] = [Infinity, -Infinity]
+    for (let near = Math.max(0, index - 2 * more); near <= index && near < rowCount; near++) {
+      const row = rows[near]!
+      if (row.left < left) left = row.left
+      if (row.right > right) right = row.right
+    }
+    return { left: left - mm, right: right + mm }
+  })
 }
 
 /** What has to be added before each letter, by its text index, for hollow and heavy ones to keep off their neighbours, in mm. */
@@ -94,11 +105,13 @@ export function spaceForPaint(
     const [before, after] = [letters[index - 1]!, letters[index]!]
     const near = Math.ceil(ink.gapMm / before.rowMm)
     let needed = 0
-    before.rows.forEach((row, offset) => {
+    const leftsAfter = Array.from({ length: after.rowCount }, (_, row) => after.rowAt(row).left)
+    for (let offset = 0; offset < before.rowCount; offset++) {
+      const { right } = before.rowAt(offset)
       const level = before.firstRow + offset - after.firstRow
-      const beside = after.rows.slice(Math.max(0, level - near), Math.max(0, level + near + 1))
-      for (const other of beside) needed = Math.max(needed, row.right + ink.gapMm - other.left)
-    })
+      const beside = leftsAfter.slice(Math.max(0, level - near), Math.max(0, level + near + 1))
+      for (const left of beside) needed = Math.max(needed, right + ink.gapMm - left)
+    }
     if (needed > 0) neededMm.set(after.start, needed)
   }
   return neededMm

@@ -15,7 +15,8 @@ function lettersWithStem(stemMm: number): readonly LetterInk[] {
     right,
     top,
     bottom,
-    rows: Array.from({ length: Math.round((bottom - top) / ROW_MM) }, () => ({ left, right })),
+    rowCount: Math.round((bottom - top) / ROW_MM),
+    rowAt: () => ({ left, right }),
     firstRow: Math.round(top / ROW_MM),
     rowMm: ROW_MM,
   })
