@@ -2,7 +2,7 @@ import { cpus } from 'node:os'
 import { pageFonts } from '../fonts/page-fonts.js'
 import type { Format } from './files/folder/item-paths.js'
 import { drawnItem, type PlacedItem, type PrintedPlan, type PrintedSheet } from './files/printed-plan.js'
-import { type WrittenPlan, writePlan } from './files/write-plan.js'
+import type { WrittenPlan } from './files/write-plan.js'
 import { version } from './installation.js'
 import {
   failWith,
@@ -86,6 +86,8 @@ export async function makePlan(request: MakeRequest): Promise<Outcome<MadePlan>>
       words: onSheets.value.plan.words.length,
       sheets: printed.items.reduce((sum, { sheets }) => sum + sheets.length, 0),
     })
+  // Loaded once there is something to write: what is only checked does without.
+  const { writePlan } = await import('./files/write-plan.js')
   const written = await writePlan({
     printed,
     outFolder,

@@ -8,11 +8,12 @@ import later = require('./compile-later.cjs')
 
 const folder = path.join(__dirname, '../command')
 const studying = ['zlib']
+const checking = ['zlib', 'crypto', 'os']
 const drawing = ['zlib', 'fs/promises', 'crypto', 'os', 'perf_hooks', 'timers/promises']
 /** What commands need of Node. */
 const needed: Readonly<Record<string, readonly string[]>> = {
   make: drawing,
-  check: drawing,
+  check: checking,
   desk: drawing,
   list: studying,
   study: studying,

@@ -39,17 +39,13 @@ export interface ItemWriting {
 
 /** Files of earlier runs, for the sheets that come out as they were. Filled by those who write. */
 export interface KeptFiles {
-  readonly looks: SheetLooks
-  readonly lastRun: FilesOfLastRun
+  looks?: SheetLooks
+  lastRun?: FilesOfLastRun
   /** Draws and writes files where it is ready. */
   readonly thread: WritingThread | undefined
   pngs?: KeptPngs
   /** The set that the last run replaced is being removed: gives what the next run is to tell of that. */
   removing?: Promise<readonly Problem[]>
-}
-
-export function keptFiles(thread?: WritingThread): KeptFiles {
-  return { looks: sheetLooks(), lastRun: filesOfLastRun(), thread }
 }
 
 /** What is known of the sheets that were written, when they are no longer held. */
@@ -129,9 +125,15 @@ export async function writeItems(writing: ItemWriting): Promise<WrittenItems> {
 /** For a program that writes the same plan again: what would come out as it stands is not made. */
 function puttingAgain({ kept, before, folder, files, setFiles }: ItemWriting) {
   if (kept === undefined || before === undefined) return undefined
+  kept.lastRun ??= filesOfLastRun()
   const put = kept.lastRun.into(before, folder, files, setFiles)
-  return (path: string, looks: (of: SheetLooks) => string, write: WriteFile) =>
-    put(path, looks(kept.looks), write)
+  const known = looksKept(kept)
+  return (path: string, looks: (of: SheetLooks) => string, write: WriteFile) => put(path, looks(known), write)
+}
+
+function looksKept(kept: KeptFiles): SheetLooks {
+  kept.looks ??= sheetLooks()
+  return kept.looks
 }
 
 type WritePng = (sheet: Sheet, dpi: number, path: string, whenLeft?: WhenLeft) => Promise<void>
@@ -139,7 +141,7 @@ type WritePng = (sheet: Sheet, dpi: number, path: string, whenLeft?: WhenLeft) =
 async function pngWriting({ kept, setFiles }: ItemWriting): Promise<WritePng> {
   const { draw } = setFiles
   if (kept !== undefined && draw !== undefined) {
-    const { looks } = kept
+    const looks = looksKept(kept)
     return (sheet, dpi, path, whenLeft) =>
       draw(path, { dpi, look: looks.picture(sheet), page: pageShapes(sheet) }, whenLeft)
   }
@@ -150,7 +152,8 @@ async function pngWriting({ kept, setFiles }: ItemWriting): Promise<WritePng> {
 async function pngDrawing(kept?: KeptFiles): Promise<(sheet: Sheet, dpi: number) => Promise<Uint8Array>> {
   if (kept !== undefined) {
     kept.pngs ??= (await import('./png/kept-pngs.js')).keptPngs()
-    const { pngs, looks } = kept
+    const { pngs } = kept
+    const looks = looksKept(kept)
     return (sheet, dpi) => pngs.at(dpi)(looks.picture(sheet), () => pageShapes(sheet))
   }
   const { createPngWriter } = await import('./png/png-writer.js')

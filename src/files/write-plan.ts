@@ -222,7 +222,7 @@ async function completeSet(
   await setFiles.write(join(work.building, 'index.html'), page)
   await setFiles.settle(work.building)
   await setFiles.done()
-  request.kept?.lastRun.letGo()
+  request.kept?.lastRun?.letGo()
   request.thread?.letGo()
   return succeed(manifest, problems)
 }

@@ -2,7 +2,7 @@ import type { PageFace } from '../../layouts/layout.js'
 import type { DecodedPicture } from '../files/page/decode-picture.js'
 import type { PlacedItem } from '../files/printed-plan.js'
 import type { WritingThread } from '../files/thread/writing-thread.js'
-import { type KeptFiles, keptFiles } from '../files/write-items.js'
+import type { KeptFiles } from '../files/write-items.js'
 import type { FittedFaces } from '../pieces/faces/fit-faces.js'
 import { faceLayouter } from '../pieces/faces/lay-out-face.js'
 import type { ImageShape } from '../pieces/piece.js'
@@ -84,7 +84,7 @@ function workThat({
     layOut: layouter.layOut,
     measureWord: wordMeasurer(),
     knownPictures: new Map(),
-    ...(keepsWhatIsDrawn ? { files: keptFiles(thread) } : {}),
+    ...(keepsWhatIsDrawn ? { files: { thread } } : {}),
     words,
     sets,
     pieces,

@@ -4,13 +4,15 @@ import { join } from 'node:path'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { openWritingThread } from '../../src/files/thread/open-writing-thread.js'
 import type { WritingThread } from '../../src/files/thread/writing-thread.js'
-import { keptFiles } from '../../src/files/write-items.js'
+import type { KeptFiles } from '../../src/files/write-items.js'
 import { type WriteRequest, writePlan } from '../../src/files/write-plan.js'
 import { buildFolder } from '../../src/installation.js'
 import { folderWith } from '../pipeline/plan-folder.js'
 import { systemError, troubledFiles } from './folder/troubled-files.js'
 import { item, plan, sheet } from './marsh-sheets.js'
 import { threadThat } from './thread/thread-that.js'
+
+const keptFiles = (thread: WritingThread): KeptFiles => ({ thread })
 
 const blank = { pieces: [], cuts: [], furniture: [] }
 /** Two items, of which one is the same in every set. */

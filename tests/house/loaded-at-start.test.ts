@@ -34,8 +34,23 @@ test.each([
   expect([...loaded]).toContain(needed)
 })
 
-/** By imports at the head of a module; those in the middle are made when they are come to. */
+test('what checks a plan loads nothing that writes one', () => {
+  const write = join(installationFolder, '.build/src/files/write-plan.js')
+  const writing = [...loadedBy(write).files].filter(file => /files.folder.|files.proof.|write-/.test(file))
+  const checking = loadedBy(join(installationFolder, '.build/src/door/make.js')).files
+  expect(writing.filter(file => checking.has(file))).toEqual([])
+  expect(writing.length).toBeGreaterThan(20)
+})
+
 function packagesLoadedBy(start: string): ReadonlySet<string> {
+  return loadedBy(start).packages
+}
+
+/** By imports at the head of a module; those in the middle are made when they are come to. */
+function loadedBy(start: string): {
+  readonly packages: ReadonlySet<string>
+  readonly files: ReadonlySet<string>
+} {
   const packages = new Set<string>()
   const seen = new Set<string>()
   const waiting = [start]
@@ -49,7 +64,7 @@ function packagesLoadedBy(start: string): ReadonlySet<string> {
       else packages.add(nameOfPackage(name))
     }
   }
-  return packages
+  return { packages, files: seen }
 }
 
 /** What makes trees of boxes is a small module of its own, which loads nothing of satori's layout. */

@@ -1,9 +1,7 @@
 import { errorAt, type Place, type Problem } from '../../problems.js'
+import { UnreadablePicture } from '../page/unreadable-picture.js'
 import { type FileSystem, systemCode } from './file-system.js'
 import { LinkToNothing } from './make-folders.js'
-
-/** A picture of the teacher's that cannot be read; its description is the message. */
-export class UnreadablePicture extends Error {}
 
 /** Another run of the same plan has not let go of its folder; the message is the path of its lock. */
 export class AnotherRunIsWriting extends Error {}

@@ -1,7 +1,7 @@
 import { type Box, mmToPixels } from '../../geometry.js'
 import type { ImageShape } from '../../pieces/piece.js'
-import { UnreadablePicture } from '../folder/file-problem.js'
 import { type DecodedPicture, MOST_PIXELS, type PictureExtent, PRINTED_DPI } from './decode-picture.js'
+import { UnreadablePicture } from './unreadable-picture.js'
 
 /** No picture is made smaller than by this to match the others: a slender one among round ones stays readable. */
 const LEAST_SHARE = 0.7

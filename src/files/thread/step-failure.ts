@@ -1,6 +1,6 @@
-import { UnreadablePicture } from '../folder/file-problem.js'
 import { systemCode } from '../folder/file-system.js'
 import { LinkToNothing } from '../folder/make-folders.js'
+import { UnreadablePicture } from '../page/unreadable-picture.js'
 
 /** An error loses what it has beside its message, and what it is, when it is passed to another thread. */
 export interface StepFailure {

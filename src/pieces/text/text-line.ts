@@ -1,4 +1,5 @@
 import type { Size } from '../../geometry.js'
+import { drawnWhenAsked } from '../art/drawn-when-asked.js'
 import { lineOfWords } from '../art/line-of-words.js'
 import type { Art, TextRun } from '../piece.js'
 import type { Weight } from '../typeface/shaped-run.js'
@@ -15,7 +16,7 @@ export interface TextLineRequest {
   readonly weight?: Weight
 }
 
-/** One line of text as outlines. */
+/** One line of text as outlines, which are drawn when somebody asks for them. */
 export interface TextLine {
   /** As wide as the text's advance; from the typeface's ascender ink down to its descender ink. */
   readonly art: Art
@@ -35,9 +36,9 @@ export interface LaidTextLine extends Size {
  * share a baseline. Characters that the typeface lacks leave nothing: ask `typeface.missing` before.
  */
 export function drawTextLine(request: TextLineRequest): TextLine {
-  const { widthMm, heightMm, baselineMm, text } = layTextLine(request)
+  const { baselineMm, ...laid } = layTextLine(request)
   return {
-    art: { widthMm, heightMm, shapes: textLineShapes(request, { xMm: 0, baselineMm }), text },
+    art: drawnWhenAsked(laid, () => textLineShapes(request, { xMm: 0, baselineMm })),
     baselineMm,
   }
 }

@@ -1,4 +1,5 @@
 import { keptOfLate } from '../../kept-of-late.js'
+import { drawnWhenAsked } from '../../pieces/art/drawn-when-asked.js'
 import type { Art } from '../../pieces/piece.js'
 import { drawTextLine, measureTextLine } from '../../pieces/text/text-line.js'
 import type { Typeface } from '../../pieces/typeface/typeface.js'
@@ -14,7 +15,7 @@ export function letteringIn(typeface: Typeface): Lettering {
     if (found !== undefined) return found
     const shared = known(name, () => drawTextLine({ typeface, ...line }).art)
     // An art of its own: what two items have in common is no one's to share in a file.
-    const art = { ...shared }
+    const art = drawnWhenAsked(shared, () => shared.shapes)
     drawn.set(name, art)
     return art
   }

@@ -1,4 +1,5 @@
 /** How furniture gets its words drawn: the typeface is chosen by whoever asks for the sheet. */
+import { drawnWhenAsked } from '../../pieces/art/drawn-when-asked.js'
 import type { Art } from '../../pieces/piece.js'
 
 export interface LineOfText {
@@ -19,5 +20,6 @@ export interface Lettering {
 
 /** Drawn, and not said: numbers along a scale or a drawing tell nothing to whoever goes through a page by ear. */
 export function unsaid(art: Art): Art {
-  return { ...art, text: [] }
+  const { widthMm, heightMm } = art
+  return drawnWhenAsked({ widthMm, heightMm, text: [] }, () => art.shapes)
 }

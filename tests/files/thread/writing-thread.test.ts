@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import sharp from 'sharp'
 import { afterAll, beforeAll, describe, expect, it, onTestFinished } from 'vitest'
-import { fileProblem, UnreadablePicture } from '../../../src/files/folder/file-problem.js'
+import { fileProblem } from '../../../src/files/folder/file-problem.js'
 import { machineFiles, systemCode } from '../../../src/files/folder/file-system.js'
 import {
   type LeftFile,
@@ -13,6 +13,7 @@ import {
 } from '../../../src/files/folder/set-files.js'
 import type { Contents } from '../../../src/files/folder/write-file.js'
 import { type PageShapes, pageShapes } from '../../../src/files/page/page-shapes.js'
+import { UnreadablePicture } from '../../../src/files/page/unreadable-picture.js'
 import { createPngWriter } from '../../../src/files/png/png-writer.js'
 import { openWritingThread } from '../../../src/files/thread/open-writing-thread.js'
 import { PART_BYTES } from '../../../src/files/thread/shared-parts.js'

@@ -1,0 +1,18 @@
+import type { Art, Shape } from '../piece.js'
+
+/** An art that has its place and its text before it is drawn: it is when somebody asks for its shapes, once. */
+export function drawnWhenAsked(
+  { widthMm, heightMm, text }: Omit<Art, 'shapes'>,
+  draw: () => readonly Shape[],
+): Art {
+  let shapes: readonly Shape[] | undefined
+  return {
+    widthMm,
+    heightMm,
+    text,
+    get shapes() {
+      shapes ??= draw()
+      return shapes
+    },
+  }
+}
