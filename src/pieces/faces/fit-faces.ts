@@ -1,4 +1,4 @@
-import type { Box } from '../../geometry.js'
+import type { Box, Size } from '../../geometry.js'
 import { fail, failWith, succeed } from '../../outcomes.js'
 import type { Outcome, Place } from '../../problems.js'
 import type { StyledMark } from '../marks/styled-mark.js'
@@ -10,6 +10,7 @@ import {
   type Fit,
   type FitRequest,
   fitWords,
+  largestForLetters,
   type NoFit,
   type WordInRoom,
 } from '../word/fit-words.js'
@@ -116,6 +117,17 @@ export function canFitAgain<F extends Face>(faces: readonly FittedFace<F>[], fit
   return groupsToFit(found, fitting).every(({ request }) => canFitWords(request))
 }
 
+/** The size that words of a group could have at most if these faces were of another size: known before one is laid out. */
+export function largestOnFaces<F extends Face>(
+  faces: readonly FittedFace<F>[],
+  sizeGroup: string,
+  fitting: FaceFitting,
+): (size: Size) => number {
+  const found = faces.flatMap(({ words }) => words.filter(({ slot }) => slot.sizeGroup === sizeGroup))
+  const [group] = groupsToFit(found, fitting)
+  return size => (group === undefined ? Number.POSITIVE_INFINITY : largestForLetters(group.request, size))
+}
+
 function fitGroups(
   found: readonly FoundWord[],
   fitting: FaceFitting,
@@ -141,6 +153,7 @@ function groupsToFit(
   { marks, typeface, type, measureWord = wordMeasurer() }: FaceFitting,
 ): readonly GroupToFit[] {
   const show = slotWordFinder(marks)
+  const inShort = shortened()
   return [...new Set(found.map(({ slot }) => slot.sizeGroup))].map(sizeGroup => {
     const words = new Map<string, WordInRoom>()
     const minimumMm = sizeGroup === 'main' ? type.mainMinimumMm : type.wordMinimumMm
@@ -149,8 +162,8 @@ function groupsToFit(
       maximumMm = Math.min(maximumMm, slot.maximumMm ?? maximumMm)
       const { paddingMm, paddingAboveMm = paddingMm } = slot
       const room = { widthMm: box.widthMm - 2 * paddingMm, heightMm: box.heightMm - 2 * paddingAboveMm }
-      const shown = show({ ...slot, marked: slot.marked || slot.sizedAsMarked === true })
-      const key = `${shown.key} ${room.widthMm.toFixed(2)} ${room.heightMm.toFixed(2)}`
+      const shown = show(slot, slot.marked || slot.sizedAsMarked === true)
+      const key = `${shown.key} ${inShort(room.widthMm)} ${inShort(room.heightMm)}`
       if (words.has(key)) continue
       const corner = cornerRoom(cornerTagsOf(shown, slot, room.heightMm, { typeface, type }))
       words.set(key, { ...shown, room, ...(corner === undefined ? {} : { corner }) })
@@ -165,6 +178,16 @@ function groupsToFit(
     }
     return { sizeGroup, request }
   })
+}
+
+/** Lengths in hundredths of a millimetre: the cells of thirty boards have a few between them, and are hundreds. */
+function shortened(): (mm: number) => string {
+  const known = new Map<number, string>()
+  return mm => {
+    const text = known.get(mm) ?? mm.toFixed(2)
+    known.set(mm, text)
+    return text
+  }
 }
 
 /** What stands in the corner of a word's slot. */

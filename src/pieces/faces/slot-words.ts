@@ -15,16 +15,19 @@ export interface SlotWord {
   readonly key: string
 }
 
-/** Finds what goes with the word of a slot, once for all slots that show the same word alike. */
-export function slotWordFinder(marks: readonly StyledMark[]): (slot: WordSlot) => SlotWord {
+/** Gives what goes with the word of a slot. @param marked where it is not as the slot has it */
+export type SlotWordFinder = (slot: WordSlot, marked?: boolean) => SlotWord
+
+/** Finds it once for all slots that show the same word alike. */
+export function slotWordFinder(marks: readonly StyledMark[]): SlotWordFinder {
   const known = new Map<Word, Map<string, SlotWord>>()
-  return slot => {
-    const { word, marked, onlyMarks, soundMarks, soundsShown, syllableBreaks = false } = slot
+  return (slot, marked = slot.marked) => {
+    const { word, onlyMarks, soundMarks, soundsShown, syllableBreaks = false } = slot
     const shown = `${marked} ${onlyMarks?.join(' ')} ${soundMarks} ${soundsShown} ${syllableBreaks}`
     const ofWord = known.get(word) ?? new Map<string, SlotWord>()
     known.set(word, ofWord)
     const found = ofWord.get(shown) ?? {
-      ...marksShown(slot, marks),
+      ...marksShown({ ...slot, marked }, marks),
       word: word.text,
       syllableBreaks: syllableBreaks ? syllableStarts(word) : [],
       key: `${word.text} ${shown} ${known.size}`,

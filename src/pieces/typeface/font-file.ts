@@ -71,22 +71,28 @@ export function openFontFile(packed: Uint8Array, { bundled = false } = {}): Font
         joiningFeatures.map(tag => new hb.Feature(tag, 0, start, end)),
       )
       hb.shape(font, buffer, features)
-      return buffer.getGlyphInfosAndPositions().map(glyph => ({
-        glyph: glyph.codepoint,
-        start: glyph.cluster,
-        advanceEm: (glyph.xAdvance ?? 0) / em,
-        xOffsetEm: (glyph.xOffset ?? 0) / em,
-        yOffsetEm: -(glyph.yOffset ?? 0) / em,
-      }))
+      // Asked for in one they come with hidden properties, defined glyph by glyph, which take as long as shaping.
+      const positions = buffer.getGlyphPositions()
+      return buffer.getGlyphInfos().map(({ codepoint, cluster }, index) => {
+        const { xAdvance, xOffset, yOffset } = positions[index]!
+        return {
+          glyph: codepoint,
+          start: cluster,
+          advanceEm: xAdvance / em,
+          xOffsetEm: xOffset / em,
+          yOffsetEm: -yOffset / em,
+        }
+      })
     },
     outline(glyph) {
       const known = outlines.get(glyph)
       if (known !== undefined) return known
-      const commands = font.glyphToJson(glyph).map(({ type, values }) => ({
-        type: type as PathCommand['type'],
-        values: values.map((value, index) => (index % 2 === 0 ? value : -value) / em),
-      }))
-      const outline = readOutline(commands)
+      const outline = readOutline(() =>
+        font.glyphToJson(glyph).map(({ type, values }) => ({
+          type: type as PathCommand['type'],
+          values: values.map((value, index) => (index % 2 === 0 ? value : -value) / em),
+        })),
+      )
       outlines.set(glyph, outline)
       return outline
     },

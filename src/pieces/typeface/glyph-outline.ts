@@ -36,18 +36,28 @@ export interface InkRow {
 export const rowHeightEm = 1 / 128
 
 /**
- * `commands` must be in em, y down. Ink is looked for when it is asked for, and its rows again only then: of the letters of
- * running text, which are most of a sheet, nobody asks, and of those that give a typeface its heights nobody asks for rows.
+ * `read` must give commands in em, y down. They are read when somebody asks for them, and ink is looked for only then, its rows
+ * again only then: text that is measured needs none of it, of the letters of running text nobody asks for ink, and of those that
+ * give a typeface its heights nobody asks for rows.
  */
-export function readOutline(commands: readonly PathCommand[]): GlyphOutline {
-  if (commands.every(({ type }) => type === 'M')) return { commands, hasInk: false, ink: undefined }
-  let ink: GlyphInk | undefined
+export function readOutline(read: () => readonly PathCommand[]): GlyphOutline {
+  let commands: readonly PathCommand[] | undefined
+  const all = () => {
+    commands ??= read()
+    return commands
+  }
+  const hasInk = () => all().some(({ type }) => type !== 'M')
+  let ink: { readonly found: GlyphInk | undefined } | undefined
   return {
-    commands,
-    hasInk: true,
+    get commands() {
+      return all()
+    },
+    get hasInk() {
+      return hasInk()
+    },
     get ink() {
-      ink ??= inkOf(flatten(commands))
-      return ink
+      ink ??= { found: hasInk() ? inkOf(flatten(all())) : undefined }
+      return ink.found
     },
   }
 }

@@ -3,7 +3,7 @@ import type { MarkSpan } from '../marks/styled-mark.js'
 import type { Typeface } from '../typeface/typeface.js'
 import type { CornerRoom } from './corner-tags.js'
 import type { WordMeasure } from './word-art.js'
-import { type MeasuredWord, type WordMeasurer, wordMeasurer } from './word-measurer.js'
+import { type LettersEm, type MeasuredWord, type WordMeasurer, wordMeasurer } from './word-measurer.js'
 
 /** A word that has to fit its room. */
 export interface WordInRoom {
@@ -135,6 +135,16 @@ export function canFitWords(request: FitRequest): boolean {
   return fits(words, request.maximumMm) || fits(words, request.minimumMm)
 }
 
+/**
+ * No size larger than this fits rooms that are no larger than `room`, whatever marks the words have: known without placing one.
+ */
+export function largestForLetters(request: FitRequest, { widthMm, heightMm }: Size): number {
+  const letters = wordsToFit(request).map(({ measured }) => measured.letters())
+  const most = (of: (letters: LettersEm) => number) => Math.max(0, ...letters.map(of))
+  const [width, height] = [most(each => each.width), most(each => each.above) + most(each => each.below)]
+  return Math.min(widthMm / width, heightMm / height) + ROUNDING_MM
+}
+
 /** A size is refused by its longest words: met first, they save measuring the others. */
 function longestFirst(words: readonly WordToFit[]): readonly WordToFit[] {
   return [...words].sort((a, b) => b.word.length - a.word.length)
@@ -183,7 +193,7 @@ function fits(words: readonly WordToFit[], sizeMm: number): boolean {
   for (const word of words) {
     const { room, measured } = word
     // Most sizes are refused by this, before any mark is placed.
-    if (measured.lettersWidthMm(sizeMm) > room.widthMm + ROUNDING_MM) return false
+    if (measured.letters().width * sizeMm > room.widthMm + ROUNDING_MM) return false
     const measure = measureInRoom(word, sizeMm)
     if (measure.widthMm > room.widthMm) return false
     aboveMm = Math.max(aboveMm, measure.aboveMm)

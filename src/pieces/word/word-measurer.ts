@@ -8,8 +8,15 @@ export type WordToMeasure = Omit<WordRequest, 'sizeMm'>
 export interface MeasuredWord {
   /** The same each time. */
   readonly at: (sizeMm: number) => WordMeasure
-  /** Known without placing a mark: with its marks it is no narrower, but for what is lost in rounding. */
-  readonly lettersWidthMm: (sizeMm: number) => number
+  /** Its letters alone, known without placing a mark: with its marks it is no smaller, but for what is lost in rounding. */
+  readonly letters: () => LettersEm
+}
+
+/** In em; above and below the baseline. */
+export interface LettersEm {
+  readonly width: number
+  readonly above: number
+  readonly below: number
 }
 
 /** Measures words and remembers them: the sizes of a set are sought again for every division of the paper. */
@@ -58,21 +65,24 @@ export function wordMeasurer(most = MANY): WordMeasurer {
 
 function measuredWord(word: WordToMeasure, measure: (request: WordRequest) => WordMeasure): MeasuredWord {
   const sizes = new Map<number, WordMeasure>()
-  let widthEm: number | undefined
+  let letters: LettersEm | undefined
   return {
     at: sizeMm => {
       const found = sizes.get(sizeMm) ?? measure({ ...word, sizeMm })
       sizes.set(sizeMm, found)
       return found
     },
-    lettersWidthMm: sizeMm => {
-      if (widthEm === undefined) {
-        const ink = inkOfLettersEm(word)
-        widthEm = ink === undefined ? 0 : ink.right - ink.left
-      }
-      return widthEm * sizeMm
+    letters: () => {
+      letters ??= lettersOf(word)
+      return letters
     },
   }
+}
+
+function lettersOf(word: WordToMeasure): LettersEm {
+  const ink = inkOfLettersEm(word)
+  if (ink === undefined) return { width: 0, above: 0, below: 0 }
+  return { width: ink.right - ink.left, above: Math.max(0, -ink.top), below: Math.max(0, ink.bottom) }
 }
 
 function withoutColour(key: string, value: unknown): unknown {

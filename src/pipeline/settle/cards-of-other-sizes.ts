@@ -3,8 +3,8 @@ import type { Outcome, Success } from '../../problems.js'
 import { divideSheet } from '../../sheets/grid.js'
 import type { PreparedItem } from '../deal/prepare-item.js'
 import { sheetsFor } from './grids-to-try.js'
-import { type RoomierItem, roomierItems } from './roomier-items.js'
-import { type FittedPieces, isPresent, type Trial, tryWay } from './try-ways.js'
+import type { RoomierItem } from './roomier-items.js'
+import { type FittedPieces, isPresent, mainWordsAtMost, type Trial, tryWay } from './try-ways.js'
 
 /** Words so many times larger than is good for a child need not be larger still: our own judgement, no source. */
 const LARGE_ENOUGH = 2
@@ -34,15 +34,17 @@ export async function onWiderCards(
   if (main === undefined || !isOfCards(prepared, asked)) return undefined
   if (main.sizeMm > prepared.request.type.roomyMm * LARGE_ENOUGH) return undefined
   const sheets = sheetsFor(prepared, prepared.grid, set)
+  const atMost = mainWordsAtMost(prepared, asked.value, trial.fitting)
   let best: { readonly sizeMm: number; readonly outcome: Success<FittedPieces> } | undefined
   for (const way of openWays(trial, way => way.sheets === sheets)) {
     const size = pieceSizeOf(prepared, way)
     const isWider = size !== undefined && size.widthMm > prepared.grid.pieceSize.widthMm * WORTH_IT
     if (!isWider || size.widthMm > size.heightMm * MOST_LONG) continue
-    const tried = await tryWay(way, trial, 'so that the words are larger', { asLargeAs: asked.value })
+    const thanMm: number = best?.sizeMm ?? main.sizeMm * WORTH_IT
+    const wanted = { asLargeAs: asked.value, mainWordsLarger: { thanMm, atMost } }
+    const tried = await tryWay(way, trial, 'so that the words are larger', wanted)
     const sizeMm = tried?.outcome.value.fronts.fits.get('main')?.sizeMm ?? 0
-    if (tried?.roomy && sizeMm > (best?.sizeMm ?? main.sizeMm * WORTH_IT))
-      best = { sizeMm, outcome: tried.outcome }
+    if (tried?.roomy && sizeMm > thanMm) best = { sizeMm, outcome: tried.outcome }
   }
   return best?.outcome
 }
@@ -84,10 +86,8 @@ function isOfCards({ layout, request }: PreparedItem, { value: { fronts } }: Suc
   return layout.kind === 'pieces' && layout.perSheet.columns > 1 && !request.type.large && !request.type.named
 }
 
-function openWays({ prepared, set }: CardsTrial, isWanted: (way: RoomierItem) => boolean) {
-  return roomierItems(prepared, set).open.filter(
-    way => !way.dealsAnew && !isPresent(prepared, way) && isWanted(way),
-  )
+function openWays({ prepared, others }: CardsTrial, isWanted: (way: RoomierItem) => boolean) {
+  return others().open.filter(way => !way.dealsAnew && !isPresent(prepared, way) && isWanted(way))
 }
 
 function pieceSizeOf({ gridRequest }: PreparedItem, { changes: { division, orientation } }: RoomierItem) {

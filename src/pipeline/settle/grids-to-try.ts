@@ -26,12 +26,13 @@ const orientations: readonly Orientation[] = ['portrait', 'landscape']
  */
 export function gridsToTry(prepared: PreparedItem, set: CardSet, held: HeldByPlan): readonly GridToTry[] {
   const found = new Map<string, GridToTry>()
+  const sheetsOn = sheetCounter(prepared, set)
   for (const orientation of held.orientation === undefined ? orientations : [held.orientation])
     for (const columns of upTo(MOST.columns, held.across))
       for (const rows of upTo(MOST.rows, held.down)) {
         const grid = gridOf(prepared, { columns, rows }, orientation)
         if (grid === undefined || !isWorthTrying(prepared, grid)) continue
-        const sheets = sheetsFor(prepared, grid, set)
+        const sheets = sheetsOn(grid)
         const name = `${orientation} ${columns} ${sheets}`
         if (!found.has(name)) found.set(name, { grid, sheets })
       }
@@ -57,9 +58,14 @@ export interface HeldByPlan {
 }
 
 /** Sheets of card that the item's set takes on a grid. */
-export function sheetsFor({ job }: PreparedItem, grid: Grid, { cards }: CardSet): number {
+export function sheetsFor(prepared: PreparedItem, grid: Grid, set: CardSet): number {
+  return sheetCounter(prepared, set)(grid)
+}
+
+function sheetCounter({ job }: PreparedItem, { cards }: CardSet): (grid: Grid) => number {
   const { copies, order } = job.item
-  return countSheets({ grid, cards: cards.filter(card => card.copy === 1).length, copies, order })
+  const once = cards.filter(card => card.copy === 1).length
+  return grid => countSheets({ grid, cards: once, copies, order })
 }
 
 function upTo(most: number, held: number | undefined): readonly number[] {

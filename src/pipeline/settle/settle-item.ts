@@ -1,6 +1,7 @@
 import { failWith } from '../../outcomes.js'
 import type { Outcome, Problem, Success } from '../../problems.js'
 import type { CardSet } from '../../sets/card-set.js'
+import { lazily } from '../../words/tables/installed-tables.js'
 import type { PreparedItem } from '../deal/prepare-item.js'
 import { onWiderCards, withoutRemnant } from './cards-of-other-sizes.js'
 import { sheetsFor } from './grids-to-try.js'
@@ -11,6 +12,7 @@ import {
   fitPieces,
   isPresent,
   isRoomy,
+  mainWordsAtMost,
   type PieceFitting,
   type Trial,
   tryWay,
@@ -30,7 +32,8 @@ export async function settlePieces(
   const { type } = prepared.request
   const fewest = type.large && type.named
   const askedWell = asked.ok && isRoomy(prepared, asked.value.fronts, fitting)
-  const trial = { prepared, set, fitting, fewest }
+  const others = lazily(() => roomierItems(prepared, set))
+  const trial = { prepared, set, others, fitting, fewest }
   if (asked.ok && askedWell && !fewest)
     return (
       (await onPaperTurned(trial, asked)) ??
@@ -40,7 +43,7 @@ export async function settlePieces(
       (await withoutRemnant(trial, asked)) ??
       asked
     )
-  const { open, asking } = roomierItems(prepared, set)
+  const { open, asking } = others()
   const sheets = sheetsFor(prepared, prepared.grid, set)
   const tried = await firstThatFits({
     ...trial,
@@ -64,7 +67,7 @@ const WORTH_IT = 1.15
  * gives it a wider card, if that makes all words a good deal larger.
  */
 async function withLongWordEased(
-  { prepared, set, fitting }: Omit<Trial, 'ways' | 'fewest'>,
+  { prepared, set, others, fitting }: Omit<Trial, 'ways' | 'fewest'>,
   asked: Success<FittedPieces>,
 ): Promise<Outcome<FittedPieces> | undefined> {
   const main = asked.value.fronts.fits.get('main')
@@ -72,35 +75,37 @@ async function withLongWordEased(
   if (main === undefined || decider?.sizeWithoutMm === undefined) return undefined
   if (decider.sizeWithoutMm < main.sizeMm * MUCH_LARGER) return undefined
   const sheets = sheetsFor(prepared, prepared.grid, set)
-  const ways = roomierItems(prepared, set).open.filter(way => way.sheets === sheets && !way.dealsAnew)
+  const ways = others().open.filter(way => way.sheets === sheets && !way.dealsAnew)
+  const atMost = mainWordsAtMost(prepared, asked.value, fitting)
   let best: { readonly sizeMm: number; readonly outcome: Success<FittedPieces> } | undefined
   for (const way of ways) {
     if (isPresent(prepared, way)) continue
-    const tried = await tryWay(
-      way,
-      { prepared, set, fitting },
-      `so that "${decider.word}" does not make all words smaller`,
-    )
+    const thanMm: number = best?.sizeMm ?? main.sizeMm * WORTH_IT
+    const reason = `so that "${decider.word}" does not make all words smaller`
+    const wanted = { mainWordsLarger: { thanMm, atMost } }
+    const tried = await tryWay(way, { prepared, set, fitting }, reason, wanted)
     const sizeMm = tried?.outcome.value.fronts.fits.get('main')?.sizeMm ?? 0
-    if (tried?.roomy && sizeMm > (best?.sizeMm ?? main.sizeMm * WORTH_IT))
-      best = { sizeMm, outcome: tried.outcome }
+    if (tried?.roomy && sizeMm > thanMm) best = { sizeMm, outcome: tried.outcome }
   }
   return best?.outcome
 }
+
+/** Sizes are told apart by quarters of a point. */
+const ROUNDING_MM = 1e-3
 
 /** Words so many times larger than is good for a child need not be larger still: our own judgement, no source. */
 const LARGE_ENOUGH = 2
 
 /** A board alone on its sheet whose words are a good deal larger when the paper is turned, if the plan leaves that open. */
 async function onPaperTurned(
-  { prepared, set, fitting }: Omit<Trial, 'ways' | 'fewest'>,
+  { prepared, set, others, fitting }: Omit<Trial, 'ways' | 'fewest'>,
   asked: Success<FittedPieces>,
 ): Promise<Outcome<FittedPieces> | undefined> {
   const { grid, request } = prepared
   const main = asked.value.fronts.fits.get('main')
   if (main === undefined || grid.columns * grid.rows > 1 || request.type.named) return undefined
   if (main.sizeMm > request.type.roomyMm * LARGE_ENOUGH) return undefined
-  const way = roomierItems(prepared, set).open.find(
+  const way = others().open.find(
     ({ changes: { division, orientation }, dealsAnew }) =>
       !dealsAnew &&
       orientation !== grid.orientation &&
@@ -119,16 +124,18 @@ async function onPaperTurned(
  * division of the sheet that takes the fewest sheets. Strips and boards keep theirs, because a child writes on them.
  */
 async function onFewerSheets(
-  { prepared, set, fitting }: Omit<Trial, 'ways' | 'fewest'>,
+  { prepared, set, others, fitting }: Omit<Trial, 'ways' | 'fewest'>,
   asked: Success<FittedPieces>,
 ): Promise<Outcome<FittedPieces> | undefined> {
   const { layout, request, grid } = prepared
   const isCards = layout.kind === 'pieces' && layout.perSheet.columns > 1
   if (!request.type.large || !isCards) return undefined
   const sheets = sheetsFor(prepared, grid, set)
-  const ways = roomierItems(prepared, set).open.filter(way => way.sheets < sheets && !way.dealsAnew)
+  const ways = others().open.filter(way => way.sheets < sheets && !way.dealsAnew)
+  const atMost = mainWordsAtMost(prepared, asked.value, fitting)
+  const thanMm = (asked.value.fronts.fits.get('main')?.sizeMm ?? 0) - ROUNDING_MM
   for (const way of ways) {
-    const wanted = { roomy: true, asLargeAs: asked.value }
+    const wanted = { roomy: true, asLargeAs: asked.value, mainWordsLarger: { thanMm, atMost } }
     const reason = 'because the words are as large on fewer sheets'
     const tried = await tryWay(way, { prepared, set, fitting }, reason, wanted)
     if (tried?.roomy) return tried.outcome

@@ -1,7 +1,14 @@
 import type { LayoutRequest } from '../../../layouts/layout.js'
+import type { Size } from '../../geometry.js'
 import { failWith, succeed } from '../../outcomes.js'
 import type { CardFace } from '../../pieces/faces/face.js'
-import { canFitAgain, type FittedFaces, fitFaces, nothingFitted } from '../../pieces/faces/fit-faces.js'
+import {
+  canFitAgain,
+  type FittedFaces,
+  fitFaces,
+  largestOnFaces,
+  nothingFitted,
+} from '../../pieces/faces/fit-faces.js'
 import type { FaceLayOut } from '../../pieces/faces/lay-out-face.js'
 import type { WordMeasurer } from '../../pieces/word/word-measurer.js'
 import type { PrintItem } from '../../plan/plan.js'
@@ -12,7 +19,7 @@ import { withoutColours } from '../deal/made-from.js'
 import { type PreparedItem, prepareItem } from '../deal/prepare-item.js'
 import type { KeptStore } from '../kept-store.js'
 import { backFaces } from './back-faces.js'
-import type { RoomierItem } from './roomier-items.js'
+import type { RoomierItem, RoomierItems } from './roomier-items.js'
 
 /** The pieces of an item whose words are known to fit their places. */
 export interface FittedPieces {
@@ -36,6 +43,8 @@ export interface PieceFitting {
 
 export interface Trial {
   readonly prepared: PreparedItem
+  /** Other ways to lay it out, found when somebody asks. */
+  readonly others: () => RoomierItems
   readonly set: CardSet
   readonly fitting: PieceFitting
   /** Whether no way may take a sheet more than the first on which the words fit. */
@@ -68,19 +77,37 @@ export interface Wanted {
   readonly roomy?: boolean
   /** Words no smaller than these. */
   readonly asLargeAs?: FittedPieces
+  /** A way on which they cannot be is not tried. */
+  readonly mainWordsLarger?: MainWordsLarger
+}
+
+export interface MainWordsLarger {
+  readonly thanMm: number
+  /** How large they could be on pieces of a size, at most. */
+  readonly atMost: (piece: Size) => number
+}
+
+/** How large the main words of these pieces could be on others, known by their letters before any is laid out. */
+export function mainWordsAtMost(
+  { request, job }: PreparedItem,
+  { fronts }: FittedPieces,
+  { measureWord }: Pick<PieceFitting, 'measureWord'>,
+): MainWordsLarger['atMost'] {
+  return largestOnFaces(fronts.faces, 'main', { ...request, place: job.item.place, measureWord })
 }
 
 /** The item laid out this way, if its words fit then and it comes up to what is wanted. */
 export async function tryWay(
   way: RoomierItem,
-  { prepared, set, fitting: asked }: Omit<Trial, 'ways' | 'fewest'>,
+  { prepared, set, fitting: asked }: Pick<Trial, 'prepared' | 'set' | 'fitting'>,
   reason: string,
-  { roomy: onlyRoomy = false, asLargeAs }: Wanted = {},
+  { roomy: onlyRoomy = false, asLargeAs, mainWordsLarger }: Wanted = {},
 ): Promise<Tried | undefined> {
   const { studied, job } = prepared
   const fitting: PieceFitting = { ...asked, untold: true }
   const roomier = prepareItem(studied, { ...job, item: { ...job.item, ...way.changes } })
   if (!roomier.ok) return undefined
+  if (mainWordsLarger !== undefined && cannotBeLarger(roomier.value, mainWordsLarger)) return undefined
   const dealt = way.dealsAnew ? dealSet(roomier.value, fitting.sets) : succeed(set)
   if (!dealt.ok || cannotFit(roomier.value, dealt.value)) return undefined
   const longest = await fitPieces(
@@ -97,6 +124,10 @@ export async function tryWay(
   const notes = [`Laid out with ${way.says}, ${reason}.`]
   const value = { ...fit.value, changes: way.changes, notes }
   return { way, roomy, outcome: succeed(value, [...dealt.problems, ...fit.problems]) }
+}
+
+function cannotBeLarger({ grid }: PreparedItem, { atMost, thanMm }: MainWordsLarger): boolean {
+  return atMost(grid.pieceSize) <= thanMm
 }
 
 /** Whether no words came out smaller than those. */

@@ -76,7 +76,7 @@ describe('a word without marks', () => {
   )
 })
 
-describe('the width of the letters alone', () => {
+describe('the size of the letters alone', () => {
   const styles = [
     ...lineNames.map(line => ({ line })),
     ...outlineNames.map(outline => ({ outline })),
@@ -87,19 +87,22 @@ describe('the width of the letters alone', () => {
     'is never more than that of the word with its marks, in %s',
     (_, face) => {
       const measure = wordMeasurer()
-      const wider = awkwardSpans.flatMap(({ written, word, ranges: [first, second] }) =>
+      const larger = awkwardSpans.flatMap(({ written, word, ranges: [first, second] }) =>
         styles.flatMap(style =>
           [false, true].flatMap(large => {
             const { line: _, ...mark } = span.mark
             const spans: readonly MarkSpan[] = [
               { mark: { ...mark, ...style }, ranges: second === undefined ? [first!] : [first!, second] },
             ]
-            const { at, lettersWidthMm } = measure({ typeface: face, word, spans, large })
-            return lettersWidthMm(8) > at(8).widthMm + 1e-9 ? [{ written, style, large }] : []
+            const { at, letters } = measure({ typeface: face, word, spans, large })
+            const [whole, { width, above, below }] = [at(8), letters()]
+            const isLarger =
+              width * 8 > whole.widthMm + 1e-9 || above * 8 > whole.aboveMm || below * 8 > whole.belowMm
+            return isLarger ? [{ written, style, large }] : []
           }),
         ),
       )
-      expect(wider).toEqual([])
+      expect(larger).toEqual([])
     },
   )
 })
