@@ -2,13 +2,13 @@ import type { SatoriOptions } from 'satori'
 import type { JSXNode } from 'satori/jsx'
 import type { Box, Size } from '../../geometry.js'
 import type { Art, Shape, TextRun } from '../piece.js'
-import type { LinesOfText } from '../text/lines.js'
 import { drawTextBlock, layTextBlock } from '../text/text-block.js'
 import type { Typeface } from '../typeface/typeface.js'
 import { type Face, type LaidOutFace, mm, UNITS_PER_MM } from './face.js'
-import { linesInBox, type TextInBox, withWidthsOfLines } from './lines-in-tree.js'
+import { linesInBox, type TextInBox } from './lines-in-box.js'
 import { plainTree } from './plain-tree.js'
 import { shapesOfSatoriSvg } from './satori-shapes.js'
+import { type BoxToFill, type TreeShape, treeShape } from './tree-shape.js'
 import { treesApart } from './trees-apart.js'
 
 type SatoriNode = Parameters<NonNullable<SatoriOptions['onNodeDetected']>>[0]
@@ -39,39 +39,48 @@ const MANY_TREES = 1000
  */
 export function faceLayouter(): FaceLayouter {
   const faces = layoutsKept<LaidOutFace>(MANY)
-  const trees = layoutsKept<LaidOutTree>(MANY_TREES)
+  const trees = layoutsKept<FilledTree>(MANY_TREES)
+  const shapes = layoutsKept<LaidOutTree>(MANY_TREES)
   let [laidOut, treesLaidOut] = [0, 0]
   const numbers = new Map<Typeface, number>()
-  const layOut: typeof layOutTree = (...given) => {
-    treesLaidOut += 1
-    return layOutTree(...given)
+  const filledTree = async (plain: JSXNode, size: Size, typeface: Typeface): Promise<FilledTree> => {
+    const { tree, slots, lines } = treeShape(plain, typeface)
+    const laid = await shapes.once(keyOf(size, tree), () => {
+      treesLaidOut += 1
+      return layOutTree(tree, size)
+    })
+    return { laid, slots, lines }
   }
   return {
     layOut: (face, typeface) => {
       const tree = plainTree(face.tree)
       const number = numbers.get(typeface) ?? numbers.size
       numbers.set(typeface, number)
-      const keyOf = ({ widthMm, heightMm }: Size, of: JSXNode) =>
-        `${number} ${widthMm}x${heightMm} ${JSON.stringify(of)}`
-      return faces.once(keyOf(face, tree), async () => {
+      return faces.once(`${number} ${keyOf(face, tree)}`, async () => {
         laidOut += 1
         const { rest, apart } = treesApart(tree)
-        const page = await trees.once(keyOf(face, rest), () => layOut(rest, face, typeface))
+        const layOut = (plain: JSXNode, size: Size) =>
+          trees.once(`${number} ${keyOf(size, plain)}`, () => filledTree(plain, size, typeface))
+        const page = await layOut(rest, face)
         const parts: PlacedTree[] = [{ tree: page, left: 0, top: 0 }]
-        for (const [index, row] of apart.entries()) {
-          const laid = await trees.once(keyOf(row.size, row.tree), () => layOut(row.tree, row.size, typeface))
-          parts.push({ tree: laid, ...cornerOf(page.apart.get(index), row.size) })
-        }
+        for (const [index, row] of apart.entries())
+          parts.push({
+            tree: await layOut(row.tree, row.size),
+            ...cornerOf(page.laid.apart.get(index), row.size),
+          })
         return laidOutFace(face, parts, typeface)
       })
     },
     laidOut: () => laidOut,
     treesLaidOut: () => treesLaidOut,
     letGo: () => {
-      faces.letGo()
-      trees.letGo()
+      for (const kept of [faces, trees, shapes]) kept.letGo()
     },
   }
+}
+
+function keyOf({ widthMm, heightMm }: Size, tree: JSXNode): string {
+  return `${widthMm}x${heightMm} ${JSON.stringify(tree)}`
 }
 
 interface LayoutsKept<T> {
@@ -105,26 +114,26 @@ interface UnitBox {
   readonly height: number
 }
 
-/** A tree of boxes as satori lays it out, from its own top left corner. */
+/** A tree of boxes as satori lays it out, from its own top left corner; what is to be filled by its number. */
 interface LaidOutTree {
   readonly svg: string
-  readonly slots: ReadonlyMap<string, UnitBox>
-  readonly lines: readonly { readonly lines: LinesOfText; readonly box: UnitBox }[]
+  readonly slots: ReadonlyMap<number, UnitBox>
+  readonly lines: ReadonlyMap<number, UnitBox>
   /** Where the trees stand that are laid out apart, by their numbers. */
   readonly apart: ReadonlyMap<number, UnitBox>
 }
 
-async function layOutTree(
-  plain: JSXNode,
-  { widthMm, heightMm }: Size,
-  typeface: Typeface,
-): Promise<LaidOutTree> {
+/** With what fills it. */
+interface FilledTree extends Omit<TreeShape, 'tree'> {
+  readonly laid: LaidOutTree
+}
+
+async function layOutTree(tree: JSXNode, { widthMm, heightMm }: Size): Promise<LaidOutTree> {
   // Loaded with the first face: layouts are named, and plans read, without it.
   const { default: satori } = await import('satori')
-  const slots = new Map<string, UnitBox>()
-  const lines: { lines: LinesOfText; box: UnitBox }[] = []
+  const slots = new Map<number, UnitBox>()
+  const lines = new Map<number, UnitBox>()
   const apart = new Map<number, UnitBox>()
-  const tree = withWidthsOfLines(plain, typeface)
   const svg = await satori(tree as Parameters<typeof satori>[0], {
     width: mm(widthMm),
     height: mm(heightMm),
@@ -134,7 +143,7 @@ async function layOutTree(
       const box = { left, top, width, height }
       const { 'data-slot': slot, 'data-lines': linesOf, 'data-apart': number }: BoxToFill = props
       if (slot !== undefined) slots.set(slot, box)
-      if (linesOf !== undefined) lines.push({ lines: linesOf, box })
+      if (linesOf !== undefined) lines.set(linesOf, box)
       if (number !== undefined) apart.set(number, box)
     },
   })
@@ -151,7 +160,7 @@ function cornerOf(box: UnitBox | undefined, size: Size): Corner {
 type Corner = Pick<UnitBox, 'left' | 'top'>
 
 interface PlacedTree extends Corner {
-  readonly tree: LaidOutTree
+  readonly tree: FilledTree
 }
 
 /** The face that trees are when they stand where they do. */
@@ -191,7 +200,7 @@ interface StandingTree {
 }
 
 /** By where it stands; of a page on which a row is another, most other rows stand where they did. */
-const known = new WeakMap<LaidOutTree, Map<string, StandingTree>>()
+const known = new WeakMap<FilledTree, Map<string, StandingTree>>()
 
 /** A row stands in few places: more were those of other weeks. */
 const MOST_PLACES = 20
@@ -206,12 +215,14 @@ function standingTree({ tree, ...at }: PlacedTree, typeface: Typeface): Standing
   return standing
 }
 
-function treeAt(tree: LaidOutTree, at: Corner, typeface: Typeface): StandingTree {
-  const blocks = tree.lines.map(({ lines, box }): TextInBox => linesInBox(lines, boxOf(box, at), typeface))
+function treeAt({ laid, slots, lines }: FilledTree, at: Corner, typeface: Typeface): StandingTree {
+  const blocks = [...laid.lines].map(
+    ([number, box]): TextInBox => linesInBox(lines[number]!, boxOf(box, at), typeface),
+  )
   return {
-    slots: [...tree.slots].map(([name, box]) => [name, boxOf(box, at)] as const),
+    slots: [...laid.slots].map(([number, box]) => [slots[number]!, boxOf(box, at)] as const),
     text: blocks.flatMap(({ block, at: top }) => layTextBlock(block, top)),
-    drawBoxes: drawnOnce(() => shapesOfSatoriSvg(tree.svg, UNITS_PER_MM, at)),
+    drawBoxes: drawnOnce(() => shapesOfSatoriSvg(laid.svg, UNITS_PER_MM, at)),
     drawText: drawnOnce(() => blocks.flatMap(({ block, at: top }) => drawTextBlock(block, top).shapes)),
   }
 }
@@ -222,12 +233,6 @@ function drawnOnce(draw: () => readonly Shape[]): () => readonly Shape[] {
     shapes ??= draw()
     return shapes
   }
-}
-
-interface BoxToFill {
-  readonly 'data-slot'?: string
-  readonly 'data-lines'?: LinesOfText
-  readonly 'data-apart'?: number
 }
 
 function boxOf({ left, top, width, height }: UnitBox, at: Corner): Box {

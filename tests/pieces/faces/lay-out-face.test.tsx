@@ -4,6 +4,7 @@ import { loadTypeface } from '../../../fonts/load-typeface.js'
 import { type Face, mm } from '../../../src/pieces/faces/face.js'
 import { faceLayouter } from '../../../src/pieces/faces/lay-out-face.js'
 import { plainTree } from '../../../src/pieces/faces/plain-tree.js'
+import { Slot } from '../../../src/pieces/faces/slot.js'
 import type { TextRun } from '../../../src/pieces/piece.js'
 import type { TextStyle } from '../../../src/pieces/text/break-lines.js'
 import { Lines } from '../../../src/pieces/text/lines.js'
@@ -89,6 +90,39 @@ describe('rows that are laid out apart', () => {
     expect(treesLaidOut()).toBe(4)
     await layOut(rowsOf(['reed', 'moth', 'wren'], true), andika)
     expect(treesLaidOut()).toBe(4 + 1)
+  })
+
+  /** Rows of a table, in columns of this width, and how often satori is asked for their page. */
+  const askedFor = async (texts: readonly string[], widthMm: number) => {
+    const { layOut, treesLaidOut } = faceLayouter()
+    const box: CSSProperties = { width: mm(widthMm) }
+    const cell = (text: string) => <Lines lines={[text]} style={{ sizeMm: 4 }} box={box} />
+    const tree = texts.map((text, index) => (
+      <div
+        data-apart={{ widthMm: 40, heightMm: 5.8 }}
+        style={{ display: 'flex', width: '100%', height: mm(5.8) }}
+      >
+        {cell(text)}
+        <Slot name={`beside ${index}`} style={{ width: mm(2), height: '100%' }} />
+      </div>
+    ))
+    const { text, slots } = await layOut(
+      face(<div style={{ display: 'flex', flexDirection: 'column' }}>{tree}</div>),
+      andika,
+    )
+    const besides = texts.map((_, index) => slots.get(`beside ${index}`)!.xMm)
+    return { asked: treesLaidOut(), said: text.map(run => run.text), besides }
+  }
+
+  it('are one shape where they differ in the words of columns that have a width, and are laid out once', async () => {
+    const { asked, said, besides } = await askedFor(words, 16)
+    expect([asked, said, besides]).toEqual([2, words, [16, 16, 16]])
+  })
+
+  it('are each laid out where their words are wider than that', async () => {
+    const { asked, besides } = await askedFor(words, 6)
+    expect(asked).toBe(4)
+    expect(besides).toEqual(words.map(word => expect.closeTo(andika.widthEm(word) * 4, 1)))
   })
 
   it('are refused where their page gives them another size than they say', async () => {
