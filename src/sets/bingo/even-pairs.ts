@@ -14,6 +14,8 @@ import {
   countMeetings,
   exchangeCost,
   type Held,
+  holding,
+  keyOf,
   keysAfter,
   pickExchange,
   wordsHeld,
@@ -73,12 +75,8 @@ function dealEvenly({ words, size, boards }: SubsetsWanted, generator: Generator
     const taken = shuffle(order, generator)
       .sort((a, b) => left[b]! - left[a]!)
       .slice(0, size)
-    const held = new Uint8Array(words)
-    for (const word of taken) {
-      held[word] = 1
-      left[word]!--
-    }
-    return held
+    for (const word of taken) left[word]!--
+    return holding(taken, words)
   })
 }
 
@@ -108,7 +106,7 @@ function evenOutPairs(holds: Held[], wanted: SubsetsWanted, generator: Generator
 function partTwins(holds: Held[], { words }: SubsetsWanted, generator: Generator): void {
   const meetings = countMeetings(holds, words)
   for (let attempt = 0; attempt < 200; attempt++) {
-    const keys = holds.map(held => held.join(''))
+    const keys = holds.map(keyOf)
     const twin = firstTwin(keys)
     if (twin < 0) return
     const candidates = Array.from({ length: 60 }, () => pickExchange(holds, words, generator, twin))

@@ -1,8 +1,27 @@
 /** Two boards exchange a word that each alone has: what that costs, and doing it. */
 import type { Generator } from '../random.js'
 
-/** One flag for each word of a board. */
-export type Held = Uint8Array
+/** A bit for each word of a board, 32 of them in a number: tens of thousands of exchanges are weighed for a class's boards. */
+export type Held = Int32Array
+
+export function holding(board: readonly number[], words: number): Held {
+  const held = new Int32Array(Math.ceil(words / 32))
+  for (const word of board) take(held, word)
+  return held
+}
+
+function take(held: Held, word: number): void {
+  held[word >>> 5]! |= 1 << (word & 31)
+}
+
+function give(held: Held, word: number): void {
+  held[word >>> 5]! &= ~(1 << (word & 31))
+}
+
+/** The place of the lowest bit that is set; of the number 0 there is none. */
+function lowestBit(bits: number): number {
+  return 31 - Math.clz32(bits & -bits)
+}
 
 export interface Exchange {
   readonly one: number
@@ -27,65 +46,79 @@ export function pickExchange(
 
 /** The first word from `offset` on, round the list, that one board has and the other has not. */
 function wordAlone(mine: Held, theirs: Held, offset: number): number | null {
-  for (let word = offset; word < mine.length; word++) if (mine[word]! > theirs[word]!) return word
-  for (let word = 0; word < offset; word++) if (mine[word]! > theirs[word]!) return word
+  const first = offset >>> 5
+  const fromOffset = mine[first]! & ~theirs[first]! & (-1 << (offset & 31))
+  if (fromOffset !== 0) return (first << 5) + lowestBit(fromOffset)
+  for (let step = 1; step <= mine.length; step++) {
+    const at = first + step < mine.length ? first + step : first + step - mine.length
+    const alone = mine[at]! & ~theirs[at]!
+    if (alone !== 0) return (at << 5) + lowestBit(alone)
+  }
   return null
 }
 
-/**
- * How much the sum of squared meetings over all pairs of words would grow. Tens of thousands are asked for a class's
- * boards, so that the sum is taken over all words without asking which differ.
- */
+/** How much the sum of squared meetings over all pairs of words would grow. */
 export function exchangeCost(
   holds: readonly Held[],
   meetings: Int32Array,
   words: number,
-  exchange: Exchange,
+  { one, other, gives, gets }: Exchange,
 ): number {
-  const one = holds[exchange.one]!
-  const other = holds[exchange.other]!
-  const given = exchange.gives * words
-  const gotten = exchange.gets * words
+  const [mine, theirs] = [holds[one]!, holds[other]!]
+  const [given, gotten] = [gives * words, gets * words]
   let half = 0
-  for (let word = 0; word < words; word++) {
-    // 1 where `one` alone has the word, -1 where `other` has, else 0.
-    const side = one[word]! - other[word]!
-    half += side * (meetings[gotten + word]! - meetings[given + word]!) + side * side
+  for (let at = 0; at < mine.length; at++) {
+    for (let bits = mine[at]! & ~theirs[at]!; bits !== 0; bits &= bits - 1) {
+      const word = (at << 5) + lowestBit(bits)
+      half += meetings[gotten + word]! - meetings[given + word]! + 1
+    }
+    for (let bits = theirs[at]! & ~mine[at]!; bits !== 0; bits &= bits - 1) {
+      const word = (at << 5) + lowestBit(bits)
+      half -= meetings[gotten + word]! - meetings[given + word]! - 1
+    }
   }
   // The two words exchanged were counted too: each as often as they meet, and one.
-  return 2 * half - 4 * (meetings[gotten + exchange.gives]! + 1)
+  return 2 * half - 4 * (meetings[gotten + gives]! + 1)
 }
 
 export function applyExchange(
   holds: readonly Held[],
   meetings: Int32Array,
   words: number,
-  exchange: Exchange,
+  { one, other, gives, gets }: Exchange,
 ): void {
-  const { gives, gets } = exchange
-  const one = holds[exchange.one]!
-  const other = holds[exchange.other]!
-  for (let word = 0; word < words; word++) {
-    const side = one[word]! - other[word]!
-    if (side === 0 || word === gives || word === gets) continue
-    meetings[gives * words + word]! -= side
-    meetings[word * words + gives]! -= side
-    meetings[gets * words + word]! += side
-    meetings[word * words + gets]! += side
+  const [mine, theirs] = [holds[one]!, holds[other]!]
+  const meet = (word: number, more: number): void => {
+    if (word === gives || word === gets) return
+    meetings[gives * words + word]! -= more
+    meetings[word * words + gives]! -= more
+    meetings[gets * words + word]! += more
+    meetings[word * words + gets]! += more
   }
-  one[gives] = 0
-  one[gets] = 1
-  other[gives] = 1
-  other[gets] = 0
+  for (const word of wordsOf(mine, theirs)) meet(word, 1)
+  for (const word of wordsOf(theirs, mine)) meet(word, -1)
+  give(mine, gives)
+  take(mine, gets)
+  give(theirs, gets)
+  take(theirs, gives)
+}
+
+/** In ascending order; without those that another board has too. */
+function wordsOf(held: Held, without?: Held): number[] {
+  const words: number[] = []
+  for (let at = 0; at < held.length; at++)
+    for (let bits = held[at]! & ~(without?.[at] ?? 0); bits !== 0; bits &= bits - 1)
+      words.push((at << 5) + lowestBit(bits))
+  return words
 }
 
 /** Both boards as they would be, as keys. */
 export function keysAfter(holds: readonly Held[], { one, other, gives, gets }: Exchange): [string, string] {
   const changed = (board: number, out: number, into: number): string => {
-    const held = Uint8Array.from(holds[board]!)
-    held[out] = 0
-    held[into] = 1
-    return held.join('')
+    const held = Int32Array.from(holds[board]!)
+    give(held, out)
+    take(held, into)
+    return keyOf(held)
   }
   return [changed(one, gives, gets), changed(other, gets, gives)]
 }
@@ -100,6 +133,12 @@ export function countMeetings(holds: readonly Held[], words: number): Int32Array
   return meetings
 }
 
+/** In ascending order. */
 export function wordsHeld(held: Held): number[] {
-  return [...held.keys()].filter(word => held[word] === 1)
+  return wordsOf(held)
+}
+
+/** Equal for boards of the same words. */
+export function keyOf(held: Held): string {
+  return held.join()
 }
