@@ -13,6 +13,7 @@ import {
   type WithProblems,
   withProblems,
 } from './outcomes.js'
+import { beginToLayOut } from './pieces/faces/lay-out-face.js'
 import { collectSoonerFor } from './pipeline/collect-sooner.js'
 import { dealPlan } from './pipeline/deal/deal-plan.js'
 import { type ChosenJobs, chooseJobs, itemJobs } from './pipeline/deal/item-jobs.js'
@@ -141,6 +142,7 @@ export async function putEachOnSheets<T>(
   if (!goesOn(kept)) collectSoonerFor({ words: plan.words.length })
   const jobs = chooseJobs(plan, request.only)
   if (!jobs.ok) return failWith([...studied.problems, ...jobs.problems])
+  await beginToLayOut()
   const imposed = await putOnSheets(studied.value, jobs.value, { ...work, ...present({ soon }) }, take)
   work.kept.endRun()
   const problems = eachOnce([

@@ -78,14 +78,14 @@ export async function fitFaces<F extends Face>(
   for (const face of faces) laidOut.push(await layOut(face, fitting.typeface))
   const fitted = faces.map((face, index): FittedFace<F> => {
     const { slots, text, drawArt } = laidOut[index]!
-    const words = Object.entries(face.slots).flatMap(([name, slot]): FoundWord[] =>
-      slot.kind === 'word' ? [{ name, slot, box: slotBox(slots, name) }] : [],
-    )
-    const texts = Object.entries(face.slots).flatMap(([name, slot]): FoundText[] =>
-      slot.kind === 'text' && slot.levelWith === undefined
-        ? [findText(slot, slotBox(slots, name), fitting.typeface)]
-        : [],
-    )
+    const words: FoundWord[] = []
+    const texts: FoundText[] = []
+    for (const name in face.slots) {
+      const slot = face.slots[name]!
+      if (slot.kind === 'word') words.push({ name, slot, box: slotBox(slots, name) })
+      else if (slot.kind === 'text' && slot.levelWith === undefined)
+        texts.push(findText(slot, slotBox(slots, name), fitting.typeface))
+    }
     // It is laid out by now, and the trees of thousands of cards take room.
     return { face: { ...face, tree: null }, text, slots, drawArt, words, texts }
   })

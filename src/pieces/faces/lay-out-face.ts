@@ -83,6 +83,21 @@ function keyOf({ widthMm, heightMm }: Size, tree: JSXNode): string {
   return `${widthMm}x${heightMm} ${JSON.stringify(tree)}`
 }
 
+let opening: Promise<void> | undefined
+
+/**
+ * Begins to open what lays out faces; given once that has begun. V8 looks through its WebAssembly beside whatever is done before
+ * the first face.
+ */
+export function beginToLayOut(): Promise<void> {
+  opening ??= import('satori').then(({ default: satori }) => {
+    const nothing = { type: 'div', key: null, props: { style: { display: 'flex' } } }
+    // What fails here fails again at the first face, which tells it.
+    satori(nothing, { width: 1, height: 1, fonts: [] }).catch(() => undefined)
+  })
+  return opening
+}
+
 interface LayoutsKept<T> {
   readonly once: (key: string, make: () => Promise<T>) => Promise<T>
   readonly letGo: () => void

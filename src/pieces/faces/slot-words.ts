@@ -23,7 +23,10 @@ export function slotWordFinder(marks: readonly StyledMark[]): SlotWordFinder {
   const known = new Map<Word, Map<string, SlotWord>>()
   return (slot, marked = slot.marked) => {
     const { word, onlyMarks, soundMarks, soundsShown, syllableBreaks = false } = slot
-    const shown = `${marked} ${onlyMarks?.join(' ')} ${soundMarks} ${soundsShown} ${syllableBreaks}`
+    const isPlain = onlyMarks === undefined && soundMarks === undefined && !syllableBreaks
+    const shown = isPlain
+      ? String(marked)
+      : `${marked} ${onlyMarks?.join(' ')} ${soundMarks} ${soundsShown} ${syllableBreaks}`
     const ofWord = known.get(word) ?? new Map<string, SlotWord>()
     known.set(word, ofWord)
     const found = ofWord.get(shown) ?? {

@@ -52,7 +52,8 @@ export function inkBetween(
   topMm: number,
   bottomMm: number,
 ): { readonly left: number; readonly right: number } | undefined {
-  let [left, right] = [Infinity, -Infinity]
+  let left = Infinity
+  let right = -Infinity
   const from = Math.max(0, Math.floor(topMm / letter.rowMm) - letter.firstRow)
   const to = Math.min(letter.rowCount - 1, Math.floor(bottomMm / letter.rowMm) - letter.firstRow)
   for (let index = from; index <= to; index++) {
@@ -97,10 +98,15 @@ export function areNear(a: Extent, b: Extent, gapMm: number): boolean {
 /** The smallest rectangle around all; undefined where there are none. */
 export function around(extents: readonly Extent[]): Extent | undefined {
   if (extents.length === 0) return undefined
-  return {
-    left: Math.min(...extents.map(extent => extent.left)),
-    right: Math.max(...extents.map(extent => extent.right)),
-    top: Math.min(...extents.map(extent => extent.top)),
-    bottom: Math.max(...extents.map(extent => extent.bottom)),
+  let left = Infinity
+  let right = -Infinity
+  let top = Infinity
+  let bottom = -Infinity
+  for (const extent of extents) {
+    left = Math.min(left, extent.left)
+    right = Math.max(right, extent.right)
+    top = Math.min(top, extent.top)
+    bottom = Math.max(bottom, extent.bottom)
   }
+  return { left, right, top, bottom }
 }

@@ -92,11 +92,11 @@ interface WordToFit extends Pick<WordInRoom, 'word' | 'room' | 'corner'> {
 function wordsToFit(request: FitRequest): readonly WordToFit[] {
   const { measure = wordMeasurer(), typeface, large, leastTextMm } = request
   const rules = { typeface, large, ...(leastTextMm === undefined ? {} : { leastTextMm }) }
-  return request.words.map(({ room, corner, ...word }) => ({
-    word: word.word,
+  return request.words.map(({ word, spans, syllableBreaks = [], room, corner }) => ({
+    word,
     room,
     ...(corner === undefined ? {} : { corner }),
-    measured: measure({ ...rules, ...word }),
+    measured: measure({ ...rules, word, spans, syllableBreaks }),
   }))
 }
 

@@ -87,7 +87,7 @@ function isOfCards({ layout, request }: PreparedItem, { value: { fronts } }: Suc
 }
 
 function openWays({ prepared, others }: CardsTrial, isWanted: (way: RoomierItem) => boolean) {
-  return others().open.filter(way => !way.dealsAnew && !isPresent(prepared, way) && isWanted(way))
+  return others.openGrids().filter(way => !isPresent(prepared, way) && isWanted(way))
 }
 
 function pieceSizeOf({ gridRequest }: PreparedItem, { changes: { division, orientation } }: RoomierItem) {

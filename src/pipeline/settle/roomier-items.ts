@@ -1,5 +1,6 @@
 import type { PrintItem } from '../../plan/plan.js'
 import type { CardSet } from '../../sets/card-set.js'
+import { lazily } from '../../words/tables/installed-tables.js'
 import { sizeAsked } from '../deal/item-jobs.js'
 import type { PreparedItem } from '../deal/prepare-item.js'
 import { type GridToTry, gridsToTry, type HeldByPlan, sheetsFor } from './grids-to-try.js'
@@ -16,32 +17,68 @@ export interface RoomierItem {
   readonly dealsAnew: boolean
 }
 
-/** Other ways to lay out an item: the sheet divided otherwise, the paper turned, boards with fewer cells. */
+/** Other ways to lay out an item: the sheet divided otherwise, the paper turned, boards with fewer cells. Each is found once it is asked for. */
 export interface RoomierItems {
-  /** Those that the plan leaves open, so that one may be taken without asking; the fewest sheets first. */
-  readonly open: readonly RoomierItem[]
+  /** Divisions of the sheet that the plan leaves open, so that one may be taken without asking; the fewest sheets first. */
+  readonly openGrids: () => readonly RoomierItem[]
+  /** The same, and then the boards that it leaves open. */
+  readonly open: () => readonly RoomierItem[]
   /** Those for which the plan would have to be changed. */
-  readonly asking: readonly RoomierItem[]
+  readonly asking: () => readonly RoomierItem[]
 }
 
 /** How many ways that need the plan changed are worth the time. */
 const MOST_ASKING = 40
 
 export function roomierItems(prepared: PreparedItem, set: CardSet): RoomierItems {
-  const { job, layout, request, grid } = prepared
+  const { job } = prepared
   // With its size in the item itself, a group's large print keeps the division that it is given here.
   const ofGroup = job.item.size === undefined && job.group?.size !== undefined
   const sized: Partial<PrintItem> = ofGroup ? { size: sizeAsked(job) } : {}
-  const held = heldByPlan(prepared, ofGroup)
-  const onGrid = (tried: GridToTry): RoomierItem => ({
-    changes: { ...sized, ...changesFor(tried) },
-    says: inWords(prepared, tried),
-    sheets: tried.sheets,
-    dealsAnew: false,
+  const onGrids = (held: HeldByPlan): readonly RoomierItem[] =>
+    gridsToTry(prepared, set, held).map(tried => ({
+      changes: { ...sized, ...changesFor(tried) },
+      says: inWords(prepared, tried),
+      sheets: tried.sheets,
+      dealsAnew: false,
+    }))
+  const openGrids = lazily(() => {
+    const held = heldByPlan(prepared, ofGroup)
+    return held === undefined ? [] : onGrids(held)
   })
-  const open = held === undefined ? [] : gridsToTry(prepared, set, held).map(onGrid)
-  const asking = gridsToTry(prepared, set, {}).map(onGrid)
-  const known = new Set(open.map(({ says }) => says))
+  const askingGrids = lazily(() => onGrids({}))
+  const boards = lazily(() =>
+    boardsAnew(prepared, set, { ofGroup, sized, open: openGrids(), asking: askingGrids() }),
+  )
+  const boardsThatAre = (isOpen: boolean) =>
+    boards()
+      .filter(each => each.isOpen === isOpen)
+      .map(each => each.way)
+  return {
+    openGrids,
+    open: () => [...openGrids(), ...boardsThatAre(true)],
+    asking: () => {
+      const known = new Set(openGrids().map(({ says }) => says))
+      const grids = askingGrids().filter(({ says }) => !known.has(says))
+      return [...grids.slice(0, MOST_ASKING), ...boardsThatAre(false)]
+    },
+  }
+}
+
+interface OnGrids {
+  readonly ofGroup: boolean
+  readonly sized: Partial<PrintItem>
+  readonly open: readonly RoomierItem[]
+  readonly asking: readonly RoomierItem[]
+}
+
+/** Boards with fewer cells, on the sheet as it is divided and on others. */
+function boardsAnew(
+  prepared: PreparedItem,
+  set: CardSet,
+  { ofGroup, sized, open, asking }: OnGrids,
+): readonly { readonly way: RoomierItem; readonly isOpen: boolean }[] {
+  const { job, layout, request, grid } = prepared
   const sheets = sheetsFor(prepared, grid, set)
   // A board alone on its sheet turns with the paper; boards that share one may have one each.
   const onGrids = [...open, ...asking]
@@ -50,7 +87,7 @@ export function roomierItems(prepared: PreparedItem, set: CardSet): RoomierItems
   const others =
     prepared.gridRequest.division.kind === 'card' ? [] : isAlone ? turned : onGrids.filter(isWhole)
   const boards = layout.kind === 'pieces' ? (layout.roomier?.(request) ?? []) : []
-  const dealt = boards.flatMap(board => {
+  return boards.flatMap(board => {
     const options = { ...job.item.options, ...board.options }
     const { timesSheets = 1 } = board
     const changes = { ...sized, options }
@@ -67,11 +104,6 @@ export function roomierItems(prepared: PreparedItem, set: CardSet): RoomierItems
     }))
     return [{ way, isOpen }, ...both]
   })
-  const ways = (isOpen: boolean) => dealt.filter(each => each.isOpen === isOpen).map(each => each.way)
-  return {
-    open: [...open, ...ways(true)],
-    asking: [...asking.filter(({ says }) => !known.has(says)).slice(0, MOST_ASKING), ...ways(false)],
-  }
 }
 
 /** A board a sheet. */

@@ -1,7 +1,6 @@
 import { failWith } from '../../outcomes.js'
 import type { Outcome, Problem, Success } from '../../problems.js'
 import type { CardSet } from '../../sets/card-set.js'
-import { lazily } from '../../words/tables/installed-tables.js'
 import type { PreparedItem } from '../deal/prepare-item.js'
 import { onWiderCards, withoutRemnant } from './cards-of-other-sizes.js'
 import { sheetsFor } from './grids-to-try.js'
@@ -32,7 +31,7 @@ export async function settlePieces(
   const { type } = prepared.request
   const fewest = type.large && type.named
   const askedWell = asked.ok && isRoomy(prepared, asked.value.fronts, fitting)
-  const others = lazily(() => roomierItems(prepared, set))
+  const others = roomierItems(prepared, set)
   const trial = { prepared, set, others, fitting, fewest }
   if (asked.ok && askedWell && !fewest)
     return (
@@ -43,17 +42,16 @@ export async function settlePieces(
       (await withoutRemnant(trial, asked)) ??
       asked
     )
-  const { open, asking } = others()
   const sheets = sheetsFor(prepared, prepared.grid, set)
   const tried = await firstThatFits({
     ...trial,
-    ways: fewest ? open : open.filter(way => way.sheets >= sheets),
+    ways: fewest ? others.open() : others.open().filter(way => way.sheets >= sheets),
   })
   if (tried !== undefined && isPresent(prepared, tried.way) && asked.ok) return asked
   if (asked.ok)
     return tried !== undefined && (tried.roomy || tried.way.sheets < sheets) ? tried.outcome : asked
   if (tried !== undefined) return tried.outcome
-  const advised = await firstThatFits({ ...trial, ways: asking })
+  const advised = await firstThatFits({ ...trial, ways: others.asking() })
   const { problems } = await fitPieces(prepared, set, fitting)
   return failWith(advised === undefined ? problems : withAdvice(problems, advised.way))
 }
@@ -75,7 +73,7 @@ async function withLongWordEased(
   if (main === undefined || decider?.sizeWithoutMm === undefined) return undefined
   if (decider.sizeWithoutMm < main.sizeMm * MUCH_LARGER) return undefined
   const sheets = sheetsFor(prepared, prepared.grid, set)
-  const ways = others().open.filter(way => way.sheets === sheets && !way.dealsAnew)
+  const ways = others.openGrids().filter(way => way.sheets === sheets)
   const atMost = mainWordsAtMost(prepared, asked.value, fitting)
   let best: { readonly sizeMm: number; readonly outcome: Success<FittedPieces> } | undefined
   for (const way of ways) {
@@ -105,14 +103,15 @@ async function onPaperTurned(
   const main = asked.value.fronts.fits.get('main')
   if (main === undefined || grid.columns * grid.rows > 1 || request.type.named) return undefined
   if (main.sizeMm > request.type.roomyMm * LARGE_ENOUGH) return undefined
-  const way = others().open.find(
-    ({ changes: { division, orientation }, dealsAnew }) =>
-      !dealsAnew &&
-      orientation !== grid.orientation &&
-      division?.kind === 'count' &&
-      division.across === 1 &&
-      division.down === 1,
-  )
+  const way = others
+    .openGrids()
+    .find(
+      ({ changes: { division, orientation } }) =>
+        orientation !== grid.orientation &&
+        division?.kind === 'count' &&
+        division.across === 1 &&
+        division.down === 1,
+    )
   if (way === undefined) return undefined
   const tried = await tryWay(way, { prepared, set, fitting }, 'so that its words are larger')
   const sizeMm = tried?.outcome.value.fronts.fits.get('main')?.sizeMm ?? 0
@@ -131,7 +130,7 @@ async function onFewerSheets(
   const isCards = layout.kind === 'pieces' && layout.perSheet.columns > 1
   if (!request.type.large || !isCards) return undefined
   const sheets = sheetsFor(prepared, grid, set)
-  const ways = others().open.filter(way => way.sheets < sheets && !way.dealsAnew)
+  const ways = others.openGrids().filter(way => way.sheets < sheets)
   const atMost = mainWordsAtMost(prepared, asked.value, fitting)
   const thanMm = (asked.value.fronts.fits.get('main')?.sizeMm ?? 0) - ROUNDING_MM
   for (const way of ways) {

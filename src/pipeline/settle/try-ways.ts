@@ -43,8 +43,8 @@ export interface PieceFitting {
 
 export interface Trial {
   readonly prepared: PreparedItem
-  /** Other ways to lay it out, found when somebody asks. */
-  readonly others: () => RoomierItems
+  /** Other ways to lay it out. */
+  readonly others: RoomierItems
   readonly set: CardSet
   readonly fitting: PieceFitting
   /** Whether no way may take a sheet more than the first on which the words fit. */

@@ -18,7 +18,8 @@ export function arrangeEvenly(
   for (const board of boards) for (const [place, word] of board.entries()) stands[word * size + place]!++
 
   const swap = (board: number[], a: number, b: number) => {
-    const [wordA, wordB] = [board[a]!, board[b]!]
+    const wordA = board[a]!
+    const wordB = board[b]!
     stands[wordA * size + a]!--
     stands[wordB * size + b]!--
     stands[wordA * size + b]!++
@@ -28,7 +29,8 @@ export function arrangeEvenly(
   }
   /** Half of how much the sum of squares of `stands` would grow. */
   const swapCost = (board: readonly number[], a: number, b: number): number => {
-    const [rowA, rowB] = [board[a]! * size, board[b]! * size]
+    const rowA = board[a]! * size
+    const rowB = board[b]! * size
     return stands[rowA + b]! - stands[rowA + a]! + stands[rowB + a]! - stands[rowB + b]! + 2
   }
 
@@ -36,21 +38,21 @@ export function arrangeEvenly(
   const steps = 30 * boards.length * size
   for (let step = 0; step < steps; step++) {
     const board = boards[generator.below(boards.length)]!
-    const [a, b] = twoPlaces(size, generator)
+    const a = generator.below(size)
+    const b = anotherPlace(a, size, generator)
     if (swapCost(board, a, b) <= 0) swap(board, a, b)
   }
   const seen = new Set<string>()
   for (const board of boards) {
     for (let attempt = 0; attempt < 1_000 && seen.has(board.join()); attempt++) {
-      const [a, b] = twoPlaces(size, generator)
-      swap(board, a, b)
+      const a = generator.below(size)
+      swap(board, a, anotherPlace(a, size, generator))
     }
     seen.add(board.join())
   }
   return boards
 }
 
-function twoPlaces(size: number, generator: Generator): [number, number] {
-  const a = generator.below(size)
-  return [a, (a + 1 + generator.below(size - 1)) % size]
+function anotherPlace(place: number, size: number, generator: Generator): number {
+  return (place + 1 + generator.below(size - 1)) % size
 }

@@ -38,26 +38,23 @@ export function meanCall(chances: readonly Fraction[]): number {
  * +1 for one, −1 for two, +1 for three; at least two: +1 for two, −2 for three, +3 for four.
  */
 function weightsBySize(goals: readonly (readonly number[])[], needed: number): ReadonlyMap<number, number> {
-  const weights = new Map<number, number>()
-  const timesCovered = new Map<number, number>()
+  const mostWords = Math.max(0, ...goals.flat()) + 1
+  const bySize = new Float64Array(mostWords + 1)
+  const timesCovered = new Uint8Array(mostWords)
   const count = (chosen: number): number => {
     if (chosen < needed) return 0
     const sign = (chosen - needed) % 2 === 0 ? 1 : -1
     return needed === 1 ? sign : sign * (chosen - 1)
   }
   const choose = (from: number, chosen: number, size: number): void => {
-    if (chosen > 0) weights.set(size, (weights.get(size) ?? 0) + count(chosen))
+    if (chosen > 0) bySize[size]! += count(chosen)
     for (let index = from; index < goals.length; index++) {
       let added = 0
-      for (const word of goals[index]!) {
-        const times = timesCovered.get(word) ?? 0
-        if (times === 0) added++
-        timesCovered.set(word, times + 1)
-      }
+      for (const word of goals[index]!) if (timesCovered[word]!++ === 0) added++
       choose(index + 1, chosen + 1, size + added)
-      for (const word of goals[index]!) timesCovered.set(word, timesCovered.get(word)! - 1)
+      for (const word of goals[index]!) timesCovered[word]!--
     }
   }
   choose(0, 0, 0)
-  return weights
+  return new Map([...bySize.entries()].filter(([, weight]) => weight !== 0))
 }

@@ -86,7 +86,9 @@ function firstFullGoalFinder({ goals, words }: Game): (callOrder: readonly numbe
       let some = 0
       for (let at = 0; at < length; at++) some |= next[at] = full[at]! & stay[at]!
       if (some === 0) break
-      ;[full, next] = [next, full]
+      const left = next
+      next = full
+      full = left
     }
     return { call, winners: boardsWith(full, boardOf) }
   }

@@ -42,7 +42,7 @@ it.each([
 ])('no division of the sheet gives larger words than the letters say: %s', async (_, keys) => {
   const { prepared, set, pieces } = await asked(keys)
   const atMost = mainWordsAtMost(prepared, pieces, sharedWork)
-  const ways = roomierItems(prepared, set).open.filter(way => !way.dealsAnew)
+  const ways = roomierItems(prepared, set).openGrids()
   const shares: number[] = []
   for (const way of ways.filter((_, index) => index % Math.ceil(ways.length / 12) === 0)) {
     const other = prepareItem(prepared.studied, {
