@@ -1,3 +1,4 @@
+import type { Size } from '../../geometry.js'
 import type { Art, Shape } from '../piece.js'
 
 /** An art that has its place and its text before it is drawn: it is when somebody asks for its shapes, once. */
@@ -13,6 +14,25 @@ export function drawnWhenAsked(
     get shapes() {
       shapes ??= draw()
       return shapes
+    },
+  }
+}
+
+/** The same for an art of which nothing but its size is known. */
+export function wholeWhenAsked({ widthMm, heightMm }: Size, draw: () => Art): Art {
+  let art: Art | undefined
+  const drawn = () => {
+    art ??= draw()
+    return art
+  }
+  return {
+    widthMm,
+    heightMm,
+    get shapes() {
+      return drawn().shapes
+    },
+    get text() {
+      return drawn().text
     },
   }
 }

@@ -63,12 +63,15 @@ export function readOutline(read: () => readonly PathCommand[]): GlyphOutline {
 }
 
 function inkOf(segments: readonly Segment[]): GlyphInk {
-  let [left, right, top, bottom] = [Infinity, -Infinity, Infinity, -Infinity]
-  for (const [x1, y1, x2, y2] of segments) {
-    left = Math.min(left, x1, x2)
-    right = Math.max(right, x1, x2)
-    top = Math.min(top, y1, y2)
-    bottom = Math.max(bottom, y1, y2)
+  let left = Infinity
+  let right = -Infinity
+  let top = Infinity
+  let bottom = -Infinity
+  for (const segment of segments) {
+    left = Math.min(left, segment[0], segment[2])
+    right = Math.max(right, segment[0], segment[2])
+    top = Math.min(top, segment[1], segment[3])
+    bottom = Math.max(bottom, segment[1], segment[3])
   }
   const firstRow = Math.floor(top / rowHeightEm)
   const rowCount = Math.floor(bottom / rowHeightEm) - firstRow + 1

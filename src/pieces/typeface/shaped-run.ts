@@ -43,6 +43,15 @@ export function wordsToShape(text: string): readonly string[] {
   return text.split(/^[ -~]*$/.test(text) ? /(?<= )(?=[^ ^`])/ : /(?<= )(?=[^\s\p{M}\p{Sk}\p{Cf}])/u)
 }
 
+/** Where the last of those words begins. */
+export function lastWordToShape(text: string): number {
+  for (let space = text.lastIndexOf(' '); space >= 0; space = text.lastIndexOf(' ', space - 1)) {
+    if (/^[^\s\p{M}\p{Sk}\p{Cf}]/u.test(text.slice(space + 1, space + 3))) return space + 1
+    if (space === 0) return 0
+  }
+  return 0
+}
+
 /** One run after the other. */
 export function joinRuns(runs: readonly ShapedRun[]): ShapedRun {
   if (runs.length === 1) return runs[0]!
@@ -100,16 +109,17 @@ interface Part {
 function divideByFont(fonts: readonly FontFile[], text: string): readonly Part[] {
   const parts: Part[] = []
   let index = 0
+  let [font, start]: [FontFile | undefined, number] = [undefined, 0]
   for (const character of text) {
-    const font = fonts.find(candidate => candidate.covers(character.codePointAt(0)!))
-    const last = parts.at(-1)
-    if (font !== undefined && last?.font === font && last.start + last.text.length === index) {
-      parts[parts.length - 1] = { ...last, text: last.text + character }
-    } else if (font !== undefined) {
-      parts.push({ font, text: character, start: index })
+    const next = fonts.find(candidate => candidate.covers(character.codePointAt(0)!))
+    if (next !== font) {
+      if (font !== undefined) parts.push({ font, text: text.slice(start, index), start })
+      font = next
+      start = index
     }
     index += character.length
   }
+  if (font !== undefined) parts.push({ font, text: text.slice(start), start })
   return parts
 }
 

@@ -3,6 +3,7 @@ import { type FontFile, openFontFile } from './font-file.js'
 import { faultOfLetters } from './font-letters.js'
 import {
   joinRuns,
+  lastWordToShape,
   type ShapedRun,
   type ShapeOptions,
   shapeText,
@@ -74,6 +75,9 @@ const MANY_WORDS = 800
 /** A width takes a hundred bytes; a set of thousands of cards asks for those of all its small texts, over and over. */
 const MANY_WIDTHS = 20_000
 
+/** No line is longer, in signs; a text that is has all its words measured in a row. */
+const LONGEST_LINE = 1000
+
 /** The typeface, or why its files cannot be used. */
 export function openTypeface(files: TypefaceFiles): Typeface | UnreadableFont {
   const regular = openLetters(files.regular, files)
@@ -87,18 +91,28 @@ export function openTypeface(files: TypefaceFiles): Typeface | UnreadableFont {
   const first = { regular, bold: bold ?? regular }
   /** Which fonts a text takes: few have a character for which the second is opened. */
   const fontsFor = (text: string, weight: Weight): readonly FontFile[] => {
-    const isCovered = [...text].every(character => first[weight].covers(character.codePointAt(0)!))
-    return [first[weight], isCovered ? undefined : further[weight]()].filter(font => font !== undefined)
+    const font = first[weight]
+    for (const character of text)
+      if (!font.covers(character.codePointAt(0)!))
+        return [font, further[weight]()].filter(each => each !== undefined)
+    return [font]
   }
   const runs = keptOfLate<string, ShapedRun>(MANY_RUNS)
   const widths = keptOfLate<string, number>(MANY_WIDTHS)
   // Every text of a plan is asked about for every item in which it may stand.
   const missing = keptOfLate<string, readonly string[]>(MANY_RUNS)
   const knownWords = keptOfLate<string, ShapedRun>(MANY_WORDS)
+  const wordOf = (word: string, weight: Weight): ShapedRun =>
+    knownWords(`${weight}|${word}`, () => shapeText(fontsFor(word, weight), word, { weight }))
   const words = (text: string, weight: Weight = 'regular'): readonly ShapedRun[] =>
-    wordsToShape(text).map(word =>
-      knownWords(`${weight}|${word}`, () => shapeText(fontsFor(word, weight), word, { weight })),
-    )
+    wordsToShape(text).map(word => wordOf(word, weight))
+  // Where a text is broken into lines, each is asked for word by word: all but the last word is what was asked for before.
+  const widthEm = (text: string, weight: Weight): number =>
+    widths(`${weight}|${text}`, () => {
+      const last = text.length > LONGEST_LINE ? 0 : lastWordToShape(text)
+      if (last === 0) return words(text, weight).reduce((sum, word) => sum + word.widthEm, 0)
+      return widthEm(text.slice(0, last), weight) + wordOf(text.slice(last), weight).widthEm
+    })
   const shape = (text: string, options: ShapeOptions = {}): ShapedRun => {
     const { weight = 'regular', letterSpacingEm = 0, splitLigaturesAt = [] } = options
     // A line's words are kept; putting them in a row again is cheaper than to hold every line of a set.
@@ -120,8 +134,7 @@ export function openTypeface(files: TypefaceFiles): Typeface | UnreadableFont {
       ),
     shape,
     words,
-    widthEm: (text, weight = 'regular') =>
-      widths(`${weight}|${text}`, () => words(text, weight).reduce((sum, word) => sum + word.widthEm, 0)),
+    widthEm: (text, weight = 'regular') => widthEm(text, weight),
   }
 }
 

@@ -153,7 +153,11 @@ function cannotFit({ request, grid }: PreparedItem, { cards }: CardSet): boolean
 /** A few pieces that are the first not to fit: whether they do is soon known. */
 export function withLongestWords(set: CardSet, { measure }: LayoutRequest): CardSet {
   const widest = ({ words }: Card) => Math.max(0, ...words.map(word => measure(word.text, 1)))
-  const cards = [...set.cards].sort((a, b) => widest(b) - widest(a)).slice(0, 3)
+  const cards = set.cards
+    .map(card => ({ card, widthMm: widest(card) }))
+    .sort((a, b) => b.widthMm - a.widthMm)
+    .slice(0, 3)
+    .map(({ card }) => card)
   return { ...set, cards }
 }
 

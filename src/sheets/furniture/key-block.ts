@@ -1,4 +1,5 @@
 /** The key on a cover: each mark on sample letters, its name beside it, two columns of them. */
+import { wholeWhenAsked } from '../../pieces/art/drawn-when-asked.js'
 import type { KeyEntry } from '../../pieces/marks/key-entries.js'
 import { drawKeySample, type KeySampleRequest, keySampleWidthMm } from '../../pieces/marks/key-sample.js'
 import type { PlacedArt } from '../../pieces/piece.js'
@@ -68,7 +69,8 @@ export function keyBlocks(request: KeyBlockRequest): readonly Block[] {
     return {
       art: ofRow.flatMap((entry, column): readonly PlacedArt[] => {
         const xMm = column * columnMm
-        const sample = drawKeySample(sampleOf(entry, sampleWidthMm))
+        const wanted = sampleOf(entry, sampleWidthMm)
+        const sample = wholeWhenAsked(wanted.room, () => drawKeySample(wanted))
         const { art, heightMm: textMm } = texts[column]!
         return [
           { art: sample, xMm, yMm: (heightMm - rowMm) / 2 },

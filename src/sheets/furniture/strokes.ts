@@ -1,5 +1,6 @@
 /** Straight lines and boxes as art. */
 import type { Size } from '../../geometry.js'
+import { drawnWhenAsked } from '../../pieces/art/drawn-when-asked.js'
 import type { Art } from '../../pieces/piece.js'
 
 /** A straight line from (x1, y1) to (x2, y2) in mm. */
@@ -13,14 +14,12 @@ export interface StrokesRequest {
 }
 
 export function drawStrokes({ size, segments, widthMm, color = '#000000' }: StrokesRequest): Art {
-  const d = segments
-    .map(([x1, y1, x2, y2]) => `M${decimal(x1)} ${decimal(y1)}L${decimal(x2)} ${decimal(y2)}`)
-    .join('')
-  return {
-    ...size,
-    shapes: d === '' ? [] : [{ kind: 'path', d, fill: 'none', stroke: { color, widthMm } }],
-    text: [],
-  }
+  return drawnWhenAsked({ ...size, text: [] }, () => {
+    const d = segments
+      .map(([x1, y1, x2, y2]) => `M${decimal(x1)} ${decimal(y1)}L${decimal(x2)} ${decimal(y2)}`)
+      .join('')
+    return d === '' ? [] : [{ kind: 'path', d, fill: 'none', stroke: { color, widthMm } }]
+  })
 }
 
 /** An empty box of that size, its line drawn inside it. */

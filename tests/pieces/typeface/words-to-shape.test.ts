@@ -1,6 +1,6 @@
-import { assert, property, string } from 'fast-check'
+import { array, assert, constantFrom, oneof, property, string } from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { wordsToShape } from '../../../src/pieces/typeface/shaped-run.js'
+import { lastWordToShape, wordsToShape } from '../../../src/pieces/typeface/shaped-run.js'
 
 describe('the words of a text, as they are shaped', () => {
   it('each have the space behind them', () => {
@@ -19,6 +19,20 @@ describe('the words of a text, as they are shaped', () => {
         // One sign that is not plain, at the end, asks for the rule for all.
         const all = wordsToShape(`${text}é`)
         expect(wordsToShape(`${text}e`)).toEqual([...all.slice(0, -1), all.at(-1)!.replace('é', 'e')])
+      }),
+    )
+  })
+
+  it('begin, the last of them, where it is said to', () => {
+    const some = oneof(
+      string({ unit: 'grapheme-ascii' }),
+      string(),
+      constantFrom('\u0301', '^', ' ', '´', '\u200b', '·'),
+    )
+    assert(
+      property(array(some, { minLength: 1 }), parts => {
+        const text = parts.join(' ')
+        expect(text.slice(lastWordToShape(text))).toBe(wordsToShape(text).at(-1))
       }),
     )
   })
