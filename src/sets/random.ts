@@ -53,15 +53,16 @@ function generatorOf(next: () => number): Generator {
 export function xoshiro128StarStar(state: readonly [number, number, number, number]): () => number {
   let [a, b, c, d] = state
   return () => {
-    const result = Math.imul(rotateLeft(Math.imul(b, 5), 7), 9) >>> 0
+    const five = Math.imul(b, 5)
     const shifted = b << 9
     c ^= a
     d ^= b
     b ^= c
     a ^= d
     c ^= shifted
-    d = rotateLeft(d, 11)
-    return result
+    d = (d << 11) | (d >>> 21)
+    // Rotated by 7, as d was by 11.
+    return Math.imul((five << 7) | (five >>> 25), 9) >>> 0
   }
 }
 
@@ -84,10 +85,6 @@ export function hashFnv1a64(text: string): bigint {
     hash = BigInt.asUintN(64, (hash ^ BigInt(byte)) * 0x100000001b3n)
   }
   return hash
-}
-
-function rotateLeft(word: number, bits: number): number {
-  return (word << bits) | (word >>> (32 - bits))
 }
 
 function low32(word: bigint): number {

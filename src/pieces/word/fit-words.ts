@@ -183,24 +183,39 @@ function lastFitting(from: number | undefined, passes: (step: number) => boolean
   return low
 }
 
-/** Letters alone are wider than their word with its marks by what is lost in rounding at most. */
+/** Letters alone are larger than their word with its marks by what is lost in rounding at most. */
 const ROUNDING_MM = 1e-9
 
+/** Most sizes are refused by the letters alone, before any mark is placed, and most others by the first few words. */
 function fits(words: readonly WordToFit[], sizeMm: number): boolean {
+  if (!canLettersFit(words, sizeMm)) return false
   let aboveMm = 0
   let belowMm = 0
   let heightMm = Number.POSITIVE_INFINITY
   for (const word of words) {
-    const { room, measured } = word
-    // Most sizes are refused by this, before any mark is placed.
-    if (measured.letters().width * sizeMm > room.widthMm + ROUNDING_MM) return false
+    const { room } = word
     const measure = measureInRoom(word, sizeMm)
     if (measure.widthMm > room.widthMm) return false
     aboveMm = Math.max(aboveMm, measure.aboveMm)
     belowMm = Math.max(belowMm, measure.belowMm)
     heightMm = Math.min(heightMm, room.heightMm)
+    if (aboveMm + belowMm > heightMm) return false
   }
-  return aboveMm + belowMm <= heightMm
+  return true
+}
+
+function canLettersFit(words: readonly WordToFit[], sizeMm: number): boolean {
+  let above = 0
+  let below = 0
+  let heightMm = Number.POSITIVE_INFINITY
+  for (const { room, measured } of words) {
+    const letters = measured.letters()
+    if (letters.width * sizeMm > room.widthMm + ROUNDING_MM) return false
+    above = Math.max(above, letters.above)
+    below = Math.max(below, letters.below)
+    heightMm = Math.min(heightMm, room.heightMm)
+  }
+  return (above + below) * sizeMm <= heightMm + ROUNDING_MM
 }
 
 /** A word so wide that it would reach under the tags in the corner stands below them. */
