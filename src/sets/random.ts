@@ -17,7 +17,7 @@ export interface Generator {
 export function generatorFor(seed: number, label: string): Generator {
   const splitMix = splitMix64(hashFnv1a64(`${seed}:${label}`))
   const [a, b] = [splitMix(), splitMix()]
-  return generatorOf(xoshiro128StarStar([low32(a), low32(a >> 32n), low32(b), low32(b >> 32n)]))
+  return xoshiro128StarStar([low32(a), low32(a >> 32n), low32(b), low32(b >> 32n)])
 }
 
 /** A new list in random order, every order equally likely (Fisher and Yates; Durstenfeld 1964). */
@@ -32,39 +32,36 @@ export function shuffle<T>(items: readonly T[], generator: Generator): T[] {
   return shuffled
 }
 
-function generatorOf(next: () => number): Generator {
-  return {
-    next,
-    below: limit => {
-      if (!Number.isInteger(limit) || limit < 1 || limit > 2 ** 32) {
-        throw new RangeError(`cannot choose below ${limit}`)
-      }
+/** `state`: four 32-bit words, not all zero. */
+export function xoshiro128StarStar(state: readonly [number, number, number, number]): Generator {
+  let [a, b, c, d] = state
+  const below = (limit: number): number => {
+    if ((limit >>> 0 !== limit || limit === 0) && limit !== ALL_WORDS)
+      throw new RangeError(`cannot choose below ${limit}`)
+    // Reckoned here, and not asked for: a class's boards take two hundred thousand before V8 has compiled this for speed.
+    for (;;) {
+      const last = b
+      const five = Math.imul(last, 5)
+      c ^= a
+      d ^= last
+      b = last ^ c
+      a ^= d
+      c ^= last << 9
+      d = (d << 11) | (d >>> 21)
+      // Rotated by 7, as d was by 11.
+      const value = Math.imul((five << 7) | (five >>> 25), 9) >>> 0
       // Values past the last whole multiple of the limit are drawn again: taking the remainder of all of them
       // would favour the small numbers. Only the last few of all values can be past it, so it is seldom reckoned.
-      let value = next()
-      while (value >= 2 ** 32 - limit && value >= 2 ** 32 - (2 ** 32 % limit)) value = next()
-      // Both as whole numbers of 32 bits, whose remainder the processor takes at once.
-      return limit === 2 ** 32 ? value : (value >>> 0) % (limit >>> 0)
-    },
+      if (value < ALL_WORDS - limit || value < ALL_WORDS - (ALL_WORDS % limit))
+        // Both as whole numbers of 32 bits, whose remainder the processor takes at once.
+        return limit === ALL_WORDS ? value : value % (limit >>> 0)
+    }
   }
+  return { below, next: () => below(ALL_WORDS) }
 }
 
-/** `state`: four 32-bit words, not all zero. */
-export function xoshiro128StarStar(state: readonly [number, number, number, number]): () => number {
-  let [a, b, c, d] = state
-  return () => {
-    const five = Math.imul(b, 5)
-    const shifted = b << 9
-    c ^= a
-    d ^= b
-    b ^= c
-    a ^= d
-    c ^= shifted
-    d = (d << 11) | (d >>> 21)
-    // Rotated by 7, as d was by 11.
-    return Math.imul((five << 7) | (five >>> 25), 9) >>> 0
-  }
-}
+/** So many words of 32 bits there are. */
+const ALL_WORDS = 2 ** 32
 
 /** SplitMix64 (Steele, Lea and Flood 2014, as fixed by Vigna): 64-bit words from a 64-bit seed. */
 export function splitMix64(seed: bigint): () => bigint {
