@@ -1,6 +1,9 @@
 import type { BitString } from './bit-string.js'
 import { putByte, putRepeats } from './shared-code.js'
 
+/** The modulus of Adler-32 (RFC 1950, §9). */
+export const ADLER = 65521
+
 /** Rows of pixels, of which each begins at a multiple of four bytes. */
 export interface RowsOfBytes {
   readonly bytes: Uint8Array
@@ -14,7 +17,7 @@ export function rowsOfBytes(bytes: Uint8Array, stride: number): RowsOfBytes {
 }
 
 /**
- * Codes part of a row as what it is less the row above it, byte by byte, and adds that to the two sums of Adler-32. Most of a
+ * Codes part of a row as what it is less the row above it, byte by byte, and adds that to the two sums of Adler-32, below its modulus. Most of a
  * row is as the one above, and is passed over four bytes at a time.
  *
  * @param row where the row begins; @param from and @param to bytes of the row
@@ -25,7 +28,7 @@ export function codeRow(
   row: number,
   from: number,
   to: number,
-  sums: Float64Array,
+  sums: Int32Array,
 ): void {
   let sum = sums[0]!
   let ofSums = sums[1]!
@@ -41,8 +44,8 @@ export function codeRow(
     ofSums += count * sum + (value * count * (count + 1)) / 2
     sum += value * count
   }
-  sums[0] = sum
-  sums[1] = ofSums
+  sums[0] = sum % ADLER
+  sums[1] = ofSums % ADLER
 }
 
 /** Where the row is first another than the one above. */

@@ -6,9 +6,6 @@ import { codeRow, type RowsOfBytes, rowsOfBytes, sameUntil } from './code-row.js
 import { joinSpans, spansOf } from './ink-spans.js'
 import { rowBytes } from './pixels.js'
 
-/** The modulus of Adler-32 (RFC 1950, §9). */
-export const ADLER = 65521
-
 /**
  * An art alone on white paper, as it is written in a page: each row less the row above it, in codes that are the same for all
  * pages. Where nothing else stands in the pixels that it takes, its rows are a page's rows.
@@ -153,7 +150,8 @@ function addStretch(
   while (bytes[end - 1] === bytes[end - 1 - stride]) end--
   const word = bits.nextWord()
   const begin = bits.length()
-  sums.fill(0)
+  sums[0] = 0
+  sums[1] = 0
   codeRow(bits, rows, row, first - row, end - row, sums)
   const shift = leftPx * channels
   stretches.push(
@@ -163,13 +161,13 @@ function addStretch(
     end - row + shift,
     word,
     bits.length() - begin,
-    sums[0]! % ADLER,
-    sums[1]! % ADLER,
+    sums[0]!,
+    sums[1]!,
   )
   return true
 }
 
-const sums = new Float64Array(2)
+const sums = new Int32Array(2)
 
 interface Canvas {
   readonly rows: RowsOfBytes

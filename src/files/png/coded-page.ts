@@ -2,8 +2,7 @@ import { blankPage, paintSprite } from '../raster/compose.js'
 import type { PreparedSheet } from '../raster/raster.js'
 import { runNumbers, type Sprite } from '../raster/sprite.js'
 import { type BitString, bitString } from './bit-string.js'
-import { codeRow, rowsOfBytes } from './code-row.js'
-import { ADLER } from './coded-art.js'
+import { ADLER, codeRow, rowsOfBytes } from './code-row.js'
 import { rowBytes } from './pixels.js'
 import { putByte, putEnd, putHead, putNoughts } from './shared-code.js'
 import { type PlacedCodes, stretchesByRow } from './stretches-by-row.js'
@@ -90,14 +89,12 @@ function paintedRows({ widthPx, channels, drawings }: PreparedSheet): PaintedRow
     // What stands above the first row counts as noughts.
     if (from === 0) strip.bytes.fill(0, 0, stride)
     const rows = rowsOfBytes(strip.bytes, stride)
-    const both = Float64Array.of(sumBefore, sumsBefore)
+    const both = Int32Array.of(sumBefore, sumsBefore)
     for (let row = 1; row <= to - from; row++) {
       putByte(bits, FILTER_UP)
       both[0]! += FILTER_UP
       both[1]! += both[0]!
       codeRow(bits, rows, row * stride, 0, rowLength, both)
-      both[0]! %= ADLER
-      both[1]! %= ADLER
     }
     return [both[0]!, both[1]!]
   }

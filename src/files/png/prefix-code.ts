@@ -42,7 +42,8 @@ export function codesOf(lengths: Uint8Array): Uint16Array {
   const codes = new Uint16Array(lengths.length)
   let code = 0
   for (let length = 1; length <= LONGEST; length++) {
-    for (const [symbol, own] of lengths.entries()) if (own === length) codes[symbol] = turned(code++, length)
+    for (let symbol = 0; symbol < lengths.length; symbol++)
+      if (lengths[symbol] === length) codes[symbol] = turned(code++, length)
     code <<= 1
   }
   return codes

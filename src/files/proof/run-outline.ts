@@ -14,19 +14,28 @@ const SMALL = 0x20
  * the one before, which is the shortest way to write it.
  */
 export function runOutline({ glyphs }: ShapedRun): string {
-  let [x, y, startX, startY] = [0, 0, 0, 0]
+  // Taken apart list by list, numbers would need memory of their own at every step of code that is not compiled yet.
+  let x = 0
+  let y = 0
+  let startX = 0
+  let startY = 0
   for (const { outline, xEm, yEm } of glyphs)
     for (const { type, values } of outline.commands) {
       writer.character(type.charCodeAt(0) | SMALL)
-      let [endX, endY] = [type === 'Z' ? startX : x, type === 'Z' ? startY : y]
+      let endX = type === 'Z' ? startX : x
+      let endY = type === 'Z' ? startY : y
       for (let index = 0; index < values.length; index += 2) {
         endX = Math.round((values[index]! + xEm) * UNITS_PER_EM)
         endY = Math.round((values[index + 1]! + yEm) * UNITS_PER_EM)
         writeNext(endX - x, index === 0)
         writeNext(endY - y, false)
       }
-      ;[x, y] = [endX, endY]
-      if (type === 'M') [startX, startY] = [x, y]
+      x = endX
+      y = endY
+      if (type === 'M') {
+        startX = x
+        startY = y
+      }
     }
   return writer.take()
 }

@@ -21,7 +21,8 @@ export function paintSprite(page: Pixels, sprite: Sprite, originX: number, origi
     const y = originY + runs[run]!
     if (y < 0 || y >= page.heightPx) continue
     const x = originX + runs[run + 1]!
-    const skipped = Math.max(0, -x)
+    // Not minus nought, which is another kind of number.
+    const skipped = x < 0 ? -x : 0
     const length = Math.min(runs[run + 2]!, page.widthPx - x) - skipped
     if (length <= 0) continue
     const to = y * stride + (x + skipped) * page.channels

@@ -121,15 +121,24 @@ const piecesPerCurve = 8
 /** The outline as straight pieces, each `[fromX, fromY, toX, toY]`; contours are closed. */
 export function flatten(commands: readonly PathCommand[]): readonly Segment[] {
   const segments: Segment[] = []
-  let [x, y, startX, startY] = [0, 0, 0, 0]
+  let x = 0
+  let y = 0
+  let startX = 0
+  let startY = 0
   const lineTo = (toX: number, toY: number): void => {
     segments.push([x, y, toX, toY])
     x = toX
     y = toY
   }
   for (const { type, values } of commands) {
-    const [a = 0, b = 0, c = 0, d = 0, e = 0, f = 0] = values
-    const [fromX, fromY] = [x, y]
+    const a = values[0] ?? 0
+    const b = values[1] ?? 0
+    const c = values[2] ?? 0
+    const d = values[3] ?? 0
+    const e = values[4] ?? 0
+    const f = values[5] ?? 0
+    const fromX = x
+    const fromY = y
     switch (type) {
       case 'M':
         x = startX = a
