@@ -1,7 +1,7 @@
 import { blankPage, paintSprite } from '../raster/compose.js'
 import type { PlacedSprite, PlacedSprites } from '../raster/raster.js'
 import { runNumbers } from '../raster/sprite.js'
-import { type BitString, bitString } from './bit-string.js'
+import { bitString } from './bit-string.js'
 import { codeRow, type RowsOfBytes, rowsOfBytes, sameUntil } from './code-row.js'
 import { joinSpans, spansOf } from './ink-spans.js'
 import { rowBytes } from './pixels.js'
@@ -17,9 +17,7 @@ export interface CodedArt {
   /** Bytes from the art's origin, the outermost that are taken. */
   readonly left: number
   readonly right: number
-  /** For each row the first of its stretches; one more at the end. */
-  readonly firsts: Int32Array
-  /** `stretchNumbers` for each. */
+  /** `stretchNumbers` for each, row by row, in a row from left to right. */
   readonly stretches: Int32Array
   readonly words: Int32Array
   /** What is taken by ink that goes on as it was in the row above, as an upright line does: `standingNumbers` for each. */
@@ -28,9 +26,9 @@ export interface CodedArt {
 
 /**
  * From where to where, in bytes from the art's origin, nothing else may stand; the bytes that differ from those above;
- * the first word of their codes, and how many bits; their sum, and the sum of their sums (Adler-32).
+ * the first word of their codes, and how many bits; their sum, and the sum of their sums (Adler-32); their row from the art's origin.
  */
-export const stretchNumbers = 8
+export const stretchNumbers = 9
 
 /** From where to where in bytes, from which row to which (the first that is no longer of it), all from the art's origin. */
 export const standingNumbers = 4
@@ -54,11 +52,11 @@ function codeUpright({ sprite, x, y }: PlacedSprite, channels: 1 | 3): CodedArt 
   const low = codeSprites([{ sprite: twoRows, x, y }], channels)
   if (low === undefined) return undefined
   const more = sprite.runs.length / runNumbers - 2
-  const firsts = new Int32Array(low.firsts.length + more).fill(low.firsts[1]!, 1)
-  firsts[firsts.length - 1] = low.firsts.at(-1)!
-  const standing = low.standing.slice()
+  const { stretches, standing } = low
+  // Where it is white on white, it is nowhere another than what is above.
+  if (stretches.length > 0) stretches[stretches.length - 1]! += more
   standing[standing.length - 1]! += more
-  return { ...low, rows: low.rows + more, firsts, standing }
+  return { ...low, rows: low.rows + more }
 }
 
 function codeSprites(sprites: PlacedSprites, channels: 1 | 3): CodedArt | undefined {
@@ -71,31 +69,27 @@ function codeSprites(sprites: PlacedSprites, channels: 1 | 3): CodedArt | undefi
   if (page.bytes.length <= KEPT_MEMORY && page.bytes.length > memory.length) memory = page.bytes
   for (const { sprite, x, y } of sprites) paintSprite(page, sprite, x - left, y + 1 - top)
   const rows = rowsOfBytes(page.bytes, rowBytes(page.widthPx, channels))
-  const canvas: Canvas = { rows, channels, leftPx: left }
-  const firsts = new Int32Array(height + 2)
-  const stretches: number[] = []
+  const canvas: Canvas = { rows, channels, leftPx: left, topPx: top }
   const standing = standingInk()
   bits.clear()
+  gathered = 0
   const taken: number[] = []
   for (let y = 0; y <= height; y++) {
-    firsts[y] = stretches.length / stretchNumbers
-    joinSpans(spans, y - 1, y, taken)
-    for (let index = 0; index < taken.length; index += 2) {
+    const count = joinSpans(spans, y - 1, y, taken)
+    for (let index = 0; index < count; index += 2) {
       const from = taken[index]! - left
       const to = taken[index + 1]! - left
-      if (addStretch(stretches, bits, canvas, y + 1, from, to)) continue
+      if (addStretch(canvas, y + 1, from, to)) continue
       standing.add((from + left) * channels, (to + left) * channels, y + top)
     }
   }
-  firsts[height + 1] = stretches.length / stretchNumbers
   const end = bits.nextWord()
   return {
     top,
     rows: height + 1,
     left: left * channels,
     right: right * channels,
-    firsts,
-    stretches: new Int32Array(stretches),
+    stretches: stretches.slice(0, gathered),
     words: bits.words().slice(0, end),
     standing: new Int32Array(standing.numbers),
   }
@@ -131,16 +125,13 @@ function standingInk() {
   }
 }
 
+/** Stretches of the art that is being coded are gathered into the same memory. */
+let stretches = new Int32Array(2 ** 12)
+let gathered = 0
+
 /** One stretch of a row of the canvas, from and to in pixels; false where it is as the row above. */
-function addStretch(
-  stretches: number[],
-  bits: BitString,
-  canvas: Canvas,
-  y: number,
-  fromPx: number,
-  toPx: number,
-): boolean {
-  const { rows, channels, leftPx } = canvas
+function addStretch(canvas: Canvas, y: number, fromPx: number, toPx: number): boolean {
+  const { rows, channels, leftPx, topPx } = canvas
   const { bytes, words, stride } = rows
   const row = y * stride
   const last = row + toPx * channels
@@ -154,16 +145,20 @@ function addStretch(
   sums[1] = 0
   codeRow(bits, rows, row, first - row, end - row, sums)
   const shift = leftPx * channels
-  stretches.push(
-    fromPx * channels + shift,
-    toPx * channels + shift,
-    first - row + shift,
-    end - row + shift,
-    word,
-    bits.length() - begin,
-    sums[0]!,
-    sums[1]!,
-  )
+  if (gathered + stretchNumbers > stretches.length) {
+    const larger = new Int32Array(2 * stretches.length)
+    larger.set(stretches)
+    stretches = larger
+  }
+  stretches[gathered++] = fromPx * channels + shift
+  stretches[gathered++] = toPx * channels + shift
+  stretches[gathered++] = first - row + shift
+  stretches[gathered++] = end - row + shift
+  stretches[gathered++] = word
+  stretches[gathered++] = bits.length() - begin
+  stretches[gathered++] = sums[0]!
+  stretches[gathered++] = sums[1]!
+  stretches[gathered++] = y - 1 + topPx
   return true
 }
 
@@ -172,6 +167,7 @@ const sums = new Int32Array(2)
 interface Canvas {
   readonly rows: RowsOfBytes
   readonly channels: 1 | 3
-  /** Where it lies from the art's origin. */
+  /** Where it lies from the art's origin, without the white row above. */
   readonly leftPx: number
+  readonly topPx: number
 }

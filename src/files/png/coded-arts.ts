@@ -46,7 +46,7 @@ export function codedArts(keptBytes = KEPT_BYTES): (page: PreparedSheet) => read
     late.set(key, art)
     bytes +=
       (typeof key === 'number' ? 8 : key.length) +
-      (art === undefined ? 0 : art.stretches.byteLength + art.firsts.byteLength + art.words.byteLength)
+      (art === undefined ? 0 : art.stretches.byteLength + art.words.byteLength)
     return art
   }
 

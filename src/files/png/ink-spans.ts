@@ -13,7 +13,7 @@ export interface Spans {
   readonly bottom: number
   readonly firsts: Int32Array
   /** From and to by turns. */
-  readonly ends: readonly number[]
+  readonly ends: Int32Array
 }
 
 export function spansOf(sprites: PlacedSprites): Spans | undefined {
@@ -22,25 +22,29 @@ export function spansOf(sprites: PlacedSprites): Spans | undefined {
   const { top, firstRuns, begins, reaches } = rows
   const height = firstRuns.length - 1
   const firsts = new Int32Array(height + 1)
-  const ends: number[] = []
+  const ends = new Int32Array(2 * begins.length)
+  let count = 0
   let left = Infinity
   let right = -Infinity
   for (let row = 0; row < height; row++) {
-    const first = ends.length
+    const first = count
     firsts[row] = first
     for (let run = firstRuns[row]!; run < firstRuns[row + 1]!; run++) {
       const from = begins[run]!
       const to = reaches[run]!
-      const last = ends.length - 1
+      const last = count - 1
       if (last > first && from <= ends[last]! + NEAR_PX) {
         if (to > ends[last]!) ends[last] = to
-      } else ends.push(from, to)
+      } else {
+        ends[count++] = from
+        ends[count++] = to
+      }
     }
-    if (ends.length === first) continue
+    if (count === first) continue
     if (ends[first]! < left) left = ends[first]!
-    if (ends[ends.length - 1]! > right) right = ends[ends.length - 1]!
+    if (ends[count - 1]! > right) right = ends[count - 1]!
   }
-  firsts[height] = ends.length
+  firsts[height] = count
   return { left: left | 0, right: right | 0, top, bottom: top + height, firsts, ends }
 }
 
@@ -82,9 +86,9 @@ function runsByRow(sprites: PlacedSprites) {
   return { top: top | 0, firstRuns, begins, reaches }
 }
 
-/** The spans of two rows as one list, put into `all`. */
-export function joinSpans({ firsts, ends }: Spans, upper: number, lower: number, all: number[]): void {
-  all.length = 0
+/** The spans of two rows as one list, put into `all` from its beginning: how many numbers they are. */
+export function joinSpans({ firsts, ends }: Spans, upper: number, lower: number, all: number[]): number {
+  let count = 0
   let a = firsts[Math.max(0, upper)]!
   const aEnd = upper < 0 ? a : firsts[upper + 1]!
   let b = firsts[Math.min(lower, firsts.length - 1)]!
@@ -96,9 +100,13 @@ export function joinSpans({ firsts, ends }: Spans, upper: number, lower: number,
     else b += 2
     const from = ends[at]!
     const to = ends[at + 1]!
-    const last = all.length - 1
+    const last = count - 1
     if (last > 0 && from <= all[last]! + NEAR_PX) {
       if (to > all[last]!) all[last] = to
-    } else all.push(from, to)
+    } else {
+      all[count++] = from
+      all[count++] = to
+    }
   }
+  return count
 }

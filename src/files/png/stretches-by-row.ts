@@ -32,17 +32,20 @@ function memoryFor(stretches: number) {
   }
 }
 
+/** Which of a stretch's numbers says its row. */
+const ROW = stretchNumbers - 1
+
 export function stretchesByRow(
   { widthPx, heightPx, channels }: PreparedSheet,
   placed: readonly PlacedCodes[],
 ): StretchesByRow | undefined {
   const firsts = new Int32Array(heightPx + 2)
   for (const { art, y } of placed) {
-    const { firsts: ofArt } = art
-    const top = y + art.top
-    const end = Math.min(art.rows, heightPx - top)
-    for (let row = Math.max(0, -top); row < end; row++)
-      firsts[top + row + 1]! += ofArt[row + 1]! - ofArt[row]!
+    const { stretches } = art
+    for (let place = ROW; place < stretches.length; place += stretchNumbers) {
+      const on = stretches[place]! + y
+      if (on >= 0 && on < heightPx) firsts[on + 1]!++
+    }
   }
   for (let row = 0; row < heightPx; row++) firsts[row + 1]! += firsts[row]!
   const count = firsts[heightPx]!
@@ -58,35 +61,31 @@ export function stretchesByRow(
   for (const which of byLeft) {
     const { art, x, y } = placed[which]!
     const shift = x * channels
-    const { stretches, firsts: ofArt } = art
+    const { stretches } = art
     const top = y + art.top
-    const last = Math.min(art.rows, heightPx - top)
-    const first = Math.max(0, -top)
     if (art.left + shift < 0 || art.right + shift > width)
-      meets.fill(1, top + first, top + Math.max(first, last))
-    for (let row = first; row < last; row++) {
-      const on = top + row
+      meets.fill(1, Math.max(0, top), Math.max(0, top + art.rows))
+    for (let place = 0; place < stretches.length; place += stretchNumbers) {
+      const on = stretches[place + ROW]! + y
+      if (on < 0 || on >= heightPx) continue
       const low = firsts[on]!
-      const end = ofArt[row + 1]! * stretchNumbers
-      for (let place = ofArt[row]! * stretchNumbers; place < end; place += stretchNumbers) {
-        const begin = stretches[place]! + shift
-        const reach = stretches[place + 1]! + shift
-        const free = next[on]!++
-        let at = free
-        while (at > low && begins[at - 1]! > begin) {
-          arts[at] = arts[at - 1]!
-          places[at] = places[at - 1]!
-          begins[at] = begins[at - 1]!
-          ends[at] = ends[at - 1]!
-          at--
-        }
-        arts[at] = which
-        places[at] = place
-        begins[at] = begin
-        ends[at] = reach
-        // Of two that overlap, the later one comes to stand beside the other, or beside one that overlaps it too.
-        if ((at > low && ends[at - 1]! > begin) || (at < free && begins[at + 1]! < reach)) meets[on] = 1
+      const begin = stretches[place]! + shift
+      const reach = stretches[place + 1]! + shift
+      const free = next[on]!++
+      let at = free
+      while (at > low && begins[at - 1]! > begin) {
+        arts[at] = arts[at - 1]!
+        places[at] = places[at - 1]!
+        begins[at] = begins[at - 1]!
+        ends[at] = ends[at - 1]!
+        at--
       }
+      arts[at] = which
+      places[at] = place
+      begins[at] = begin
+      ends[at] = reach
+      // Of two that overlap, the later one comes to stand beside the other, or beside one that overlaps it too.
+      if ((at > low && ends[at - 1]! > begin) || (at < free && begins[at + 1]! < reach)) meets[on] = 1
     }
   }
   meetStanding(placed, channels, meets)
@@ -146,15 +145,16 @@ function meetWithin(
   meets: Uint8Array,
 ): void {
   const shift = x * channels
-  const { firsts, stretches, standing } = art
-  for (let row = Math.max(0, from); row < Math.min(to, meets.length); row++) {
-    const own = row - y - art.top
-    for (let place = firsts[own]!; place < firsts[own + 1]!; place++)
-      if (
-        stretches[place * stretchNumbers]! + shift < right &&
-        stretches[place * stretchNumbers + 1]! + shift > left
-      )
-        meets[row] = 1
+  const { stretches, standing } = art
+  const end = Math.min(to, meets.length)
+  for (
+    let place = firstFrom(stretches, Math.max(0, from) - y);
+    place < stretches.length;
+    place += stretchNumbers
+  ) {
+    const row = stretches[place + ROW]! + y
+    if (row >= end) break
+    if (stretches[place]! + shift < right && stretches[place + 1]! + shift > left) meets[row] = 1
   }
   for (let at = 0; at < standing.length; at += standingNumbers) {
     if (standing[at]! + shift >= right || standing[at + 1]! + shift <= left) continue
@@ -162,4 +162,16 @@ function meetWithin(
     const high = Math.min(meets.length, to, standing[at + 3]! + y)
     if (low < high) meets.fill(1, low, high)
   }
+}
+
+/** Where the first stretch of this row or a later one begins; they come row by row. */
+function firstFrom(stretches: Int32Array, row: number): number {
+  let low = 0
+  let high = stretches.length / stretchNumbers
+  while (low < high) {
+    const middle = (low + high) >> 1
+    if (stretches[middle * stretchNumbers + ROW]! < row) low = middle + 1
+    else high = middle
+  }
+  return low * stretchNumbers
 }
