@@ -93,15 +93,15 @@ interface Slice {
 const sliceEm = 1 / 64
 
 function slicesOf({ letters, marks }: Enclosed, sizeMm: number): readonly Slice[] {
-  const slices = new Map<number, Slice>()
+  const slices = new Map<number, { readonly y: number; left: number; right: number }>()
   const add = (y: number, left: number, right: number): void => {
     const index = Math.round(y / (sliceEm * sizeMm))
     const known = slices.get(index)
-    slices.set(index, {
-      y: index * sliceEm * sizeMm,
-      left: Math.min(left, known?.left ?? Infinity),
-      right: Math.max(right, known?.right ?? -Infinity),
-    })
+    if (known === undefined) slices.set(index, { y: index * sliceEm * sizeMm, left, right })
+    else {
+      known.left = Math.min(left, known.left)
+      known.right = Math.max(right, known.right)
+    }
   }
   for (const { rowCount, rowAt, firstRow, rowMm } of letters)
     for (let index = 0; index < rowCount; index++) {

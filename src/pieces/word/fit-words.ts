@@ -165,7 +165,13 @@ function largestFit(
   const sizeAt = (step: number) => minimumMm + step * STEP_MM
   let step: number | undefined = Math.max(0, Math.ceil((maximumMm - minimumMm) / STEP_MM) - 1)
   for (const word of words) step = lastFitting(step, at => fits([word], sizeAt(at)))
-  step = lastFitting(step, at => fits(words, sizeAt(at)))
+  // Those whose marks reach up and down the furthest refuse most sizes: first found, they save placing the others' marks.
+  let furthestReaching: readonly WordToFit[] = []
+  step = lastFitting(step, at =>
+    fits([...furthestReaching, ...words], sizeAt(at), by => {
+      furthestReaching = by
+    }),
+  )
   return step === undefined ? undefined : sizeAt(step)
 }
 
@@ -187,19 +193,29 @@ function lastFitting(from: number | undefined, passes: (step: number) => boolean
 const ROUNDING_MM = 1e-9
 
 /** Most sizes are refused by the letters alone, before any mark is placed, and most others by the first few words. */
-function fits(words: readonly WordToFit[], sizeMm: number): boolean {
+function fits(
+  words: readonly WordToFit[],
+  sizeMm: number,
+  tooHigh: (furthestReaching: readonly WordToFit[]) => void = () => {},
+): boolean {
   if (!canLettersFit(words, sizeMm)) return false
   let aboveMm = 0
   let belowMm = 0
   let heightMm = Number.POSITIVE_INFINITY
+  let [highest, lowest] = [words[0], words[0]]
   for (const word of words) {
     const { room } = word
     const measure = measureInRoom(word, sizeMm)
     if (measure.widthMm > room.widthMm) return false
+    if (measure.aboveMm > aboveMm) highest = word
+    if (measure.belowMm > belowMm) lowest = word
     aboveMm = Math.max(aboveMm, measure.aboveMm)
     belowMm = Math.max(belowMm, measure.belowMm)
     heightMm = Math.min(heightMm, room.heightMm)
-    if (aboveMm + belowMm > heightMm) return false
+    if (aboveMm + belowMm > heightMm) {
+      tooHigh([highest!, lowest!])
+      return false
+    }
   }
   return true
 }
