@@ -1,8 +1,8 @@
 import type { PageShapes } from '../page/page-shapes.js'
 import { createPngWriter } from './png-writer.js'
 
-/** A week of thirty sheets takes a third of it; what a program goes on with is worth the room. */
-const KEPT_BYTES = 64 * 2 ** 20
+/** A whole week of a hundred sheets takes less, of shapes and of their codes; what was used last stays. */
+const KEPT_BYTES = 32 * 2 ** 20
 
 /** PNG files of earlier runs: a sheet on which everything looks and lies as before gets its file again. */
 export interface KeptPngs {
