@@ -54,7 +54,7 @@ export function* proofPageText({
   }
   yield lines('<main id="sheets" tabindex="-1">')
   for (const section of sections) {
-    for (const text of section) yield placed(text.read())
+    for (const text of section) yield placed(text)
     yield '\n'
   }
   yield lines('</main>', advice(manifest, warnings), `<script>${proofScript}</script>`, '</body>', '</html>')

@@ -59,10 +59,13 @@ export interface PageNeeds {
   /** The definitions that they refer to, and those that these refer to, each once, in order of first use. */
   readonly definitions: readonly (() => string)[]
   /** A text of theirs with its lines as the page has them. */
-  readonly placed: (text: string) => string
+  readonly placed: (text: SpooledText) => string
   /** `215.9x279.4` for every size of paper that stands in them. */
   readonly paperSizes: readonly string[]
 }
+
+/** What a page says is gone through for what it needs, and written: of a week's page what is made for the one is held for the other. */
+const MOST_HELD = 2 ** 22
 
 export function needsOf(
   sections: readonly SectionText[],
@@ -72,7 +75,16 @@ export function needsOf(
   const sizes = new Set<string>()
   const definitionOf = (id: string) => definitions.get(id)?.read()
   const uses = countLines(readEach(sections))
-  const placed = (text: string) => withLinesInPlace(text, uses, definitionOf)
+  const held = new Map<SpooledText, string>()
+  let heldLength = 0
+  const placed = (text: SpooledText): string => {
+    const before = held.get(text)
+    if (before !== undefined) return before
+    const now = withLinesInPlace(text.read(), uses, definitionOf)
+    heldLength += now.length
+    if (heldLength < MOST_HELD) held.set(text, now)
+    return now
+  }
   const add = (markup: string): void => {
     for (const [, id] of markup.matchAll(/<use href="#([gl][\w-]{6,})"/g)) {
       const definition = definitions.get(id!)
@@ -84,8 +96,9 @@ export function needsOf(
       if (id!.startsWith('l')) add(read())
     }
   }
-  for (const markup of readEach(sections)) {
-    add(placed(markup))
+  for (const text of sections.flat()) {
+    const markup = placed(text)
+    add(markup)
     for (const [, size] of markup.matchAll(/ data-paper="([\d.]+x[\d.]+)"/g)) sizes.add(size!)
   }
   return { definitions: [...used.values()], paperSizes: [...sizes], placed }

@@ -24,6 +24,7 @@ const LEAST_LENGTH = 240
 export function sharedOutlines(spool: TextSpool = textSpool()): SharedOutlines {
   const digests = new Map<string, string>()
   const definitions = new Map<string, SpooledText>()
+  const defined = new WeakSet<LineOfText>()
 
   /** False where another definition has the id already, which of millions of pages happens on one. */
   function define({ id, digest, markup }: Definition): boolean {
@@ -37,7 +38,12 @@ export function sharedOutlines(spool: TextSpool = textSpool()): SharedOutlines {
   return {
     idFor: shape => {
       const line = lineOf(shape)
-      return line?.words.every(define) && define(line) ? line.id : undefined
+      if (line === undefined) return undefined
+      if (!defined.has(line)) {
+        if (!line.words.every(define) || !define(line)) return undefined
+        defined.add(line)
+      }
+      return line.id
     },
     definitions: () => definitions,
   }
@@ -89,7 +95,7 @@ function lineOfLetters(letters: readonly PlacedLetters[]): LineOfText | undefine
   )
   // Six digits are a thousandth of a millimetre on the longest line.
   const scale = Number((sizeMm / UNITS_PER_EM).toPrecision(6))
-  const definition = defined(
+  const definition = definitionOf(
     'l',
     id => `<g id="${id}" transform="scale(${scale})">${references.join('')}</g>`,
   )
@@ -98,7 +104,7 @@ function lineOfLetters(letters: readonly PlacedLetters[]): LineOfText | undefine
 
 function wordOf(run: ShapedRun): Definition {
   const data = (): string => runOutline(run)
-  const word = knownWords.get(run) ?? defined('g', id => `<path id="${id}" d="${data()}"/>`)
+  const word = knownWords.get(run) ?? definitionOf('g', id => `<path id="${id}" d="${data()}"/>`)
   knownWords.set(run, word)
   return word
 }
@@ -106,7 +112,7 @@ function wordOf(run: ShapedRun): Definition {
 /** Of a digest's 27 signs. */
 const ID_LENGTH = 8
 
-function defined(prefix: string, markupOf: (id: string) => string): Definition {
+function definitionOf(prefix: string, markupOf: (id: string) => string): Definition {
   const digest = hash('sha1', markupOf(''), 'base64url')
   const id = `${prefix}${digest.slice(0, ID_LENGTH)}`
   return { id, digest, markup: markupOf(id) }
