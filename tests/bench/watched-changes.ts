@@ -8,12 +8,17 @@ import { weekPlan } from './reference-job.js'
 
 export interface WatchedChanges {
   readonly sheets: number
-  /** Medians. */
-  readonly wordMs: number
-  readonly colorMs: number
+  /** Milliseconds. */
+  readonly word: Times
+  readonly color: Times
 }
 
-const words = ['goat', 'crane', 'stork', 'heron', 'toad']
+export interface Times {
+  readonly median: number
+  readonly most: number
+}
+
+const words = ['goat', 'crane', 'stork', 'heron', 'toad', 'swan', 'crab', 'newt', 'owl']
 const colors = ['#1a5a8a', '#225522', '#663388', '#884400', '#005a5a']
 
 /** @param whole whether the plan makes the whole week's set */
@@ -55,12 +60,13 @@ export async function watchedChanges(folder: string, whole: boolean): Promise<Wa
     for (const word of words) byWord.push(await saved(weekPlan({ word, whole })))
     const byColor: number[] = []
     for (const color of colors) byColor.push(await saved(weekPlan({ word: words.at(-1)!, color, whole })))
-    return { sheets, wordMs: median(byWord), colorMs: median(byColor) }
+    return { sheets, word: timesOf(byWord), color: timesOf(byColor) }
   } finally {
     watching.kill('SIGINT')
   }
 }
 
-function median(values: readonly number[]): number {
-  return values.toSorted((a, b) => a - b)[Math.floor(values.length / 2)]!
+function timesOf(ms: readonly number[]): Times {
+  const sorted = ms.toSorted((a, b) => a - b)
+  return { median: sorted[Math.floor(ms.length / 2)]!, most: sorted.at(-1)! }
 }
