@@ -35,28 +35,46 @@ interface BoxProps {
 export function treeShape(plain: JSXNode, typeface: Typeface): TreeShape {
   const slots: string[] = []
   const lines: LinesOfText[] = []
-  const shapeOf = (node: JSXNode): JSXNode => {
-    if (Array.isArray(node)) return node.map(shapeOf)
+  const shapeOf = (node: JSXNode, within: CSSProperties): JSXNode => {
+    if (Array.isArray(node)) return node.map(child => shapeOf(child, within))
     if (typeof node === 'string')
       throw new Error(`"${node}" stands bare in a face: text is put into Lines or a slot`)
     if (!isElement(node)) return node
     const { 'data-slot': slot, 'data-lines': text, ...props } = node.props as BoxProps
     if (text !== undefined) {
       const number = lines.push(text) - 1
-      return { ...node, props: { ...props, 'data-lines': number, style: boxOfLines(text, props, typeface) } }
+      return {
+        ...node,
+        props: { ...props, 'data-lines': number, style: boxOfLines(text, props, within, typeface) },
+      }
     }
     const numbered = slot === undefined ? props : { ...props, 'data-slot': slots.push(slot) - 1 }
-    return { ...node, props: { ...numbered, children: shapeOf(props.children) } }
+    return { ...node, props: { ...numbered, children: shapeOf(props.children, props.style ?? {}) } }
   }
-  return { tree: shapeOf(plain), slots, lines }
+  return { tree: shapeOf(plain, {}), slots, lines }
 }
 
-function boxOfLines(text: LinesOfText, { style = {} }: BoxProps, typeface: Typeface): CSSProperties {
+function boxOfLines(
+  text: LinesOfText,
+  { style = {} }: BoxProps,
+  within: CSSProperties,
+  typeface: Typeface,
+): CSSProperties {
   const minWidth = mm(Math.max(0, ...text.lines.map(line => lineWidth(line, text, typeface))))
-  const { width, flexShrink } = style
-  const isWideEnough = flexShrink === 0 && typeof width === 'number' && width >= minWidth
-  return isWideEnough ? style : { minWidth, ...style }
+  return minWidth <= widthOfItsOwn(style, within) ? style : { minWidth, ...style }
 }
+
+/** What a box says by itself of its width, or the column that it fills from side to side; -1 where neither does. */
+function widthOfItsOwn({ width, flexShrink, ...more }: CSSProperties, within: CSSProperties): number {
+  if (typeof width === 'number' && flexShrink === 0) return width
+  const fills = width === undefined && Object.keys(more).every(key => ofNoWidth.has(key))
+  const isColumn = within.flexDirection === 'column' && Object.keys(within).every(key => ofColumn.has(key))
+  return fills && isColumn && typeof within.width === 'number' ? within.width : -1
+}
+
+/** What a box may say without another width than its column's, and a column without another than it has. */
+const ofNoWidth: ReadonlySet<string> = new Set(['display', 'height'])
+const ofColumn: ReadonlySet<string> = new Set(['display', 'flexDirection', 'width', 'flexShrink'])
 
 function lineWidth(line: string, { style }: LinesOfText, typeface: Typeface): number {
   const { sizeMm, weight } = style

@@ -119,6 +119,29 @@ describe('rows that are laid out apart', () => {
     expect([asked, said, besides]).toEqual([2, words, [16, 16, 16]])
   })
 
+  it('are one shape where their words fill columns from side to side, as wide as the column', async () => {
+    const inColumn = async (widthMm: number) => {
+      const { layOut, treesLaidOut } = faceLayouter()
+      const rows = words.map(text => (
+        <div
+          data-apart={{ widthMm: 40, heightMm: 5.8 }}
+          style={{ display: 'flex', width: '100%', height: mm(5.8) }}
+        >
+          <div style={{ display: 'flex', flexDirection: 'column', width: mm(widthMm), flexShrink: 0 }}>
+            <Lines lines={[text]} style={{ sizeMm: 4, align: 'right' }} />
+          </div>
+        </div>
+      ))
+      const page = <div style={{ display: 'flex', flexDirection: 'column' }}>{rows}</div>
+      const { text } = await layOut(face(page), andika)
+      return { asked: treesLaidOut(), rights: text.map(run => run.xMm + run.widthMm) }
+    }
+    expect(await inColumn(16)).toEqual({ asked: 2, rights: words.map(() => expect.closeTo(16, 6)) })
+    const narrow = await inColumn(6)
+    expect(narrow.asked).toBe(4)
+    expect(narrow.rights).toEqual(words.map(word => expect.closeTo(andika.widthEm(word) * 4, 1)))
+  })
+
   it('are each laid out where their words are wider than that', async () => {
     const { asked, besides } = await askedFor(words, 6)
     expect(asked).toBe(4)
