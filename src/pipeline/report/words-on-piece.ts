@@ -20,10 +20,23 @@ export async function wordsOnPieces(
   fitting: FacesFitting,
 ): Promise<NonNullable<AdviceRequest['wordsOn']>> {
   const found = new Map<string, WordsOn | null>()
-  for (const size of sizes)
-    if (!found.has(nameOf(size)))
-      found.set(nameOf(size), await wordsOnPiece({ prepared, set }, size, fitting))
+  const tooSmall: Size[] = []
+  for (const size of sizes.toSorted((a, b) => area(b) - area(a))) {
+    // What has no room on a piece has none on one that is no wider and no higher.
+    if (found.has(nameOf(size)) || tooSmall.some(other => isWithin(size, other))) continue
+    const words = await wordsOnPiece({ prepared, set }, size, fitting)
+    found.set(nameOf(size), words)
+    if (words === null) tooSmall.push(size)
+  }
   return size => found.get(nameOf(size)) ?? null
+}
+
+function area({ widthMm, heightMm }: Size): number {
+  return widthMm * heightMm
+}
+
+function isWithin(size: Size, other: Size): boolean {
+  return size.widthMm <= other.widthMm + 1e-6 && size.heightMm <= other.heightMm + 1e-6
 }
 
 async function wordsOnPiece(
