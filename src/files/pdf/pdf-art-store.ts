@@ -1,3 +1,4 @@
+import { hash } from 'node:crypto'
 import type { Box } from '../../geometry.js'
 import type { Art, ImageShape, PathShape, Shape, TextRun } from '../../pieces/piece.js'
 import type { Sheet } from '../../sheets/sheet.js'
@@ -67,16 +68,17 @@ export function createArtStore(doc: PDFKit.PDFDocument): ArtStore {
     return form
   }
 
-  /** Written out where it stands for the first time; nothing is held of a shape that nobody else holds. */
-  const words = new WeakMap<PathShape, { form?: PDFKit.PDFKitReference; readonly name: string }>()
-  let wordCount = 0
+  /** By what they look like: whether two are one shape or alike is left to what is remembered of earlier ones. */
+  const words = new Map<string, { form?: PDFKit.PDFKitReference; readonly name: string }>()
 
+  /** Written out where it stands for the first time; nothing but a digest is held of it. */
   function wordOperators(word: PathShape): string {
     if (word.d.length < LEAST_LENGTH) return shapeOperators(word)
-    const known = words.get(word)
+    const look = lookOf(word)
+    const known = words.get(look)
     const box = known && shapeInkBox(word)
     if (known === undefined || box === undefined) {
-      words.set(word, { name: `Word${++wordCount}` })
+      words.set(look, { name: `Word${words.size + 1}` })
       return shapeOperators(word)
     }
     known.form ??= formIn(box, shapeOperators(word))
@@ -140,6 +142,14 @@ export function createArtStore(doc: PDFKit.PDFDocument): ArtStore {
       resourcesReference.finalize()
     },
   }
+}
+
+const knownLooks = new WeakMap<PathShape, string>()
+
+function lookOf(word: PathShape): string {
+  const look = knownLooks.get(word) ?? hash('sha1', shapeOperators(word), 'base64url')
+  knownLooks.set(word, look)
+  return look
 }
 
 function picturesOf({ pieces, furniture }: Sheet): ReadonlySet<ImageShape> {

@@ -80,9 +80,13 @@ describe('a PDF', () => {
     ])
   })
 
-  it('writes a word of lines that differ once, however many sheets it stands on', async () => {
-    const word: PathShape = { kind: 'path', d: 'M0 5Q1 0 2 5Z'.repeat(50), fill: '#000000' }
+  it.each([
+    ['one shape', (word: PathShape) => word],
+    ['drawn anew each time', (word: PathShape) => ({ ...word })],
+  ])('writes a word of lines that differ once, however many sheets it stands on: %s', async (_, drawn) => {
+    const shape: PathShape = { kind: 'path', d: 'M0 5Q1 0 2 5Z'.repeat(50), fill: '#000000' }
     const line = (number: number): Shape => {
+      const word = drawn(shape)
       const last: PathShape = { kind: 'path', d: `M${number} 0L${number} 5L9 5Z`, fill: '#000000' }
       return {
         kind: 'path',
