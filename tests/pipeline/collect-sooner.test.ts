@@ -16,16 +16,16 @@ it('collects garbage at once where much is made, and leaves nothing of it about'
   expect(globalThis.gc).toBe(undefined)
 })
 
-it('leaves what is new a megabyte for thirty boards, and gives it more where there are hundreds', () => {
+it('leaves what is new a megabyte for thirty boards, gives it more where there are hundreds, and some for many words', () => {
   const module = pathToFileURL(`${buildFolder}/src/pipeline/collect-sooner.js`)
-  const room = (sheets: number): number => {
+  const room = (of: string): number => {
     const program = `
       import { getHeapSpaceStatistics, setFlagsFromString } from 'node:v8'
       import { collectSoonerFor } from '${module}'
       setFlagsFromString('--semi-space-growth-factor=1')
-      collectSoonerFor({ sheets: ${sheets} })
+      collectSoonerFor(${of})
       const held = []
-      for (let index = 0; index < 300_000; index++) held.push({ index })
+      for (let index = 0; index < 1_500_000; index++) held.push({ index })
       const { space_size } = getHeapSpaceStatistics().find(({ space_name }) => space_name === 'new_space')
       console.log(space_size / 2 ** 20, held.length)`
     const { stdout } = spawnSync(process.execPath, ['--input-type=module', '-e', program], {
@@ -33,6 +33,7 @@ it('leaves what is new a megabyte for thirty boards, and gives it more where the
     })
     return Number(stdout.split(' ')[0])
   }
-  expect(room(30)).toBeLessThanOrEqual(2)
-  expect(room(100)).toBeGreaterThan(4)
+  expect(room('{ sheets: 30 }')).toBeLessThanOrEqual(2)
+  expect(room('{ sheets: 100 }')).toBeGreaterThan(16)
+  expect(room('{ words: 1000 }')).toBeLessThanOrEqual(16)
 })
