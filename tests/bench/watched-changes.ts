@@ -4,6 +4,7 @@ import { writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { performance } from 'node:perf_hooks'
 import { buildFolder } from '../../src/installation.js'
+import { whatIsTold } from '../commands/watch/what-is-told.js'
 import { weekPlan } from './reference-job.js'
 
 export interface WatchedChanges {
@@ -30,20 +31,9 @@ export async function watchedChanges(folder: string, whole: boolean): Promise<Wa
     cwd: folder,
     stdio: ['ignore', 'pipe', 'ignore'],
   })
-  let told = ''
-  let wake = (): void => {}
-  watching.stdout.setEncoding('utf8').on('data', (text: string) => {
-    told += text
-    wake()
-  })
-  const until = async (text: string): Promise<void> => {
-    while (!told.includes(text))
-      await new Promise<void>(done => {
-        wake = done
-      })
-  }
+  const { text, until, forget } = whatIsTold([watching.stdout])
   const saved = async (plan: string): Promise<number> => {
-    told = ''
+    forget()
     const start = performance.now()
     writeFileSync(file, plan)
     await until('Look it over and print')
@@ -52,7 +42,7 @@ export async function watchedChanges(folder: string, whole: boolean): Promise<Wa
   try {
     await until('Ctrl-C ends it')
     // Of each item, not of all together.
-    const sheets = [...told.matchAll(/^ {2}\S+ +(\d+) pages?/gm)].reduce(
+    const sheets = [...text().matchAll(/^ {2}\S+ +(\d+) pages?/gm)].reduce(
       (sum, [, pages]) => sum + Number(pages),
       0,
     )

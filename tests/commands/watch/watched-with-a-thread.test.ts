@@ -6,6 +6,7 @@ import { expect, it } from 'vitest'
 import { makeCommand } from '../../../src/commands/make.js'
 import { folderWith } from '../../pipeline/plan-folder.js'
 import { commandFile } from '../run-oaktag.js'
+import { whatIsTold } from './what-is-told.js'
 
 const week = (words: string) =>
   `title: By the marsh\nwords: [${words}]\nmarks: [{pattern: consonant-digraph}]\nprint: [word-cards, key]\n`
@@ -35,29 +36,17 @@ it('a changed plan’s files come by it, as make writes them', async () => {
     ['-r', './listening.cjs', commandFile, 'make', 'week.yaml', '--watch', '--dpi', '72'],
     { cwd: folder, stdio: ['ignore', 'pipe', 'pipe'] },
   )
-  let told = ''
-  let wake = (): void => {}
-  for (const stream of [watching.stdout, watching.stderr])
-    stream.setEncoding('utf8').on('data', (text: string) => {
-      told += text
-      wake()
-    })
-  const until = async (text: string): Promise<void> => {
-    while (!told.includes(text))
-      await new Promise<void>(done => {
-        wake = done
-      })
-  }
+  const { text, until, forget } = whatIsTold([watching.stdout, watching.stderr])
   const ended = new Promise<number | null>(done => watching.on('close', done))
   await until('said ready')
   await until('Ctrl-C ends it')
-  told = ''
+  forget()
   writeFileSync(join(folder, 'week.yaml'), changed)
   await until('Look it over')
-  expect(told).toContain('said done')
+  expect(text()).toContain('said done')
   watching.kill('SIGINT')
   expect(await ended).toBe(0)
-  expect(told).toContain('thread ended')
+  expect(text()).toContain('thread ended')
   expect(readdirSync(join(folder, 'out'))).toEqual(['week'])
   const apart = folderWith({ 'week.yaml': changed })
   const options = { plan: [join(apart, 'week.yaml')], out: join(apart, 'out'), dpi: 72 }

@@ -40,6 +40,16 @@ function emptyFolder(): string {
   return folder
 }
 
+/** The files of one that says that it is there, never answers, and goes when it is told to. */
+async function slowThread(): Promise<{ readonly files: SetFiles; readonly end: () => void }> {
+  const goes = join(emptyFolder(), 'goes')
+  const slow = await threadThat(
+    `import { existsSync } from 'node:fs'
+    setInterval(() => existsSync(${JSON.stringify(goes)}) && process.exit(), 5)`,
+  )
+  return { files: slow.setFiles(), end: () => writeFileSync(goes, '') }
+}
+
 const settled = (doing: Promise<unknown>): Promise<unknown> => doing.catch((error: unknown) => error)
 
 function contentsOf(folder: string): Readonly<Record<string, string>> {
@@ -196,19 +206,14 @@ describe('pages that another thread draws', async () => {
   })
 
   it('wait for one another where they are many', async () => {
-    const goes = join(emptyFolder(), 'goes')
-    const slow = await threadThat(
-      `import { existsSync } from 'node:fs'
-      setInterval(() => existsSync(${JSON.stringify(goes)}) && process.exit(), 5)`,
-    )
-    const files = slow.setFiles()
+    const { files, end } = await slowThread()
     let begun = 0
     const drawing = (async () => {
       for (; ; begun++) await files.draw!('/nowhere/page.png', picture(first, 'one'))
     })()
     await new Promise(done => setTimeout(done, 50))
     expect(begun).toBe(64)
-    writeFileSync(goes, '')
+    end()
     await expect(drawing).rejects.toThrow(WritingThreadEnded)
   })
 
@@ -270,20 +275,14 @@ describe('what the disk refuses', () => {
 
 describe('a disk that is slower than what makes files', () => {
   it('is waited for when the room for what waits is full', async () => {
-    // It says that it is there, never answers, and goes when it is told to.
-    const goes = join(emptyFolder(), 'goes')
-    const slow = await threadThat(
-      `import { existsSync } from 'node:fs'
-      setInterval(() => existsSync(${JSON.stringify(goes)}) && process.exit(), 5)`,
-    )
-    const files = slow.setFiles()
+    const { files, end } = await slowThread()
     let begun = 0
     const writing = (async () => {
       for (; ; begun++) await files.write('/nowhere/reed.svg', 'x'.repeat(PART_BYTES / 4))
     })()
     await new Promise(done => setTimeout(done, 20))
     expect(begun).toBe(2)
-    writeFileSync(goes, '')
+    end()
     await expect(writing).rejects.toThrow(WritingThreadEnded)
   })
 })
