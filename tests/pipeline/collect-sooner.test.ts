@@ -16,7 +16,7 @@ it('collects garbage at once where much is made, and leaves nothing of it about'
   expect(globalThis.gc).toBe(undefined)
 })
 
-it('leaves what is new a megabyte for thirty boards, gives it more where there are hundreds, and some for many words', () => {
+it('leaves what is new a megabyte for thirty boards, gives it more for a hundred, and some where much is made', () => {
   const module = pathToFileURL(`${buildFolder}/src/pipeline/collect-sooner.js`)
   const room = (of: string): number => {
     const program = `
@@ -36,4 +36,5 @@ it('leaves what is new a megabyte for thirty boards, gives it more where there a
   expect(room('{ sheets: 30 }')).toBeLessThanOrEqual(2)
   expect(room('{ sheets: 100 }')).toBeGreaterThan(16)
   expect(room('{ words: 1000 }')).toBeLessThanOrEqual(16)
+  expect(room('{ sheets: 1000 }')).toBeLessThanOrEqual(16)
 })
