@@ -39,6 +39,14 @@ export interface WorkDone {
   readonly decoded: number
 }
 
+/** How often what costs most was asked, since the beginning. */
+export interface WorkAsked {
+  /** satori: for a face without its rows, for a row. */
+  readonly trees: number
+  /** Words measured with their marks, in one size. */
+  readonly measures: number
+}
+
 /**
  * The work of a run, a store for each step. A program that makes one plan and ends makes one of these and forgets it;
  * one that holds a plan open passes the same one again, and only what has changed is done anew.
@@ -48,6 +56,7 @@ export interface KeptWork extends WordStudying, Settling, Imposing {
   /** Left out where nothing that is drawn is held. */
   readonly files?: KeptFiles
   readonly done: () => WorkDone
+  readonly asked: () => WorkAsked
   /** Lets go of what the run that ends here did not use. */
   readonly endRun: () => void
 }
@@ -71,6 +80,7 @@ function workThat({
 }): KeptWork {
   const identify = identities()
   const layouter = faceLayouter()
+  let measures = 0
   const words = keptOutcomes<Word>(identify)
   const sets = keptOutcomes<CardSet>(identify)
   const pieces = keptOutcomes<FittedPieces>(identify)
@@ -82,7 +92,9 @@ function workThat({
   return {
     lexicon: openLexicon(),
     layOut: layouter.layOut,
-    measureWord: wordMeasurer(),
+    measureWord: wordMeasurer(undefined, () => {
+      measures += 1
+    }),
     knownPictures: new Map(),
     ...(keepsWhatIsDrawn ? { files: { thread } } : {}),
     words,
@@ -104,6 +116,7 @@ function workThat({
       printed: printed.made(),
       decoded: decoded.made(),
     }),
+    asked: () => ({ trees: layouter.treesLaidOut(), measures }),
     endRun: () => {
       layouter.letGo()
       for (const store of [words, sets, pieces, pages, faces, printed, pictures, decoded]) store.letGo()

@@ -1,5 +1,6 @@
 /** `npm run bench`: every table of figures, each from one run of its own on this machine. */
 import { benchColdStarts } from './cold-start.bench.js'
+import { benchCounts } from './counts.bench.js'
 import { benchDesk } from './desk.bench.js'
 import { benchFiles } from './files.bench.js'
 import { benchPairSpread, benchSingleWinner } from './games.bench.js'
@@ -18,6 +19,7 @@ const print = (title: string, rows: readonly object[]): void => {
 
 print('The goals, measured in one run', await benchGoals())
 print('The reference job, room by room: what the process does at a few thousand looks', benchRooms())
+print('The reference job, counted', await benchCounts())
 print('A board more', benchSlope())
 print('Cold starts, whole processes', benchColdStarts())
 print('Words, looked up cold', benchColdLookUp())

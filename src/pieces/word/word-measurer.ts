@@ -25,8 +25,11 @@ export type WordMeasurer = (word: WordToMeasure) => MeasuredWord
 /** Some ten megabytes; a week's plan takes a tenth of it. */
 const MANY = 50_000
 
-/** @param most so many measures are held; then it begins anew */
-export function wordMeasurer(most = MANY): WordMeasurer {
+/**
+ * @param most so many measures are held; then it begins anew
+ * @param measuredOne told of each word that is measured, not remembered
+ */
+export function wordMeasurer(most = MANY, measuredOne: () => void = () => {}): WordMeasurer {
   const known = new Map<string, MeasuredWord>()
   // Marks by number: told in full they are longer than all the rest of a key. Their colours take no room.
   const spanNumbers = new WeakMap<readonly MarkSpan[], number>()
@@ -46,6 +49,7 @@ export function wordMeasurer(most = MANY): WordMeasurer {
   }
   const measureAnew = (request: WordRequest): WordMeasure => {
     measures += 1
+    measuredOne()
     return measureWord(request)
   }
   return request => {

@@ -30,6 +30,15 @@ describe('a word measured again', () => {
     expect(measure(word).at(sizeMm)).toEqual(measureWord({ ...word, sizeMm }))
   })
 
+  it('is not told as measured', () => {
+    let told = 0
+    const measure = wordMeasurer(undefined, () => {
+      told += 1
+    })
+    for (const size of [10, 10, 12, 10]) measure({ ...word }).at(size)
+    expect(told).toBe(2)
+  })
+
   it('has it in every colour of its marks', () => {
     const measure = wordMeasurer()
     const inColour = (color: string) =>
