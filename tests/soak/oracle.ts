@@ -36,7 +36,8 @@ function faultsOfProblem({ place, message, advice }: Problem, folder: Folder): r
 
 /** Whether there is such a line, and such a column in it; in a text that is read otherwise than as UTF-8 a sign may be three. */
 function standsIn({ line = 1, column = 1 }: Problem['place'], text: string): boolean {
-  if (text.includes('\uFFFD')) return true
+  // Half of a sign is written as one that is none.
+  if (/\uFFFD|\p{Surrogate}/u.test(text)) return true
   const lines = text.replace(/^\uFEFF/, '').split(/\r\n?|\n/)
   const found = lines[line - 1]
   return found !== undefined && column >= 1 && column <= Math.max(1, found.length)
