@@ -1,4 +1,5 @@
 /** Words and what becomes of them: one and more than one, a base with its ending. */
+import { lazily } from '../../src/lazily.js'
 import { mm } from '../../src/pieces/faces/face.js'
 import type { Row } from '../../src/pieces/faces/flow-page.js'
 import { rowsHeight } from '../../src/pieces/faces/flow-page.js'
@@ -18,7 +19,6 @@ import type { PracticeItem } from '../../src/sets/practice/practice.js'
 import { offeredTexts, openOfferedWords } from '../../src/words/find/offered-file.js'
 import { installedLexicon } from '../../src/words/lexicon/lexicon.js'
 import { studyWord } from '../../src/words/study.js'
-import { lazily } from '../../src/words/tables/installed-tables.js'
 import type { Word } from '../../src/words/word.js'
 import { childTextMm, type PracticeKind, type PromptsOnPage } from './practice-kind.js'
 import type { PracticeRequest } from './practice-options.js'

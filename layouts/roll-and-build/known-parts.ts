@@ -1,8 +1,8 @@
+import { lazily } from '../../src/lazily.js'
 import type { KnownParts } from '../../src/sets/games/roll-and-build.js'
 import { threeParts } from '../../src/sets/games/split-words.js'
 import { offeredTexts, openOfferedWords } from '../../src/words/find/offered-file.js'
 import { unfitWords } from '../../src/words/fitness/unfit-file.js'
-import { lazily } from '../../src/words/tables/installed-tables.js'
 
 /** Words of one syllable fit for children. */
 export const knownParts: () => readonly KnownParts[] = lazily(() =>

@@ -8,7 +8,7 @@ export type Sources = ReadonlyMap<string, string>
 
 /** Left to right: a stage may import itself and what stands left of it. */
 export const stages: readonly (readonly string[])[] = [
-  ['installation', 'geometry', 'problems', 'outcomes', 'kept-of-late'],
+  ['installation', 'geometry', 'problems', 'outcomes', 'kept-of-late', 'lazily'],
   ['plan'],
   ['words'],
   ['sets'],

@@ -1,4 +1,5 @@
 import type { Size } from '../../geometry.js'
+import { lazily } from '../../lazily.js'
 import type { Art, Shape } from '../piece.js'
 
 /** An art that has its place and its text before it is drawn: it is when somebody asks for its shapes, once. */
@@ -6,25 +7,20 @@ export function drawnWhenAsked(
   { widthMm, heightMm, text }: Omit<Art, 'shapes'>,
   draw: () => readonly Shape[],
 ): Art {
-  let shapes: readonly Shape[] | undefined
+  const shapes = lazily(draw)
   return {
     widthMm,
     heightMm,
     text,
     get shapes() {
-      shapes ??= draw()
-      return shapes
+      return shapes()
     },
   }
 }
 
 /** The same for an art of which nothing but its size is known. */
 export function wholeWhenAsked({ widthMm, heightMm }: Size, draw: () => Art): Art {
-  let art: Art | undefined
-  const drawn = () => {
-    art ??= draw()
-    return art
-  }
+  const drawn = lazily(draw)
   return {
     widthMm,
     heightMm,

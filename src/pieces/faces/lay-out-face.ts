@@ -1,14 +1,20 @@
 import type { SatoriOptions } from 'satori'
 import type { JSXNode } from 'satori/jsx'
-import type { Box, Size } from '../../geometry.js'
-import type { Art, Shape, TextRun } from '../piece.js'
-import { drawTextBlock, layTextBlock } from '../text/text-block.js'
+import type { Size } from '../../geometry.js'
+import { lazily } from '../../lazily.js'
+import type { Art } from '../piece.js'
 import type { Typeface } from '../typeface/typeface.js'
-import { type Face, type LaidOutFace, mm, UNITS_PER_MM } from './face.js'
-import { linesInBox, type TextInBox } from './lines-in-box.js'
+import { type Face, type LaidOutFace, mm } from './face.js'
 import { plainTree } from './plain-tree.js'
-import { shapesOfSatoriSvg } from './satori-shapes.js'
-import { type BoxToFill, type TreeShape, treeShape } from './tree-shape.js'
+import {
+  type Corner,
+  type FilledTree,
+  type LaidOutTree,
+  type PlacedTree,
+  standingTree,
+  type UnitBox,
+} from './standing-tree.js'
+import { type BoxToFill, treeShape } from './tree-shape.js'
 import { treesApart } from './trees-apart.js'
 
 type SatoriNode = Parameters<NonNullable<SatoriOptions['onNodeDetected']>>[0]
@@ -121,28 +127,6 @@ function layoutsKept<T>(many: number): LayoutsKept<T> {
   }
 }
 
-/** A box in the units of a face's tree. */
-interface UnitBox {
-  readonly left: number
-  readonly top: number
-  readonly width: number
-  readonly height: number
-}
-
-/** A tree of boxes as satori lays it out, from its own top left corner; what is to be filled by its number. */
-interface LaidOutTree {
-  readonly svg: string
-  readonly slots: ReadonlyMap<number, UnitBox>
-  readonly lines: ReadonlyMap<number, UnitBox>
-  /** Where the trees stand that are laid out apart, by their numbers. */
-  readonly apart: ReadonlyMap<number, UnitBox>
-}
-
-/** With what fills it. */
-interface FilledTree extends Omit<TreeShape, 'tree'> {
-  readonly laid: LaidOutTree
-}
-
 async function layOutTree(tree: JSXNode, { widthMm, heightMm }: Size): Promise<LaidOutTree> {
   // Loaded with the first face: layouts are named, and plans read, without it.
   const { default: satori } = await import('satori')
@@ -172,12 +156,6 @@ function cornerOf(box: UnitBox | undefined, size: Size): Corner {
   return { left: box.left, top: box.top }
 }
 
-type Corner = Pick<UnitBox, 'left' | 'top'>
-
-interface PlacedTree extends Corner {
-  readonly tree: FilledTree
-}
-
 /** The face that trees are when they stand where they do. */
 function laidOutFace(
   { widthMm, heightMm }: Size,
@@ -186,75 +164,16 @@ function laidOutFace(
 ): LaidOutFace {
   const standing = parts.map(part => standingTree(part, typeface))
   const text = standing.flatMap(part => part.text)
-  let art: Art | undefined
-  return {
-    text,
-    slots: new Map(standing.flatMap(({ slots }) => slots)),
-    drawArt: () => {
-      art ??= {
-        widthMm,
-        heightMm,
-        shapes: [
-          ...standing.flatMap(({ drawBoxes }) => drawBoxes()),
-          ...standing.flatMap(({ drawText }) => drawText()),
-        ],
-        text,
-      }
-      return art
-    },
-  }
-}
-
-/** A tree where it stands, in mm from the corner of its face. */
-interface StandingTree {
-  readonly slots: readonly (readonly [name: string, box: Box])[]
-  readonly text: readonly TextRun[]
-  /** Each the same shapes every time. */
-  readonly drawBoxes: () => readonly Shape[]
-  readonly drawText: () => readonly Shape[]
-}
-
-/** By where it stands; of a page on which a row is another, most other rows stand where they did. */
-const known = new WeakMap<FilledTree, Map<string, StandingTree>>()
-
-/** A row stands in few places: more were those of other weeks. */
-const MOST_PLACES = 20
-
-function standingTree({ tree, ...at }: PlacedTree, typeface: Typeface): StandingTree {
-  const places = known.get(tree) ?? new Map<string, StandingTree>()
-  known.set(tree, places)
-  const place = `${at.left} ${at.top}`
-  const standing = places.get(place) ?? treeAt(tree, at, typeface)
-  if (places.size > MOST_PLACES) places.clear()
-  places.set(place, standing)
-  return standing
-}
-
-function treeAt({ laid, slots, lines }: FilledTree, at: Corner, typeface: Typeface): StandingTree {
-  const blocks = [...laid.lines].map(
-    ([number, box]): TextInBox => linesInBox(lines[number]!, boxOf(box, at), typeface),
+  const drawArt = lazily(
+    (): Art => ({
+      widthMm,
+      heightMm,
+      shapes: [
+        ...standing.flatMap(({ drawBoxes }) => drawBoxes()),
+        ...standing.flatMap(({ drawText }) => drawText()),
+      ],
+      text,
+    }),
   )
-  return {
-    slots: [...laid.slots].map(([number, box]) => [slots[number]!, boxOf(box, at)] as const),
-    text: blocks.flatMap(({ block, at: top }) => layTextBlock(block, top)),
-    drawBoxes: drawnOnce(() => shapesOfSatoriSvg(laid.svg, UNITS_PER_MM, at)),
-    drawText: drawnOnce(() => blocks.flatMap(({ block, at: top }) => drawTextBlock(block, top).shapes)),
-  }
-}
-
-function drawnOnce(draw: () => readonly Shape[]): () => readonly Shape[] {
-  let shapes: readonly Shape[] | undefined
-  return () => {
-    shapes ??= draw()
-    return shapes
-  }
-}
-
-function boxOf({ left, top, width, height }: UnitBox, at: Corner): Box {
-  return {
-    xMm: (left + at.left) / UNITS_PER_MM,
-    yMm: (top + at.top) / UNITS_PER_MM,
-    widthMm: width / UNITS_PER_MM,
-    heightMm: height / UNITS_PER_MM,
-  }
+  return { text, slots: new Map(standing.flatMap(({ slots }) => slots)), drawArt }
 }

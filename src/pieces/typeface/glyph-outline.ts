@@ -1,3 +1,5 @@
+import { lazily } from '../../lazily.js'
+
 /**
  * A glyph's outline and the ink it lays down, in em, y growing downwards from the baseline.
  * Marks are placed from `rows`: what ink stands at which height.
@@ -41,23 +43,18 @@ export const rowHeightEm = 1 / 128
  * give a typeface its heights nobody asks for rows.
  */
 export function readOutline(read: () => readonly PathCommand[]): GlyphOutline {
-  let commands: readonly PathCommand[] | undefined
-  const all = () => {
-    commands ??= read()
-    return commands
-  }
-  const hasInk = () => all().some(({ type }) => type !== 'M')
-  let ink: { readonly found: GlyphInk | undefined } | undefined
+  const commands = lazily(read)
+  const hasInk = () => commands().some(({ type }) => type !== 'M')
+  const ink = lazily(() => (hasInk() ? inkOf(flatten(commands())) : undefined))
   return {
     get commands() {
-      return all()
+      return commands()
     },
     get hasInk() {
       return hasInk()
     },
     get ink() {
-      ink ??= { found: hasInk() ? inkOf(flatten(all())) : undefined }
-      return ink.found
+      return ink()
     },
   }
 }

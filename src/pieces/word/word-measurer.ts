@@ -1,6 +1,7 @@
 import type { MarkSpan } from '../marks/styled-mark.js'
 import type { Typeface } from '../typeface/typeface.js'
-import { inkOfLettersEm, measureWord, type WordMeasure, type WordRequest } from './word-art.js'
+import { inkOfLettersEm, type WordRequest } from './compose-word.js'
+import { measureWord, type WordMeasure } from './word-art.js'
 
 /** A word with its marks, in whatever size. */
 export type WordToMeasure = Omit<WordRequest, 'sizeMm'>

@@ -1,6 +1,6 @@
+import { lazily } from '../../lazily.js'
 import type { PrintItem } from '../../plan/plan.js'
 import type { CardSet } from '../../sets/card-set.js'
-import { lazily } from '../../words/tables/installed-tables.js'
 import { sizeAsked } from '../deal/item-jobs.js'
 import type { PreparedItem } from '../deal/prepare-item.js'
 import { type GridToTry, gridsToTry, type HeldByPlan, sheetsFor } from './grids-to-try.js'

@@ -1,5 +1,6 @@
 /** A word's text and pronunciation → its graphemes. */
-import { lazily, rowsOf } from '../tables/installed-tables.js'
+import { lazily } from '../../lazily.js'
+import { rowsOf } from '../tables/installed-tables.js'
 import type { Grapheme } from '../word.js'
 import { type AlignedStretch, align } from './align.js'
 import { soundsOf } from './arpabet.js'

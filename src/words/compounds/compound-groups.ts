@@ -1,5 +1,6 @@
 /** Words and halves that the rule of compounds must know by name; look-alikes.tsv says what each group is. */
-import { groupsOf, lazily } from '../tables/installed-tables.js'
+import { lazily } from '../../lazily.js'
+import { groupsOf } from '../tables/installed-tables.js'
 import { wordList } from '../tables/word-list.js'
 
 export type CompoundGroup = 'no compound' | 'no first half' | 'no second half'

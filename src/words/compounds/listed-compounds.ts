@@ -1,4 +1,5 @@
-import { lazily, wordsOf } from '../tables/installed-tables.js'
+import { lazily } from '../../lazily.js'
+import { wordsOf } from '../tables/installed-tables.js'
 
 /** A compound's two words. */
 export interface Halves {

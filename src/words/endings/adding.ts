@@ -1,5 +1,6 @@
 /** How a vowel-beginning ending (-ed, -ing, -er, -est, -y) joins a base. The rules are common practice, no source. */
-import { lazily, wordsOf } from '../tables/installed-tables.js'
+import { lazily } from '../../lazily.js'
+import { wordsOf } from '../tables/installed-tables.js'
 
 export type JoiningRule =
   | 'add'

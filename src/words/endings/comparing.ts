@@ -1,4 +1,5 @@
-import { lazily, rowsOf, wordsOf } from '../tables/installed-tables.js'
+import { lazily } from '../../lazily.js'
+import { rowsOf, wordsOf } from '../tables/installed-tables.js'
 import { join } from './adding.js'
 import { inTheCaseOf } from './letter-case.js'
 import { type BuiltForm, ruleBefore } from './verb-endings.js'

@@ -1,5 +1,6 @@
 /** Nouns whose plural no spelling rule gives. The published checks hold the table against two independent libraries. */
-import { lazily, rowsOf } from '../tables/installed-tables.js'
+import { lazily } from '../../lazily.js'
+import { rowsOf } from '../tables/installed-tables.js'
 
 export interface IrregularPlural {
   /** The commoner first. */

@@ -1,5 +1,6 @@
 /** Verbs whose past no rule gives. */
-import { lazily, rowsOf } from '../tables/installed-tables.js'
+import { lazily } from '../../lazily.js'
+import { rowsOf } from '../tables/installed-tables.js'
 
 /** The commoner form first. */
 export interface IrregularVerb {

@@ -1,6 +1,7 @@
 /** Whether an adjective is compared by -er and -est in use: next and main have the length for it, and are not. */
+import { lazily } from '../../lazily.js'
 import type { LexiconEntry } from '../lexicon/entry.js'
-import { lazily, rowsOf, wordsOf } from '../tables/installed-tables.js'
+import { rowsOf, wordsOf } from '../tables/installed-tables.js'
 
 const notCompared = lazily(() => new Set(wordsOf('endings/not-compared')))
 

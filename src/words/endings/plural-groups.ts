@@ -1,5 +1,6 @@
 /** Nouns that a rule of plurals must know by name; plural-groups.tsv says what each group is. */
-import { groupsOf, lazily } from '../tables/installed-tables.js'
+import { lazily } from '../../lazily.js'
+import { groupsOf } from '../tables/installed-tables.js'
 
 export type PluralGroup =
   | 'always plural'

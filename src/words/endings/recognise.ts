@@ -1,4 +1,5 @@
-import { lazily, wordsOf } from '../tables/installed-tables.js'
+import { lazily } from '../../lazily.js'
+import { wordsOf } from '../tables/installed-tables.js'
 import { join } from './adding.js'
 import { pluralOf } from './plural.js'
 import { ruleBefore, type SoundOfEd, sFormOf } from './verb-endings.js'

@@ -1,4 +1,5 @@
-import { lazily, rowsOf } from '../tables/installed-tables.js'
+import { lazily } from '../../lazily.js'
+import { rowsOf } from '../tables/installed-tables.js'
 import { join } from './adding.js'
 import { irregularVerbs } from './irregular-verbs.js'
 import { inTheCaseOf } from './letter-case.js'

@@ -1,5 +1,5 @@
 /** The forms that a verb takes by an ending: -s, -ed, -ing. */
-import { lazily } from '../tables/installed-tables.js'
+import { lazily } from '../../lazily.js'
 import type { Word } from '../word.js'
 import { irregularVerbs } from './irregular-verbs.js'
 import { type BuiltForm, ingFormOf, pastOf, sFormOf, type VerbQuestion } from './verb-endings.js'

@@ -8,12 +8,12 @@
 import { existsSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { buildFolder } from '../../installation.js'
+import { lazily } from '../../lazily.js'
 import { present } from '../../outcomes.js'
 import { partsOfSpeech } from '../lexicon/file-format.js'
 import { patternNames } from '../patterns/index.js'
 import { placeOf } from '../patterns/spelled-sounds.js'
 import { noteOfDifferentWays, type SortableFinding, type SortableWord } from '../sortable-word.js'
-import { lazily } from '../tables/installed-tables.js'
 import type { Grapheme } from '../word.js'
 import type { OfferedFinding, OfferedWord } from './offered-word.js'
 

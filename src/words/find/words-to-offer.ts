@@ -1,6 +1,7 @@
 /** Which words of the lexicon may be offered to a class. */
+import { lazily } from '../../lazily.js'
 import type { Lexicon, LexiconEntry } from '../lexicon/entry.js'
-import { lazily, wordsOf } from '../tables/installed-tables.js'
+import { wordsOf } from '../tables/installed-tables.js'
 
 /** At least once in two and a half million words (SUBTLEX-US): beyond, a child has hardly met the word. */
 export const leastFamiliarity = 20

@@ -1,9 +1,9 @@
 /** The words that belong to a word: itself with its endings, and those that WordNet derives from it. Build time. */
+import { lazily } from '../../lazily.js'
 import { join } from '../endings/adding.js'
 import { irregularPlurals } from '../endings/irregular-plurals.js'
 import { sFormOf } from '../endings/verb-endings.js'
 import { readDerivations } from '../parts-of-speech/wordnet.js'
-import { lazily } from '../tables/installed-tables.js'
 
 const derivations = lazily(readDerivations)
 

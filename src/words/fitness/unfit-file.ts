@@ -2,7 +2,7 @@
 import { existsSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { buildFolder } from '../../installation.js'
-import { lazily } from '../tables/installed-tables.js'
+import { lazily } from '../../lazily.js'
 
 export const unfitPath = join(buildFolder, 'unfit-words.txt')
 

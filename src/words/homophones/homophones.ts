@@ -1,6 +1,6 @@
 /** Words that sound like another with a different spelling, in a class's accent. */
+import { lazily } from '../../lazily.js'
 import type { Accent } from '../../plan/plan.js'
-import { lazily } from '../tables/installed-tables.js'
 import { readHomophones } from './homophones-file.js'
 import type { HomophoneGroup, Where } from './where.js'
 

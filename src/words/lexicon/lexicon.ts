@@ -1,7 +1,7 @@
 import { existsSync, openSync, readSync } from 'node:fs'
 import { join } from 'node:path'
 import { buildFolder } from '../../installation.js'
-import { lazily } from '../tables/installed-tables.js'
+import { lazily } from '../../lazily.js'
 import type { Lexicon, LexiconEntry } from './entry.js'
 import {
   fileMark,

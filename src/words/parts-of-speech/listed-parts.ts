@@ -1,6 +1,7 @@
 /** Parts of speech that tables settle, the commonest use first. */
+import { lazily } from '../../lazily.js'
 import { partsOfSpeech } from '../lexicon/file-format.js'
-import { lazily, rowsOf, wordsOf } from '../tables/installed-tables.js'
+import { rowsOf, wordsOf } from '../tables/installed-tables.js'
 import type { PartOfSpeech } from '../word.js'
 
 type PartsByWord = ReadonlyMap<string, readonly PartOfSpeech[]>

@@ -1,5 +1,6 @@
 /** Sounds as a teacher reads them: the ARPABET sign with a key word. */
-import { lazily, rowsOf } from '../tables/installed-tables.js'
+import { lazily } from '../../lazily.js'
+import { rowsOf } from '../tables/installed-tables.js'
 
 const keyWords = lazily(
   () => new Map(rowsOf('patterns/key-words').map(([sound = '', word = '']) => [sound, word])),

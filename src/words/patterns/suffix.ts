@@ -1,8 +1,8 @@
 /** Suffixes that primary grades teach. */
+import { lazily } from '../../lazily.js'
 import { soundsOf } from '../alignment/arpabet.js'
 import { byLetter } from '../by-letter.js'
 import { irregularVerbs } from '../endings/irregular-verbs.js'
-import { lazily } from '../tables/installed-tables.js'
 import type { Finding, PartOfSpeech } from '../word.js'
 import { type BaseSpelling, isFamiliar, spellingsBehind } from './base-words.js'
 import { oncePerWord } from './once-per-word.js'

@@ -2,7 +2,8 @@
  * Words that look as if they were made from another word and are not, or no longer are to a child; word-groups.tsv says
  * what each group is.
  */
-import { groupsOf, lazily } from '../tables/installed-tables.js'
+import { lazily } from '../../lazily.js'
+import { groupsOf } from '../tables/installed-tables.js'
 import { wordList } from '../tables/word-list.js'
 
 export type WordGroup = 'no base' | 'no ending' | 'no prefix' | 'no suffix'

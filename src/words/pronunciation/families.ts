@@ -3,11 +3,12 @@
  * want AA and wanted AO, report IY and reports IH, scare EH and scarecrow AE. Where they differ by no more than
  * dictionaries waver, the sounds of the base or of the halves are taken.
  */
+import { lazily } from '../../lazily.js'
 import { withoutStress } from '../alignment/arpabet.js'
 import { isInCompoundGroup } from '../compounds/compound-groups.js'
 import { endingOf } from '../endings/recognise.js'
 import { isInWordGroup } from '../patterns/words-apart.js'
-import { lazily, wordsOf } from '../tables/installed-tables.js'
+import { wordsOf } from '../tables/installed-tables.js'
 import { wordList } from '../tables/word-list.js'
 
 export interface Family {

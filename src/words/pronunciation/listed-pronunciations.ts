@@ -1,5 +1,6 @@
 /** Pronunciations that tables settle, before any preference is asked. */
-import { lazily, rowsOf } from '../tables/installed-tables.js'
+import { lazily } from '../../lazily.js'
+import { rowsOf } from '../tables/installed-tables.js'
 
 /** One way to say a word that is spelled like another when said. */
 export interface Use {

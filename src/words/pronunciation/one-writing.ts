@@ -4,9 +4,10 @@
  * Merriam-Webster's, from memory; weak-vowels.ts has the vowels without stress. What changes neither stays as the
  * dictionary has it: near with IH, hear with IY.
  */
+import { lazily } from '../../lazily.js'
 import { withoutStress } from '../alignment/arpabet.js'
 import { alignWord } from '../alignment/graphemes.js'
-import { lazily, wordsOf } from '../tables/installed-tables.js'
+import { wordsOf } from '../tables/installed-tables.js'
 import type { Grapheme } from '../word.js'
 import type { Spoken } from './spoken.js'
 import { weakVowelIn } from './weak-vowels.js'

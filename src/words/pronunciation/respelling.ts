@@ -3,8 +3,9 @@
  * that American school dictionaries use (long vowels with a bar, capitals for the stressed syllable; common practice, no
  * source); ARPABET stays for machines.
  */
+import { lazily } from '../../lazily.js'
 import { alignWord } from '../alignment/graphemes.js'
-import { lazily, rowsOf } from '../tables/installed-tables.js'
+import { rowsOf } from '../tables/installed-tables.js'
 import type { Grapheme, Word } from '../word.js'
 
 /** What is not as its letter says; every other consonant is its letter, every short vowel too. */

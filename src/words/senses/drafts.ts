@@ -5,7 +5,8 @@
  * the sense and the words of a child of seven; of 100 whose first sense is a thing or a person and has nine tenths of the
  * word's uses, told whole in 60 characters of very familiar words, 44.
  */
-import { lazily, rowBeginning, rowsOf, tablesBeginning } from '../tables/installed-tables.js'
+import { lazily } from '../../lazily.js'
+import { rowBeginning, rowsOf, tablesBeginning } from '../tables/installed-tables.js'
 
 /** By word in lower case. */
 export const allDrafts: () => ReadonlyMap<string, string> = lazily(

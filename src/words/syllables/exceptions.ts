@@ -1,5 +1,6 @@
 /** Words that the rules would divide otherwise than a dictionary does. */
-import { lazily, wordsOf } from '../tables/installed-tables.js'
+import { lazily } from '../../lazily.js'
+import { wordsOf } from '../tables/installed-tables.js'
 
 export type Division = readonly string[]
 

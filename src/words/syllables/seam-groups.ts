@@ -1,5 +1,6 @@
 /** Words that a rule of syllables must know by name; seam-groups.tsv says what each group is. */
-import { groupsOf, lazily } from '../tables/installed-tables.js'
+import { lazily } from '../../lazily.js'
+import { groupsOf } from '../tables/installed-tables.js'
 
 export type SeamGroup = 'no prefix' | 'no suffix' | 'no -ed' | 'no -ing' | 'll kept'
 

@@ -2,6 +2,7 @@
 import { existsSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { buildFolder } from '../../installation.js'
+import { lazily } from '../../lazily.js'
 import { type PackedTables, type Rows, tablesIn } from './packed-tables.js'
 
 export const tablesPath = join(buildFolder, 'tables.bin')
@@ -52,13 +53,4 @@ function groupIn(groups: Map<string, Set<string>>, group: string): Set<string> {
   const words = groups.get(group) ?? new Set()
   groups.set(group, words)
   return words
-}
-
-/** Made when first asked for, so that a command waits for no table that it does not need. */
-export function lazily<T>(make: () => T): () => T {
-  let made: { readonly value: T } | undefined
-  return () => {
-    made ??= { value: make() }
-    return made.value
-  }
 }

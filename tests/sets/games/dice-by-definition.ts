@@ -5,6 +5,7 @@
  */
 import { readFileSync } from 'node:fs'
 import { isUnfit, knownParts } from '../../../layouts/roll-and-build/known-parts.js'
+import { lazily } from '../../../src/lazily.js'
 import type { CardSet } from '../../../src/sets/card-set.js'
 import { type RollWanted, rollAndBuild } from '../../../src/sets/games/roll-and-build.js'
 import { generatorFor, shuffle } from '../../../src/sets/random.js'
@@ -12,7 +13,6 @@ import { offeredPath, offeredTexts } from '../../../src/words/find/offered-file.
 import { unfitPath } from '../../../src/words/fitness/unfit-file.js'
 import { installedLexicon } from '../../../src/words/lexicon/lexicon.js'
 import { studyWord } from '../../../src/words/study.js'
-import { lazily } from '../../../src/words/tables/installed-tables.js'
 import type { Word } from '../../../src/words/word.js'
 
 const place = { file: 'marsh.yaml', line: 9 }

@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { lazily, openTables } from '../../../src/words/tables/installed-tables.js'
+import { openTables } from '../../../src/words/tables/installed-tables.js'
 import { packTables, tablesIn } from '../../../src/words/tables/packed-tables.js'
 
 describe('packed tables', () => {
@@ -62,16 +62,4 @@ describe('packed tables', () => {
   test('a file of another version says what to do', () => {
     expect(() => tablesIn(Buffer.from('something else, and long enough'))).toThrow(/Run "npm run build"/)
   })
-})
-
-test('what is made lazily is made once, when asked for', () => {
-  let times = 0
-  const made = lazily(() => {
-    times += 1
-    return undefined
-  })
-  expect(times).toBe(0)
-  made()
-  made()
-  expect(times).toBe(1)
 })
