@@ -28,6 +28,7 @@ const layoutsMayImport = [
   'geometry',
   'problems',
   'outcomes',
+  'lazily',
   'plan',
   'words',
   'sets',
