@@ -73,6 +73,8 @@ export function App() {
       scrollTo(0, 0)
     }
     addEventListener('hashchange', follow)
+    // It may have changed before anybody listened.
+    setView(viewNow())
     return () => removeEventListener('hashchange', follow)
   }, [])
   useEffect(() => {
