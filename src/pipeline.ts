@@ -1,7 +1,9 @@
 import { cpus } from 'node:os'
 import { pageFonts } from '../fonts/page-fonts.js'
+import { drawAhead } from './files/draw-ahead.js'
 import type { Format } from './files/folder/item-paths.js'
 import { drawnItem, type PlacedItem, type PrintedPlan, type PrintedSheet } from './files/printed-plan.js'
+import type { KeptFiles } from './files/write-items.js'
 import type { WrittenPlan } from './files/write-plan.js'
 import { version } from './installation.js'
 import {
@@ -50,7 +52,7 @@ export interface PlanRequest {
 /** Items that somebody looks at: they come first, and each is told as soon as it is on its sheets. */
 export interface WantedSoon {
   /** By name. */
-  readonly items: readonly string[]
+  readonly items: readonly string[] | 'all'
   /** Nothing is told of a plan that is known to have an error. */
   readonly placed: (item: PlacedItem) => Promise<void>
 }
@@ -77,9 +79,13 @@ export interface MadePlan extends WrittenPlan, LookedAt {
 
 /** The whole flow for one plan: read → study → deal → settle → impose → draw and write, sheet by sheet. */
 export async function makePlan(request: MakeRequest): Promise<Outcome<MadePlan>> {
-  const onSheets = await putEachOnSheets(request, item => item)
-  if (!onSheets.ok) return onSheets
   const { outFolder, formats, dpi, only, jobs = cpus().length, watching = {}, kept } = request
+  const soon = formats.includes('png') ? drawnAhead(kept?.files, dpi) : undefined
+  const onSheets = await putEachOnSheets({ ...request, ...present({ soon }) }, item => item)
+  if (!onSheets.ok) {
+    kept?.files?.thread?.letGo()
+    return onSheets
+  }
   const printed = printedPlan(onSheets.value)
   const of = printed.items.length
   if (!goesOn(kept))
@@ -116,6 +122,15 @@ export async function makePlan(request: MakeRequest): Promise<Outcome<MadePlan>>
     proposed: proposed.ok ? proposed.value : [],
   }
   return succeed(value, [...problems, ...proposed.problems])
+}
+
+/** For a program that writes the plan's pages beside laying it out. */
+function drawnAhead(files: KeptFiles | undefined, dpi: number): WantedSoon | undefined {
+  if (files?.thread === undefined) return undefined
+  return {
+    items: 'all',
+    placed: async item => drawAhead(item, dpi, files),
+  }
 }
 
 /** The flow up to the sheets, all of them drawn. */
@@ -214,7 +229,7 @@ async function dealAndSettle(
   const of = dealt.value.items.length + jobs.wanted.length
   const isSound = !hasErrors(dealt.problems)
   const settled = await settlePlan(dealt.value, kept, {
-    first: soon?.items,
+    ...(soon === undefined || soon.items === 'all' ? {} : { first: soon.items }),
     settledOne: async ({ prepared: { job } }, done, outcome) => {
       await tellAndTakeTurns(watching, { step: 'laid out', item: job.name, done: done + 1, of })
       if (isSound && outcome.ok) await placeSoon(outcome.value, kept, soon)
@@ -225,7 +240,8 @@ async function dealAndSettle(
 
 /** What somebody looks at does not wait for the others; when all are imposed, it is found among what is kept. */
 async function placeSoon(item: SettledItem, kept: KeptWork, soon: WantedSoon | undefined): Promise<void> {
-  if (!soon?.items.includes(item.prepared.job.name) || !standsAlone(item)) return
+  if (soon === undefined || !standsAlone(item)) return
+  if (soon.items !== 'all' && !soon.items.includes(item.prepared.job.name)) return
   const placed = await placeItem(item, kept)
   if (placed.ok) await soon.placed(placed.value)
 }

@@ -131,7 +131,7 @@ function puttingAgain({ kept, before, folder, files, setFiles }: ItemWriting) {
   return (path: string, looks: (of: SheetLooks) => string, write: WriteFile) => put(path, looks(known), write)
 }
 
-function looksKept(kept: KeptFiles): SheetLooks {
+export function looksKept(kept: KeptFiles): SheetLooks {
   kept.looks ??= sheetLooks()
   return kept.looks
 }
@@ -143,7 +143,7 @@ async function pngWriting({ kept, setFiles }: ItemWriting): Promise<WritePng> {
   if (kept !== undefined && draw !== undefined) {
     const looks = looksKept(kept)
     return (sheet, dpi, path, whenLeft) =>
-      draw(path, { dpi, look: looks.picture(sheet), page: pageShapes(sheet) }, whenLeft)
+      draw(path, { dpi, look: looks.picture(sheet), page: () => pageShapes(sheet) }, whenLeft)
   }
   const pngOf = await pngDrawing(kept)
   return async (sheet, dpi, path, whenLeft) => setFiles.write(path, await pngOf(sheet, dpi), whenLeft)

@@ -18,6 +18,8 @@ export interface FilesOfLastRun {
     files: Pick<FileSystem, 'look'>,
     setFiles: Pick<SetFiles, 'link'>,
   ) => PutFile
+  /** Whether the last run left a file there that was made from the same. */
+  readonly isLeft: (path: string, madeFrom: string) => boolean
   /** The run has ended, and all its files are there: those that it put are the last run's now. */
   readonly letGo: () => void
 }
@@ -46,6 +48,7 @@ export function filesOfLastRun(): FilesOfLastRun {
       if (asItStands) await setFiles.link(from, to, whenLeft)
       else await write(to, whenLeft)
     },
+    isLeft: (path, madeFrom) => last.get(path)?.madeFrom === madeFrom,
     letGo: () => {
       last = now
       now = new Map()

@@ -15,7 +15,8 @@ export interface LeftFile {
 export interface PictureToDraw {
   readonly dpi: number
   readonly look: string
-  readonly page: PageShapes
+  /** Asked for where it is not drawn already. */
+  readonly page: () => PageShapes
 }
 
 /**

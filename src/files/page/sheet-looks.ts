@@ -22,7 +22,7 @@ export function sheetLooks(): SheetLooks {
       const places = drawings.map(({ art, xMm, yMm, turn }) => [lookOf(art), xMm, yMm, turn])
       return digestOf([sheet.widthMm, sheet.heightMm, places, sheet.cuts])
     }),
-    svg: sheet => {
+    svg: onceEach((sheet: Sheet) => {
       const numbers = new Map<Art, number>()
       const numberOf = (art: Art): number => {
         const number = numbers.get(art) ?? numbers.size
@@ -34,7 +34,7 @@ export function sheetLooks(): SheetLooks {
         drawings.map(({ art, xMm, yMm, turn }) => [numberOf(art), lookOf(art), xMm, yMm, turn]),
       ])
       return digestOf([sheet.widthMm, sheet.heightMm, sheet.title, groups, sheet.cuts])
-    },
+    }),
   }
 }
 

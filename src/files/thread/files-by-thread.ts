@@ -18,6 +18,8 @@ export interface HandingOver {
   /** Parts that hold nothing, by number; the last is used next. */
   readonly freeParts: number[]
   readonly packing: PagePacking
+  /** Whether a page at this resolution, of this look, is drawn already. */
+  readonly isDrawn: (dpi: number, look: string) => boolean
 }
 
 interface StepToTake {
@@ -26,7 +28,7 @@ interface StepToTake {
 }
 
 /** The files of one run, put where they belong by the thread at the other end. */
-export function filesByThread({ channel, run, memory, freeParts, packing }: HandingOver): SetFiles {
+export function filesByThread({ channel, run, memory, freeParts, packing, isDrawn }: HandingOver): SetFiles {
   let steps: StepToTake[] = []
   let pages = 0
   let failure: unknown
@@ -97,7 +99,8 @@ export function filesByThread({ channel, run, memory, freeParts, packing }: Hand
   async function draw(path: string, { dpi, look, page }: PictureToDraw, whenLeft?: WhenLeft): Promise<void> {
     while (pages >= MOST_PAGES) await handedOver()
     pages += 1
-    await ask({ kind: 'draw', path, dpi, look, page: packing.pack(page) }, whenLeft)
+    const packed = isDrawn(dpi, look) ? {} : { page: packing.pack(page()) }
+    await ask({ kind: 'draw', path, dpi, look, ...packed }, whenLeft)
   }
 
   return {

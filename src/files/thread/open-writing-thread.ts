@@ -1,5 +1,6 @@
 import { join } from 'node:path'
 import { buildFolder } from '../../installation.js'
+import type { PictureToDraw } from '../folder/set-files.js'
 import { pagePacking } from '../page/packed-page.js'
 import { filesByThread } from './files-by-thread.js'
 import { PART_BYTES } from './shared-parts.js'
@@ -19,6 +20,9 @@ const usualModule = join(buildFolder, 'src/files/thread/thread-worker.js')
 /** 8 MB, of which no more is taken than ever waits at once: the parts used last are used next. */
 const PARTS = 64
 
+/** So many pages may wait to be drawn ahead. */
+const MOST_AHEAD = 64
+
 export function openWritingThread({
   module = usualModule,
   partCount = PARTS,
@@ -27,7 +31,9 @@ export function openWritingThread({
   const freeParts = Array.from({ length: partCount }, (_, part) => partCount - 1 - part)
   const channel = threadChannel(module, memory)
   const packing = pagePacking()
-  let runs = 0
+  /** Pages drawn ahead for the run that goes on, by what was asked. */
+  const ahead = new Set<string>()
+  let [runs, waiting] = [0, 0]
 
   async function taken(step: WritingStep): Promise<StepResult> {
     let given: StepResult = {}
@@ -37,11 +43,38 @@ export function openWritingThread({
     return given
   }
 
+  function drawAhead(pictures: readonly PictureToDraw[]): void {
+    const steps = pictures
+      .slice(0, Math.max(0, MOST_AHEAD - waiting))
+      .map(({ dpi, look, page }): WritingStep => {
+        ahead.add(`${dpi} ${look}`)
+        return { kind: 'draw ahead', dpi, look, page: packing.pack(page()) }
+      })
+    if (steps.length === 0) return
+    waiting += steps.length
+    channel
+      .post({ run: ++runs, steps }, () => {
+        waiting -= 1
+      })
+      // Where the thread has ended, that is found out when they are written.
+      .catch(() => undefined)
+  }
+
   return {
     start: channel.start,
     isReady: channel.isReady,
-    setFiles: () => filesByThread({ channel, run: ++runs, memory, freeParts, packing }),
+    setFiles: () =>
+      filesByThread({
+        channel,
+        run: ++runs,
+        memory,
+        freeParts,
+        packing,
+        isDrawn: (dpi, look) => ahead.has(`${dpi} ${look}`),
+      }),
+    drawAhead,
     letGo: () => {
+      ahead.clear()
       // Where the thread has ended nothing is held in it.
       taken({ kind: 'let go', shapes: packing.letGo() }).catch(() => undefined)
     },

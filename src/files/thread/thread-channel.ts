@@ -97,5 +97,5 @@ export function threadChannel(module: string, memory: SharedArrayBuffer): Thread
 
 /** It goes over as it is, and is not copied. */
 function memoryOf(step: WritingStep): readonly ArrayBuffer[] {
-  return step.kind === 'draw' ? [step.page.drawings.buffer] : []
+  return 'page' in step && step.page !== undefined ? [step.page.drawings.buffer] : []
 }

@@ -27,6 +27,14 @@ export type WritingStep =
       readonly path: string
       readonly dpi: number
       readonly look: string
+      /** Left out of one that was drawn ahead. */
+      readonly page?: PackedPage
+    }
+  /** It is to be written soon: what goes wrong is told then. */
+  | {
+      readonly kind: 'draw ahead'
+      readonly dpi: number
+      readonly look: string
       readonly page: PackedPage
     }
   /** A run has ended: what is no longer held of its pages. */
@@ -62,14 +70,21 @@ export function stepTaker(
   memory: SharedArrayBuffer,
   files: FileSystem = machineFiles,
 ): (steps: WritingSteps) => Promise<WritingAnswer> {
-  const taking = { memory, files, patient: patientFiles(files), pages: pageUnpacking(), pngs: keptPngs() }
+  const taking = {
+    memory,
+    files,
+    patient: patientFiles(files),
+    pages: pageUnpacking(),
+    ahead: new Map<string, PageShapes>(),
+    pngs: keptPngs(),
+  }
   let failed: number | undefined
   return async ({ run, steps }) => {
     const results: StepResult[] = []
     let failure: StepFailure | undefined
     for (const step of steps) {
       // Those of a run that failed too: later pages speak of what is on them.
-      const unpacked = step.kind === 'draw' ? { ...step, page: taking.pages.unpack(step.page) } : step
+      const unpacked = unpackedStep(step, taking)
       if (run === failed) continue
       try {
         results.push(await taken(unpacked, taking))
@@ -87,16 +102,25 @@ interface Taking {
   readonly files: FileSystem
   readonly patient: FileSystem
   readonly pages: PageUnpacking
+  /** Pages drawn ahead, by what was asked. */
+  readonly ahead: Map<string, PageShapes>
   readonly pngs: KeptPngs
 }
 
-type UnpackedStep =
-  | Exclude<WritingStep, { readonly kind: 'draw' }>
-  | (Omit<Extract<WritingStep, { readonly kind: 'draw' }>, 'page'> & { readonly page: PageShapes })
+type StepWithPage = Extract<WritingStep, { readonly page?: PackedPage }>
+type UnpackedStep = Exclude<WritingStep, StepWithPage> | (StepWithPage & { readonly shapes: PageShapes })
+
+function unpackedStep(step: WritingStep, { pages, ahead }: Taking): UnpackedStep {
+  if (step.kind !== 'draw' && step.kind !== 'draw ahead') return step
+  const asked = `${step.dpi} ${step.look}`
+  const shapes = step.page === undefined ? ahead.get(asked)! : pages.unpack(step.page)
+  if (step.kind === 'draw ahead') ahead.set(asked, shapes)
+  return { ...step, shapes }
+}
 
 async function taken(
   step: UnpackedStep,
-  { memory, files, patient, pages, pngs }: Taking,
+  { memory, files, patient, pages, ahead, pngs }: Taking,
 ): Promise<StepResult> {
   switch (step.kind) {
     case 'make folder':
@@ -106,11 +130,19 @@ async function taken(
       writeAtOnce(step.path, bytesOfPart(memory, step.part).subarray(0, step.length), step.goesOn ? 'a' : 'w')
       return { left: { linked: false, standing: await files.look(step.path) } }
     case 'draw': {
-      const { path, dpi, look, page } = step
-      writeAtOnce(path, await pngs.at(dpi)(look, () => page), 'w')
+      const { path, dpi, look, shapes } = step
+      writeAtOnce(path, await pngs.at(dpi)(look, () => shapes), 'w')
       return { left: { linked: false, standing: await files.look(path) } }
     }
+    case 'draw ahead': {
+      const { dpi, look, shapes } = step
+      await pngs
+        .at(dpi)(look, () => shapes)
+        .catch(() => undefined)
+      return {}
+    }
     case 'let go':
+      ahead.clear()
       pages.forget(step.shapes)
       pngs.letGo()
       return {}

@@ -1,5 +1,5 @@
 import type { Discarding } from '../folder/discard-set.js'
-import type { SetFiles } from '../folder/set-files.js'
+import type { PictureToDraw, SetFiles } from '../folder/set-files.js'
 
 /**
  * Another thread for a program that writes sets again and again: it draws pictures of pages, and does the disk's work, files that come to
@@ -13,7 +13,12 @@ export interface WritingThread {
   readonly isReady: () => boolean
   /** For the files of one run. */
   readonly setFiles: () => SetFiles
-  /** A run has ended well: what was drawn or coded for earlier ones alone is held no longer. */
+  /**
+   * Draws pages of which files are to be written soon, as far as it comes to that before: nothing is told of it, and what goes wrong
+   * is told when they are written.
+   */
+  readonly drawAhead: (pictures: readonly PictureToDraw[]) => void
+  /** A run has ended: what was drawn or coded for earlier ones alone is held no longer. */
   readonly letGo: () => void
   /** As `setAside`. */
   readonly setAside: (discarding: Discarding) => Promise<readonly string[]>

@@ -97,7 +97,20 @@ function drawTagSample(request: KeySampleRequest): Art {
   return { ...size, shapes: [...edge.shapes, ...placed.shapes], text: placed.text }
 }
 
+const inRooms = new WeakMap<Art, Map<string, Art>>()
+
+/** The same shapes for all rooms of one size: every page that has a key has the same rooms. */
 function inRoom(art: Art, { room, at = 'left' }: KeySampleRequest): Art {
+  const known = inRooms.get(art) ?? new Map<string, Art>()
+  inRooms.set(art, known)
+  const asked = `${at} ${room.widthMm} ${room.heightMm}`
+  const placed = known.get(asked) ?? placedInRoom(art, room, at)
+  known.set(asked, placed)
+  // An art of its own: whether two on a sheet are one and the same must not depend on what is held.
+  return { ...placed }
+}
+
+function placedInRoom(art: Art, room: Size, at: 'left' | 'right'): Art {
   const left = at === 'left' ? 0 : room.widthMm - art.widthMm
   return moveArt(art, left, (room.heightMm - art.heightMm) / 2, room)
 }

@@ -1,4 +1,5 @@
 import type { PlacedItem, PrintedItem, PrintedSheet } from '../../files/printed-plan.js'
+import { lazily } from '../../lazily.js'
 import { succeed, type WithProblems, withProblems } from '../../outcomes.js'
 import type { Outcome, Problem } from '../../problems.js'
 import type { CardSet } from '../../sets/card-set.js'
@@ -66,7 +67,15 @@ async function onPaper(
   const { prepared } = item.settled
   const printed =
     prepared.layout.kind === 'sheets' ? wholeSheets(prepared, settled) : succeed(imposeItem(item))
-  return printed.ok ? withPrintablePictures(printed, prepared, imposing) : printed
+  if (!printed.ok) return printed
+  const placed = await withPrintablePictures(printed, prepared, imposing)
+  if (!placed.ok || !imposing.holdsDrawn) return placed
+  return { ...placed, value: holdingDrawn(placed.value) }
+}
+
+/** Each sheet drawn once, for all who ask and in all runs in which the item comes out as it was. */
+function holdingDrawn(item: PlacedItem): PlacedItem {
+  return { ...item, sheets: item.sheets.map(sheet => ({ ...sheet, draw: lazily(sheet.draw) })) }
 }
 
 function madeFrom(

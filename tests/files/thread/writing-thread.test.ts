@@ -152,7 +152,7 @@ describe('pages that another thread draws', async () => {
     { ...first, drawings: first.drawings.slice(1) },
     { ...first, drawings: [] },
   ]
-  const picture = (page: PageShapes, look: string): PictureToDraw => ({ dpi: 50, look, page })
+  const picture = (page: PageShapes, look: string): PictureToDraw => ({ dpi: 50, look, page: () => page })
 
   async function expectDrawn(files: SetFiles, about: string): Promise<void> {
     const folder = emptyFolder()
