@@ -1,6 +1,5 @@
 import { cpus } from 'node:os'
 import { pageFonts } from '../fonts/page-fonts.js'
-import { drawAhead } from './files/draw-ahead.js'
 import type { Format } from './files/folder/item-paths.js'
 import { drawnItem, type PlacedItem, type PrintedPlan, type PrintedSheet } from './files/printed-plan.js'
 import type { KeptFiles } from './files/write-items.js'
@@ -57,7 +56,7 @@ export interface WantedSoon {
   readonly placed: (item: PlacedItem) => Promise<void>
 }
 
-export interface MakeRequest extends PlanRequest {
+export interface MakeRequest extends Omit<PlanRequest, 'soon'> {
   readonly outFolder: string
   readonly formats: readonly Format[]
   readonly dpi: number
@@ -79,13 +78,19 @@ export interface MadePlan extends WrittenPlan, LookedAt {
 
 /** The whole flow for one plan: read → study → deal → settle → impose → draw and write, sheet by sheet. */
 export async function makePlan(request: MakeRequest): Promise<Outcome<MadePlan>> {
-  const { outFolder, formats, dpi, only, jobs = cpus().length, watching = {}, kept } = request
-  const soon = formats.includes('png') ? drawnAhead(kept?.files, dpi) : undefined
-  const onSheets = await putEachOnSheets({ ...request, ...present({ soon }) }, item => item)
-  if (!onSheets.ok) {
-    kept?.files?.thread?.letGo()
-    return onSheets
+  try {
+    return await makeSet(request)
+  } finally {
+    // However it ended: with an error, given up, or with its set, when nothing is left of that.
+    request.kept?.files?.thread?.letGoAhead()
   }
+}
+
+async function makeSet(request: MakeRequest): Promise<Outcome<MadePlan>> {
+  const { outFolder, formats, dpi, only, jobs = cpus().length, watching = {}, kept } = request
+  const soon = formats.includes('png') ? drawingAhead(kept?.files, dpi) : undefined
+  const onSheets = await putEachOnSheets({ ...request, ...present({ soon }) }, item => item)
+  if (!onSheets.ok) return onSheets
   const printed = printedPlan(onSheets.value)
   const of = printed.items.length
   if (!goesOn(kept))
@@ -125,12 +130,14 @@ export async function makePlan(request: MakeRequest): Promise<Outcome<MadePlan>>
 }
 
 /** For a program that writes the plan's pages beside laying it out. */
-function drawnAhead(files: KeptFiles | undefined, dpi: number): WantedSoon | undefined {
+function drawingAhead(files: KeptFiles | undefined, dpi: number): WantedSoon | undefined {
   if (files?.thread === undefined) return undefined
-  return {
-    items: 'all',
-    placed: async item => drawAhead(item, dpi, files),
+  const placed = async (item: PlacedItem): Promise<void> => {
+    // What is only checked does without.
+    const { drawAhead } = await import('./files/draw-ahead.js')
+    drawAhead(item, dpi, files)
   }
+  return { items: 'all', placed }
 }
 
 /** The flow up to the sheets, all of them drawn. */

@@ -18,12 +18,13 @@ export interface HandingOver {
   /** Parts that hold nothing, by number; the last is used next. */
   readonly freeParts: number[]
   readonly packing: PagePacking
-  /** Whether a page at this resolution, of this look, is drawn already. */
+  /** Whether a page at this resolution, of this look, was handed over to be drawn ahead. */
   readonly isDrawn: (dpi: number, look: string) => boolean
 }
 
 interface StepToTake {
-  readonly step: WritingStep
+  /** Asked for when it is handed over: which shapes and pages the thread has by then depends on all that went before. */
+  readonly step: () => WritingStep
   readonly whenLeft?: WhenLeft | undefined
 }
 
@@ -36,7 +37,7 @@ export function filesByThread({ channel, run, memory, freeParts, packing, isDraw
 
   function handOver(): void {
     if (steps.length === 0) return
-    const handed = steps
+    const handed = steps.map(({ step, whenLeft }) => ({ step: step(), whenLeft }))
     steps = []
     const whenTaken = ({ left }: StepResult, index: number): void => {
       if (left !== undefined) handed[index]?.whenLeft?.(left)
@@ -59,7 +60,9 @@ export function filesByThread({ channel, run, memory, freeParts, packing, isDraw
     if (failure !== undefined) throw failure
   }
 
-  async function ask(step: WritingStep, whenLeft?: WhenLeft): Promise<void> {
+  const ask = (step: WritingStep, whenLeft?: WhenLeft): Promise<void> => askInTurn(() => step, whenLeft)
+
+  async function askInTurn(step: () => WritingStep, whenLeft?: WhenLeft): Promise<void> {
     steps.push({ step, whenLeft })
     if (steps.length < STEPS_AT_ONCE) return
     handOver()
@@ -99,8 +102,11 @@ export function filesByThread({ channel, run, memory, freeParts, packing, isDraw
   async function draw(path: string, { dpi, look, page }: PictureToDraw, whenLeft?: WhenLeft): Promise<void> {
     while (pages >= MOST_PAGES) await handedOver()
     pages += 1
-    const packed = isDrawn(dpi, look) ? {} : { page: packing.pack(page()) }
-    await ask({ kind: 'draw', path, dpi, look, ...packed }, whenLeft)
+    const step = (): WritingStep => {
+      const packed = isDrawn(dpi, look) ? {} : { page: packing.pack(page()) }
+      return { kind: 'draw', path, dpi, look, ...packed }
+    }
+    await askInTurn(step, whenLeft)
   }
 
   return {

@@ -33,6 +33,7 @@ export function openWritingThread({
   const packing = pagePacking()
   /** Pages drawn ahead for the run that goes on, by what was asked. */
   const ahead = new Set<string>()
+  const isAhead = (dpi: number, look: string): boolean => ahead.has(`${dpi} ${look}`)
   let [runs, waiting] = [0, 0]
 
   async function taken(step: WritingStep): Promise<StepResult> {
@@ -44,20 +45,29 @@ export function openWritingThread({
   }
 
   function drawAhead(pictures: readonly PictureToDraw[]): void {
-    const steps = pictures
-      .slice(0, Math.max(0, MOST_AHEAD - waiting))
-      .map(({ dpi, look, page }): WritingStep => {
-        ahead.add(`${dpi} ${look}`)
-        return { kind: 'draw ahead', dpi, look, page: packing.pack(page()) }
-      })
+    if (!channel.isReady()) return
+    const steps: WritingStep[] = []
+    for (const { dpi, look, page } of pictures) {
+      if (waiting + steps.length === MOST_AHEAD) break
+      if (isAhead(dpi, look)) continue
+      ahead.add(`${dpi} ${look}`)
+      steps.push({ kind: 'draw ahead', dpi, look, page: packing.pack(page()) })
+    }
     if (steps.length === 0) return
     waiting += steps.length
     channel
-      .post({ run: ++runs, steps }, () => {
-        waiting -= 1
-      })
+      .post({ run: ++runs, steps }, () => {})
       // Where the thread has ended, that is found out when they are written.
       .catch(() => undefined)
+      .then(() => {
+        waiting -= steps.length
+      })
+  }
+
+  function letGo(): void {
+    ahead.clear()
+    // Where the thread has ended nothing is held in it.
+    taken({ kind: 'let go', shapes: packing.letGo() }).catch(() => undefined)
   }
 
   return {
@@ -70,13 +80,12 @@ export function openWritingThread({
         memory,
         freeParts,
         packing,
-        isDrawn: (dpi, look) => ahead.has(`${dpi} ${look}`),
+        isDrawn: isAhead,
       }),
     drawAhead,
-    letGo: () => {
-      ahead.clear()
-      // Where the thread has ended nothing is held in it.
-      taken({ kind: 'let go', shapes: packing.letGo() }).catch(() => undefined)
+    letGo,
+    letGoAhead: () => {
+      if (ahead.size > 0) letGo()
     },
     setAside: async discarding => (await taken({ kind: 'set aside', discarding })).moved ?? [],
     removeFolder: async path => void (await taken({ kind: 'remove folder', path })),

@@ -15,12 +15,14 @@ export interface ThreadChannel {
   readonly isAnswerDue: () => boolean
   /** Resolved when the next answer is there, or none will come. */
   readonly nextAnswer: () => Promise<void>
-  /** When all answers are there. */
+  /** When all answers are there that anybody needs. */
   readonly end: () => Promise<void>
 }
 
 /** Steps that were handed over. */
 interface Posted {
+  /** Whether anything is amiss where they are not taken any more. */
+  readonly isNeeded: boolean
   readonly answered: (answer: WritingAnswer) => void
   readonly ended: () => void
 }
@@ -76,6 +78,7 @@ export function threadChannel(module: string, memory: SharedArrayBuffer): Thread
         // The program goes on as long as something is under way here, and no longer.
         if (posted.length === 0) worker.ref()
         posted.push({
+          isNeeded: steps.steps.some(isNeeded),
           answered: ({ results, failure }) => {
             results.forEach(each)
             if (failure === undefined) done()
@@ -88,11 +91,16 @@ export function threadChannel(module: string, memory: SharedArrayBuffer): Thread
     isAnswerDue,
     nextAnswer,
     end: async () => {
-      while (isAnswerDue()) await nextAnswer()
+      while (posted.some(each => each.isNeeded)) await nextAnswer()
       state = 'ended'
       await worker?.terminate()
     },
   }
+}
+
+/** What bears on its memory alone is lost with it. */
+function isNeeded({ kind }: WritingStep): boolean {
+  return kind !== 'draw ahead' && kind !== 'let go'
 }
 
 /** It goes over as it is, and is not copied. */

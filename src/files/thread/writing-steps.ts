@@ -136,9 +136,11 @@ async function taken(
     }
     case 'draw ahead': {
       const { dpi, look, shapes } = step
-      await pngs
-        .at(dpi)(look, () => shapes)
-        .catch(() => undefined)
+      try {
+        await pngs.at(dpi)(look, () => shapes)
+      } catch {
+        // It is met again, and told, when the page is written.
+      }
       return {}
     }
     case 'let go':

@@ -14,17 +14,19 @@ export interface WritingThread {
   /** For the files of one run. */
   readonly setFiles: () => SetFiles
   /**
-   * Draws pages of which files are to be written soon, as far as it comes to that before: nothing is told of it, and what goes wrong
-   * is told when they are written.
+   * Draws pages that are to be written soon, as far as there is room for them and it is ready: nothing is told of it, and what goes
+   * wrong is told when they are written.
    */
   readonly drawAhead: (pictures: readonly PictureToDraw[]) => void
-  /** A run has ended: what was drawn or coded for earlier ones alone is held no longer. */
+  /** A run has ended well: what was drawn or coded for earlier ones alone is held no longer. */
   readonly letGo: () => void
+  /** The same for a run that has ended without its set, where pages were drawn ahead for it: run after run they would pile up. */
+  readonly letGoAhead: () => void
   /** As `setAside`. */
   readonly setAside: (discarding: Discarding) => Promise<readonly string[]>
   /** As `removeFolder` of the file system. */
   readonly removeFolder: (path: string) => Promise<void>
-  /** Ends it when all is done that was asked for. */
+  /** Ends it when all is done that was asked for; pages drawn ahead are waited for by nobody then. */
   readonly end: () => Promise<void>
 }
 

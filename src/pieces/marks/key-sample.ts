@@ -97,15 +97,16 @@ function drawTagSample(request: KeySampleRequest): Art {
   return { ...size, shapes: [...edge.shapes, ...placed.shapes], text: placed.text }
 }
 
-const inRooms = new WeakMap<Art, Map<string, Art>>()
+/** A plan's keys have rooms of a few sizes; another word may make them wider. */
+const ROOMS_HELD = 20
+
+const placedSamples = new WeakMap<Art, (key: string, make: () => Art) => Art>()
 
 /** The same shapes for all rooms of one size: every page that has a key has the same rooms. */
 function inRoom(art: Art, { room, at = 'left' }: KeySampleRequest): Art {
-  const known = inRooms.get(art) ?? new Map<string, Art>()
-  inRooms.set(art, known)
-  const asked = `${at} ${room.widthMm} ${room.heightMm}`
-  const placed = known.get(asked) ?? placedInRoom(art, room, at)
-  known.set(asked, placed)
+  const kept = placedSamples.get(art) ?? keptOfLate(ROOMS_HELD)
+  placedSamples.set(art, kept)
+  const placed = kept(`${at} ${room.widthMm} ${room.heightMm}`, () => placedInRoom(art, room, at))
   // An art of its own: whether two on a sheet are one and the same must not depend on what is held.
   return { ...placed }
 }
