@@ -2,14 +2,18 @@
 import { mkdirSync, readdirSync, readFileSync, statSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { drawAhead } from '../../src/files/draw-ahead.js'
+import type { PrintedPlan } from '../../src/files/printed-plan.js'
 import { openWritingThread } from '../../src/files/thread/open-writing-thread.js'
 import type { WritingThread } from '../../src/files/thread/writing-thread.js'
 import type { KeptFiles } from '../../src/files/write-items.js'
 import { type WriteRequest, writePlan } from '../../src/files/write-plan.js'
 import { buildFolder } from '../../src/installation.js'
+import type { ImageShape } from '../../src/pieces/piece.js'
+import { asToDraw } from '../../src/sheets/sheet.js'
 import { folderWith } from '../pipeline/plan-folder.js'
 import { systemError, troubledFiles } from './folder/troubled-files.js'
-import { item, plan, sheet } from './marsh-sheets.js'
+import { art, item, plan, sheet } from './marsh-sheets.js'
 import { threadThat } from './thread/thread-that.js'
 
 const keptFiles = (thread: WritingThread): KeptFiles => ({ thread })
@@ -34,6 +38,11 @@ function request(outFolder: string, title: string, change: Partial<WriteRequest>
     version: '0.1.0',
     ...change,
   }
+}
+
+/** As while the rest of the plan is laid out. */
+function drawnAhead({ items }: PrintedPlan, kept: KeptFiles): void {
+  for (const each of items) drawAhead({ ...each, sheets: each.sheets.map(asToDraw) }, 50, kept)
 }
 
 function contentsOf(folder: string): Readonly<Record<string, string>> {
@@ -105,6 +114,54 @@ describe('a set that is written again and again', () => {
   })
 })
 
+describe('sets of two plans that are written by one thread', () => {
+  const pond = plan({
+    stem: 'pond',
+    items: [item({ name: 'word-cards', sheets: [sheet(), sheet({ cuts: [] })] })],
+  })
+  const marsh = plan({ items: [item({ sheets: [sheet({ cuts: [] }), sheet({ furniture: [] })] })] })
+
+  it('hold what they hold when each is made apart, though pages of both are drawn ahead before one is written', async () => {
+    const [apart, out] = [folderWith({}), folderWith({})]
+    for (const printed of [marsh, pond]) await writePlan(request(apart, '', { printed }))
+    const [ofMarsh, ofPond] = [keptFiles(thread), keptFiles(thread)]
+    drawnAhead(marsh, ofMarsh)
+    drawnAhead(pond, ofPond)
+    await writePlan(request(out, '', { printed: marsh, kept: ofMarsh }))
+    drawnAhead(marsh, ofMarsh)
+    await writePlan(request(out, '', { printed: pond, kept: ofPond }))
+    await Promise.all([ofMarsh.removing, ofPond.removing])
+    expect(contentsOf(out)).toEqual(contentsOf(apart))
+  })
+})
+
+describe('a picture that cannot be read', () => {
+  const broken: ImageShape = {
+    kind: 'image',
+    bytes: Uint8Array.of(1, 2, 3),
+    mediaType: 'image/png',
+    box: { xMm: 5, yMm: 5, widthMm: 20, heightMm: 20 },
+    description: 'a heron',
+  }
+  const furniture = [{ art: art([broken]), xMm: 40, yMm: 200 }]
+  const printed = plan({ items: [item({ sheets: [sheet(), sheet({ furniture }), sheet({ cuts: [] })] })] })
+
+  it('is told of once and in the same words, whether its page was drawn ahead or not; the last set stays', async () => {
+    const out = folderWith({})
+    await writePlan(request(out, 'old'))
+    const { problems } = await writePlan(request(out, '', { printed }))
+    expect(problems).toHaveLength(1)
+    for (const isDrawnAhead of [false, true]) {
+      const kept = keptFiles(thread)
+      if (isDrawnAhead) drawnAhead(printed, kept)
+      const written = await writePlan(request(out, '', { printed, kept }))
+      expect([isDrawnAhead, written.ok, written.problems]).toEqual([isDrawnAhead, false, problems])
+    }
+    thread.letGoAhead()
+    expect(contentsOf(join(out, 'marsh'))).toEqual(await madeApart('old'))
+  })
+})
+
 describe('an old set that cannot be removed', () => {
   /** What each of four runs tells, where files of the old set are held open in some. */
   async function toldWhere(isHeld: (run: number) => boolean): Promise<readonly (readonly string[])[]> {
@@ -145,7 +202,7 @@ describe('an old set that cannot be removed', () => {
 })
 
 describe('a thread that ends', () => {
-  it('at any of its tasks costs no set: what it leaves undone is done without it', async () => {
+  it('at any of its tasks, the first of which is to draw ahead, costs no set: what it leaves undone is done without it', async () => {
     const [old, fresh] = [await madeApart('old'), await madeApart('new')]
     let died = 0
     for (let tasks = 0, dies = true; dies; tasks++) {
@@ -157,12 +214,14 @@ describe('a thread that ends', () => {
       )
       const kept = keptFiles(dying)
       await writePlan(request(out, 'old'))
+      drawnAhead(set('new'), kept)
       const written = await writePlan(request(out, 'new', { kept }))
       expect([tasks, written.ok, written.problems]).toEqual([tasks, true, []])
       expect(contentsOf(join(out, 'marsh'))).toEqual(fresh)
       await kept.removing
       dies = !dying.isReady()
       if (dies) died += 1
+      drawnAhead(set('old'), kept)
       const next = await writePlan(request(out, 'old', { kept }))
       expect([tasks, next.ok, next.problems]).toEqual([tasks, true, []])
       expect(contentsOf(join(out, 'marsh'))).toEqual(old)
@@ -171,6 +230,6 @@ describe('a thread that ends', () => {
       await dying.end()
     }
     // Among them are the last two: to put the old set aside, and to remove it.
-    expect(died).toBeGreaterThan(3)
+    expect(died).toBeGreaterThan(4)
   })
 })

@@ -25,7 +25,7 @@ function runs(files: FileSystem = machineFiles) {
     await last.into(before, now, files, setFiles)('sheet.svg', madeFrom, write)
     last.letGo()
   }
-  return { run, made, pathOf }
+  return { run, made, pathOf, isLeft: last.isLeft }
 }
 
 it('is the same file where it would come out as it stands, from run to run', async () => {
@@ -64,4 +64,21 @@ it.each([
   meddle(pathOf(1))
   await run('reed')
   expect([made, readFileSync(pathOf(2), 'utf8')]).toEqual([['reed', 'reed'], '<svg>reed</svg>'])
+})
+
+it('is known to be left where it was made from the same in the last run that ended', async () => {
+  const { run, isLeft } = runs()
+  const left = () => ['reed', 'marsh'].map(madeFrom => isLeft('sheet.svg', madeFrom))
+  const asked = [left()]
+  for (const madeFrom of ['reed', 'reed', 'marsh']) {
+    await run(madeFrom)
+    asked.push(left())
+  }
+  expect(asked).toEqual([
+    [false, false],
+    [true, false],
+    [true, false],
+    [false, true],
+  ])
+  expect(isLeft('other.svg', 'marsh')).toBe(false)
 })

@@ -135,25 +135,31 @@ describe('files that another thread writes', () => {
   })
 })
 
-describe('pages that another thread draws', async () => {
-  const photograph: ImageShape = {
-    kind: 'image',
-    bytes: await sharp({ create: { width: 12, height: 12, channels: 3, background: '#336699' } })
-      .png()
-      .toBuffer(),
-    mediaType: 'image/png',
-    box: { xMm: 5, yMm: 5, widthMm: 20, heightMm: 20 },
-    description: 'a heron',
-  }
-  const first = pageShapes(sheet())
-  const pages: readonly PageShapes[] = [
-    first,
-    pageShapes(sheet({ furniture: [{ art: art([photograph]), xMm: 40, yMm: 200 }] })),
-    { ...first, drawings: first.drawings.slice(1) },
-    { ...first, drawings: [] },
-  ]
-  const picture = (page: PageShapes, look: string): PictureToDraw => ({ dpi: 50, look, page: () => page })
+const photograph: ImageShape = {
+  kind: 'image',
+  bytes: await sharp({ create: { width: 12, height: 12, channels: 3, background: '#336699' } })
+    .png()
+    .toBuffer(),
+  mediaType: 'image/png',
+  box: { xMm: 5, yMm: 5, widthMm: 20, heightMm: 20 },
+  description: 'a heron',
+}
+const first = pageShapes(sheet())
+const pages: readonly PageShapes[] = [
+  first,
+  pageShapes(sheet({ furniture: [{ art: art([photograph]), xMm: 40, yMm: 200 }] })),
+  { ...first, drawings: first.drawings.slice(1) },
+  { ...first, drawings: [] },
+]
+const picture = (page: PageShapes, look: string): PictureToDraw => ({ dpi: 50, look, page: () => page })
 
+/** A page with a picture that cannot be read. */
+function unreadablePage(): PageShapes {
+  const broken = art([{ ...photograph, bytes: Uint8Array.of(1, 2, 3) }])
+  return pageShapes(sheet({ furniture: [{ art: broken, xMm: 40, yMm: 200 }] }))
+}
+
+describe('pages that another thread draws', () => {
   async function expectDrawn(files: SetFiles, about: string): Promise<void> {
     const folder = emptyFolder()
     const told: LeftFile[] = []
@@ -218,14 +224,150 @@ describe('pages that another thread draws', async () => {
   })
 
   it('tell of a picture that cannot be read as it is told here', async () => {
-    const broken = art([{ ...photograph, bytes: Uint8Array.of(1, 2, 3) }])
-    const page = pageShapes(sheet({ furniture: [{ art: broken, xMm: 40, yMm: 200 }] }))
+    const page = unreadablePage()
     const files = thread.setFiles()
     await files.draw!(join(emptyFolder(), 'page.png'), picture(page, 'broken'))
     const there = await settled(files.done())
     const here = await settled(createPngWriter(50).writeShapes(page))
     expect(here).toBeInstanceOf(UnreadablePicture)
     expect(fileProblem(there, '/out', 'posix')).toEqual(fileProblem(here, '/out', 'posix'))
+  })
+})
+
+describe('pages that are drawn ahead', () => {
+  /** A picture that counts how often its page is asked for. */
+  function counting(page: PageShapes, look: string): PictureToDraw & { readonly asked: () => number } {
+    let asked = 0
+    const counted = (): PageShapes => {
+      asked += 1
+      return page
+    }
+    return { dpi: 50, look, page: counted, asked: () => asked }
+  }
+
+  async function drawn(pictures: readonly PictureToDraw[], files = thread.setFiles()): Promise<Buffer[]> {
+    const folder = emptyFolder()
+    for (const [index, each] of pictures.entries()) await files.draw!(join(folder, `${index}.png`), each)
+    await files.done()
+    return pictures.map((_, index) => readFileSync(join(folder, `${index}.png`)))
+  }
+
+  async function drawnHere(page: PageShapes): Promise<Buffer> {
+    return createPngWriter(50).writeShapes(page)
+  }
+
+  it('are, byte for byte, those that are drawn here, and each page is asked for once', async () => {
+    const pictures = pages.map((page, index) => counting(page, `ahead ${index}`))
+    thread.drawAhead(pictures.slice(0, 2))
+    thread.drawAhead(pictures)
+    const files = await drawn(pictures)
+    for (const [index, page] of pages.entries()) expect(files[index]).toEqual(await drawnHere(page))
+    expect(pictures.map(({ asked }) => asked())).toEqual([1, 1, 1, 1])
+    thread.letGo()
+  })
+
+  it('are not drawn again when they are written', async () => {
+    thread.drawAhead([picture(first, 'once')])
+    // What is asked for under the same look is not looked at, so it is seen that the other was drawn.
+    const other = counting(pages[3]!, 'once')
+    expect(await drawn([other])).toEqual([await drawnHere(first)])
+    expect(other.asked()).toBe(0)
+    thread.letGo()
+  })
+
+  it.each<[string, () => void]>([
+    ['a run that ended well', () => thread.letGo()],
+    ['a run that ended without its set', () => thread.letGoAhead()],
+  ])('are drawn from what is asked for then where %s let go of them', async (about, letGo) => {
+    const between = picture(pages[1]!, `between ${about}`)
+    thread.drawAhead([picture(first, about)])
+    letGo()
+    thread.drawAhead([between])
+    letGo()
+    expect(await drawn([picture(pages[3]!, about)])).toEqual([await drawnHere(pages[3]!)])
+    thread.letGo()
+  })
+
+  it('cost what was drawn before nothing where a run without its set had none', async () => {
+    await drawn([picture(first, 'stays')])
+    for (let run = 0; run < 3; run++) thread.letGoAhead()
+    expect(await drawn([picture(pages[3]!, 'stays')])).toEqual([await drawnHere(first)])
+    thread.letGo()
+  })
+
+  it('may go before pages of a run that wait to be handed over, of the same shapes, and be let go meanwhile', async () => {
+    const other = openWritingThread()
+    onTestFinished(() => other.end())
+    other.start()
+    await ready(other)
+    const [files, folder] = [other.setFiles(), emptyFolder()]
+    other.drawAhead([picture(pages[2]!, '2')])
+    for (const index of [0, 2])
+      await files.draw!(join(folder, `${index}.png`), picture(pages[index]!, `${index}`))
+    other.drawAhead([picture(pages[1]!, '1')])
+    other.letGo()
+    other.letGo()
+    await files.draw!(join(folder, '1.png'), picture(pages[1]!, '1'))
+    await files.done()
+    for (const index of [0, 1, 2])
+      expect(readFileSync(join(folder, `${index}.png`))).toEqual(await drawnHere(pages[index]!))
+  })
+
+  it('are 64 at most that wait; there is room again when they are drawn, and the others are drawn when written', async () => {
+    const many = Array.from({ length: 100 }, (_, at) => counting(pages[3]!, `many ${at}`))
+    const asked = () => many.reduce((sum, each) => sum + each.asked(), 0)
+    thread.drawAhead(many.slice(0, 40))
+    thread.drawAhead(many.slice(40, 80))
+    expect(asked()).toBe(64)
+    await thread.setFiles().done()
+    await drawn([picture(first, 'behind them')])
+    thread.drawAhead(many.slice(60, 70))
+    expect(asked()).toBe(70)
+    const files = await drawn(many)
+    expect(asked()).toBe(100)
+    const page = await drawnHere(pages[3]!)
+    expect(files.every(file => file.equals(page))).toBe(true)
+    thread.letGo()
+  })
+
+  it('tell of a picture that cannot be read when they are written, as it is told here; the next run is as any', async () => {
+    const broken = picture(unreadablePage(), 'broken ahead')
+    thread.drawAhead([broken, picture(first, 'behind the broken one')])
+    expect(await drawn([picture(first, 'behind the broken one')])).toEqual([await drawnHere(first)])
+    const there = await settled(drawn([broken]))
+    const here = await settled(drawnHere(broken.page()))
+    expect(here).toBeInstanceOf(UnreadablePicture)
+    expect(fileProblem(there, '/out', 'posix')).toEqual(fileProblem(here, '/out', 'posix'))
+    expect(await drawn([picture(first, 'next')])).toEqual([await drawnHere(first)])
+    thread.letGo()
+  })
+
+  it('are none where the thread is not ready yet: they are drawn when they are written', async () => {
+    const late = openWritingThread()
+    onTestFinished(() => late.end())
+    const page = counting(first, 'late')
+    late.drawAhead([page])
+    expect(page.asked()).toBe(0)
+    late.start()
+    await ready(late)
+    expect(await drawn([page], late.setFiles())).toEqual([await drawnHere(first)])
+  })
+
+  it('are told to nobody where the thread ends over them; whoever writes is told', async () => {
+    const dying = await threadThat("parentPort.on('message', () => process.exit())")
+    dying.drawAhead([picture(first, 'last')])
+    await expect(drawn([picture(first, 'last')], dying.setFiles())).rejects.toThrow(WritingThreadEnded)
+    dying.drawAhead([picture(first, 'later')])
+    dying.letGoAhead()
+    await dying.end()
+  })
+
+  it('are not waited for by whoever ends the thread', async () => {
+    const slow = await threadThat('')
+    slow.drawAhead([picture(first, 'never')])
+    slow.letGoAhead()
+    const late = new Promise(done => setTimeout(() => done('waited'), 500))
+    expect(await Promise.race([slow.end().then(() => 'ended'), late])).toBe('ended')
   })
 })
 
