@@ -48,9 +48,9 @@ export interface PlanRequest {
   readonly soon?: WantedSoon
 }
 
-/** Items that somebody looks at: they come first, and each is told as soon as it is on its sheets. */
+/** Items that somebody looks at, or draws meanwhile: each is told as soon as it is on its sheets. */
 export interface WantedSoon {
-  /** By name. */
+  /** By name: they come first. All of them keep their order. */
   readonly items: readonly string[] | 'all'
   /** Nothing is told of a plan that is known to have an error. */
   readonly placed: (item: PlacedItem) => Promise<void>

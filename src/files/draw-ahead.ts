@@ -6,8 +6,9 @@ import { drawnSheet, type PlacedItem } from './printed-plan.js'
 import { type KeptFiles, looksKept } from './write-items.js'
 
 /**
- * An item's pages are drawn by the writing thread while the rest of the plan is laid out: those that are not as they were in the
- * last run. @param dpi pixels an inch of printed pages
+ * Has the writing thread draw an item's pages while the rest of the plan is laid out: those that are not as they were in the last run.
+ *
+ * @param dpi pixels an inch of printed pages
  */
 export function drawAhead(item: PlacedItem, dpi: number, kept: KeptFiles): void {
   const { thread, lastRun } = kept

@@ -1,7 +1,7 @@
 /** Small sheets built by hand, so that the files stage is tested on plain data alone. */
 
 import type { PrintedItem, PrintedPlan } from '../../src/files/printed-plan.js'
-import type { Art, Piece, Shape } from '../../src/pieces/piece.js'
+import type { Art, ImageShape, Piece, Shape } from '../../src/pieces/piece.js'
 import type { Sheet } from '../../src/sheets/sheet.js'
 
 export function art(shapes: readonly Shape[], text = '', widthMm = 30, heightMm = 12): Art {
@@ -41,6 +41,15 @@ export const frame: Art = art(
 )
 export const reed: Art = art([triangle, ring, wave], 'reed')
 export const marsh: Art = art([ring, triangle], 'marsh')
+
+/** A picture that no program can read. */
+export const unreadable: ImageShape = {
+  kind: 'image',
+  bytes: Uint8Array.of(1, 2, 3),
+  mediaType: 'image/png',
+  box: { xMm: 5, yMm: 5, widthMm: 20, heightMm: 20 },
+  description: 'a heron',
+}
 
 export function card(number: number, word: Art, change: Partial<Piece> = {}): Piece {
   return {

@@ -9,11 +9,10 @@ import type { WritingThread } from '../../src/files/thread/writing-thread.js'
 import type { KeptFiles } from '../../src/files/write-items.js'
 import { type WriteRequest, writePlan } from '../../src/files/write-plan.js'
 import { buildFolder } from '../../src/installation.js'
-import type { ImageShape } from '../../src/pieces/piece.js'
 import { asToDraw } from '../../src/sheets/sheet.js'
 import { folderWith } from '../pipeline/plan-folder.js'
 import { systemError, troubledFiles } from './folder/troubled-files.js'
-import { art, item, plan, sheet } from './marsh-sheets.js'
+import { art, item, plan, sheet, unreadable } from './marsh-sheets.js'
 import { threadThat } from './thread/thread-that.js'
 
 const keptFiles = (thread: WritingThread): KeptFiles => ({ thread })
@@ -136,14 +135,7 @@ describe('sets of two plans that are written by one thread', () => {
 })
 
 describe('a picture that cannot be read', () => {
-  const broken: ImageShape = {
-    kind: 'image',
-    bytes: Uint8Array.of(1, 2, 3),
-    mediaType: 'image/png',
-    box: { xMm: 5, yMm: 5, widthMm: 20, heightMm: 20 },
-    description: 'a heron',
-  }
-  const furniture = [{ art: art([broken]), xMm: 40, yMm: 200 }]
+  const furniture = [{ art: art([unreadable]), xMm: 40, yMm: 200 }]
   const printed = plan({ items: [item({ sheets: [sheet(), sheet({ furniture }), sheet({ cuts: [] })] })] })
 
   it('is told of once and in the same words, whether its page was drawn ahead or not; the last set stays', async () => {

@@ -6,21 +6,13 @@ import { type PackedPage, pagePacking } from '../../../src/files/page/packed-pag
 import { pageShapes } from '../../../src/files/page/page-shapes.js'
 import { createPngWriter } from '../../../src/files/png/png-writer.js'
 import { stepTaker } from '../../../src/files/thread/writing-steps.js'
-import type { ImageShape } from '../../../src/pieces/piece.js'
 import type { Sheet } from '../../../src/sheets/sheet.js'
-import { art, sheet } from '../marsh-sheets.js'
+import { art, sheet, unreadable } from '../marsh-sheets.js'
 
 it('a page that is drawn ahead is drawn there and then, behind one that cannot be drawn too', async () => {
   const folder = mkdtempSync(join(tmpdir(), 'oaktag-steps-'))
   onTestFinished(() => rmSync(folder, { recursive: true, force: true }))
-  const picture: ImageShape = {
-    kind: 'image',
-    bytes: Uint8Array.of(1, 2, 3),
-    mediaType: 'image/png',
-    box: { xMm: 5, yMm: 5, widthMm: 20, heightMm: 20 },
-    description: 'a heron',
-  }
-  const [reeds, broken] = [sheet(), sheet({ furniture: [{ art: art([picture]), xMm: 40, yMm: 200 }] })]
+  const [reeds, broken] = [sheet(), sheet({ furniture: [{ art: art([unreadable]), xMm: 40, yMm: 200 }] })]
   const [packing, take] = [pagePacking(), stepTaker(new SharedArrayBuffer(8))]
   const packed = (of: Sheet): PackedPage => packing.pack(pageShapes(of))
   const ahead = { kind: 'draw ahead', dpi: 50 } as const

@@ -19,7 +19,7 @@ import { openWritingThread } from '../../../src/files/thread/open-writing-thread
 import { PART_BYTES } from '../../../src/files/thread/shared-parts.js'
 import { type WritingThread, WritingThreadEnded } from '../../../src/files/thread/writing-thread.js'
 import type { ImageShape } from '../../../src/pieces/piece.js'
-import { art, sheet } from '../marsh-sheets.js'
+import { art, sheet, unreadable } from '../marsh-sheets.js'
 import { threadThat } from './thread-that.js'
 
 let thread: WritingThread
@@ -153,11 +153,7 @@ const pages: readonly PageShapes[] = [
 ]
 const picture = (page: PageShapes, look: string): PictureToDraw => ({ dpi: 50, look, page: () => page })
 
-/** A page with a picture that cannot be read. */
-function unreadablePage(): PageShapes {
-  const broken = art([{ ...photograph, bytes: Uint8Array.of(1, 2, 3) }])
-  return pageShapes(sheet({ furniture: [{ art: broken, xMm: 40, yMm: 200 }] }))
-}
+const unreadablePage = pageShapes(sheet({ furniture: [{ art: art([unreadable]), xMm: 40, yMm: 200 }] }))
 
 describe('pages that another thread draws', () => {
   async function expectDrawn(files: SetFiles, about: string): Promise<void> {
@@ -224,11 +220,10 @@ describe('pages that another thread draws', () => {
   })
 
   it('tell of a picture that cannot be read as it is told here', async () => {
-    const page = unreadablePage()
     const files = thread.setFiles()
-    await files.draw!(join(emptyFolder(), 'page.png'), picture(page, 'broken'))
+    await files.draw!(join(emptyFolder(), 'page.png'), picture(unreadablePage, 'broken'))
     const there = await settled(files.done())
-    const here = await settled(createPngWriter(50).writeShapes(page))
+    const here = await settled(createPngWriter(50).writeShapes(unreadablePage))
     expect(here).toBeInstanceOf(UnreadablePicture)
     expect(fileProblem(there, '/out', 'posix')).toEqual(fileProblem(here, '/out', 'posix'))
   })
@@ -331,7 +326,7 @@ describe('pages that are drawn ahead', () => {
   })
 
   it('tell of a picture that cannot be read when they are written, as it is told here; the next run is as any', async () => {
-    const broken = picture(unreadablePage(), 'broken ahead')
+    const broken = picture(unreadablePage, 'broken ahead')
     thread.drawAhead([broken, picture(first, 'behind the broken one')])
     expect(await drawn([picture(first, 'behind the broken one')])).toEqual([await drawnHere(first)])
     const there = await settled(drawn([broken]))
