@@ -75,7 +75,7 @@ export function stepTaker(
     files,
     patient: patientFiles(files),
     pages: pageUnpacking(),
-    ahead: new Map<string, PageShapes>(),
+    undrawn: new Map<string, PageShapes>(),
     pngs: keptPngs(),
   }
   let failed: number | undefined
@@ -84,7 +84,7 @@ export function stepTaker(
     let failure: StepFailure | undefined
     for (const step of steps) {
       // Those of a run that failed too: later pages speak of what is on them.
-      const unpacked = unpackedStep(step, taking)
+      const unpacked = unpackedStep(step, taking.pages)
       if (run === failed) continue
       try {
         results.push(await taken(unpacked, taking))
@@ -102,25 +102,26 @@ interface Taking {
   readonly files: FileSystem
   readonly patient: FileSystem
   readonly pages: PageUnpacking
-  /** Pages drawn ahead, by what was asked. */
-  readonly ahead: Map<string, PageShapes>
+  /** Pages that could not be drawn ahead, by what was asked. Of those that could the picture alone is held. */
+  readonly undrawn: Map<string, PageShapes>
   readonly pngs: KeptPngs
 }
 
-type StepWithPage = Extract<WritingStep, { readonly page?: PackedPage }>
-type UnpackedStep = Exclude<WritingStep, StepWithPage> | (StepWithPage & { readonly shapes: PageShapes })
+type StepOfKind<K extends WritingStep['kind']> = Extract<WritingStep, { readonly kind: K }>
+type UnpackedStep =
+  | Exclude<WritingStep, StepOfKind<'draw' | 'draw ahead'>>
+  | (StepOfKind<'draw'> & { readonly shapes?: PageShapes })
+  | (StepOfKind<'draw ahead'> & { readonly shapes: PageShapes })
 
-function unpackedStep(step: WritingStep, { pages, ahead }: Taking): UnpackedStep {
-  if (step.kind !== 'draw' && step.kind !== 'draw ahead') return step
-  const asked = `${step.dpi} ${step.look}`
-  const shapes = step.page === undefined ? ahead.get(asked)! : pages.unpack(step.page)
-  if (step.kind === 'draw ahead') ahead.set(asked, shapes)
-  return { ...step, shapes }
+function unpackedStep(step: WritingStep, pages: PageUnpacking): UnpackedStep {
+  if (step.kind === 'draw ahead') return { ...step, shapes: pages.unpack(step.page) }
+  if (step.kind === 'draw' && step.page !== undefined) return { ...step, shapes: pages.unpack(step.page) }
+  return step
 }
 
 async function taken(
   step: UnpackedStep,
-  { memory, files, patient, pages, ahead, pngs }: Taking,
+  { memory, files, patient, pages, undrawn, pngs }: Taking,
 ): Promise<StepResult> {
   switch (step.kind) {
     case 'make folder':
@@ -131,7 +132,8 @@ async function taken(
       return { left: { linked: false, standing: await files.look(step.path) } }
     case 'draw': {
       const { path, dpi, look, shapes } = step
-      writeAtOnce(path, await pngs.at(dpi)(look, () => shapes), 'w')
+      const page = () => shapes ?? undrawn.get(`${dpi} ${look}`)!
+      writeAtOnce(path, await pngs.at(dpi)(look, page), 'w')
       return { left: { linked: false, standing: await files.look(path) } }
     }
     case 'draw ahead': {
@@ -140,11 +142,12 @@ async function taken(
         await pngs.at(dpi)(look, () => shapes)
       } catch {
         // It is met again, and told, when the page is written.
+        undrawn.set(`${dpi} ${look}`, shapes)
       }
       return {}
     }
     case 'let go':
-      ahead.clear()
+      undrawn.clear()
       pages.forget(step.shapes)
       pngs.letGo()
       return {}
