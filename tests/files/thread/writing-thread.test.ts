@@ -361,7 +361,7 @@ describe('pages that are drawn ahead', () => {
     const slow = await threadThat('')
     slow.drawAhead([picture(first, 'never')])
     slow.letGoAhead()
-    const late = new Promise(done => setTimeout(() => done('waited'), 500))
+    const late = new Promise(done => setTimeout(() => done('waited'), 2000))
     expect(await Promise.race([slow.end().then(() => 'ended'), late])).toBe('ended')
   })
 })
