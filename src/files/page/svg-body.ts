@@ -27,31 +27,37 @@ export function artDefinitions(ids: ArtIds): string {
   return `<defs>${[...ids].map(each => artDefinition(each)).join('')}</defs>`
 }
 
+/** Gives an art's shapes as SVG elements, in mm from the art's origin. */
+export type ArtMarkup = (art: Art) => string
+
 export function artDefinition(
   [art, id]: readonly [art: Art, id: string],
-  outlines: OutlineIds = writtenOut,
+  markupOf: ArtMarkup = artMarkup,
 ): string {
-  return `<g id="${id}">${artMarkup(art, outlines)}</g>`
+  return `<g id="${id}">${markupOf(art)}</g>`
 }
 
 /** Everything on the sheet as SVG elements, in mm. */
-export function sheetBody(sheet: Sheet, ids: ArtIds, outlines?: OutlineIds): string {
-  return sheetTexts(sheet, ids, outlines).join('')
+export function sheetBody(sheet: Sheet, ids: ArtIds, markupOf?: ArtMarkup): string {
+  return sheetTexts(sheet, ids, markupOf).join('')
 }
 
 /**
  * The same in texts that follow one another. An art that stands on many sheets is one of them, the same each time, so that a page is
  * written without its words being put together and copied again.
  */
-export function sheetTexts(sheet: Sheet, ids: ArtIds, outlines?: OutlineIds): readonly string[] {
+export function sheetTexts(
+  sheet: Sheet,
+  ids: ArtIds,
+  markupOf: ArtMarkup = writtenMarkup,
+): readonly string[] {
   const texts: string[] = []
-  for (const group of drawingGroups(sheet)) addGroup(texts, group, ids, outlines)
+  for (const group of drawingGroups(sheet)) addGroup(texts, group, ids, markupOf)
   const cuts = cutsMarkup(sheet.cuts)
   if (cuts !== '') texts.push(texts.length === 0 ? cuts : `\n${cuts}`)
   return texts
 }
 
-/** The art's shapes as SVG elements, in mm from the art's origin. */
 export function artMarkup(art: Art, outlines: OutlineIds = writtenOut): string {
   return art.shapes.map(shape => shapeMarkup(shape, outlines)).join('')
 }
@@ -71,7 +77,7 @@ function addGroup(
   texts: string[],
   { words, drawings }: DrawingGroup,
   ids: ArtIds,
-  outlines: OutlineIds | undefined,
+  markupOf: ArtMarkup,
 ): void {
   const title = words === '' ? '' : `<title>${escapeXml(words)}</title>`
   let text = `${texts.length === 0 ? '' : '\n'}<g>${title}`
@@ -80,10 +86,7 @@ function addGroup(
     const id = ids.get(art)
     if (id !== undefined) text += `<use href="#${id}" transform="${place}"/>`
     else {
-      texts.push(
-        `${text}<g transform="${place}">`,
-        outlines === undefined ? writtenMarkup(art) : artMarkup(art, outlines),
-      )
+      texts.push(`${text}<g transform="${place}">`, markupOf(art))
       text = '</g>'
     }
   }

@@ -26,7 +26,7 @@ export function drawProof(): ProofDrawing {
   const sections = new Map<string, ProofSection>()
   return {
     begin: item => {
-      const section = proofSection(item, outlines.idFor, spool)
+      const section = proofSection(item, outlines.artMarkup, spool)
       sections.set(item.name, section)
       return section
     },

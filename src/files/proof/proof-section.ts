@@ -3,7 +3,7 @@ import type { ManifestItem } from '../manifest.js'
 import { toDecimal } from '../page/decimal.js'
 import { sharedArts } from '../page/shared-arts.js'
 import { svgSize } from '../page/svg.js'
-import { artDefinition, type OutlineIds, sheetBody } from '../page/svg-body.js'
+import { type ArtMarkup, artDefinition, sheetBody } from '../page/svg-body.js'
 import { escapeXml } from '../page/xml.js'
 import type { PrintedItem, PrintedSheet } from '../printed-plan.js'
 import { anchor, itemAnchor } from './item-anchor.js'
@@ -27,7 +27,7 @@ export interface ProofSection {
 /** The item's part of the proof page. */
 export function proofSection(
   item: PrintedItem<PrintedSheet>,
-  outlines: OutlineIds,
+  markupOf: ArtMarkup,
   spool: TextSpool,
 ): ProofSection {
   const artsOf = sharedArts(`${anchor(item.name)}-art-`)
@@ -41,9 +41,9 @@ export function proofSection(
     add: sheet => {
       page += 1
       const { ids, first } = artsOf(sheet)
-      for (const art of first) definitions.push(spool(artDefinition(art, outlines)))
+      for (const art of first) definitions.push(spool(artDefinition(art, markupOf)))
       const figures = some && forTheTeacher.includes(sheet.kind) ? folded : inSight
-      const figure = sheetFigure({ item, sheet, page, body: sheetBody(sheet, ids, outlines) })
+      const figure = sheetFigure({ item, sheet, page, body: sheetBody(sheet, ids, markupOf) })
       figures.push(spool(`${figure}\n`))
     },
     text: () => [

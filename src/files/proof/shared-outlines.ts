@@ -5,15 +5,15 @@
  */
 import { hash } from 'node:crypto'
 import { lettersOf, type PlacedLetters } from '../../pieces/art/placed-letters.js'
-import type { PathShape } from '../../pieces/piece.js'
+import type { Art, PathShape } from '../../pieces/piece.js'
 import type { ShapedRun } from '../../pieces/typeface/shaped-run.js'
-import type { OutlineIds } from '../page/svg-body.js'
+import { type ArtMarkup, artMarkup } from '../page/svg-body.js'
 import { runOutline, UNITS_PER_EM } from './run-outline.js'
 import { type SpooledText, type TextSpool, textSpool } from './text-spool.js'
 
 export interface SharedOutlines {
-  /** The id of a definition that draws the path, or undefined where sharing saves nothing. */
-  readonly idFor: OutlineIds
+  /** Its lines of text are references to definitions, where that saves something. */
+  readonly artMarkup: ArtMarkup
   /** Markup of each definition, by its id. */
   readonly definitions: () => ReadonlyMap<string, SpooledText>
 }
@@ -35,15 +35,21 @@ export function sharedOutlines(spool: TextSpool = textSpool()): SharedOutlines {
     return true
   }
 
+  function defineLine(line: LineOfText): boolean {
+    if (defined.has(line)) return true
+    if (!line.words.every(define) || !define(line)) return false
+    defined.add(line)
+    return true
+  }
+
   return {
-    idFor: shape => {
-      const line = lineOf(shape)
-      if (line === undefined) return undefined
-      if (!defined.has(line)) {
-        if (!line.words.every(define) || !define(line)) return undefined
-        defined.add(line)
-      }
-      return line.id
+    artMarkup: art => {
+      const shared = sharedMarkup(art)
+      if (shared.lines.every(defineLine)) return shared.markup
+      return artMarkup(art, shape => {
+        const line = lineOf(shape)
+        return line !== undefined && defineLine(line) ? line.id : undefined
+      })
     },
     definitions: () => definitions,
   }
@@ -58,6 +64,30 @@ interface Definition {
 
 interface LineOfText extends Definition {
   readonly words: readonly Definition[]
+}
+
+/** An art as it stands on every page that has its lines. */
+interface SharedMarkup {
+  readonly markup: string
+  readonly lines: readonly LineOfText[]
+}
+
+const knownMarkup = new WeakMap<Art, SharedMarkup>()
+
+function sharedMarkup(art: Art): SharedMarkup {
+  const shared = knownMarkup.get(art) ?? markupWithLines(art)
+  knownMarkup.set(art, shared)
+  return shared
+}
+
+function markupWithLines(art: Art): SharedMarkup {
+  const lines: LineOfText[] = []
+  const markup = artMarkup(art, shape => {
+    const line = lineOf(shape)
+    if (line !== undefined) lines.push(line)
+    return line?.id
+  })
+  return { markup, lines }
 }
 
 /** Null for a shape that is no line, or too short a one. */

@@ -1,21 +1,23 @@
 import { Resvg } from '@resvg/resvg-js'
 import { describe, expect, it } from 'vitest'
 import { svgSize } from '../../../src/files/page/svg.js'
-import { sheetBody } from '../../../src/files/page/svg-body.js'
+import { sheetBody, artMarkup as writtenOut } from '../../../src/files/page/svg-body.js'
 import { type SharedOutlines, sharedOutlines } from '../../../src/files/proof/shared-outlines.js'
-import type { PathShape } from '../../../src/pieces/piece.js'
+import type { Art, PathShape } from '../../../src/pieces/piece.js'
 import { drawWords } from '../../../src/pieces/text/words-of-line.js'
 import { aSheetWithText, theTypeface } from './sheet-with-text.js'
 
 const sheet = aSheetWithText()
 const { heightMm, widthMm } = sheet
 const outlines = sharedOutlines()
-const shared = sheetBody(sheet, new Map(), outlines.idFor)
+const shared = sheetBody(sheet, new Map(), outlines.artMarkup)
 const textOf = ({ definitions }: SharedOutlines) =>
   [...definitions()].map(([id, text]) => [id, text.read()] as const)
 const definitions = textOf(outlines)
   .map(([, text]) => text)
   .join('')
+
+const artOf = (shape: PathShape): Art => ({ widthMm: 60, heightMm: 20, shapes: [shape], text: [] })
 
 function pixelsOf(body: string): Uint8Array {
   const svg = `<svg xmlns="http://www.w3.org/2000/svg" ${svgSize(sheet)}><rect width="${widthMm}" height="${heightMm}" fill="#fff"/>${body}</svg>`
@@ -44,30 +46,40 @@ describe('text whose words are defined once', () => {
 
   it('has the same definitions whatever stands on the page before', () => {
     const again = sharedOutlines()
-    sheetBody(aSheetWithText(0.93), new Map(), again.idFor)
-    const body = sheetBody(sheet, new Map(), again.idFor)
+    sheetBody(aSheetWithText(0.93), new Map(), again.artMarkup)
+    const body = sheetBody(sheet, new Map(), again.artMarkup)
     expect(body).toBe(shared)
     expect(Object.fromEntries(textOf(again))).toMatchObject(Object.fromEntries(textOf(outlines)))
   })
 
   it('has a word once, in whatever size it stands, and whatever is drawn of it', () => {
-    const { idFor, definitions } = sharedOutlines()
+    const { artMarkup, definitions } = sharedOutlines()
     const typeface = theTypeface()
     const word = (sizeMm: number): PathShape =>
       drawWords({ typeface, text: 'quagmire', xMm: 3, baselineMm: 9, sizeMm })[0]!.outline
-    const ids = [4, 7.5, 40].map(sizeMm => idFor(word(sizeMm)))
-    expect(new Set(ids).size).toBe(3)
+    const markups = [4, 7.5, 40].map(sizeMm => artMarkup(artOf(word(sizeMm))))
+    expect(new Set(markups).size).toBe(3)
     expect([...definitions().keys()].filter(id => id.startsWith('g'))).toHaveLength(1)
   })
 
   it('leaves what is no text, and a word of few strokes, as it is', () => {
-    const { idFor, definitions } = sharedOutlines()
+    const { artMarkup, definitions } = sharedOutlines()
     const typeface = theTypeface()
     const long = `M0 0${'Q10.123 20.456 30.789 40.123'.repeat(20)}Z`
-    expect(idFor({ kind: 'path', d: long, fill: '#000000' })).toBeUndefined()
-    expect(
-      idFor(drawWords({ typeface, text: 'l', xMm: 0, baselineMm: 9, sizeMm: 40 })[0]!.outline),
-    ).toBeUndefined()
+    const short = drawWords({ typeface, text: 'l', xMm: 0, baselineMm: 9, sizeMm: 40 })[0]!.outline
+    for (const shape of [{ kind: 'path', d: long, fill: '#000000' } as const, short])
+      expect(artMarkup(artOf(shape))).toBe(writtenOut(artOf(shape)))
     expect(definitions().size).toBe(0)
+  })
+
+  it('is defined again on the next page on which the same art stands', () => {
+    const art = artOf(
+      drawWords({ typeface: theTypeface(), text: 'quagmire', xMm: 3, baselineMm: 9, sizeMm: 4 })[0]!.outline,
+    )
+    const pages = [sharedOutlines(), sharedOutlines()]
+    const [first, second] = pages.map(({ artMarkup }) => artMarkup(art))
+    expect(second).toBe(first)
+    expect(textOf(pages[1]!)).toEqual(textOf(pages[0]!))
+    expect(textOf(pages[0]!)).not.toEqual([])
   })
 })
