@@ -1,6 +1,6 @@
 export { pageOfTrouble, type Renewing, renewingPage } from '../files/proof/renewing-page.js'
 export { openWritingThread } from '../files/thread/open-writing-thread.js'
-export { collectSoonerWhileOpen } from '../pipeline/collect-sooner.js'
+export { collectSoonerWhileOpen, collectWhileWaiting } from '../pipeline/collect-sooner.js'
 export { type KeptWork, keepWork } from '../pipeline/kept-work.js'
 export { disk } from '../plan/disk/disk.js'
 export { fileState } from '../plan/disk/file-state.js'

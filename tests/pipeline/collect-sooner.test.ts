@@ -2,16 +2,21 @@ import { spawnSync } from 'node:child_process'
 import { pathToFileURL } from 'node:url'
 import { expect, it } from 'vitest'
 import { buildFolder } from '../../src/installation.js'
-import { collectSoonerFor } from '../../src/pipeline/collect-sooner.js'
+import { collectSoonerFor, collectWhileWaiting } from '../../src/pipeline/collect-sooner.js'
 
-it('collects garbage at once where much is made, and leaves nothing of it about', () => {
+it.each([
+  ['at once where much is made', () => collectSoonerFor({ sheets: 1000 })],
+  ['while a program waits', collectWhileWaiting],
+])('collects garbage %s, and leaves nothing of it about', (_, collect) => {
+  // What lies about from before would be taken for what is let go of here.
+  collect()
   const before = process.memoryUsage().heapUsed
   const garbage = Array.from({ length: 200 }, () => new Array(20_000).fill(0.5))
   expect(garbage).toHaveLength(200)
   garbage.length = 0
   const full = process.memoryUsage().heapUsed
   expect(full - before).toBeGreaterThan(20 * 2 ** 20)
-  collectSoonerFor({ sheets: 1000 })
+  collect()
   expect(process.memoryUsage().heapUsed).toBeLessThan(full - 20 * 2 ** 20)
   expect(globalThis.gc).toBe(undefined)
 })

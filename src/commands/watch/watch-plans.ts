@@ -2,7 +2,14 @@
 import { resolve } from 'node:path'
 import type { Watching } from '../../door/make.js'
 import type { FileAccess } from '../../door/plans.js'
-import { collectSoonerWhileOpen, disk, type KeptWork, keepWork, openWritingThread } from '../../door/watch.js'
+import {
+  collectSoonerWhileOpen,
+  collectWhileWaiting,
+  disk,
+  type KeptWork,
+  keepWork,
+  openWritingThread,
+} from '../../door/watch.js'
 import type { CommandResult } from '../command-result.js'
 import { areAtRest, areChanged, type FilesRead, noted, untilChanged } from './files-read.js'
 import { type ProofServer, serveProofs } from './proof-server.js'
@@ -29,6 +36,9 @@ export interface PlansToWatch {
   readonly tell: (result: CommandResult) => Promise<void>
   readonly signal: AbortSignal
 }
+
+/** Whoever saves twice in haste does not wait for anything else. */
+const A_MOMENT_MS = 100
 
 const endedWell: CommandResult = { output: 'Watching has ended.', problems: '', exitCode: 0 }
 
@@ -59,7 +69,9 @@ export async function watchPlans({ plans, make, tell, signal }: PlansToWatch): P
       exitCode: 0,
     })
     for (;;) {
+      const waiting = setTimeout(collectWhileWaiting, A_MOMENT_MS)
       await untilChanged(new Map(watched.flatMap(({ read = [] }) => [...read])), signal)
+      clearTimeout(waiting)
       for (const [index, { read }] of watched.entries()) {
         if (signal.aborted) return endedWell
         if (read !== undefined && areChanged(read)) await makeAgain(index)

@@ -1,5 +1,6 @@
 import { readdirSync, readFileSync, renameSync, statSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
+import { constants, PerformanceObserver } from 'node:perf_hooks'
 import { describe, expect, it } from 'vitest'
 import { makeCommand } from '../../../src/commands/make.js'
 import { STANDARD_INPUT } from '../../../src/commands/standard-input.js'
@@ -36,6 +37,25 @@ async function setMadeAlone(text: string): Promise<ReadonlyMap<string, string>> 
   return setIn(join(outOf(folder), 'week'))
 }
 
+/** Resolved when garbage is collected for once because somebody asks for it. */
+function garbageCollected(): Promise<void> {
+  return new Promise(done => {
+    const observer = new PerformanceObserver(list => {
+      if (!list.getEntries().some(isAskedFor)) return
+      observer.disconnect()
+      done()
+    })
+    observer.observe({ entryTypes: ['gc'] })
+  })
+}
+
+const isAskedFor = (collected: object): boolean =>
+  'detail' in collected &&
+  typeof collected.detail === 'object' &&
+  collected.detail !== null &&
+  'flags' in collected.detail &&
+  collected.detail.flags === constants.NODE_PERFORMANCE_GC_FLAGS_FORCED
+
 const address = (output: string): string => /http:\S+/.exec(output)![0]
 
 describe('a plan that is watched', () => {
@@ -59,6 +79,16 @@ describe('a plan that is watched', () => {
     }
     expect(await watched.stop()).toEqual({ output: 'Watching has ended.', problems: '', exitCode: 0 })
   })
+
+  it('is waited for while garbage is collected, and not before its set is there', async () => {
+    const folder = folderWith({ 'week.yaml': week() })
+    const collected = garbageCollected()
+    const watched = watchPlan(join(folder, 'week.yaml'), outOf(folder))
+    expect(await Promise.race([collected.then(() => 'garbage'), watched.next().then(() => 'a set')])).toBe(
+      'a set',
+    )
+    await collected
+  }, 20_000)
 
   it('that is broken leaves the last good set, says why, and goes on when it is mended', async () => {
     const folder = folderWith({ 'week.yaml': week() })
