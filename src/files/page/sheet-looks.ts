@@ -1,4 +1,4 @@
-import { createHash, hash } from 'node:crypto'
+import { hash } from 'node:crypto'
 import type { Art, ImageShape, PathShape } from '../../pieces/piece.js'
 import type { Sheet } from '../../sheets/sheet.js'
 import { drawingGroups } from './drawing-order.js'
@@ -14,7 +14,8 @@ export interface SheetLooks {
 /** Each art, and each word of a line, is gone through once, however many sheets it stands on, and in however many runs. */
 export function sheetLooks(): SheetLooks {
   const outlineLook = onceEach(lookOfOutline)
-  const lookOf = onceEach((art: Art) => digestOfShapes(art, outlineLook))
+  const lineLook = onceEach((line: PathShape) => lookOfLine(line, outlineLook))
+  const lookOf = onceEach((art: Art) => digestOfShapes(art, lineLook))
   return {
     // Whether it stands there, and whether it is kept, are two who ask.
     picture: onceEach((sheet: Sheet) => {
@@ -48,34 +49,31 @@ function onceEach<T extends object>(tell: (of: T) => string): (of: T) => string 
 }
 
 function lookOfOutline(outline: PathShape): string {
-  const [d, about] = pathApart(outline)
+  const { d, ...about } = outline
   return hash('sha1', `${JSON.stringify(about)} ${d}`, 'base64url')
 }
 
-/** Paths are taken as they are, a line of text as its words. */
-function digestOfShapes({ shapes }: Art, outlineLook: (outline: PathShape) => string): string {
-  const digest = createHash('sha1')
-  const tell = (data: string | Uint8Array, about: object) =>
-    digest.update(`${JSON.stringify(about)} ${data.length} `).update(data)
-  for (const shape of shapes) {
-    if (shape.kind === 'image') tell(...pictureApart(shape))
-    else if (shape.words === undefined) tell(...pathApart(shape))
-    else {
-      const words = shape.words.map(({ outline, xMm, yMm }) => `${outlineLook(outline)} ${xMm} ${yMm}`)
-      tell(words.join(' '), { words: words.length })
-    }
-  }
-  return digest.digest('base64url')
+/** Of a line of text, where each of its words stands. A row stands on page after page, with the same lines. */
+function lookOfLine({ words = [] }: PathShape, outlineLook: (outline: PathShape) => string): string {
+  const told = words.map(({ outline, xMm, yMm }) => `${outlineLook(outline)} ${xMm} ${yMm}`)
+  return hash('sha1', told.join(' '), 'base64url')
 }
 
-function pictureApart({ bytes, ...about }: ImageShape): readonly [Uint8Array, object] {
-  return [bytes, about]
+/** Paths are taken as they are, a line of text as its words. Told in one go: a digest takes long to be given many short texts. */
+function digestOfShapes({ shapes }: Art, lineLook: (line: PathShape) => string): string {
+  const told = shapes.map(shape => {
+    if (shape.kind === 'image') return lookOfPicture(shape)
+    if (shape.words !== undefined) return lineLook(shape)
+    const { d, ...about } = shape
+    return `${JSON.stringify(about)} ${d}`
+  })
+  return hash('sha1', told.join('\n'), 'base64url')
 }
 
-function pathApart({ d, ...about }: PathShape): readonly [string, object] {
-  return [d, about]
+function lookOfPicture({ bytes, ...about }: ImageShape): string {
+  return `${JSON.stringify(about)} ${hash('sha1', bytes, 'base64url')}`
 }
 
 function digestOf(told: unknown): string {
-  return createHash('sha1').update(JSON.stringify(told)).digest('base64url')
+  return hash('sha1', JSON.stringify(told), 'base64url')
 }
