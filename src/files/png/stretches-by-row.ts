@@ -9,7 +9,7 @@ export interface PlacedCodes {
   readonly y: number
 }
 
-/** Stretches of all arts by the row of the page, from left to right. */
+/** Stretches of all arts by the row of the page, or of some of its rows, from left to right; of use until others are asked for. */
 export interface StretchesByRow {
   readonly firsts: Int32Array
   /** Which of the arts, and where in its `stretches` the numbers of this one begin. */
@@ -17,6 +17,8 @@ export interface StretchesByRow {
   readonly places: Int32Array
   /** 1 for a row in which two arts meet. */
   readonly meets: Uint8Array
+  /** How many such rows there are. */
+  readonly met: number
 }
 
 /** Used again from page to page; a page of a hundred words has ten thousand stretches. */
@@ -36,15 +38,16 @@ function memoryFor(stretches: number) {
 const ROW = stretchNumbers - 1
 
 export function stretchesByRow(
-  { widthPx, heightPx, channels }: PreparedSheet,
+  { widthPx, heightPx, channels }: Pick<PreparedSheet, 'widthPx' | 'heightPx' | 'channels'>,
   placed: readonly PlacedCodes[],
-): StretchesByRow | undefined {
+): StretchesByRow {
   const firsts = new Int32Array(heightPx + 2)
   for (const { art, y } of placed) {
     const { stretches } = art
-    for (let place = ROW; place < stretches.length; place += stretchNumbers) {
+    for (let place = firstFrom(stretches, 0 - y) + ROW; place < stretches.length; place += stretchNumbers) {
       const on = stretches[place]! + y
-      if (on >= 0 && on < heightPx) firsts[on + 1]!++
+      if (on >= heightPx) break
+      firsts[on + 1]!++
     }
   }
   for (let row = 0; row < heightPx; row++) firsts[row + 1]! += firsts[row]!
@@ -65,9 +68,9 @@ export function stretchesByRow(
     const top = y + art.top
     if (art.left + shift < 0 || art.right + shift > width)
       meets.fill(1, Math.max(0, top), Math.max(0, top + art.rows))
-    for (let place = 0; place < stretches.length; place += stretchNumbers) {
+    for (let place = firstFrom(stretches, 0 - y); place < stretches.length; place += stretchNumbers) {
       const on = stretches[place + ROW]! + y
-      if (on < 0 || on >= heightPx) continue
+      if (on >= heightPx) break
       const low = firsts[on]!
       const begin = stretches[place]! + shift
       const reach = stretches[place + 1]! + shift
@@ -91,15 +94,12 @@ export function stretchesByRow(
   meetStanding(placed, channels, meets)
   let met = 0
   for (const meet of meets) met += meet
-  return met > heightPx / MOST_PAINTED ? undefined : { firsts, arts, places, meets }
+  return { firsts, arts, places, meets, met }
 }
 
 function leftOf({ art, x }: PlacedCodes, channels: number): number {
   return art.left + x * channels
 }
-
-/** Where more than one row in so many would be painted, all are. */
-const MOST_PAINTED = 3
 
 /** Tells the rows in which something stands within reach of what goes on from row to row in another art. */
 function meetStanding(placed: readonly PlacedCodes[], channels: number, meets: Uint8Array): void {

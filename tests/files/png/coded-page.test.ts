@@ -2,8 +2,10 @@ import fc from 'fast-check'
 import { PNG } from 'pngjs'
 import { describe, expect, it } from 'vitest'
 import { pageShapes } from '../../../src/files/page/page-shapes.js'
+import { bitString } from '../../../src/files/png/bit-string.js'
 import { codedArts } from '../../../src/files/png/coded-arts.js'
 import { codePage } from '../../../src/files/png/coded-page.js'
+import { keptBands } from '../../../src/files/png/kept-bands.js'
 import { createPngWriter } from '../../../src/files/png/png-writer.js'
 import { createRasterizer } from '../../../src/files/raster/raster.js'
 import type { Art } from '../../../src/pieces/piece.js'
@@ -87,6 +89,16 @@ const pages: Readonly<Record<string, Sheet>> = {
   ]),
 }
 
+const place = fc.record({
+  art: fc.constantFrom(reed, marsh, frame, tinted, inColour),
+  xMm: fc.double({ min: -20, max: 110, noNaN: true }),
+  yMm: fc.double({ min: -20, max: 120, noNaN: true }),
+})
+const cut = fc.constantFrom(level, upright, { ...upright, x2Mm: 70 })
+const anySheet = fc
+  .tuple(fc.array(place, { maxLength: 6 }), fc.array(cut, { maxLength: 2 }))
+  .map(([arts, cuts]) => sheetWith(arts, cuts))
+
 describe('a page put together from the packed rows of its arts', () => {
   it.each(Object.entries(pages))('has the pixels of a painted one: %s', async (_, page) => {
     expect(await isPutTogether(page)).toBe(true)
@@ -95,21 +107,11 @@ describe('a page put together from the packed rows of its arts', () => {
   })
 
   it('has them wherever arts and cuts lie', async () => {
-    const place = fc.record({
-      art: fc.constantFrom(reed, marsh, frame, tinted, inColour),
-      xMm: fc.double({ min: -20, max: 110, noNaN: true }),
-      yMm: fc.double({ min: -20, max: 120, noNaN: true }),
-    })
-    const cut = fc.constantFrom(level, upright, { ...upright, x2Mm: 70 })
     await fc.assert(
-      fc.asyncProperty(
-        fc.array(place, { maxLength: 6 }),
-        fc.array(cut, { maxLength: 2 }),
-        async (arts, cuts) => {
-          const { expected, read } = await bothWays(sheetWith(arts, cuts))
-          expect(read.equals(expected)).toBe(true)
-        },
-      ),
+      fc.asyncProperty(anySheet, async page => {
+        const { expected, read } = await bothWays(page)
+        expect(read.equals(expected)).toBe(true)
+      }),
       { numRuns: 25 },
     )
   })
@@ -124,5 +126,83 @@ describe('a page put together from the packed rows of its arts', () => {
     expect(await isPutTogether(sheetWith(heaped))).toBe(false)
     const { expected, read } = await bothWays(sheetWith(heaped))
     expect(read.equals(expected)).toBe(true)
+  })
+})
+
+describe('a page of which bands were coded before', () => {
+  const heaped = sheetWith(
+    Array.from({ length: 12 }, (_, row) => ({ art: tinted, xMm: 5 + row, yMm: row * 9 })),
+  )
+  /** Each page with one of its arts elsewhere, and as it was. */
+  const changed = (page: Sheet): readonly Sheet[] => [
+    page,
+    {
+      ...page,
+      furniture: page.furniture.map((each, at) => (at === 0 ? { ...each, yMm: each.yMm + 7 } : each)),
+    },
+    { ...page, furniture: page.furniture.slice(1) },
+    page,
+  ]
+
+  /** Coded by itself, and with what is kept. */
+  async function allCoded(sheets: readonly Sheet[], keptBytes: number) {
+    const codes = codedArts()
+    const bands = keptBands(keptBytes)
+    const coded: { whole: Buffer | undefined; inBands: Buffer | undefined }[] = []
+    for (const each of sheets) {
+      const prepared = await rasterizer.prepare(pageShapes(each))
+      const placed = codes(prepared)
+      const inBands = codePage(prepared, placed, bitString(), bands)
+      coded.push({ whole: codePage(prepared, placed), inBands })
+    }
+    return coded
+  }
+
+  it.each([2 ** 20, 2 ** 15, 2 ** 10])('is coded as by itself, %i bytes being kept', async keptBytes => {
+    const coded = await allCoded([...Object.values(pages), heaped].flatMap(changed), keptBytes)
+    for (const { whole, inBands } of coded) expect(inBands).toEqual(whole)
+  })
+
+  it('is so wherever arts and cuts lie', async () => {
+    const property = fc.asyncProperty(anySheet, anySheet, async (one, other) => {
+      for (const { whole, inBands } of await allCoded([...changed(one), ...changed(other)], 2 ** 20))
+        expect(inBands).toEqual(whole)
+    })
+    await fc.assert(property, { numRuns: 15 })
+  })
+
+  it('is not coded again where nothing is another', async () => {
+    const page = sheetWith([
+      { art: marsh, xMm: 5, yMm: 80 },
+      { art: reed, xMm: 5, yMm: 20 },
+    ])
+    const prepared = await rasterizer.prepare(pageShapes(page))
+    const [low, high] = codedArts()(prepared)
+    let read = 0
+    const watched = new Proxy(low!.art, {
+      get: (art, name) => {
+        if (name === 'stretches') read += 1
+        return Reflect.get(art, name)
+      },
+    })
+    const bands = keptBands(2 ** 20)
+    const isRead = (xOfLow: number, yOfHigh: number): boolean => {
+      read = 0
+      codePage(
+        prepared,
+        [
+          { art: watched, x: xOfLow, y: low!.y },
+          { ...high!, y: yOfHigh },
+        ],
+        bitString(),
+        bands,
+      )
+      return read > 0
+    }
+    expect([isRead(low!.x, high!.y), isRead(low!.x, high!.y + 9), isRead(low!.x + 1, high!.y)]).toEqual([
+      true,
+      false,
+      true,
+    ])
   })
 })
