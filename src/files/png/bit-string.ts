@@ -42,17 +42,20 @@ export function bitString(): BitString {
     makeRoom((count >> 5) + 2)
     const whole = start + (count >> 5)
     const into = words
-    if (filled === 0) for (let index = start; index < whole; index++) into[at++] = from[index]!
+    let to = at
+    if (filled === 0) for (let index = start; index < whole; index++) into[to++] = from[index]!
     else {
-      const back = 32 - filled
+      const shift = filled
+      const back = 32 - shift
       let over = held
       for (let index = start; index < whole; index++) {
         const word = from[index]!
-        into[at++] = over | (word << filled)
+        into[to++] = over | (word << shift)
         over = word >>> back
       }
       held = over
     }
+    at = to
     const rest = count & 31
     if (rest > 0) put(from[whole]!, rest)
   }

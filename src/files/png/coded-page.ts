@@ -1,6 +1,7 @@
 import type { PreparedSheet } from '../raster/raster.js'
 import { type BitString, bitString } from './bit-string.js'
 import { type ByteSums, codeRows, sumsTogether } from './coded-rows.js'
+import type { ChunkData } from './encode-png.js'
 import type { KeptBands } from './kept-bands.js'
 import { putEnd, putHead } from './shared-code.js'
 import { type PlacedCodes, stretchesByRow } from './stretches-by-row.js'
@@ -12,7 +13,8 @@ const MOST_PAINTED = 3
 const noBytes: ByteSums = { count: 0, sum: 1, sums: 0 }
 
 /**
- * A page's rows, filtered and packed, put together from those of its arts; undefined where most of them would be painted.
+ * A page's rows, filtered and packed, put together from those of its arts; undefined where most of them would be painted. They lie in the
+ * bits that are given, and are of use as long as those are.
  *
  * @param bands those coded for other pages
  */
@@ -21,7 +23,7 @@ export function codePage(
   placed: readonly PlacedCodes[],
   bits: BitString = bitString(),
   bands?: KeptBands,
-): Buffer | undefined {
+): ChunkData | undefined {
   bits.clear()
   putHead(bits)
   const sums = bands === undefined ? putRows(page, placed, bits) : putBands(page, placed, bits, bands)
@@ -57,13 +59,15 @@ function putBands(
 /** Deflate with a window of 32 KB, packed fast (RFC 1950, §2.2). */
 const HEAD = [0x78, 0x01]
 
-function zlibStream(bits: BitString, { sum, sums }: ByteSums): Buffer {
-  const length = Math.ceil(bits.length() / 8)
-  const words = bits.words()
-  const bytes = Buffer.from(words.buffer, words.byteOffset, words.byteLength)
-  const stream = Buffer.allocUnsafe(HEAD.length + length + 4)
-  stream.set(HEAD)
-  bytes.copy(stream, HEAD.length, 0, length)
-  stream.writeUInt32BE((sums * 65536 + sum) >>> 0, HEAD.length + length)
-  return stream
+function zlibStream(bits: BitString, { sum, sums }: ByteSums): ChunkData {
+  const packed = Math.ceil(bits.length() / 8)
+  return {
+    length: HEAD.length + packed + 4,
+    copyTo: (file, at) => {
+      const words = bits.words()
+      file.set(HEAD, at)
+      file.set(new Uint8Array(words.buffer, words.byteOffset, packed), at + HEAD.length)
+      file.writeUInt32BE((sums * 65536 + sum) >>> 0, at + HEAD.length + packed)
+    },
+  }
 }
