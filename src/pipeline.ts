@@ -1,8 +1,7 @@
 import { cpus } from 'node:os'
 import { pageFonts } from '../fonts/page-fonts.js'
 import type { Format } from './files/folder/item-paths.js'
-import { drawnItem, type PlacedItem, type PrintedPlan, type PrintedSheet } from './files/printed-plan.js'
-import type { KeptFiles } from './files/write-items.js'
+import { drawnItem, type PrintedPlan, type PrintedSheet } from './files/printed-plan.js'
 import type { WrittenPlan } from './files/write-plan.js'
 import { version } from './installation.js'
 import {
@@ -18,16 +17,17 @@ import { beginToLayOut } from './pieces/faces/lay-out-face.js'
 import { collectSoonerFor } from './pipeline/collect-sooner.js'
 import { dealPlan } from './pipeline/deal/deal-plan.js'
 import { type ChosenJobs, chooseJobs, itemJobs } from './pipeline/deal/item-jobs.js'
-import { type ImposedItem, imposePlan, placeItem, standsAlone } from './pipeline/impose/impose-plan.js'
+import { type ImposedItem, imposePlan } from './pipeline/impose/impose-plan.js'
 import { itemFingerprints } from './pipeline/item-fingerprints.js'
 import { type KeptWork, keepWork } from './pipeline/kept-work.js'
 import { tellAndTakeTurns, type Watching } from './pipeline/progress.js'
 import { type ProposedGroup, proposedGroups } from './pipeline/report/proposed-groups.js'
 import { type LookedAt, toLookAt } from './pipeline/report/to-look-at.js'
-import { type SettledItem, type SettledPlan, settlePlan } from './pipeline/settle/settle-plan.js'
+import { type SettledPlan, settlePlan } from './pipeline/settle/settle-plan.js'
 import { openMaterials } from './pipeline/study/materials.js'
 import { type StudiedPlan, studyPlan } from './pipeline/study/study-plan.js'
 import { planVocabulary } from './pipeline/vocabulary.js'
+import { drawingAhead, placeSoon, type WantedSoon } from './pipeline/wanted-soon.js'
 import { disk } from './plan/disk/disk.js'
 import type { FileAccess } from './plan/disk/file-access.js'
 import { loadPlan, loadReadablePart } from './plan/load-plan.js'
@@ -46,14 +46,6 @@ export interface PlanRequest {
   readonly kept?: KeptWork
   readonly watching?: Watching
   readonly soon?: WantedSoon
-}
-
-/** Items that somebody looks at, or draws meanwhile: each is told as soon as it is on its sheets. */
-export interface WantedSoon {
-  /** By name: they come first. All of them keep their order. */
-  readonly items: readonly string[] | 'all'
-  /** Nothing is told of a plan that is known to have an error. */
-  readonly placed: (item: PlacedItem) => Promise<void>
 }
 
 export interface MakeRequest extends Omit<PlanRequest, 'soon'> {
@@ -127,17 +119,6 @@ async function makeSet(request: MakeRequest): Promise<Outcome<MadePlan>> {
     proposed: proposed.ok ? proposed.value : [],
   }
   return succeed(value, [...problems, ...proposed.problems])
-}
-
-/** For a program that writes the plan's pages beside laying it out. */
-function drawingAhead(files: KeptFiles | undefined, dpi: number): WantedSoon | undefined {
-  if (files?.thread === undefined) return undefined
-  const placed = async (item: PlacedItem): Promise<void> => {
-    // What is only checked does without.
-    const { drawAhead } = await import('./files/draw-ahead.js')
-    drawAhead(item, dpi, files)
-  }
-  return { items: 'all', placed }
 }
 
 /** The flow up to the sheets, all of them drawn. */
@@ -243,14 +224,6 @@ async function dealAndSettle(
     },
   })
   return withProblems(settled.value, [...dealt.problems, ...settled.problems])
-}
-
-/** What somebody looks at does not wait for the others; when all are imposed, it is found among what is kept. */
-async function placeSoon(item: SettledItem, kept: KeptWork, soon: WantedSoon | undefined): Promise<void> {
-  if (soon === undefined || !standsAlone(item)) return
-  if (soon.items !== 'all' && !soon.items.includes(item.prepared.job.name)) return
-  const placed = await placeItem(item, kept)
-  if (placed.ok) await soon.placed(placed.value)
 }
 
 /** deal → settle → draw → impose, with the problems of all items. */
